@@ -1,0 +1,38 @@
+package dev.injectorplanner.core.finding;
+
+import dev.injectorplanner.core.check.Require;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Something due.
+ *
+ * @param truck the truck
+ * @param depot where it is looked after
+ * @param cylinder the cylinder, or null where it concerns the whole truck
+ * @param kind what made it due
+ * @param task the interval task where {@code kind} is INTERVAL, else null
+ * @param action what it asks for
+ * @param evidence what was seen, in words with figures and units
+ * @param limit the limit it was held against, in words with figures and units
+ * @param limitSource whose limit that is: "site rule" or "planner default"
+ * @param by the day by which it should be done; in the past where it is overdue
+ */
+public record DueFinding(
+        String truck,
+        String depot,
+        @Nullable Integer cylinder,
+        FindingKind kind,
+        @Nullable String task,
+        Action action,
+        String evidence,
+        String limit,
+        String limitSource,
+        LocalDate by) {
+    public DueFinding {
+        truck = Require.name("truck", truck);
+        depot = Require.name("depot", depot);
+        evidence = Require.text("evidence", evidence);
+        limit = Require.text("limit", limit);
+    }
+}

@@ -1,0 +1,15 @@
+package dev.injectorplanner.core.finding;
+
+/** What made something due. */
+public enum FindingKind {
+    AGE_MONTHS,
+    DISTANCE_KM,
+    ENGINE_HOURS,
+    FAULTS,
+    BALANCE,
+    RETURN_FLOW,
+    RISK,
+    WARRANTY,
+    INTERVAL,
+    INSPECTION
+}

@@ -1,0 +1,59 @@
+package dev.injectorplanner.core.fleet;
+
+import static java.util.Comparator.comparing;
+
+import java.util.Comparator;
+
+/** The order of rows in a snapshot: by their natural keys. */
+final class FleetOrder {
+    static final Comparator<Depot> DEPOTS = comparing(Depot::depot);
+
+    static final Comparator<CapacityOverride> CAPACITY =
+            comparing(CapacityOverride::depot).thenComparing(CapacityOverride::date);
+
+    static final Comparator<EngineFamily> ENGINE_FAMILIES = comparing(EngineFamily::family);
+
+    static final Comparator<AccessStep> ACCESS = comparing(AccessStep::family).thenComparing(AccessStep::order);
+
+    static final Comparator<DutyGroup> DUTY_GROUPS = comparing(DutyGroup::dutyGroup);
+
+    static final Comparator<Truck> TRUCKS = comparing(Truck::truck);
+
+    static final Comparator<FittedInjector> INJECTORS = comparing(FittedInjector::truck)
+            .thenComparing(FittedInjector::cylinder)
+            .thenComparing(FittedInjector::fittedOn);
+
+    static final Comparator<Reading> READINGS = comparing(Reading::truck).thenComparing(Reading::takenAt);
+
+    static final Comparator<Fault> FAULTS = comparing(Fault::truck)
+            .thenComparing(Fault::seenAt)
+            .thenComparing((Fault f) -> f.code().text())
+            .thenComparing((Fault f) -> f.cylinder() == null ? 0 : f.cylinder());
+
+    static final Comparator<CylinderTest> CYLINDER_TESTS = comparing(CylinderTest::truck)
+            .thenComparing(CylinderTest::cylinder)
+            .thenComparing(CylinderTest::testedAt)
+            .thenComparing(CylinderTest::test);
+
+    static final Comparator<Part> PARTS = comparing(Part::part);
+
+    static final Comparator<JobPart> JOB_PARTS = comparing(JobPart::family)
+            .thenComparing(JobPart::per)
+            .thenComparing((JobPart j) -> String.valueOf(j.step()))
+            .thenComparing(JobPart::part);
+
+    static final Comparator<StockLine> STOCK = comparing(StockLine::depot).thenComparing(StockLine::part);
+
+    static final Comparator<PurchaseLine> PURCHASE_LINES =
+            comparing(PurchaseLine::order).thenComparing(PurchaseLine::part).thenComparing(PurchaseLine::depot);
+
+    static final Comparator<AwayWindow> AWAY = comparing(AwayWindow::truck).thenComparing(AwayWindow::from);
+
+    static final Comparator<IntervalTask> INTERVALS =
+            comparing(IntervalTask::family).thenComparing(IntervalTask::task);
+
+    static final Comparator<Rule> RULES =
+            comparing((Rule r) -> String.valueOf(r.family())).thenComparing(Rule::rule);
+
+    private FleetOrder() {}
+}

@@ -1,0 +1,7 @@
+package dev.injectorplanner.core.fleet;
+
+/** Where a fitted injector came from. */
+public enum Origin {
+    NEW,
+    REMAN
+}

@@ -1,0 +1,47 @@
+package dev.injectorplanner.core.fleet;
+
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.check.Require;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One truck.
+ *
+ * @param truck its name in the tables
+ * @param vin identification number
+ * @param depot where it is looked after
+ * @param family its engine
+ * @param dutyGroup trucks that can stand in for it, or null
+ * @param inServiceOn first day of service
+ * @param outOfServiceOn day it left the fleet, or null; after {@code inServiceOn}
+ * @param warrantyUntil last day of the truck's own warranty, or null
+ */
+public record Truck(
+        String truck,
+        Vin vin,
+        String depot,
+        String family,
+        @Nullable String dutyGroup,
+        LocalDate inServiceOn,
+        @Nullable LocalDate outOfServiceOn,
+        @Nullable LocalDate warrantyUntil) {
+    public Truck {
+        truck = Require.name("truck", truck);
+        depot = Require.name("depot", depot);
+        family = Require.name("family", family);
+        dutyGroup = Require.optionalName("duty_group", dutyGroup);
+        if (outOfServiceOn != null && outOfServiceOn.isBefore(inServiceOn)) {
+            throw new InvalidValueException(
+                    "out_of_service_on",
+                    outOfServiceOn,
+                    "is before in_service_on " + inServiceOn,
+                    "correct the one that is wrong");
+        }
+    }
+
+    /** Whether the truck is in the fleet on a day. */
+    public boolean inServiceAt(LocalDate day) {
+        return !day.isBefore(inServiceOn) && (outOfServiceOn == null || day.isBefore(outOfServiceOn));
+    }
+}

@@ -1,0 +1,5 @@
+/** The fleet as immutable records: what stands in the tables, checked on construction. */
+@NullMarked
+package dev.injectorplanner.core.fleet;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,37 @@
+package dev.injectorplanner.core.parts;
+
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.check.Require;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What planned visits of one depot and week need of one part, against what there will be.
+ *
+ * @param depot the depot
+ * @param week the ISO week of the visits
+ * @param part part number
+ * @param needed pieces, expected where a chance is below 1
+ * @param onHandBefore pieces on the shelf before that week's visits: stock, less earlier needs, plus what arrived by then
+ * @param arriving pieces on open purchase lines due within the week's Monday and the one before
+ * @param missing pieces short that week, 0 or more
+ * @param orderBy the last day to order what is missing so that it is there on the week's Monday, or null where nothing is
+ * @param trucks trucks of the visits, in order
+ */
+public record PartNeed(
+        String depot,
+        IsoWeek week,
+        String part,
+        double needed,
+        double onHandBefore,
+        double arriving,
+        double missing,
+        @Nullable LocalDate orderBy,
+        List<String> trucks) {
+    public PartNeed {
+        Require.notNegative("needed", needed);
+        Require.notNegative("missing", missing);
+        trucks = List.copyOf(trucks);
+    }
+}

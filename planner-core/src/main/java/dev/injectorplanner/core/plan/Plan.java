@@ -1,0 +1,50 @@
+package dev.injectorplanner.core.plan;
+
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.coolant.CoolantNeed;
+import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.parts.PartNeed;
+import dev.injectorplanner.core.schedule.WeekLoad;
+import dev.injectorplanner.core.usage.InjectorAge;
+import dev.injectorplanner.core.visit.Visit;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * What is to be done, when, and with what.
+ *
+ * @param today the day it was made for
+ * @param firstWeek the ISO week that holds {@code today}
+ * @param weeks weeks in the horizon
+ * @param injectors every fitted injector with its age, by truck and cylinder
+ * @param findings what is due within the horizon, most pressing first
+ * @param visits by depot, week and truck
+ * @param unplanned trucks with something due and no visit
+ * @param loads hours of every depot and week
+ * @param partNeeds parts by depot, week and part
+ * @param coolantNeeds coolant by visit
+ * @param assumptions what the plan takes as given
+ */
+public record Plan(
+        LocalDate today,
+        IsoWeek firstWeek,
+        int weeks,
+        List<InjectorAge> injectors,
+        List<DueFinding> findings,
+        List<Visit> visits,
+        List<Unplanned> unplanned,
+        List<WeekLoad> loads,
+        List<PartNeed> partNeeds,
+        List<CoolantNeed> coolantNeeds,
+        List<Assumption> assumptions) {
+    public Plan {
+        injectors = List.copyOf(injectors);
+        findings = List.copyOf(findings);
+        visits = List.copyOf(visits);
+        unplanned = List.copyOf(unplanned);
+        loads = List.copyOf(loads);
+        partNeeds = List.copyOf(partNeeds);
+        coolantNeeds = List.copyOf(coolantNeeds);
+        assumptions = List.copyOf(assumptions);
+    }
+}

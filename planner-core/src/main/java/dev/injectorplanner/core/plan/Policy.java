@@ -1,0 +1,31 @@
+package dev.injectorplanner.core.plan;
+
+import dev.injectorplanner.core.check.Require;
+
+/**
+ * How a plan is to be made.
+ *
+ * @param weeks weeks in the horizon, 1 to 104
+ * @param usageWindowDays readings of that many days back tell the usage
+ * @param inspectionHours labour of testing a truck's injectors
+ * @param bayHoursPerDay hours of work a truck in a bay gets a day
+ * @param renewCoolant whether drained coolant is replaced rather than put back
+ */
+public record Policy(
+        int weeks, int usageWindowDays, double inspectionHours, double bayHoursPerDay, boolean renewCoolant) {
+    public Policy {
+        Require.within("weeks", weeks, 1, 104);
+        Require.within("usage_window_days", usageWindowDays, 14, 3_650);
+        Require.within("inspection_hours", inspectionHours, 0, 24);
+        Require.within("bay_hours_per_day", bayHoursPerDay, 1, 24);
+    }
+
+    /** 26 weeks, a year of readings, half an hour a test, one eight-hour shift a truck, coolant put back. */
+    public static Policy standard() {
+        return new Policy(26, 365, 0.5, 8, false);
+    }
+
+    public Policy withWeeks(int other) {
+        return new Policy(other, usageWindowDays, inspectionHours, bayHoursPerDay, renewCoolant);
+    }
+}

@@ -1,0 +1,43 @@
+package dev.injectorplanner.core.usage;
+
+import dev.injectorplanner.core.fleet.Origin;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Age of one fitted injector.
+ *
+ * @param truck the truck
+ * @param cylinder its cylinder
+ * @param part its part number
+ * @param origin new or reman
+ * @param serial its serial, or null
+ * @param fittedOn day it went in
+ * @param months whole months since then
+ * @param km km since then, or null where neither meters nor usage tell
+ * @param hours engine hours since then, or null where neither meters nor usage tell
+ * @param kmPerWeek usage of its truck, km a week, 0 or more
+ * @param hoursPerWeek usage of its truck, engine hours a week, 0 or more
+ */
+public record InjectorAge(
+        String truck,
+        int cylinder,
+        String part,
+        Origin origin,
+        @Nullable String serial,
+        LocalDate fittedOn,
+        int months,
+        @Nullable Double km,
+        @Nullable Double hours,
+        double kmPerWeek,
+        double hoursPerWeek) {
+    /** Km since fitting, {@code weeks} ahead; null where today's is not known. */
+    public @Nullable Double kmIn(double weeks) {
+        return km == null ? null : Double.valueOf(km + weeks * kmPerWeek);
+    }
+
+    /** Engine hours since fitting, {@code weeks} ahead; null where today's are not known. */
+    public @Nullable Double hoursIn(double weeks) {
+        return hours == null ? null : Double.valueOf(hours + weeks * hoursPerWeek);
+    }
+}

@@ -1,0 +1,45 @@
+package dev.injectorplanner.core.visit;
+
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.finding.DueFinding;
+import java.util.List;
+
+/**
+ * One truck in one bay for one set of cylinders and riding tasks.
+ *
+ * @param truck the truck
+ * @param depot where
+ * @param family its engine
+ * @param week the ISO week
+ * @param cylinders cylinders whose injectors are replaced, ascending; empty for an inspection or a task alone
+ * @param steps access steps in order of taking off
+ * @param tasks interval tasks done along
+ * @param inspection whether the injectors are tested
+ * @param labourHours labour: union of the steps, own labour of the cylinders, tasks, inspection
+ * @param drainedLitres coolant that comes out: the largest drain of the steps
+ * @param findings what it answers, most pressing first
+ * @param why why these cylinders and why this week, in words
+ */
+public record Visit(
+        String truck,
+        String depot,
+        String family,
+        IsoWeek week,
+        List<Integer> cylinders,
+        List<String> steps,
+        List<String> tasks,
+        boolean inspection,
+        double labourHours,
+        double drainedLitres,
+        List<DueFinding> findings,
+        String why) {
+    public Visit {
+        cylinders = List.copyOf(cylinders);
+        steps = List.copyOf(steps);
+        tasks = List.copyOf(tasks);
+        Require.notNegative("labour_hours", labourHours);
+        Require.notNegative("drained_litres", drainedLitres);
+        findings = List.copyOf(findings);
+    }
+}

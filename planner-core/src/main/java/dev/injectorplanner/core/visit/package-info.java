@@ -1,0 +1,5 @@
+/** Visits: one truck in one bay for one set of cylinders and riding tasks, and what it takes to reach them. */
+@NullMarked
+package dev.injectorplanner.core.visit;
+
+import org.jspecify.annotations.NullMarked;
