@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param family the engine family it belongs to
  * @param step its name, one of a kind within the family
- * @param order place in the sequence of taking off; two steps of one family never share it
+ * @param order place in the sequence of taking off; steps that share it follow each other by name
  * @param hours labour, off and on again
  * @param cylinders the cylinders it serves, ascending; empty means all
  * @param drainsCoolantPercent share of the cooling system that comes out, percent of capacity

@@ -13,7 +13,8 @@ final class FleetOrder {
 
     static final Comparator<EngineFamily> ENGINE_FAMILIES = comparing(EngineFamily::family);
 
-    static final Comparator<AccessStep> ACCESS = comparing(AccessStep::family).thenComparing(AccessStep::order);
+    static final Comparator<AccessStep> ACCESS =
+            comparing(AccessStep::family).thenComparing(AccessStep::order).thenComparing(AccessStep::step);
 
     static final Comparator<DutyGroup> DUTY_GROUPS = comparing(DutyGroup::dutyGroup);
 

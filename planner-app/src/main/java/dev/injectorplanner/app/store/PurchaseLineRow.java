@@ -1,0 +1,55 @@
+package dev.injectorplanner.app.store;
+
+import dev.injectorplanner.core.fleet.PurchaseLine;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.SequenceGenerator;
+import jakarta.persistence.Table;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+@Entity
+@Table(name = "purchase_line")
+class PurchaseLineRow implements Row<PurchaseLine> {
+    @Id
+    @GeneratedValue(strategy = GenerationType.SEQUENCE, generator = "purchase_line_seq")
+    @SequenceGenerator(name = "purchase_line_seq", sequenceName = "purchase_line_seq", allocationSize = 1000)
+    private long id;
+
+    @Column(name = "purchase_order", nullable = false, length = 60)
+    private String order;
+
+    @Column(nullable = false, length = 60)
+    private String part;
+
+    @Column(nullable = false, length = 60)
+    private String depot;
+
+    @Column(nullable = false)
+    private double quantity;
+
+    @Column(nullable = false)
+    private LocalDate dueOn;
+
+    private @Nullable LocalDate receivedOn;
+
+    protected PurchaseLineRow() {}
+
+    @Override
+    public void take(PurchaseLine row) {
+        this.order = row.order();
+        this.part = row.part();
+        this.depot = row.depot();
+        this.quantity = row.quantity();
+        this.dueOn = row.dueOn();
+        this.receivedOn = row.receivedOn();
+    }
+
+    @Override
+    public PurchaseLine row() {
+        return new PurchaseLine(order, part, depot, quantity, dueOn, receivedOn);
+    }
+}

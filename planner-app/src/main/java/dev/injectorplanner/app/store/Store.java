@@ -1,0 +1,74 @@
+package dev.injectorplanner.app.store;
+
+import com.zaxxer.hikari.HikariDataSource;
+import dev.injectorplanner.core.fleet.FleetSnapshot;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.Optional;
+import javax.sql.DataSource;
+import org.hibernate.SessionFactory;
+
+/** The open store: one pool, a schema at its newest version, and Hibernate on top. */
+public final class Store implements AutoCloseable {
+    private final StoreSettings settings;
+    private final HikariDataSource pool;
+    private final SessionFactory sessions;
+
+    Store(StoreSettings settings, HikariDataSource pool, SessionFactory sessions) {
+        this.settings = settings;
+        this.pool = pool;
+        this.sessions = sessions;
+    }
+
+    /**
+     * Opens the store, and makes or upgrades its schema where needed.
+     *
+     * @throws StoreException in words, where it is held by another process, cannot be reached, or is newer than this
+     *     program
+     */
+    public static Store open(StoreSettings settings) {
+        return StoreOpening.open(settings);
+    }
+
+    public DataSource dataSource() {
+        return pool;
+    }
+
+    /** The whole fleet. */
+    public FleetSnapshot snapshot() {
+        return sessions.fromStatelessTransaction(session -> new SnapshotReader(session, null).read());
+    }
+
+    /** One depot's trucks with all that concerns them; nothing where there is no such depot. */
+    public Optional<FleetSnapshot> findSnapshot(String depot) {
+        return sessions.fromStatelessTransaction(session -> {
+            FleetSnapshot snapshot = new SnapshotReader(session, depot).read();
+            return snapshot.depots().isEmpty() ? Optional.empty() : Optional.of(snapshot);
+        });
+    }
+
+    /** Starts writing: everything goes through the load's transactions. */
+    public StoreWriter writer() {
+        return new StoreWriter(sessions);
+    }
+
+    @Override
+    public void close() {
+        sessions.close();
+        if (settings.isEmbedded()) {
+            shutDown();
+        }
+        pool.close();
+    }
+
+    /** Without this HSQLDB keeps its redo log and reads it again at the next start. */
+    private void shutDown() {
+        try (Connection connection = pool.getConnection();
+                Statement statement = connection.createStatement()) {
+            statement.execute("SHUTDOWN");
+        } catch (SQLException e) {
+            throw new StoreException("The store in " + settings + " cannot be shut down: " + e.getMessage(), e);
+        }
+    }
+}

@@ -1,0 +1,136 @@
+package dev.injectorplanner.app.store;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.Properties;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
+import org.hibernate.SessionFactory;
+import org.hibernate.cfg.Configuration;
+import org.jspecify.annotations.Nullable;
+
+/** Opens a store: pool, schema, Hibernate. */
+final class StoreOpening {
+    /** Version of the newest migration; a test holds it against the files. */
+    static final int NEWEST = 1;
+
+    private static final int CONNECTIONS = 8;
+
+    private StoreOpening() {}
+
+    static Store open(StoreSettings settings) {
+        HikariDataSource pool = pool(settings);
+        try {
+            int version = version(pool);
+            if (version > NEWEST) {
+                throw new StoreException(
+                        "The store in " + settings + " has schema version " + version + ", this program knows " + NEWEST
+                                + ". Mend: use the newer program that wrote it.",
+                        new IllegalStateException());
+            }
+            boolean changed = version < NEWEST;
+            if (changed) {
+                migrate(pool, settings.isPostgres() ? "postgresql" : "hsqldb");
+            }
+            return new Store(settings, pool, hibernate(pool, changed));
+        } catch (RuntimeException e) {
+            pool.close();
+            throw e;
+        }
+    }
+
+    private static HikariDataSource pool(StoreSettings settings) {
+        HikariConfig config = new HikariConfig();
+        config.setPoolName("planner");
+        config.setJdbcUrl(settings.url());
+        config.setUsername(settings.user());
+        config.setPassword(settings.password());
+        config.setMaximumPoolSize(CONNECTIONS);
+        config.setMinimumIdle(1);
+        try {
+            return new HikariDataSource(config);
+        } catch (RuntimeException e) {
+            throw inWords(settings, e);
+        }
+    }
+
+    private static StoreException inWords(StoreSettings settings, RuntimeException e) {
+        String text = messages(e);
+        if (text.contains("lock acquisition failure") || text.contains("LockFile")) {
+            return new StoreException(
+                    "The store in " + settings + " is in use by another process. Mend: close that one first,"
+                            + " or choose another folder with --data.",
+                    e);
+        }
+        return new StoreException(
+                "The store at " + settings + " cannot be opened: " + lastMessage(e)
+                        + ". Mend: check the address, the folder's permissions, user and password.",
+                e);
+    }
+
+    private static String messages(Throwable e) {
+        StringBuilder all = new StringBuilder();
+        for (Throwable t = e; t != null; t = t.getCause()) {
+            all.append(t.getMessage()).append('\n');
+        }
+        return all.toString();
+    }
+
+    private static @Nullable String lastMessage(Throwable e) {
+        Throwable last = e;
+        while (last.getCause() != null) {
+            last = last.getCause();
+        }
+        return last.getMessage();
+    }
+
+    /** Asks the schema's own history, a few ms; Flyway itself takes half a second to say the same. 0 where there is none. */
+    private static int version(DataSource pool) {
+        try (Connection connection = pool.getConnection();
+                ResultSet tables = connection
+                        .getMetaData()
+                        .getTables(null, null, "flyway_schema_history", new String[] {"TABLE"})) {
+            if (!tables.next()) {
+                return 0;
+            }
+            try (Statement statement = connection.createStatement();
+                    ResultSet newest = statement.executeQuery("select \"version\" from \"flyway_schema_history\""
+                            + " where \"success\" = true and \"version\" is not null"
+                            + " order by \"installed_rank\" desc")) {
+                return newest.next() ? Integer.parseInt(newest.getString(1)) : 0;
+            }
+        } catch (SQLException e) {
+            throw new StoreException("The history of the store's schema cannot be read: " + e.getMessage(), e);
+        }
+    }
+
+    private static void migrate(DataSource pool, String vendor) {
+        Flyway.configure()
+                .dataSource(pool)
+                .locations("classpath:db/migration/common", "classpath:db/migration/" + vendor)
+                .load()
+                .migrate();
+    }
+
+    private static SessionFactory hibernate(DataSource pool, boolean validate) {
+        Properties set = new Properties();
+        set.put("hibernate.connection.datasource", pool);
+        set.put(
+                "hibernate.physical_naming_strategy",
+                "org.hibernate.boot.model.naming.PhysicalNamingStrategySnakeCaseImpl");
+        set.put("hibernate.jdbc.batch_size", "1000");
+        set.put("hibernate.hbm2ddl.auto", validate ? "validate" : "none");
+        set.put("jakarta.persistence.validation.mode", "none");
+        set.put("hibernate.xml_mapping_enabled", "false");
+        set.put("hibernate.cache.use_second_level_cache", "false");
+        set.put("hibernate.type.preferred_instant_jdbc_type", "TIMESTAMP_WITH_TIMEZONE");
+        Configuration configuration = new Configuration();
+        configuration.setProperties(set);
+        StoredTables.ALL.forEach(table -> configuration.addAnnotatedClass(table.entity()));
+        return configuration.buildSessionFactory();
+    }
+}

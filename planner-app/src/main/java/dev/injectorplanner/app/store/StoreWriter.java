@@ -1,0 +1,180 @@
+package dev.injectorplanner.app.store;
+
+import dev.injectorplanner.app.store.StoredTable.ByTruck;
+import dev.injectorplanner.core.fleet.Reading;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hibernate.SessionFactory;
+import org.hibernate.StatelessSession;
+import org.hibernate.Transaction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Writes records, batch by batch. What {@link #commit()} has returned from is there for good; what was merged since is
+ * undone by {@link #rollback()} or by closing. One thread.
+ */
+public final class StoreWriter implements AutoCloseable {
+    private final StatelessSession session;
+    private final Map<Class<?>, Map<List<Object>, Row<?>>> whole = new HashMap<>();
+    private final Map<Class<?>, Histories<?>> histories = new HashMap<>();
+    private @Nullable Transaction transaction;
+
+    StoreWriter(SessionFactory sessions) {
+        this.session = sessions.openStatelessSession();
+    }
+
+    /**
+     * Adds new records, changes those whose values differ, leaves the rest.
+     *
+     * @param rows records with different keys
+     * @param write false to only find out
+     * @return what each of them meant, in their order
+     */
+    public <R> List<Change> merge(Class<R> type, List<R> rows, boolean write) {
+        begin();
+        StoredTable<R> table = StoredTables.of(type);
+        Map<List<Object>, Row<R>> stored = find(table, rows);
+        List<Change> changes = new ArrayList<>(rows.size());
+        List<Row<R>> added = new ArrayList<>();
+        List<Row<R>> changed = new ArrayList<>();
+        for (R record : rows) {
+            Row<R> row = stored.get(table.key().apply(record));
+            if (row == null) {
+                changes.add(Change.ADDED);
+                added.add(table.stored(record));
+            } else if (row.row().equals(record)) {
+                changes.add(Change.UNCHANGED);
+            } else {
+                changes.add(Change.CHANGED);
+                if (write) {
+                    row.take(record);
+                }
+                changed.add(row);
+            }
+        }
+        if (write) {
+            write(table, added, changed);
+        }
+        return changes;
+    }
+
+    /** Changes go first: an injector's removal makes room for the next one in its cylinder. */
+    private <R> void write(StoredTable<R> table, List<Row<R>> added, List<Row<R>> changed) {
+        if (!changed.isEmpty()) {
+            session.updateMultiple(changed);
+        }
+        if (!added.isEmpty()) {
+            session.insertMultiple(added);
+        }
+        Map<List<Object>, Row<?>> known = whole.get(table.type());
+        if (known != null) {
+            added.forEach(row -> known.put(table.key().apply(row.row()), row));
+        }
+    }
+
+    /** Every record of a small table, with what was merged so far. */
+    public <R> List<R> all(Class<R> type) {
+        begin();
+        return whole(StoredTables.of(type)).values().stream().map(Row::row).toList();
+    }
+
+    /** Stored records of some trucks. */
+    public <R> List<R> ofTrucks(Class<R> type, Collection<String> trucks) {
+        begin();
+        return rowsOfTrucks(StoredTables.of(type), trucks).stream()
+                .map(Row::row)
+                .toList();
+    }
+
+    /** The stored reading that comes before a moment. */
+    public Optional<Reading> findReadingBefore(String truck, Instant moment) {
+        begin();
+        return session
+                .createSelectionQuery(
+                        "from ReadingRow r where r.truck = :truck and r.takenAt < :moment order by r.takenAt desc",
+                        ReadingRow.class)
+                .setParameter("truck", truck)
+                .setParameter("moment", moment)
+                .setMaxResults(1)
+                .getResultList()
+                .stream()
+                .map(ReadingRow::row)
+                .findFirst();
+    }
+
+    private <R> Map<List<Object>, Row<R>> find(StoredTable<R> table, List<R> rows) {
+        if (table.lookup() instanceof StoredTable.Whole<R>) {
+            return whole(table);
+        }
+        List<? extends Row<R>> found = table.lookup() instanceof ByTruck<R> byTruck
+                ? rowsOfTrucks(
+                        table, rows.stream().map(byTruck.truck()).distinct().toList())
+                : history(table).find(rows);
+        Map<List<Object>, Row<R>> byKey = new HashMap<>();
+        found.forEach(row -> byKey.put(table.key().apply(row.row()), row));
+        return byKey;
+    }
+
+    private <R> List<? extends Row<R>> rowsOfTrucks(StoredTable<R> table, Collection<String> trucks) {
+        return session.createSelectionQuery(
+                        "from " + table.entityName() + " r where r.truck in (:trucks)", table.entity())
+                .setParameterList("trucks", trucks)
+                .getResultList();
+    }
+
+    @SuppressWarnings("unchecked") // filled with rows of that table alone
+    private <R> Map<List<Object>, Row<R>> whole(StoredTable<R> table) {
+        Map<List<Object>, Row<?>> rows = whole.computeIfAbsent(table.type(), type -> {
+            Map<List<Object>, Row<?>> read = new LinkedHashMap<>();
+            session.createSelectionQuery("from " + table.entityName(), table.entity())
+                    .getResultList()
+                    .forEach(row -> read.put(table.key().apply(row.row()), row));
+            return read;
+        });
+        return (Map<List<Object>, Row<R>>) (Map<?, ?>) rows;
+    }
+
+    @SuppressWarnings("unchecked") // made for that table alone
+    private <R> Histories<R> history(StoredTable<R> table) {
+        return (Histories<R>) histories.computeIfAbsent(table.type(), type -> new Histories<>(session, table));
+    }
+
+    private void begin() {
+        if (transaction == null) {
+            transaction = session.beginTransaction();
+        }
+    }
+
+    /** Makes all that was merged permanent. */
+    public void commit() {
+        if (transaction != null) {
+            transaction.commit();
+            transaction = null;
+        }
+    }
+
+    /** Forgets all that was merged since the last commit. */
+    public void rollback() {
+        if (transaction != null) {
+            transaction.rollback();
+            transaction = null;
+        }
+        whole.clear();
+        histories.clear();
+    }
+
+    @Override
+    public void close() {
+        try {
+            rollback();
+        } finally {
+            session.close();
+        }
+    }
+}

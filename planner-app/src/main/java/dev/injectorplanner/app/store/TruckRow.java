@@ -1,0 +1,56 @@
+package dev.injectorplanner.app.store;
+
+import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.Vin;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+@Entity
+@Table(name = "truck")
+class TruckRow implements Row<Truck> {
+    @Id
+    @Column(length = 60)
+    private String truck;
+
+    @Column(nullable = false, length = 17)
+    private String vin;
+
+    @Column(nullable = false, length = 60)
+    private String depot;
+
+    @Column(nullable = false, length = 60)
+    private String family;
+
+    @Column(length = 60)
+    private @Nullable String dutyGroup;
+
+    @Column(nullable = false)
+    private LocalDate inServiceOn;
+
+    private @Nullable LocalDate outOfServiceOn;
+
+    private @Nullable LocalDate warrantyUntil;
+
+    protected TruckRow() {}
+
+    @Override
+    public void take(Truck row) {
+        this.truck = row.truck();
+        this.vin = row.vin().text();
+        this.depot = row.depot();
+        this.family = row.family();
+        this.dutyGroup = row.dutyGroup();
+        this.inServiceOn = row.inServiceOn();
+        this.outOfServiceOn = row.outOfServiceOn();
+        this.warrantyUntil = row.warrantyUntil();
+    }
+
+    @Override
+    public Truck row() {
+        return new Truck(truck, new Vin(vin), depot, family, dutyGroup, inServiceOn, outOfServiceOn, warrantyUntil);
+    }
+}
