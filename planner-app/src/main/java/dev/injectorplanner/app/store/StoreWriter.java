@@ -17,7 +17,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Writes records, batch by batch. What {@link #commit()} has returned from is there for good; what was merged since is
- * undone by {@link #rollback()} or by closing. One thread.
+ * undone by {@link #rollback()} or by closing. A writer that only finds out remembers small tables as if it had written.
+ * One thread.
  */
 public final class StoreWriter implements AutoCloseable {
     private final StatelessSession session;
@@ -32,7 +33,7 @@ public final class StoreWriter implements AutoCloseable {
     /**
      * Adds new records, changes those whose values differ, leaves the rest.
      *
-     * @param rows records with different keys
+     * @param rows records; one that repeats an earlier one word for word is unchanged
      * @param write false to only find out
      * @return what each of them meant, in their order
      */
@@ -44,37 +45,34 @@ public final class StoreWriter implements AutoCloseable {
         List<Row<R>> added = new ArrayList<>();
         List<Row<R>> changed = new ArrayList<>();
         for (R record : rows) {
-            Row<R> row = stored.get(table.key().apply(record));
+            List<Object> key = table.key().apply(record);
+            Row<R> row = stored.get(key);
             if (row == null) {
                 changes.add(Change.ADDED);
-                added.add(table.stored(record));
+                Row<R> blank = table.stored(record);
+                added.add(blank);
+                stored.put(key, blank);
             } else if (row.row().equals(record)) {
                 changes.add(Change.UNCHANGED);
             } else {
                 changes.add(Change.CHANGED);
-                if (write) {
-                    row.take(record);
-                }
+                row.take(record);
                 changed.add(row);
             }
         }
         if (write) {
-            write(table, added, changed);
+            write(added, changed);
         }
         return changes;
     }
 
     /** Changes go first: an injector's removal makes room for the next one in its cylinder. */
-    private <R> void write(StoredTable<R> table, List<Row<R>> added, List<Row<R>> changed) {
+    private <R> void write(List<Row<R>> added, List<Row<R>> changed) {
         if (!changed.isEmpty()) {
             session.updateMultiple(changed);
         }
         if (!added.isEmpty()) {
             session.insertMultiple(added);
-        }
-        Map<List<Object>, Row<?>> known = whole.get(table.type());
-        if (known != null) {
-            added.forEach(row -> known.put(table.key().apply(row.row()), row));
         }
     }
 

@@ -1,7 +1,5 @@
 package dev.injectorplanner.app.store;
 
-import static java.util.Arrays.asList;
-
 import dev.injectorplanner.app.store.StoredTable.ByTruck;
 import dev.injectorplanner.app.store.StoredTable.ByTruckAndMoment;
 import dev.injectorplanner.app.store.StoredTable.Whole;
@@ -22,6 +20,7 @@ import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.imports.Tables;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -32,71 +31,71 @@ final class StoredTables {
     private static final String OF_TRUCKS = "r.truck in (select t.truck from TruckRow t where t.depot = :depot)";
 
     static final StoredTable<Depot> DEPOTS =
-            small(Depot.class, DepotRow.class, DepotRow::new, r -> List.of(r.depot()), AT_DEPOT);
-    static final StoredTable<Part> PARTS = small(Part.class, PartRow.class, PartRow::new, r -> List.of(r.part()), "");
+            small(Depot.class, DepotRow.class, DepotRow::new, Tables.DEPOTS::key, AT_DEPOT);
+    static final StoredTable<Part> PARTS = small(Part.class, PartRow.class, PartRow::new, Tables.PARTS::key, "");
     static final StoredTable<EngineFamily> ENGINE_FAMILIES =
-            small(EngineFamily.class, EngineFamilyRow.class, EngineFamilyRow::new, r -> List.of(r.family()), "");
+            small(EngineFamily.class, EngineFamilyRow.class, EngineFamilyRow::new, Tables.ENGINE_FAMILIES::key, "");
     static final StoredTable<AccessStep> ACCESS =
-            small(AccessStep.class, AccessStepRow.class, AccessStepRow::new, r -> List.of(r.family(), r.step()), "");
+            small(AccessStep.class, AccessStepRow.class, AccessStepRow::new, Tables.ACCESS::key, r.step()), "");
     static final StoredTable<DutyGroup> DUTY_GROUPS =
-            small(DutyGroup.class, DutyGroupRow.class, DutyGroupRow::new, r -> List.of(r.dutyGroup()), "");
+            small(DutyGroup.class, DutyGroupRow.class, DutyGroupRow::new, Tables.DUTY_GROUPS::key, "");
     static final StoredTable<Truck> TRUCKS =
-            small(Truck.class, TruckRow.class, TruckRow::new, r -> List.of(r.truck()), AT_DEPOT);
+            small(Truck.class, TruckRow.class, TruckRow::new, Tables.TRUCKS::key, AT_DEPOT);
     static final StoredTable<CapacityOverride> CAPACITY = small(
             CapacityOverride.class,
             CapacityOverrideRow.class,
             CapacityOverrideRow::new,
-            r -> List.of(r.depot(), r.date()),
+            Tables.CAPACITY::key, r.date()),
             AT_DEPOT);
     static final StoredTable<FittedInjector> INJECTORS = new StoredTable<>(
             FittedInjector.class,
             FittedInjectorRow.class,
             FittedInjectorRow::new,
-            r -> List.of(r.truck(), r.cylinder(), r.fittedOn()),
+            Tables.INJECTORS::key, r.cylinder(), r.fittedOn()),
             new ByTruck<>(FittedInjector::truck),
             OF_TRUCKS);
     static final StoredTable<Reading> READINGS = new StoredTable<>(
             Reading.class,
             ReadingRow.class,
             ReadingRow::new,
-            r -> List.of(r.truck(), r.takenAt()),
+            Tables.READINGS::key, r.takenAt()),
             new ByTruckAndMoment<>(Reading::truck, Reading::takenAt, "takenAt"),
             OF_TRUCKS);
     static final StoredTable<Fault> FAULTS = new StoredTable<>(
             Fault.class,
             FaultRow.class,
             FaultRow::new,
-            r -> asList(r.truck(), r.seenAt(), r.code(), r.cylinder()),
+            Tables.FAULTS::key, r.seenAt(), r.code(), r.cylinder()),
             new ByTruckAndMoment<>(Fault::truck, Fault::seenAt, "seenAt"),
             OF_TRUCKS);
     static final StoredTable<CylinderTest> CYLINDER_TESTS = new StoredTable<>(
             CylinderTest.class,
             CylinderTestRow.class,
             CylinderTestRow::new,
-            r -> List.of(r.truck(), r.cylinder(), r.testedAt(), r.test()),
+            Tables.CYLINDER_TESTS::key, r.cylinder(), r.testedAt(), r.test()),
             new ByTruckAndMoment<>(CylinderTest::truck, CylinderTest::testedAt, "testedAt"),
             OF_TRUCKS);
     static final StoredTable<JobPart> JOB_PARTS = small(
-            JobPart.class, JobPartRow.class, JobPartRow::new, r -> asList(r.family(), r.per(), r.step(), r.part()), "");
+            JobPart.class, JobPartRow.class, JobPartRow::new, Tables.JOB_PARTS::key, r.per(), r.step(), r.part()), "");
     static final StoredTable<StockLine> STOCK =
-            small(StockLine.class, StockLineRow.class, StockLineRow::new, r -> List.of(r.depot(), r.part()), AT_DEPOT);
+            small(StockLine.class, StockLineRow.class, StockLineRow::new, Tables.STOCK::key, r.part()), AT_DEPOT);
     static final StoredTable<PurchaseLine> PURCHASE_LINES = small(
             PurchaseLine.class,
             PurchaseLineRow.class,
             PurchaseLineRow::new,
-            r -> List.of(r.order(), r.part(), r.depot()),
+            Tables.PURCHASE_LINES::key, r.part(), r.depot()),
             AT_DEPOT);
     static final StoredTable<AwayWindow> AWAY = new StoredTable<>(
             AwayWindow.class,
             AwayWindowRow.class,
             AwayWindowRow::new,
-            r -> List.of(r.truck(), r.from()),
+            Tables.AWAY::key, r.from()),
             new ByTruck<>(AwayWindow::truck),
             OF_TRUCKS);
     static final StoredTable<IntervalTask> INTERVALS = small(
-            IntervalTask.class, IntervalTaskRow.class, IntervalTaskRow::new, r -> List.of(r.family(), r.task()), "");
+            IntervalTask.class, IntervalTaskRow.class, IntervalTaskRow::new, Tables.INTERVALS::key, r.task()), "");
     static final StoredTable<Rule> RULES =
-            small(Rule.class, RuleRow.class, RuleRow::new, r -> asList(r.family(), r.rule()), "");
+            small(Rule.class, RuleRow.class, RuleRow::new, Tables.RULES::key, r.rule()), "");
 
     static final List<StoredTable<?>> ALL = List.of(
             DEPOTS,

@@ -1,0 +1,67 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.intake.FileReport;
+import dev.injectorplanner.app.intake.LoadListener;
+import dev.injectorplanner.app.intake.LoadSettings.Mode;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Files into the store. */
+@Command(
+        name = "load",
+        mixinStandardHelpOptions = true,
+        description = "Loads files into the store. Good rows are stored; refused ones are written beside the file.")
+final class LoadCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private LoadOptions options;
+
+    @Mixin
+    private StoreOptions store;
+
+    @ArgGroup(exclusive = true)
+    private ModeOptions mode = new ModeOptions();
+
+    private static final class ModeOptions {
+        @Option(names = "--check", description = "Changes nothing, says what would happen.")
+        private boolean check;
+
+        @Option(names = "--all-or-nothing", description = "Stores a file only when every row of it is good.")
+        private boolean allOrNothing;
+    }
+
+    @Option(names = "--json", description = "Prints one JSON object.")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        return run(spec, options, store, mode.check ? Mode.CHECK : mode.allOrNothing ? Mode.ALL_OR_NOTHING : Mode.GOOD_ROWS, json);
+    }
+
+    static int run(CommandSpec spec, LoadOptions options, StoreOptions store, Mode mode, boolean json) {
+        var settings = options.settings(mode);
+        var out = spec.commandLine().getOut();
+        List<FileReport> reports;
+        LoadListener listener = LoadProgress.here(json);
+        try (Application application = Application.open(store.settings())) {
+            reports = application.intake().load(options.files(), settings, listener);
+        }
+        if (json) {
+            LoadPrinter.printJson(out, reports);
+        } else {
+            LoadPrinter printer = new LoadPrinter(out, mode == Mode.CHECK);
+            reports.forEach(printer::print);
+        }
+        out.flush();
+        return reports.stream().anyMatch(FileReport::anyRefused) ? PlannerCommand.REFUSED : 0;
+    }
+}

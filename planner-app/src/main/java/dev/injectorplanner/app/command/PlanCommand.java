@@ -1,0 +1,45 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.planning.Planning.Planned;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** A plan on the terminal. */
+@Command(
+        name = "plan",
+        mixinStandardHelpOptions = true,
+        description = "Plans: what is due and why, which visit in which week, what is missing.")
+final class PlanCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private PlanOptions options;
+
+    @Mixin
+    private StoreOptions store;
+
+    @Option(names = "--json", description = "Prints one JSON object.")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        Planned planned;
+        try (Application application = Application.open(store.settings())) {
+            planned = application.planning().plan(options.today(), options.policy(), options.depot());
+        }
+        var out = spec.commandLine().getOut();
+        if (json) {
+            Json.print(out, PlanView.of(planned.plan()));
+        } else {
+            new PlanPrinter(out).print(planned.plan());
+            out.flush();
+        }
+        return 0;
+    }
+}

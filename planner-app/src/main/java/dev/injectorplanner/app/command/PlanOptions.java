@@ -1,0 +1,30 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.core.plan.Policy;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** For which day, how far ahead, and for whom a plan is made. */
+final class PlanOptions {
+    @Option(names = "--on", paramLabel = "DATE", description = "The day to plan for, such as 2026-03-02 (default: today).")
+    private @Nullable LocalDate on;
+
+    @Option(names = "--weeks", paramLabel = "N", description = "Weeks ahead, 1 to 104 (default: 26).")
+    private @Nullable Integer weeks;
+
+    @Option(names = "--depot", paramLabel = "D", description = "One depot (default: all).")
+    private @Nullable String depot;
+
+    LocalDate today() {
+        return on == null ? LocalDate.now() : on;
+    }
+
+    Policy policy() {
+        return weeks == null ? Policy.standard() : Policy.standard().withWeeks(weeks);
+    }
+
+    @Nullable String depot() {
+        return depot;
+    }
+}

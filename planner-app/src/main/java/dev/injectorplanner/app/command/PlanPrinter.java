@@ -1,0 +1,140 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.parts.PartNeed;
+import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.Unplanned;
+import dev.injectorplanner.core.visit.Visit;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** A plan in a screen or two: the coming visits, who waits, what is missing. */
+final class PlanPrinter {
+    private static final int SHOWN = 12;
+
+    private final PrintWriter out;
+
+    PlanPrinter(PrintWriter out) {
+        this.out = out;
+    }
+
+    void print(Plan plan) {
+        out.printf(
+                "Plan of %s, weeks %s to %s%n",
+                plan.today(), plan.firstWeek(), plan.firstWeek().plus(plan.weeks() - 1));
+        findings(plan.findings());
+        hours(plan);
+        visits(plan.visits());
+        unplanned(plan.unplanned());
+        missing(plan.partNeeds());
+    }
+
+    private void findings(List<DueFinding> findings) {
+        Map<FindingKind, Long> kinds = findings.stream()
+                .collect(Collectors.groupingBy(DueFinding::kind, TreeMap::new, Collectors.counting()));
+        String byKind = kinds.entrySet().stream()
+                .map(kind -> kind.getValue() + " " + words(kind.getKey()))
+                .collect(Collectors.joining(", "));
+        out.printf("%nDue: %d findings%s%n", findings.size(), byKind.isEmpty() ? "" : " (" + byKind + ")");
+    }
+
+    private void hours(Plan plan) {
+        double hours = plan.visits().stream().mapToDouble(Visit::labourHours).sum();
+        double litres = plan.visits().stream().mapToDouble(Visit::drainedLitres).sum();
+        long cylinders =
+                plan.visits().stream().mapToLong(visit -> visit.cylinders().size()).sum();
+        out.printf(
+                Locale.ROOT,
+                "Planned: %d visits, %d injectors, %.1f hours, %.0f litres of coolant drained%n",
+                plan.visits().size(),
+                cylinders,
+                hours,
+                litres);
+    }
+
+    private void visits(List<Visit> visits) {
+        if (visits.isEmpty()) {
+            return;
+        }
+        TextTable table = new TextTable("Week", "Depot", "Truck", "Cylinders", ">Hours", ">Coolant l", "Why");
+        visits.stream()
+                .sorted((a, b) -> a.week().compareTo(b.week()))
+                .limit(SHOWN)
+                .forEach(visit -> table.row(
+                        visit.week(),
+                        visit.depot(),
+                        visit.truck(),
+                        work(visit),
+                        String.format(Locale.ROOT, "%.1f", visit.labourHours()),
+                        String.format(Locale.ROOT, "%.1f", visit.drainedLitres()),
+                        evidence(visit)));
+        out.printf("%nThe next visits%n");
+        table.print(out);
+        more(visits.size(), "visits");
+    }
+
+    private static String work(Visit visit) {
+        String cylinders = visit.cylinders().stream().map(String::valueOf).collect(Collectors.joining(" "));
+        if (!cylinders.isEmpty()) {
+            return cylinders;
+        }
+        return visit.inspection() ? "test" : "task";
+    }
+
+    private static String evidence(Visit visit) {
+        if (visit.findings().isEmpty()) {
+            return visit.why();
+        }
+        DueFinding first = visit.findings().get(0);
+        String more = visit.findings().size() > 1 ? " (+" + (visit.findings().size() - 1) + ")" : "";
+        return (first.cylinder() == null ? "" : "cyl " + first.cylinder() + ": ") + first.evidence() + more;
+    }
+
+    private void unplanned(List<Unplanned> unplanned) {
+        if (unplanned.isEmpty()) {
+            return;
+        }
+        out.printf("%nDue, but without a visit%n");
+        unplanned.stream()
+                .limit(SHOWN)
+                .forEach(each -> out.println("  " + each.truck() + " (" + each.depot() + "): " + each.reason()));
+        more(unplanned.size(), "trucks");
+    }
+
+    private void missing(List<PartNeed> needs) {
+        List<PartNeed> missing =
+                needs.stream().filter(need -> need.missing() > 0).toList();
+        if (missing.isEmpty()) {
+            return;
+        }
+        TextTable table = new TextTable("Order by", "Depot", "Part", ">Missing", "For week", "Trucks");
+        missing.stream()
+                .limit(SHOWN)
+                .forEach(need -> table.row(
+                        need.orderBy(),
+                        need.depot(),
+                        need.part(),
+                        Require.plain(Math.round(need.missing() * 100) / 100.0),
+                        need.week(),
+                        String.join(", ", need.trucks())));
+        out.printf("%nMissing parts%n");
+        table.print(out);
+        more(missing.size(), "lines");
+    }
+
+    private void more(int all, String what) {
+        if (all > SHOWN) {
+            out.printf("  ... %d %s in all%n", all, what);
+        }
+    }
+
+    private static String words(FindingKind kind) {
+        return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

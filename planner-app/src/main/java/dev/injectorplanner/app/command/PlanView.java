@@ -1,0 +1,40 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.coolant.CoolantNeed;
+import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.parts.PartNeed;
+import dev.injectorplanner.core.plan.Assumption;
+import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.Unplanned;
+import dev.injectorplanner.core.schedule.WeekLoad;
+import dev.injectorplanner.core.visit.Visit;
+import java.time.LocalDate;
+import java.util.List;
+
+/** What {@code plan --json} prints: the plan without the ages of injectors that are not due. */
+record PlanView(
+        LocalDate today,
+        IsoWeek firstWeek,
+        int weeks,
+        List<Visit> visits,
+        List<Unplanned> unplanned,
+        List<DueFinding> findings,
+        List<WeekLoad> loads,
+        List<PartNeed> partNeeds,
+        List<CoolantNeed> coolantNeeds,
+        List<Assumption> assumptions) {
+    static PlanView of(Plan plan) {
+        return new PlanView(
+                plan.today(),
+                plan.firstWeek(),
+                plan.weeks(),
+                plan.visits(),
+                plan.unplanned(),
+                plan.findings(),
+                plan.loads(),
+                plan.partNeeds(),
+                plan.coolantNeeds(),
+                plan.assumptions());
+    }
+}

@@ -1,0 +1,44 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.app.planning.Planning.UnknownDepotException;
+import dev.injectorplanner.app.store.StoreException;
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.imports.FileRefusedException;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ParseResult;
+
+/** The program's commands together. Exit codes: 0 done, 1 refused input, 2 wrong use. */
+@Command(
+        name = "planner",
+        mixinStandardHelpOptions = true,
+        version = "Injector Planner",
+        description = "Plans injector work for a fleet of diesel trucks.",
+        subcommands = {DemoCommand.class, LoadCommand.class, CheckCommand.class, PlanCommand.class, SheetsCommand.class})
+public final class PlannerCommand {
+    /** Input was refused, or the store could not be used. */
+    static final int REFUSED = 1;
+
+    private PlannerCommand() {}
+
+    /** Runs one command line and answers its exit code. */
+    public static int run(String... args) {
+        return new CommandLine(new PlannerCommand())
+                .setExecutionExceptionHandler(PlannerCommand::inWords)
+                .execute(args);
+    }
+
+    /** A person's mistake is a sentence; only a fault of the program is a stack trace. */
+    private static int inWords(Exception e, CommandLine commandLine, ParseResult parsed) {
+        if (e instanceof FileRefusedException
+                || e instanceof InvalidValueException
+                || e instanceof StoreException
+                || e instanceof UnknownDepotException) {
+            commandLine.getErr().println(e.getMessage());
+        } else {
+            commandLine.getErr().println("Something went wrong inside the program; please report what follows.");
+            e.printStackTrace(commandLine.getErr());
+        }
+        return REFUSED;
+    }
+}

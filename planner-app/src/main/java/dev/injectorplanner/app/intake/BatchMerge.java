@@ -1,0 +1,109 @@
+package dev.injectorplanner.app.intake;
+
+import dev.injectorplanner.app.intake.Batch.Placed;
+import dev.injectorplanner.app.store.Change;
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.fleet.FittedInjector;
+import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.imports.Complaint;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** A batch against the store: what refers to nothing or finds its place taken is refused, the rest is merged. */
+final class BatchMerge<R> {
+    private final Batch<R> batch;
+    private final Destination destination;
+    private final List<Refused<R>> refused = new ArrayList<>();
+
+    /**
+     * A row that was refused.
+     *
+     * @param mayPass whether rows that come later in the file may make room for it
+     */
+    record Refused<R>(Placed<R> placed, Complaint complaint, boolean mayPass) {}
+
+    BatchMerge(Batch<R> batch, Destination destination) {
+        this.batch = batch;
+        this.destination = destination;
+    }
+
+    /** What the good rows meant for the store. */
+    List<Change> run() {
+        List<Placed<R>> good = withPlace(withReferences());
+        List<R> rows = good.stream().map(Placed::row).toList();
+        watchMeters(rows, true);
+        List<Change> changes = destination.writer().merge(batch.table().rowType(), rows, destination.writes());
+        rows.forEach(destination.references()::add);
+        destination.places().add(only(rows, FittedInjector.class));
+        List<R> added = new ArrayList<>();
+        for (int i = 0; i < changes.size(); i++) {
+            if (changes.get(i) == Change.ADDED) {
+                added.add(rows.get(i));
+            }
+        }
+        watchMeters(added, false);
+        return changes;
+    }
+
+    List<Refused<R>> refused() {
+        return refused;
+    }
+
+    private List<Placed<R>> withReferences() {
+        List<Placed<R>> good = new ArrayList<>();
+        for (Placed<R> placed : batch.rows()) {
+            try {
+                destination.check().check(placed.row());
+                good.add(placed);
+            } catch (InvalidValueException e) {
+                refused.add(new Refused<>(placed, placed.place().complaint(e), false));
+            }
+        }
+        return good;
+    }
+
+    private List<Placed<R>> withPlace(List<Placed<R>> rows) {
+        List<FittedInjector> injectors = only(rows.stream().map(Placed::row).toList(), FittedInjector.class);
+        if (injectors.isEmpty()) {
+            return rows;
+        }
+        Map<FittedInjector, FittedInjector> conflicts = destination.places().conflicts(injectors);
+        List<Placed<R>> good = new ArrayList<>();
+        for (Placed<R> placed : rows) {
+            FittedInjector other = placed.row() instanceof FittedInjector injector ? conflicts.get(injector) : null;
+            if (other == null) {
+                good.add(placed);
+            } else {
+                refused.add(new Refused<>(placed, taken(placed, other), true));
+            }
+        }
+        return good;
+    }
+
+    private Complaint taken(Placed<R> placed, FittedInjector other) {
+        String until = other.removedOn() == null ? "and has no removed_on" : "until " + other.removedOn();
+        return placed.place()
+                .complaint(
+                        "fitted_on",
+                        "cylinder " + other.cylinder() + " of truck " + other.truck() + " holds the injector fitted on "
+                                + other.fittedOn() + " " + until,
+                        "enter that one's removed_on, or correct this row's days");
+    }
+
+    private void watchMeters(List<R> rows, boolean before) {
+        for (Reading reading : only(rows, Reading.class)) {
+            if (before) {
+                destination.meters().prepare(reading);
+            } else {
+                destination.meters().take(reading);
+            }
+        }
+    }
+
+    private static <T> List<T> only(List<?> rows, Class<T> type) {
+        return rows.isEmpty() || !type.isInstance(rows.get(0))
+                ? List.of()
+                : rows.stream().map(type::cast).toList();
+    }
+}

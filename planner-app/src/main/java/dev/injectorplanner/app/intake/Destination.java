@@ -1,0 +1,40 @@
+package dev.injectorplanner.app.intake;
+
+import dev.injectorplanner.app.store.StoreWriter;
+
+/**
+ * Where rows go, and what they are held against on the way.
+ *
+ * @param writer the store's writer
+ * @param writes whether rows are written at all
+ * @param batches whether each batch is made permanent at once, or all of a file at its end
+ */
+record Destination(
+        StoreWriter writer,
+        boolean writes,
+        boolean batches,
+        References references,
+        ReferenceCheck check,
+        InjectorPlaces places,
+        MeterWatch meters) {
+
+    static Destination nowhere(StoreWriter writer) {
+        return of(writer, false, false);
+    }
+
+    static Destination store(StoreWriter writer, boolean batches) {
+        return of(writer, true, batches);
+    }
+
+    private static Destination of(StoreWriter writer, boolean writes, boolean batches) {
+        References references = new References(writer);
+        return new Destination(
+                writer,
+                writes,
+                batches,
+                references,
+                new ReferenceCheck(references),
+                new InjectorPlaces(writer, !writes),
+                new MeterWatch(writer));
+    }
+}

@@ -1,0 +1,90 @@
+package dev.injectorplanner.app.intake;
+
+import dev.injectorplanner.app.intake.LoadSettings.Mode;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.store.StoreWriter;
+import dev.injectorplanner.imports.FileRefusedException;
+import dev.injectorplanner.imports.ReadSettings;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** Files into the store. Files that others refer to go first, whatever their order on the command line. */
+public final class Intake {
+    private final Store store;
+
+    public Intake(Store store) {
+        this.store = store;
+    }
+
+    /**
+     * Loads files, or only checks them.
+     *
+     * @return a report a file, in the order of loading; refused files come first
+     */
+    public List<FileReport> load(List<Path> files, LoadSettings settings, LoadListener listener) {
+        List<FileReport> reports = new ArrayList<>();
+        List<FileScan> scans = new ArrayList<>();
+        try (StoreWriter writer = store.writer()) {
+            ReadSettings reading = reading(settings, new References(writer));
+            for (Path file : files) {
+                try {
+                    scans.add(FileScan.of(file, reading));
+                } catch (FileRefusedException e) {
+                    report(FileReport.refused(file, e.getMessage()), reports, listener);
+                }
+            }
+        }
+        scans.sort(Comparator.comparingInt(FileScan::rank));
+        if (settings.mode() == Mode.CHECK) {
+            check(scans, settings, listener, reports);
+        } else {
+            scans.forEach(scan -> report(load(scan, settings, listener), reports, listener));
+        }
+        return reports;
+    }
+
+    private static void report(FileReport report, List<FileReport> reports, LoadListener listener) {
+        reports.add(report);
+        listener.finished(report);
+    }
+
+    /** One writer for all files, so that a file may refer to what stands in another; nothing is written. */
+    private void check(
+            List<FileScan> scans, LoadSettings settings, LoadListener listener, List<FileReport> reports) {
+        try (StoreWriter writer = store.writer()) {
+            Destination nowhere = Destination.nowhere(writer);
+            scans.forEach(scan -> report(pass(scan, settings, nowhere, listener), reports, listener));
+        }
+    }
+
+    private FileReport load(FileScan scan, LoadSettings settings, LoadListener listener) {
+        if (settings.mode() == Mode.ALL_OR_NOTHING) {
+            try (StoreWriter writer = store.writer()) {
+                FileReport tried = pass(scan, settings, Destination.nowhere(writer), LoadListener.SILENT);
+                if (tried.anyRefused()) {
+                    return tried;
+                }
+            }
+        }
+        try (StoreWriter writer = store.writer()) {
+            return pass(scan, settings, Destination.store(writer, settings.mode() == Mode.GOOD_ROWS), listener);
+        }
+    }
+
+    private static FileReport pass(
+            FileScan scan, LoadSettings settings, Destination destination, LoadListener listener) {
+        listener.starting(scan.file(), scan.rows());
+        FileLoad load = new FileLoad(scan.file(), settings.mode(), destination, listener);
+        return load.run(reading(settings, destination.references()));
+    }
+
+    private static ReadSettings reading(LoadSettings settings, References references) {
+        Function<String, @Nullable ZoneId> zoneOfTruck = references::zoneOfTruck;
+        return ReadSettings.standard(zoneOfTruck).withAs(settings.as()).withDates(settings.dates());
+    }
+}

@@ -1,0 +1,28 @@
+package dev.injectorplanner.app.intake;
+
+import dev.injectorplanner.imports.DateOrder;
+import dev.injectorplanner.imports.Table;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How files are loaded.
+ *
+ * @param as the table that every file holds, or null where names and headings tell
+ * @param dates how dates such as 03/04/2026 are read
+ * @param mode what is done with the rows
+ */
+public record LoadSettings(@Nullable Table<?> as, DateOrder dates, Mode mode) {
+    /** What is done with the rows. */
+    public enum Mode {
+        /** Good rows are stored, batch by batch; refused ones are written beside the file. */
+        GOOD_ROWS,
+        /** A file is stored when every row of it is good, else not at all. */
+        ALL_OR_NOTHING,
+        /** Nothing is stored. */
+        CHECK
+    }
+
+    public static LoadSettings of(Mode mode) {
+        return new LoadSettings(null, DateOrder.UNSTATED, mode);
+    }
+}

@@ -1,0 +1,34 @@
+package dev.injectorplanner.app.intake;
+
+import dev.injectorplanner.imports.Remark;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What is said of a file's meters that go back: the first ones in words, then how many more. */
+final class MeterRemarks {
+    private static final int SHOWN = 20;
+
+    private final String file;
+    private final List<Remark> shown = new ArrayList<>();
+    private long all;
+
+    MeterRemarks(Path file) {
+        this.file = String.valueOf(file.getFileName());
+    }
+
+    void add(String text) {
+        all++;
+        if (shown.size() < SHOWN) {
+            shown.add(new Remark(file, null, text));
+        }
+    }
+
+    List<Remark> remarks() {
+        List<Remark> remarks = new ArrayList<>(shown);
+        if (all > shown.size()) {
+            remarks.add(new Remark(file, null, "odometers go back in " + all + " readings in all"));
+        }
+        return remarks;
+    }
+}

@@ -1,0 +1,54 @@
+package dev.injectorplanner.app.planning;
+
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.Planner;
+import dev.injectorplanner.core.plan.Policy;
+import java.time.LocalDate;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Makes plans from what is stored. */
+public final class Planning {
+    private final Store store;
+    private final Planner planner;
+
+    public Planning(Store store, Planner planner) {
+        this.store = store;
+        this.planner = planner;
+    }
+
+    /** A plan and the fleet it was made for. */
+    public record Planned(FleetSnapshot fleet, Plan plan) {}
+
+    /**
+     * Plans one depot, or all.
+     *
+     * @param depot the depot, or null for all
+     * @throws UnknownDepotException where there is no such depot, naming those there are
+     */
+    public Planned plan(LocalDate today, Policy policy, @Nullable String depot) {
+        FleetSnapshot fleet = depot == null
+                ? store.snapshot()
+                : store.findSnapshot(depot).orElseThrow(() -> unknown(depot));
+        return new Planned(fleet, planner.plan(fleet, policy, today));
+    }
+
+    private UnknownDepotException unknown(String depot) {
+        String known = store.snapshot().depots().stream().map(Depot::depot).collect(Collectors.joining(", "));
+        return new UnknownDepotException(
+                "--depot " + depot + ": there is no such depot. Mend: "
+                        + (known.isEmpty() ? "load the depots first." : "choose one of " + known + "."));
+    }
+
+    /** A depot that is not there. */
+    public static final class UnknownDepotException extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        UnknownDepotException(String message) {
+            super(message);
+        }
+    }
+}

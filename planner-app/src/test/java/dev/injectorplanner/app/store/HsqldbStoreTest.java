@@ -1,0 +1,30 @@
+package dev.injectorplanner.app.store;
+
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class HsqldbStoreTest extends StoreContract {
+    @TempDir
+    private Path folder;
+
+    @Override
+    Store openEmpty() {
+        return reopen();
+    }
+
+    @Override
+    Store reopen() {
+        return Store.open(StoreSettings.embedded(folder));
+    }
+
+    @Test
+    void an_address_that_is_none_is_refused_in_words() {
+        assertThatThrownBy(() -> Store.open(new StoreSettings("jdbc:hsqldb:hsql://localhost:1/none", "SA", "")))
+                .isInstanceOf(StoreException.class)
+                .hasMessageStartingWith("The store at jdbc:hsqldb:hsql://localhost:1/none cannot be opened: ")
+                .hasMessageContaining("Mend: ");
+    }
+}

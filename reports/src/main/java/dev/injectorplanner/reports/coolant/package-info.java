@@ -1,0 +1,5 @@
+/** Coolant for the storeman. */
+@NullMarked
+package dev.injectorplanner.reports.coolant;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,46 @@
+package dev.injectorplanner.reports.workbook;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.Row;
+import org.jspecify.annotations.Nullable;
+
+/** Values into cells: real dates, real numbers, live formulas, and text that stays text. */
+final class Cells {
+    private static final int LONGEST = 32_000;
+
+    private final Styles styles;
+
+    Cells(Styles styles) {
+        this.styles = styles;
+    }
+
+    void put(Row row, int at, @Nullable Object value, CellStyle style) {
+        Cell cell = row.createCell(at);
+        cell.setCellStyle(style);
+        if (value == null) {
+            return;
+        }
+        if (value instanceof Formula formula) {
+            cell.setCellFormula(formula.inRow(row.getRowNum() + 1));
+            cell.setCellValue(formula.value());
+        } else if (value instanceof LocalDate day) {
+            cell.setCellValue(day);
+        } else if (value instanceof BigDecimal money) {
+            cell.setCellValue(money.doubleValue());
+        } else if (value instanceof Number number) {
+            cell.setCellValue(number.doubleValue());
+        } else {
+            text(cell, String.valueOf(value));
+        }
+    }
+
+    private void text(Cell cell, String text) {
+        cell.setCellValue(text.length() <= LONGEST ? text : text.substring(0, LONGEST) + "...");
+        if (!text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0) {
+            cell.setCellStyle(styles.quoted());
+        }
+    }
+}

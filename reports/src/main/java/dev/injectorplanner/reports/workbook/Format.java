@@ -1,0 +1,29 @@
+package dev.injectorplanner.reports.workbook;
+
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+
+/** How the cells of a column are written. */
+public enum Format {
+    TEXT("@", HorizontalAlignment.LEFT),
+    WRAPPED("@", HorizontalAlignment.LEFT),
+    DATE("yyyy-mm-dd", HorizontalAlignment.LEFT),
+    WHOLE("#,##0", HorizontalAlignment.RIGHT),
+    ONE_DECIMAL("#,##0.0", HorizontalAlignment.RIGHT),
+    TWO_DECIMALS("#,##0.00", HorizontalAlignment.RIGHT);
+
+    private final String pattern;
+    private final HorizontalAlignment alignment;
+
+    Format(String pattern, HorizontalAlignment alignment) {
+        this.pattern = pattern;
+        this.alignment = alignment;
+    }
+
+    String pattern() {
+        return pattern;
+    }
+
+    HorizontalAlignment alignment() {
+        return alignment;
+    }
+}

@@ -1,0 +1,78 @@
+package dev.injectorplanner.reports.workbook;
+
+import java.util.List;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.jspecify.annotations.Nullable;
+
+/** A sheet that is read from top to bottom: sections with small tables, lines of text, boxes to write in. */
+public final class PageSheet {
+    private static final int COLUMNS = 6;
+    private static final int[] WIDTHS = {14, 30, 16, 18, 22, 18};
+    private static final int CHARACTERS_ACROSS = 120;
+    private static final float LINE_POINTS = 13.5f;
+
+    private final XSSFSheet sheet;
+    private final Styles styles;
+    private final Cells cells;
+    private int next;
+
+    PageSheet(XSSFSheet sheet, Styles styles, String title, String remark) {
+        this.sheet = sheet;
+        this.styles = styles;
+        this.cells = new Cells(styles);
+        for (int c = 0; c < COLUMNS; c++) {
+            sheet.setColumnWidth(c, WIDTHS[c] * 256);
+        }
+        cells.put(sheet.createRow(next++), 0, title, styles.title());
+        cells.put(sheet.createRow(next++), 0, remark, styles.remark());
+        Paper.setUp(sheet, false);
+    }
+
+    /** A heading with its letter, so that two people on the telephone find the same place. */
+    public PageSheet section(String letter, String heading) {
+        next++;
+        Row row = sheet.createRow(next++);
+        for (int c = 0; c < COLUMNS; c++) {
+            cells.put(row, c, c == 0 ? letter + "   " + heading : null, styles.section());
+        }
+        return this;
+    }
+
+    /** A line of text over the whole width, as high as it needs. */
+    public PageSheet text(String text) {
+        Row row = sheet.createRow(next);
+        cells.put(row, 0, text, styles.cellOf(Format.WRAPPED));
+        for (int c = 1; c < COLUMNS; c++) {
+            cells.put(row, c, null, styles.cellOf(Format.WRAPPED));
+        }
+        sheet.addMergedRegion(new CellRangeAddress(next, next, 0, COLUMNS - 1));
+        row.setHeightInPoints(LINE_POINTS * (1 + text.length() / CHARACTERS_ACROSS));
+        next++;
+        return this;
+    }
+
+    /** Headings of a small table, at most six. */
+    public PageSheet heads(List<String> heads, List<Format> formats) {
+        Row row = sheet.createRow(next++);
+        for (int c = 0; c < heads.size(); c++) {
+            cells.put(row, c, heads.get(c), styles.headOf(formats.get(c)));
+        }
+        return this;
+    }
+
+    /** A row of a small table; null for a box to write in. */
+    public PageSheet row(List<Format> formats, @Nullable Object... values) {
+        Row row = sheet.createRow(next++);
+        int lines = 1;
+        for (int c = 0; c < values.length; c++) {
+            cells.put(row, c, values[c], styles.cellOf(formats.get(c)));
+            if (formats.get(c) == Format.WRAPPED && values[c] != null) {
+                lines = Math.max(lines, 1 + String.valueOf(values[c]).length() / WIDTHS[c]);
+            }
+        }
+        row.setHeightInPoints(LINE_POINTS * lines);
+        return this;
+    }
+}

@@ -1,0 +1,108 @@
+package dev.injectorplanner.reports.workbook;
+
+import java.util.List;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A sheet with one table: title, remark, totals above the head where a long list cannot hide them, a head that stays in
+ * sight, filters. Totals are formulas and follow the filter.
+ */
+public final class TableSheet {
+    private static final int TITLE = 0;
+    private static final int REMARK = 1;
+    private static final int TOTALS = 2;
+    private static final int HEAD = 3;
+
+    private final XSSFSheet sheet;
+    private final Styles styles;
+    private final Cells cells;
+    private final List<SheetColumn> columns;
+    private final double[] sums;
+    private int next = HEAD + 1;
+
+    TableSheet(XSSFSheet sheet, Styles styles, String title, String remark, List<SheetColumn> columns) {
+        this.sheet = sheet;
+        this.styles = styles;
+        this.cells = new Cells(styles);
+        this.columns = List.copyOf(columns);
+        this.sums = new double[columns.size()];
+        cells.put(sheet.createRow(TITLE), 0, title, styles.title());
+        cells.put(sheet.createRow(REMARK), 0, remark, styles.remark());
+        Row head = sheet.createRow(HEAD);
+        for (int c = 0; c < columns.size(); c++) {
+            SheetColumn column = columns.get(c);
+            cells.put(head, c, column.title(), styles.headOf(column.format()));
+            sheet.setColumnWidth(c, column.width() * 256);
+        }
+    }
+
+    /** Adds a row; a value for each column, null for an empty cell. */
+    public TableSheet row(@Nullable Object... values) {
+        if (values.length != columns.size()) {
+            throw new IllegalArgumentException(values.length + " values for " + columns.size() + " columns");
+        }
+        Row row = sheet.createRow(next++);
+        for (int c = 0; c < values.length; c++) {
+            Object value = values[c];
+            cells.put(row, c, value, styles.cellOf(columns.get(c).format()));
+            if (columns.get(c).total()) {
+                sums[c] += value instanceof Formula formula
+                        ? formula.value()
+                        : value instanceof Number number ? number.doubleValue() : 0;
+            }
+        }
+        return this;
+    }
+
+    /** Number of the row that the next call of {@link #row} fills, as formulas count, from 1. */
+    public int nextRow() {
+        return next + 1;
+    }
+
+    /** Number of the first row of the table's body, as formulas count, from 1. */
+    public static int firstRow() {
+        return HEAD + 2;
+    }
+
+    /** Puts totals, filter and print set-up on. To be called once, after the last row. */
+    public TableSheet finish() {
+        int last = Math.max(next - 1, HEAD + 1);
+        totals(last);
+        sheet.setAutoFilter(new CellRangeAddress(HEAD, last, 0, columns.size() - 1));
+        sheet.createFreezePane(0, HEAD + 1);
+        sheet.setRepeatingRows(CellRangeAddress.valueOf((HEAD + 1) + ":" + (HEAD + 1)));
+        Paper.setUp(sheet, true);
+        return this;
+    }
+
+    private void totals(int last) {
+        if (columns.stream().noneMatch(SheetColumn::total)) {
+            return;
+        }
+        Row row = sheet.createRow(TOTALS);
+        for (int c = 0; c < columns.size(); c++) {
+            SheetColumn column = columns.get(c);
+            if (column.total()) {
+                String letter = CellReference.convertNumToColString(c);
+                Formula sum = new Formula(
+                        "SUBTOTAL(109," + letter + (HEAD + 2) + ":" + letter + (last + 1) + ")", sums[c]);
+                cells.put(row, c, sum, styles.totalOf(column.format()));
+            } else if (c == 0) {
+                cells.put(row, c, "Total of the rows shown", styles.totalOf(Format.TEXT));
+            } else {
+                cells.put(row, c, null, styles.totalOf(Format.TEXT));
+            }
+        }
+    }
+
+    /** A chart of the body's rows beside the table. */
+    public void chart(BarChart chart) {
+        if (next > HEAD + 1) {
+            chart.draw(sheet, HEAD, next - 1, columns.size() + 1);
+        }
+    }
+}

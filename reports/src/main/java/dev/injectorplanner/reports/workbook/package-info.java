@@ -1,0 +1,5 @@
+/** What all workbooks share: heads that stay, filters, totals that follow, charts, print set-up. */
+@NullMarked
+package dev.injectorplanner.reports.workbook;
+
+import org.jspecify.annotations.NullMarked;
