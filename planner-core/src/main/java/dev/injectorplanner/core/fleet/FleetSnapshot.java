@@ -43,24 +43,50 @@ public record FleetSnapshot(
         List<AwayWindow> away,
         List<IntervalTask> intervals,
         List<Rule> rules) {
-    public FleetSnapshot {
-        depots = sorted(depots, FleetOrder.DEPOTS);
-        capacity = sorted(capacity, FleetOrder.CAPACITY);
-        engineFamilies = sorted(engineFamilies, FleetOrder.ENGINE_FAMILIES);
-        access = sorted(access, FleetOrder.ACCESS);
-        dutyGroups = sorted(dutyGroups, FleetOrder.DUTY_GROUPS);
-        trucks = sorted(trucks, FleetOrder.TRUCKS);
-        injectors = sorted(injectors, FleetOrder.INJECTORS);
-        readings = sorted(readings, FleetOrder.READINGS);
-        faults = sorted(faults, FleetOrder.FAULTS);
-        cylinderTests = sorted(cylinderTests, FleetOrder.CYLINDER_TESTS);
-        parts = sorted(parts, FleetOrder.PARTS);
-        jobParts = sorted(jobParts, FleetOrder.JOB_PARTS);
-        stock = sorted(stock, FleetOrder.STOCK);
-        purchaseLines = sorted(purchaseLines, FleetOrder.PURCHASE_LINES);
-        away = sorted(away, FleetOrder.AWAY);
-        intervals = sorted(intervals, FleetOrder.INTERVALS);
-        rules = sorted(rules, FleetOrder.RULES);
+    /** @throws InvalidFleetException where rows do not fit together: an unknown name, a cylinder the engine has not */
+    public FleetSnapshot(
+            List<Depot> depots,
+            List<CapacityOverride> capacity,
+            List<EngineFamily> engineFamilies,
+            List<AccessStep> access,
+            List<DutyGroup> dutyGroups,
+            List<Truck> trucks,
+            List<FittedInjector> injectors,
+            List<Reading> readings,
+            List<Fault> faults,
+            List<CylinderTest> cylinderTests,
+            List<Part> parts,
+            List<JobPart> jobParts,
+            List<StockLine> stock,
+            List<PurchaseLine> purchaseLines,
+            List<AwayWindow> away,
+            List<IntervalTask> intervals,
+            List<Rule> rules) {
+        this.depots = sorted(depots, FleetOrder.DEPOTS);
+        this.capacity = sorted(capacity, FleetOrder.CAPACITY);
+        this.engineFamilies = sorted(engineFamilies, FleetOrder.ENGINE_FAMILIES);
+        this.access = sorted(access, FleetOrder.ACCESS);
+        this.dutyGroups = sorted(dutyGroups, FleetOrder.DUTY_GROUPS);
+        this.trucks = sorted(trucks, FleetOrder.TRUCKS);
+        this.injectors = sorted(injectors, FleetOrder.INJECTORS);
+        this.readings = sorted(readings, FleetOrder.READINGS);
+        this.faults = sorted(faults, FleetOrder.FAULTS);
+        this.cylinderTests = sorted(cylinderTests, FleetOrder.CYLINDER_TESTS);
+        this.parts = sorted(parts, FleetOrder.PARTS);
+        this.jobParts = sorted(jobParts, FleetOrder.JOB_PARTS);
+        this.stock = sorted(stock, FleetOrder.STOCK);
+        this.purchaseLines = sorted(purchaseLines, FleetOrder.PURCHASE_LINES);
+        this.away = sorted(away, FleetOrder.AWAY);
+        this.intervals = sorted(intervals, FleetOrder.INTERVALS);
+        this.rules = sorted(rules, FleetOrder.RULES);
+        FleetCheck.check(this);
+    }
+
+    /** A fleet without a row in any table. */
+    public static FleetSnapshot empty() {
+        return new FleetSnapshot(
+                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     private static <R> List<R> sorted(List<R> rows, Comparator<R> order) {

@@ -19,7 +19,7 @@ import java.util.List;
  * @param injectors every fitted injector with its age, by truck and cylinder
  * @param findings what is due within the horizon, most pressing first
  * @param visits by depot, week and truck
- * @param unplanned trucks with something due and no visit
+ * @param unplanned what is due and no visit of the plan answers, by truck and reason
  * @param loads hours of every depot and week
  * @param partNeeds parts by depot, week and part
  * @param coolantNeeds coolant by visit

@@ -4,12 +4,13 @@ import dev.injectorplanner.core.finding.DueFinding;
 import java.util.List;
 
 /**
- * A truck with something due that has no visit in the plan.
+ * Something due that no visit of the plan answers: of a truck that could not be placed, or left for later by its visit. A
+ * truck has a row for each reason.
  *
  * @param truck the truck
  * @param depot its depot
  * @param findings what is due
- * @param reason why it has no visit
+ * @param reason why no visit answers it
  */
 public record Unplanned(String truck, String depot, List<DueFinding> findings, String reason) {
     public Unplanned {

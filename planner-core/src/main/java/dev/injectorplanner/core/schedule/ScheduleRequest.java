@@ -6,7 +6,7 @@ import java.util.List;
  * What a scheduler is asked.
  *
  * @param weeks weeks in the horizon
- * @param trucks trucks with their options
+ * @param trucks trucks with their options, the most pressing first
  * @param depots capacity of each depot and week
  * @param groups capacity of each duty group and week
  */

@@ -1,0 +1,59 @@
+package dev.injectorplanner.core.finding;
+
+import dev.injectorplanner.core.fleet.RuleKind;
+import dev.injectorplanner.core.units.Figures;
+import dev.injectorplanner.core.usage.InjectorAge;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/** Limits on months, km and engine hours since fitting. */
+final class AgeRules {
+    private AgeRules() {}
+
+    static void apply(TruckCase truck, InjectorAge age) {
+        truck.rule(RuleKind.AGE_MONTHS).ifPresent(rule -> months(truck, age, rule));
+        truck.rule(RuleKind.DISTANCE_KM)
+                .ifPresent(rule -> meter(truck, age, rule, FindingKind.DISTANCE_KM, age.km(), age.kmPerWeek(), "km"));
+        truck.rule(RuleKind.ENGINE_HOURS)
+                .ifPresent(rule -> meter(
+                        truck, age, rule, FindingKind.ENGINE_HOURS, age.hours(), age.hoursPerWeek(), "engine hours"));
+    }
+
+    private static void months(TruckCase truck, InjectorAge age, DueRule rule) {
+        truck.due(
+                age.cylinder(),
+                FindingKind.AGE_MONTHS,
+                null,
+                Action.REPLACE,
+                Figures.count(age.months(), "month", "months") + " since fitting on " + age.fittedOn(),
+                Figures.whole(rule.limit()) + " months since fitting",
+                rule.source(),
+                age.fittedOn().plusMonths(Math.round(rule.limit())));
+    }
+
+    private static void meter(
+            TruckCase truck,
+            InjectorAge age,
+            DueRule rule,
+            FindingKind kind,
+            @Nullable Double now,
+            double perWeek,
+            String unit) {
+        if (now == null) {
+            return;
+        }
+        LocalDate by = truck.dayAt(rule.limit(), now, perWeek);
+        if (by != null) {
+            truck.due(
+                    age.cylinder(),
+                    kind,
+                    null,
+                    Action.REPLACE,
+                    Figures.whole(now) + " " + unit + " since fitting on " + age.fittedOn() + ", "
+                            + Figures.whole(perWeek) + " a week",
+                    Figures.whole(rule.limit()) + " " + unit + " since fitting",
+                    rule.source(),
+                    by);
+        }
+    }
+}

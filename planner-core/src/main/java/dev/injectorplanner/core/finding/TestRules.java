@@ -1,0 +1,71 @@
+package dev.injectorplanner.core.finding;
+
+import dev.injectorplanner.core.fleet.CylinderTest;
+import dev.injectorplanner.core.fleet.RuleKind;
+import dev.injectorplanner.core.fleet.TestKind;
+import dev.injectorplanner.core.units.Figures;
+import dev.injectorplanner.core.usage.InjectorAge;
+import java.time.LocalDate;
+import java.util.Locale;
+
+/** The latest balance and return-flow test of a cylinder against its limit, within the window and since fitting. */
+public final class TestRules {
+    /** Unit in which limits of the balance test are given. */
+    public static final String BALANCE_UNIT = "mm3/stroke";
+
+    /** Unit in which limits of the return-flow test are given. */
+    public static final String RETURN_FLOW_UNIT = "ml/min";
+
+    private TestRules() {}
+
+    static void apply(TruckCase truck, InjectorAge age) {
+        truck.rule(RuleKind.BALANCE).ifPresent(rule -> test(truck, age, rule, TestKind.BALANCE, FindingKind.BALANCE));
+        truck.rule(RuleKind.RETURN_FLOW)
+                .ifPresent(rule -> test(truck, age, rule, TestKind.RETURN_FLOW, FindingKind.RETURN_FLOW));
+    }
+
+    /** Whether a test can be held against a limit: its unit is the limit's. Contribution tests have no limit. */
+    public static boolean comparable(CylinderTest test) {
+        String unit = test.unit().toLowerCase(Locale.ROOT).replace("³", "3").replace(" ", "");
+        return switch (test.test()) {
+            case BALANCE -> unit.equals(BALANCE_UNIT);
+            case RETURN_FLOW -> unit.equals(RETURN_FLOW_UNIT);
+            case CONTRIBUTION -> false;
+        };
+    }
+
+    private static void test(TruckCase truck, InjectorAge age, DueRule rule, TestKind test, FindingKind kind) {
+        CylinderTest latest = null;
+        for (CylinderTest row : truck.index.testsOf(truck.truck.truck())) {
+            LocalDate day = truck.dayOf(row.testedAt());
+            boolean counts = row.cylinder() == age.cylinder()
+                    && row.test() == test
+                    && comparable(row)
+                    && truck.within(day, rule.window())
+                    && !day.isBefore(age.fittedOn());
+            latest = counts ? row : latest;
+        }
+        if (latest == null) {
+            return;
+        }
+        double value = test == TestKind.BALANCE ? Math.abs(latest.value()) : latest.value();
+        if (value > rule.limit()) {
+            String state = latest.engineState().isEmpty() ? "" : ", " + latest.engineState();
+            truck.due(
+                    age.cylinder(),
+                    kind,
+                    null,
+                    Action.REPLACE,
+                    words(test) + " " + Figures.tenths(latest.value()) + " " + latest.unit() + " on "
+                            + truck.dayOf(latest.testedAt()) + state,
+                    Figures.tenths(rule.limit()) + " " + latest.unit()
+                            + (test == TestKind.BALANCE ? " either way" : ""),
+                    rule.source(),
+                    truck.dayOf(latest.testedAt()));
+        }
+    }
+
+    private static String words(TestKind test) {
+        return test == TestKind.BALANCE ? "balance" : "return flow";
+    }
+}

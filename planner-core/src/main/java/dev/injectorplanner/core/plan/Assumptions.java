@@ -1,0 +1,171 @@
+package dev.injectorplanner.core.plan;
+
+import dev.injectorplanner.core.coolant.CoolantNeeds;
+import dev.injectorplanner.core.finding.DueRule;
+import dev.injectorplanner.core.finding.RuleBook;
+import dev.injectorplanner.core.finding.TestRules;
+import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.RuleKind;
+import dev.injectorplanner.core.fleet.TestKind;
+import dev.injectorplanner.core.parts.PartNeed;
+import dev.injectorplanner.core.parts.PartNeeds;
+import dev.injectorplanner.core.units.Figures;
+import dev.injectorplanner.core.usage.FleetUsage;
+import dev.injectorplanner.core.usage.MeterFlag;
+import dev.injectorplanner.core.visit.VisitPlanner;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Everything a plan takes as given, with whose assumption it is. */
+final class Assumptions {
+    private static final String SITE = "site";
+    private static final String DEFAULT = "planner default";
+    private static final String PRACTICE = "common practice";
+    private static final int SHOWN = 5;
+
+    private final List<Assumption> rows = new ArrayList<>();
+
+    List<Assumption> list() {
+        return rows;
+    }
+
+    private void add(String topic, String text, String source) {
+        rows.add(new Assumption(topic, text, source));
+    }
+
+    Assumptions policy(Policy policy) {
+        add("horizon", Figures.count(policy.weeks(), "week", "weeks") + " from the week of today", SITE);
+        add(
+                "usage",
+                "km and hours a week are the median slope of the meter readings of the last " + policy.usageWindowDays()
+                        + " days, parked time counted (Theil 1950, Sen 1968)",
+                SITE);
+        add("bay", "a truck in a bay gets " + Figures.hours(policy.bayHoursPerDay()) + " of work a day", SITE);
+        add("inspection", "testing a truck's injectors takes " + Figures.hours(policy.inspectionHours()), SITE);
+        if (policy.renewCoolant()) {
+            add("coolant", "drained coolant is replaced at the family's strength, the old is waste", SITE);
+        } else {
+            add(
+                    "coolant",
+                    "drained coolant goes back in, " + Figures.whole(100 * CoolantNeeds.TOP_UP_SHARE)
+                            + " % of it is topped up",
+                    DEFAULT);
+        }
+        return this;
+    }
+
+    Assumptions rules(RuleBook book, FleetIndex index) {
+        for (DueRule rule : book.listDefaultsInUse()) {
+            String window = rule.windowDays() == null ? "" : " within " + rule.windowDays() + " days";
+            add(
+                    "rule " + rule.kind().name().toLowerCase(Locale.ROOT),
+                    "limit " + Figures.tenths(rule.limit()) + " " + unit(rule.kind()) + window
+                            + ", until the site gives its own; the engine maker's limits go before it",
+                    PRACTICE);
+        }
+        if (book.siteNames(RuleKind.RISK)) {
+            add("rule risk", "kept, and finds nothing until life curves are fitted", DEFAULT);
+        }
+        if (!index.fleet().intervals().isEmpty()) {
+            add(
+                    "interval tasks",
+                    "done at each multiple of the interval so far, by meter or months in service; next due at the next",
+                    DEFAULT);
+        }
+        long apart = index.fleet().cylinderTests().stream()
+                .filter(test -> test.test() != TestKind.CONTRIBUTION && !TestRules.comparable(test))
+                .count();
+        if (apart > 0) {
+            add(
+                    "tests",
+                    Figures.count(apart, "test is", "tests are") + " in another unit than " + TestRules.BALANCE_UNIT
+                            + " or " + TestRules.RETURN_FLOW_UNIT + " and not held against a limit",
+                    DEFAULT);
+        }
+        return this;
+    }
+
+    private static String unit(RuleKind kind) {
+        return switch (kind) {
+            case AGE_MONTHS -> "months since fitting";
+            case DISTANCE_KM -> "km since fitting";
+            case ENGINE_HOURS -> "engine hours since fitting";
+            case FAULTS -> "faults of one cylinder";
+            case BALANCE -> TestRules.BALANCE_UNIT + " either way";
+            case RETURN_FLOW -> TestRules.RETURN_FLOW_UNIT;
+            case RISK -> "%";
+            case WARRANTY -> "days before a warranty ends, in which to test";
+        };
+    }
+
+    Assumptions usage(FleetUsage usage) {
+        List<MeterFlag> flags = usage.flags();
+        if (!flags.isEmpty()) {
+            String first = flags.stream().limit(SHOWN).map(MeterFlag::words).collect(Collectors.joining("; "));
+            String more = flags.size() > SHOWN ? "; and " + (flags.size() - SHOWN) + " more" : "";
+            add(
+                    "meter readings",
+                    Figures.count(flags.size(), "reading is", "readings are") + " left out of the usage: " + first
+                            + more,
+                    DEFAULT);
+        }
+        List<String> unknown = usage.trucksWithoutUsage();
+        if (!unknown.isEmpty()) {
+            add(
+                    "usage not known",
+                    Figures.count(unknown.size(), "truck has", "trucks have")
+                            + " fewer than two good readings, its km are not counted on: " + firstOf(unknown),
+                    DEFAULT);
+        }
+        return this;
+    }
+
+    private static String firstOf(List<String> names) {
+        String first = names.stream().limit(SHOWN).collect(Collectors.joining(", "));
+        return names.size() > SHOWN ? first + " and " + (names.size() - SHOWN) + " more" : first;
+    }
+
+    Assumptions visits() {
+        add(
+                "visits",
+                "one visit a truck; what is due within " + VisitPlanner.JOIN_WEEKS
+                        + " weeks after its most pressing work joins it",
+                DEFAULT);
+        add(
+                "weeks",
+                "a visit may come up to " + OptionBuilder.EARLY_WEEKS
+                        + " weeks before the week it is due in; the cost of a week is its days late",
+                DEFAULT);
+        return this;
+    }
+
+    Assumptions parts(FleetIndex index, List<PartNeed> needs, LocalDate today) {
+        add(
+                "order-by day",
+                "counted back from the Monday of the visits by the longest lead time, the cautious one",
+                DEFAULT);
+        List<String> past = index.fleet().purchaseLines().stream()
+                .filter(line -> line.receivedOn() == null && line.dueOn().isBefore(today))
+                .map(line -> line.order() + " " + line.part())
+                .toList();
+        if (!past.isEmpty()) {
+            add(
+                    "purchase lines past their day",
+                    "expected " + PartNeeds.OVERDUE_DAYS + " days from today: " + firstOf(past),
+                    DEFAULT);
+        }
+        List<String> unknown = needs.stream()
+                .map(PartNeed::part)
+                .distinct()
+                .filter(part -> index.findPart(part).isEmpty())
+                .sorted()
+                .toList();
+        if (!unknown.isEmpty()) {
+            add("parts not in the table", "no lead time known, to be ordered today: " + firstOf(unknown), DEFAULT);
+        }
+        return this;
+    }
+}

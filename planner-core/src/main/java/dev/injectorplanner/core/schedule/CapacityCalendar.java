@@ -1,0 +1,147 @@
+package dev.injectorplanner.core.schedule;
+
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.fleet.AwayWindow;
+import dev.injectorplanner.core.fleet.CapacityOverride;
+import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.DutyGroup;
+import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.Truck;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Hours, bay-days and working days of every depot and week, from its usual days and the overrides. Of the first week
+ * only the days from today on count, and its overtime shrinks with them.
+ */
+public final class CapacityCalendar {
+    private final FleetIndex index;
+    private final LocalDate today;
+    private final IsoWeek firstWeek;
+    private final int weeks;
+    private final Map<String, Map<LocalDate, CapacityOverride>> overrides = new HashMap<>();
+
+    public CapacityCalendar(FleetIndex index, LocalDate today, int weeks) {
+        this.index = index;
+        this.today = today;
+        this.firstWeek = IsoWeek.of(today);
+        this.weeks = weeks;
+        for (CapacityOverride row : index.fleet().capacity()) {
+            overrides.computeIfAbsent(row.depot(), depot -> new HashMap<>()).put(row.date(), row);
+        }
+    }
+
+    /** Capacity by depot, then week. */
+    public List<WeekCapacity> depotCapacity() {
+        List<WeekCapacity> rows = new ArrayList<>();
+        for (Depot depot : index.fleet().depots()) {
+            for (int week = 0; week < weeks; week++) {
+                rows.add(capacity(depot, week));
+            }
+        }
+        return rows;
+    }
+
+    private WeekCapacity capacity(Depot depot, int week) {
+        double hours = 0;
+        double bayDays = 0;
+        int open = 0;
+        int usual = 0;
+        for (LocalDate day : days(week, firstWeek.monday())) {
+            usual += depot.workDays().contains(day.getDayOfWeek()) ? 1 : 0;
+            if (!day.isBefore(today)) {
+                hours += hoursOn(depot, day);
+                bayDays += baysOn(depot, day);
+                open += worksOn(depot, day) ? 1 : 0;
+            }
+        }
+        double share = Math.min(1, open / (double) usual);
+        double premium = depot.overtimePerHour().subtract(depot.labourPerHour()).doubleValue();
+        return new WeekCapacity(
+                depot.depot(), week, hours, depot.overtimeHoursPerWeek() * share, Math.max(0, premium), bayDays);
+    }
+
+    private static List<LocalDate> days(int week, LocalDate firstMonday) {
+        LocalDate monday = firstMonday.plusWeeks(week);
+        return monday.datesUntil(monday.plusDays(7)).toList();
+    }
+
+    private double hoursOn(Depot depot, LocalDate day) {
+        CapacityOverride row = overrideOn(depot, day);
+        return row != null ? row.labourHours() : usual(depot, day) ? depot.labourHoursPerDay() : 0;
+    }
+
+    private int baysOn(Depot depot, LocalDate day) {
+        CapacityOverride row = overrideOn(depot, day);
+        return row != null ? row.bays() : usual(depot, day) ? depot.bays() : 0;
+    }
+
+    private boolean worksOn(Depot depot, LocalDate day) {
+        return hoursOn(depot, day) > 0 && baysOn(depot, day) > 0;
+    }
+
+    private static boolean usual(Depot depot, LocalDate day) {
+        return depot.workDays().contains(day.getDayOfWeek());
+    }
+
+    private @Nullable CapacityOverride overrideOn(Depot depot, LocalDate day) {
+        return overrides.getOrDefault(depot.depot(), Map.of()).get(day);
+    }
+
+    /**
+     * Truck-days of every duty group and week: trucks in service above the minimum on the road, for each day from today
+     * on that a depot of the group works.
+     */
+    public List<GroupCapacity> groupCapacity() {
+        Map<String, List<Truck>> members = new HashMap<>();
+        for (Truck truck : index.fleet().trucks()) {
+            if (truck.dutyGroup() != null) {
+                members.computeIfAbsent(truck.dutyGroup(), group -> new ArrayList<>())
+                        .add(truck);
+            }
+        }
+        List<GroupCapacity> rows = new ArrayList<>();
+        for (DutyGroup group : index.fleet().dutyGroups()) {
+            List<Truck> trucks = members.getOrDefault(group.dutyGroup(), List.of());
+            Set<String> depots = new TreeSet<>(trucks.stream().map(Truck::depot).toList());
+            for (int week = 0; week < weeks; week++) {
+                rows.add(new GroupCapacity(group.dutyGroup(), week, truckDays(group, trucks, depots, week)));
+            }
+        }
+        return rows;
+    }
+
+    private double truckDays(DutyGroup group, List<Truck> trucks, Set<String> depots, int week) {
+        double sum = 0;
+        for (LocalDate day : days(week, firstWeek.monday())) {
+            boolean works = !day.isBefore(today) && depots.stream().anyMatch(depot -> worksOn(index.depot(depot), day));
+            if (works) {
+                long serving =
+                        trucks.stream().filter(truck -> truck.inServiceAt(day)).count();
+                sum += Math.max(0, serving - group.minimumOnRoad());
+            }
+        }
+        return sum;
+    }
+
+    /** Days of a week, from today on, on which a truck's depot works and the truck is in the fleet and not away. */
+    public int daysFree(Truck truck, int week) {
+        Depot depot = index.depot(truck.depot());
+        List<AwayWindow> away = index.awayOf(truck.truck());
+        int free = 0;
+        for (LocalDate day : days(week, firstWeek.monday())) {
+            boolean can = !day.isBefore(today)
+                    && truck.inServiceAt(day)
+                    && worksOn(depot, day)
+                    && away.stream().noneMatch(window -> window.touches(day, day));
+            free += can ? 1 : 0;
+        }
+        return free;
+    }
+}

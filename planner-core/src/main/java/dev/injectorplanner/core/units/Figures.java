@@ -1,0 +1,36 @@
+package dev.injectorplanner.core.units;
+
+import java.util.Locale;
+
+/** Figures in words: thousands parted by commas, no needless decimals, always with their unit. */
+public final class Figures {
+    private Figures() {}
+
+    /** 412300.4 as {@code 412,300}. */
+    public static String whole(double value) {
+        return String.format(Locale.ROOT, "%,d", Math.round(value));
+    }
+
+    /** One decimal, left out where it is zero: 6.5, 12. */
+    public static String tenths(double value) {
+        double rounded = Math.rint(value * 10) / 10;
+        return rounded == Math.rint(rounded) ? whole(rounded) : String.format(Locale.ROOT, "%,.1f", rounded);
+    }
+
+    public static String km(double km) {
+        return whole(km) + " km";
+    }
+
+    public static String hours(double hours) {
+        return tenths(hours) + " h";
+    }
+
+    public static String litres(double litres) {
+        return tenths(litres) + " l";
+    }
+
+    /** {@code 1 fault}, {@code 3 faults}. */
+    public static String count(long count, String one, String many) {
+        return String.format(Locale.ROOT, "%,d ", count) + (count == 1 ? one : many);
+    }
+}

@@ -1,0 +1,103 @@
+package dev.injectorplanner.core.usage;
+
+import dev.injectorplanner.core.fleet.FittedInjector;
+import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.Truck;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Usage of every truck in service, and the ages of its injectors. */
+public final class FleetUsage {
+    private final FleetIndex index;
+    private final LocalDate today;
+    private final Map<String, TruckUsage> trucks = new LinkedHashMap<>();
+
+    /**
+     * @param windowDays readings of that many days back tell the usage
+     * @param today readings after this day, by the clock of the truck's depot, are left alone
+     */
+    public FleetUsage(FleetIndex index, int windowDays, LocalDate today) {
+        this.index = index;
+        this.today = today;
+        for (Truck truck : index.fleet().trucks()) {
+            if (truck.inServiceAt(today)) {
+                trucks.put(truck.truck(), usageOf(truck, windowDays));
+            }
+        }
+    }
+
+    private TruckUsage usageOf(Truck truck, int windowDays) {
+        Instant until = today.plusDays(1)
+                .atStartOfDay(index.depot(truck.depot()).timeZone())
+                .toInstant();
+        return new TruckUsage(
+                truck.truck(),
+                usageOf(Meter.ODOMETER, truck, until, windowDays),
+                usageOf(Meter.ENGINE_HOURS, truck, until, windowDays));
+    }
+
+    private MeterUsage usageOf(Meter meter, Truck truck, Instant until, int windowDays) {
+        MeterTrack track = new MeterTrackBuilder(meter, index.readingsOf(truck.truck()), until).build();
+        return UsageEstimate.of(track, windowDays, today);
+    }
+
+    /** @throws IllegalArgumentException where the truck is not in service */
+    public TruckUsage of(String truck) {
+        TruckUsage usage = trucks.get(truck);
+        if (usage == null) {
+            throw new IllegalArgumentException("truck \"" + truck + "\" is not in service on " + today);
+        }
+        return usage;
+    }
+
+    /** Every injector in an engine today, by truck and cylinder. */
+    public List<InjectorAge> injectorAges() {
+        List<InjectorAge> ages = new ArrayList<>();
+        for (TruckUsage usage : trucks.values()) {
+            for (FittedInjector injector : index.injectorsOf(usage.truck())) {
+                if (injector.fittedAt(today)) {
+                    ages.add(ageOf(injector, usage));
+                }
+            }
+        }
+        return ages;
+    }
+
+    private InjectorAge ageOf(FittedInjector injector, TruckUsage usage) {
+        LocalDate fittedOn = injector.fittedOn();
+        return new InjectorAge(
+                injector.truck(),
+                injector.cylinder(),
+                injector.part(),
+                injector.origin(),
+                injector.serial(),
+                fittedOn,
+                (int) ChronoUnit.MONTHS.between(fittedOn, today),
+                usage.odometer().since(fittedOn, injector.odometerKm(), today),
+                usage.engineHours().since(fittedOn, injector.engineHours(), today),
+                usage.odometer().perWeek(),
+                usage.engineHours().perWeek());
+    }
+
+    /** Readings left out of the usage, by truck and time. */
+    public List<MeterFlag> flags() {
+        return trucks.values().stream()
+                .flatMap(usage -> Stream.concat(
+                        usage.odometer().track().flags().stream(), usage.engineHours().track().flags().stream()))
+                .toList();
+    }
+
+    /** Trucks in service whose km a week no readings tell, in order. */
+    public List<String> trucksWithoutUsage() {
+        return trucks.values().stream()
+                .filter(usage -> !usage.odometer().known())
+                .map(TruckUsage::truck)
+                .toList();
+    }
+}

@@ -1,0 +1,39 @@
+package dev.injectorplanner.core.usage;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What one meter of a truck tells: its track, and how much it moves in a week.
+ *
+ * @param track the good readings
+ * @param known whether two or more readings told of the usage
+ * @param perWeek usage a week, parked time counted, 0 or more; 0 where not known
+ * @param spreadPerWeek standard deviation of a week's use, from the median absolute deviation of the weekly increments
+ *     within the window (times 1.4826, which is right for normal ones); 0 where fewer than three weeks tell
+ */
+public record MeterUsage(MeterTrack track, boolean known, double perWeek, double spreadPerWeek) {
+    private static final double NOON = 0.5;
+
+    /** The cumulative meter at noon of a day, beyond the last reading at the usage found; null before the first. */
+    public @Nullable Double meterOn(LocalDate day) {
+        return track.at(day.toEpochDay() + NOON, perWeek / 7);
+    }
+
+    /**
+     * Use from a day of fitting until {@code today}: by the meter noted at fitting; else by the readings around that
+     * day; else usage times time; else null. A noted meter that is above today's is not believed.
+     */
+    public @Nullable Double since(LocalDate fittedOn, @Nullable Double noted, LocalDate today) {
+        Double now = meterOn(today);
+        Double then = noted == null ? null : track.cumulativeOf(noted, fittedOn.toEpochDay() + NOON);
+        if (then == null || now == null || then > now) {
+            then = meterOn(fittedOn);
+        }
+        if (now != null && then != null) {
+            return Math.max(0, now - then);
+        }
+        double weeks = Math.max(0, today.toEpochDay() - fittedOn.toEpochDay()) / 7.0;
+        return known ? Double.valueOf(perWeek * weeks) : null;
+    }
+}
