@@ -88,8 +88,8 @@ public final class TableSheet {
             SheetColumn column = columns.get(c);
             if (column.total()) {
                 String letter = CellReference.convertNumToColString(c);
-                Formula sum = new Formula(
-                        "SUBTOTAL(109," + letter + (HEAD + 2) + ":" + letter + (last + 1) + ")", sums[c]);
+                Formula sum =
+                        new Formula("SUBTOTAL(109," + letter + (HEAD + 2) + ":" + letter + (last + 1) + ")", sums[c]);
                 cells.put(row, c, sum, styles.totalOf(column.format()));
             } else if (c == 0) {
                 cells.put(row, c, "Total of the rows shown", styles.totalOf(Format.TEXT));

@@ -1,0 +1,155 @@
+package dev.injectorplanner.reports.work;
+
+import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.fleet.AccessStep;
+import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.FittedInjector;
+import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.Part;
+import dev.injectorplanner.core.parts.PartNeeds;
+import dev.injectorplanner.core.visit.Visit;
+import dev.injectorplanner.reports.workbook.Book;
+import dev.injectorplanner.reports.workbook.Format;
+import dev.injectorplanner.reports.workbook.PageSheet;
+import dev.injectorplanner.reports.workbook.Words;
+import java.util.List;
+import java.util.Optional;
+
+/** One truck's page of a work list: what was seen, cautions, steps in order, cylinders, parts, end of the job. */
+final class TruckPage {
+    /** Cautions of the trade; common practice, with no one source. */
+    private static final List<String> CAUTIONS = List.of(
+            "The engine maker's manual, local codes and licensed practice come first; torques and limits are theirs.",
+            "High-pressure fuel pierces skin: never search for leaks by hand. Let the rail bleed down before opening it.",
+            "Batteries off before any connector is pulled. Mind stored energy. Wear eye protection.",
+            "Coolant may be hot and under pressure. Glycol is poisonous: collect it all.",
+            "Clean first: blow off, cap every opened port at once, suction the bore before fitting.",
+            "No flame, no sparks near fuel. With wheels off the truck is on stands.");
+
+    private static final List<String> END = List.of(
+            "Calibration codes entered under their cylinders and read back",
+            "Stored faults cleared, none left, none new",
+            "Leaks checked, engine at rest first",
+            "Levels and freeze protection checked",
+            "Test run; recheck date agreed");
+
+    private static final String BOX = "\u2610";
+
+    private final FleetIndex index;
+    private final PartNeeds parts;
+    private final Visit visit;
+    private char letter = 'A';
+
+    TruckPage(FleetIndex index, PartNeeds parts, Visit visit) {
+        this.index = index;
+        this.parts = parts;
+        this.visit = visit;
+    }
+
+    void write(Book book, String remark) {
+        PageSheet page = book.page(
+                visit.truck(),
+                "Truck " + visit.truck() + "   " + work(),
+                visit.family() + ", " + visit.depot() + ", week " + visit.week() + ", "
+                        + Words.quantity(visit.labourHours()) + " h, " + Words.quantity(visit.drainedLitres())
+                        + " l of coolant out. " + remark);
+        seen(page);
+        cautions(page);
+        steps(page);
+        cylinders(page);
+        kit(page);
+        end(page);
+    }
+
+    private String work() {
+        if (visit.cylinders().isEmpty()) {
+            return visit.inspection() ? "injector test" : String.join(", ", visit.tasks());
+        }
+        return "cylinders " + Words.cylinders(visit.cylinders());
+    }
+
+    private String next() {
+        return String.valueOf(letter++);
+    }
+
+    private void seen(PageSheet page) {
+        page.section(next(), "What was seen");
+        for (DueFinding finding : visit.findings()) {
+            page.text(WorkListBook.seen(finding) + " (limit " + finding.limit() + ", " + finding.limitSource() + ")");
+        }
+        visit.tasks().forEach(task -> page.text("Along with it: " + task));
+    }
+
+    private void cautions(PageSheet page) {
+        page.section(next(), "Cautions");
+        CAUTIONS.forEach(page::text);
+    }
+
+    private void steps(PageSheet page) {
+        if (visit.steps().isEmpty()) {
+            return;
+        }
+        page.section(next(), "Access steps, in this order; refit in the reverse order");
+        List<Format> formats = List.of(Format.TEXT, Format.WRAPPED, Format.ONE_DECIMAL, Format.TEXT, Format.WRAPPED);
+        page.heads(List.of("Done", "Step", "Hours, off and on", "For cylinders", "Mind"), formats);
+        for (AccessStep step : index.accessOf(visit.family())) {
+            if (visit.steps().contains(step.step())) {
+                page.row(formats, BOX, step.step(), step.hours(), servedBy(step), step.cautions());
+            }
+        }
+    }
+
+    private String servedBy(AccessStep step) {
+        return Words.cylinders(visit.cylinders().stream().filter(step::serves).toList());
+    }
+
+    private void cylinders(PageSheet page) {
+        if (visit.cylinders().isEmpty()) {
+            return;
+        }
+        EngineFamily family = index.family(visit.family());
+        page.section(next(), "Injectors, front to rear");
+        List<Format> formats = List.of(Format.TEXT, Format.WRAPPED, Format.TEXT, Format.TEXT, Format.TEXT, Format.TEXT);
+        page.heads(
+                List.of("Cylinder", "Comes out", "Found", "New serial", "New calibration code", "Coded, read back"),
+                formats);
+        family.banks()
+                .forEach(bank -> bank.cylinders().stream()
+                        .filter(visit.cylinders()::contains)
+                        .forEach(cylinder -> page.row(
+                                formats, cylinder + " " + bank.name(), fitted(cylinder), null, null, null, BOX)));
+    }
+
+    private String fitted(int cylinder) {
+        Optional<FittedInjector> now = index.injectorsOf(visit.truck()).stream()
+                .filter(injector -> injector.cylinder() == cylinder && injector.removedOn() == null)
+                .findFirst();
+        return now.map(injector -> injector.part() + (injector.serial() == null ? "" : " serial " + injector.serial())
+                        + ", in since " + injector.fittedOn())
+                .orElse("no record of what is fitted");
+    }
+
+    private void kit(PageSheet page) {
+        page.section(next(), "Parts to pick");
+        List<Format> formats = List.of(Format.TEXT, Format.WRAPPED, Format.TWO_DECIMALS, Format.TEXT, Format.TEXT);
+        page.heads(List.of("Picked", "Part", "Expected", "Number", "Supplier"), formats);
+        parts.partsOf(visit).forEach((number, expected) -> {
+            Optional<Part> part = index.findPart(number);
+            page.row(
+                    formats,
+                    BOX,
+                    part.map(Part::description).orElse("not in the table of parts"),
+                    expected,
+                    number,
+                    part.map(Part::supplier).orElse(""));
+        });
+    }
+
+    private void end(PageSheet page) {
+        page.section(next(), "End of the job");
+        List<Format> formats = List.of(Format.TEXT, Format.WRAPPED);
+        END.forEach(line -> page.text(BOX + "  " + line));
+        page.row(formats, "Odometer, hours", null);
+        page.row(formats, "Date, name", null);
+    }
+}

@@ -1,0 +1,194 @@
+package dev.injectorplanner.reports.work;
+
+import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.Unplanned;
+import dev.injectorplanner.core.schedule.WeekLoad;
+import dev.injectorplanner.core.visit.Visit;
+import dev.injectorplanner.reports.workbook.BarChart;
+import dev.injectorplanner.reports.workbook.Book;
+import dev.injectorplanner.reports.workbook.Format;
+import dev.injectorplanner.reports.workbook.Formula;
+import dev.injectorplanner.reports.workbook.SheetColumn;
+import dev.injectorplanner.reports.workbook.TableSheet;
+import dev.injectorplanner.reports.workbook.Words;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Workbook {@code upcoming-work}, for the fleet manager: visits, what is due, hours, what has no visit, assumptions. */
+public final class UpcomingWorkbook {
+    private final Plan plan;
+    private final Map<String, Truck> trucks = new HashMap<>();
+    private final String remark;
+
+    public UpcomingWorkbook(FleetSnapshot fleet, Plan plan) {
+        this.plan = plan;
+        fleet.trucks().forEach(truck -> trucks.put(truck.truck(), truck));
+        this.remark = Words.planOf(plan);
+    }
+
+    public void write(OutputStream out) throws IOException {
+        try (Book book = new Book("Upcoming work")) {
+            visits(book);
+            findings(book);
+            hours(book);
+            unplanned(book);
+            book.assumptions(plan.assumptions(), remark);
+            book.write(out);
+        }
+    }
+
+    private void visits(Book book) {
+        TableSheet sheet = book.table(
+                "Visits",
+                "Upcoming work",
+                remark,
+                List.of(
+                        SheetColumn.of("Week", Format.TEXT, 11),
+                        SheetColumn.of("Monday", Format.DATE, 12),
+                        SheetColumn.of("Depot", Format.TEXT, 14),
+                        SheetColumn.of("Truck", Format.TEXT, 12),
+                        SheetColumn.of("VIN", Format.TEXT, 20),
+                        SheetColumn.of("Family", Format.TEXT, 12),
+                        SheetColumn.of("Cylinders", Format.TEXT, 16),
+                        SheetColumn.summed("Injectors", Format.WHOLE, 10),
+                        SheetColumn.of("Along with it", Format.WRAPPED, 24),
+                        SheetColumn.summed("Labour, h", Format.ONE_DECIMAL, 10),
+                        SheetColumn.summed("Coolant drained, l", Format.ONE_DECIMAL, 11),
+                        SheetColumn.of("Due by", Format.DATE, 12),
+                        SheetColumn.of("Why", Format.WRAPPED, 70)));
+        for (Visit visit : plan.visits()) {
+            sheet.row(
+                    visit.week(),
+                    visit.week().monday(),
+                    visit.depot(),
+                    visit.truck(),
+                    vin(visit.truck()),
+                    visit.family(),
+                    Words.cylinders(visit.cylinders()),
+                    visit.cylinders().size(),
+                    along(visit),
+                    visit.labourHours(),
+                    visit.drainedLitres(),
+                    visit.findings().stream()
+                            .map(DueFinding::by)
+                            .min(java.time.LocalDate::compareTo)
+                            .orElse(null),
+                    visit.why());
+        }
+        sheet.finish();
+    }
+
+    private @Nullable String vin(String name) {
+        Truck truck = trucks.get(name);
+        return truck == null ? null : truck.vin().text();
+    }
+
+    private static String along(Visit visit) {
+        String tasks = String.join(", ", visit.tasks());
+        if (!visit.inspection()) {
+            return tasks;
+        }
+        return tasks.isEmpty() ? "injector test" : "injector test, " + tasks;
+    }
+
+    private void findings(Book book) {
+        Map<DueFinding, String> answered = new LinkedHashMap<>();
+        plan.visits()
+                .forEach(visit -> visit.findings()
+                        .forEach(finding -> answered.put(finding, visit.week().toString())));
+        TableSheet sheet = book.table(
+                "Due",
+                "What is due, and why",
+                remark,
+                List.of(
+                        SheetColumn.of("Due by", Format.DATE, 12),
+                        SheetColumn.of("Depot", Format.TEXT, 14),
+                        SheetColumn.of("Truck", Format.TEXT, 12),
+                        SheetColumn.of("Cylinder", Format.WHOLE, 9),
+                        SheetColumn.of("Rule", Format.TEXT, 14),
+                        SheetColumn.of("Asks for", Format.TEXT, 10),
+                        SheetColumn.of("Evidence", Format.WRAPPED, 60),
+                        SheetColumn.of("Limit", Format.WRAPPED, 34),
+                        SheetColumn.of("Whose limit", Format.TEXT, 16),
+                        SheetColumn.of("Visit", Format.TEXT, 12)));
+        for (DueFinding finding : plan.findings()) {
+            sheet.row(
+                    finding.by(),
+                    finding.depot(),
+                    finding.truck(),
+                    finding.cylinder(),
+                    finding.task() == null ? Words.of(finding.kind()) : finding.task(),
+                    Words.of(finding.action()),
+                    finding.evidence(),
+                    finding.limit(),
+                    finding.limitSource(),
+                    answered.getOrDefault(finding, "none"));
+        }
+        sheet.finish();
+    }
+
+    private void hours(Book book) {
+        TableSheet sheet = book.table(
+                "Hours",
+                "Hours booked against hours there are",
+                remark,
+                List.of(
+                        SheetColumn.of("Depot and week", Format.TEXT, 24),
+                        SheetColumn.of("Depot", Format.TEXT, 14),
+                        SheetColumn.of("Week", Format.TEXT, 11),
+                        SheetColumn.summed("Visits", Format.WHOLE, 8),
+                        SheetColumn.summed("Booked, h", Format.ONE_DECIMAL, 10),
+                        SheetColumn.summed("There are, h", Format.ONE_DECIMAL, 11),
+                        SheetColumn.summed("Overtime, h", Format.ONE_DECIMAL, 11),
+                        SheetColumn.summed("Left, h", Format.ONE_DECIMAL, 10),
+                        SheetColumn.summed("Bay-days booked", Format.ONE_DECIMAL, 10),
+                        SheetColumn.summed("Bay-days there are", Format.ONE_DECIMAL, 11)));
+        for (WeekLoad load : plan.loads()) {
+            sheet.row(
+                    load.depot() + " " + load.week(),
+                    load.depot(),
+                    load.week(),
+                    load.visits(),
+                    load.labourHours(),
+                    load.availableHours(),
+                    load.overtimeHours(),
+                    new Formula("MAX(0,F#-E#)", Math.max(0, load.availableHours() - load.labourHours())),
+                    load.bayDays(),
+                    load.availableBayDays());
+        }
+        sheet.finish();
+        sheet.chart(new BarChart("Hours booked against hours there are", "hours", 0, List.of(4, 5)));
+    }
+
+    private void unplanned(Book book) {
+        TableSheet sheet = book.table(
+                "No visit",
+                "Due, but without a visit",
+                remark,
+                List.of(
+                        SheetColumn.of("Depot", Format.TEXT, 14),
+                        SheetColumn.of("Truck", Format.TEXT, 12),
+                        SheetColumn.of("What is due", Format.WRAPPED, 70),
+                        SheetColumn.of("Why it has no visit", Format.WRAPPED, 60)));
+        for (Unplanned each : plan.unplanned()) {
+            String due = String.join(
+                    "; ",
+                    each.findings().stream().map(UpcomingWorkbook::inShort).toList());
+            sheet.row(each.depot(), each.truck(), due, each.reason());
+        }
+        sheet.finish();
+    }
+
+    private static String inShort(DueFinding finding) {
+        String where = finding.cylinder() == null ? "" : "cylinder " + finding.cylinder() + ": ";
+        return where + finding.evidence();
+    }
+}

@@ -1,0 +1,87 @@
+package dev.injectorplanner.reports.work;
+
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.parts.PartNeeds;
+import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.visit.Visit;
+import dev.injectorplanner.reports.workbook.Book;
+import dev.injectorplanner.reports.workbook.Format;
+import dev.injectorplanner.reports.workbook.SheetColumn;
+import dev.injectorplanner.reports.workbook.TableSheet;
+import dev.injectorplanner.reports.workbook.Words;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Workbook {@code work-list} of one depot and ISO week, for the mechanic: the list, then a page a truck. */
+public final class WorkListBook {
+    private final FleetIndex index;
+    private final Plan plan;
+    private final String depot;
+    private final IsoWeek week;
+
+    /** @param index index of the fleet that the plan was made for */
+    public WorkListBook(FleetIndex index, Plan plan, String depot, IsoWeek week) {
+        this.index = index;
+        this.plan = plan;
+        this.depot = depot;
+        this.week = week;
+    }
+
+    /** Visits of that depot and week. */
+    public List<Visit> visits() {
+        return plan.visits().stream()
+                .filter(visit -> visit.depot().equals(depot) && visit.week().equals(week))
+                .toList();
+    }
+
+    public void write(OutputStream out) throws IOException {
+        String title = "Work list, " + depot + ", week " + week;
+        String remark = "Monday " + week.monday() + " to Sunday " + week.sunday() + ". Plan of " + plan.today() + ".";
+        try (Book book = new Book(title)) {
+            list(book, title, remark);
+            PartNeeds parts = new PartNeeds(index, plan.today());
+            visits().forEach(visit -> new TruckPage(index, parts, visit).write(book, remark));
+            book.write(out);
+        }
+    }
+
+    private void list(Book book, String title, String remark) {
+        TableSheet sheet = book.table(
+                "Work list",
+                title,
+                remark,
+                List.of(
+                        SheetColumn.of("Truck", Format.TEXT, 12),
+                        SheetColumn.of("Family", Format.TEXT, 12),
+                        SheetColumn.of("Cylinders", Format.TEXT, 16),
+                        SheetColumn.summed("Injectors", Format.WHOLE, 10),
+                        SheetColumn.of("Along with it", Format.WRAPPED, 26),
+                        SheetColumn.summed("Labour, h", Format.ONE_DECIMAL, 10),
+                        SheetColumn.summed("Coolant drained, l", Format.ONE_DECIMAL, 12),
+                        SheetColumn.of("What was seen", Format.WRAPPED, 70),
+                        SheetColumn.of("Done on", Format.DATE, 12),
+                        SheetColumn.of("By", Format.TEXT, 14)));
+        for (Visit visit : visits()) {
+            sheet.row(
+                    visit.truck(),
+                    visit.family(),
+                    Words.cylinders(visit.cylinders()),
+                    visit.cylinders().size(),
+                    (visit.inspection() ? "injector test; " : "") + String.join(", ", visit.tasks()),
+                    visit.labourHours(),
+                    visit.drainedLitres(),
+                    visit.findings().stream().map(WorkListBook::seen).collect(Collectors.joining("; ")),
+                    null,
+                    null);
+        }
+        sheet.finish();
+    }
+
+    static String seen(DueFinding finding) {
+        return (finding.cylinder() == null ? "" : "cylinder " + finding.cylinder() + ": ") + finding.evidence();
+    }
+}
