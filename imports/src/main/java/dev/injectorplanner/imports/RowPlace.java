@@ -1,0 +1,87 @@
+package dev.injectorplanner.imports;
+
+import dev.injectorplanner.core.check.InvalidValueException;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Where a row stands, with its cells as they stand there: enough to complain about it later. */
+public final class RowPlace {
+    private final Layout layout;
+    private final long line;
+    private final String[] cells;
+
+    RowPlace(Layout layout, long line, String[] cells) {
+        this.layout = layout;
+        this.line = line;
+        this.cells = cells;
+    }
+
+    /** A row that comes from elsewhere than a file, such as from a form. */
+    public static RowPlace of(String source, long line) {
+        return new RowPlace(new Layout(source, null, ',', List.of(), List.of()), line, new String[0]);
+    }
+
+    /** Name of the file. */
+    public String file() {
+        return layout.file();
+    }
+
+    /** Name of the sheet, or null for a text file. */
+    public @Nullable String sheet() {
+        return layout.sheet();
+    }
+
+    /** Line in the file, or row in the sheet, as a person counts, from 1. */
+    public long line() {
+        return line;
+    }
+
+    /** The headings of the file as they stand there. */
+    public List<String> headings() {
+        return layout.headings();
+    }
+
+    /** The cells as they stand there, in the order of {@link #headings}; a ragged row has more or fewer. */
+    public List<String> cells() {
+        return List.of(cells);
+    }
+
+    /** What stands in a column, by its canonical name or its name without the unit; empty where it is not there. */
+    public String cell(String column) {
+        Layout.Place place = layout.find(column);
+        return place == null ? "" : cellAt(place.at());
+    }
+
+    /** A complaint about a column of this row, by its canonical name or its name without the unit. */
+    public Complaint complaint(String column, String reason, String mend) {
+        Layout.Place place = layout.find(column);
+        return place == null
+                ? new Complaint(file(), sheet(), line, column, "", reason, mend)
+                : complaintAt(place.at(), place.heading(), reason, mend);
+    }
+
+    /** A complaint about this row from what a record or a check refused. */
+    public Complaint complaint(InvalidValueException refusal) {
+        return layout.find(refusal.field()) == null
+                ? new Complaint(
+                        file(), sheet(), line, refusal.field(), refusal.value(), refusal.reason(), refusal.mend())
+                : complaint(refusal.field(), refusal.reason(), refusal.mend());
+    }
+
+    Complaint complaintAt(int at, String column, String reason, String mend) {
+        return new Complaint(file(), sheet(), line, cellName(at), column, cellAt(at), reason, mend);
+    }
+
+    Layout layout() {
+        return layout;
+    }
+
+    private String cellAt(int at) {
+        return at < cells.length ? cells[at].strip() : "";
+    }
+
+    /** F42 for the sixth column of row 42 of a sheet; null in a text file. */
+    private @Nullable String cellName(int at) {
+        return layout.sheet() == null ? null : CellNames.column(at) + line;
+    }
+}

@@ -1,0 +1,23 @@
+package dev.injectorplanner.imports;
+
+import java.nio.file.Path;
+
+/** Reads a file of rows: CSV or a workbook, one table a file or a sheet. */
+public final class TableReader {
+    private TableReader() {}
+
+    /**
+     * Reads a file and hands every row to the receiver as it goes; memory does not grow with the file, save for a
+     * fingerprint of each row (28 to 56 bytes), which finds rows that stand twice, and the texts of a workbook.
+     *
+     * <p>The file is first gone through as a whole: where it must be refused, it is refused before any row is handed
+     * over.
+     *
+     * @throws FileRefusedException if the file as a whole cannot be read
+     */
+    public static void read(Path file, ReadSettings settings, RowReceiver receiver) {
+        try (RawFile raw = RawFile.open(file, settings)) {
+            new FileIntake(file, raw, settings, receiver).run();
+        }
+    }
+}
