@@ -35,7 +35,8 @@ class ArchitectureTest {
     private static final String IMPORTS = "dev.injectorplanner.imports..";
     private static final String REPORTS = "dev.injectorplanner.reports..";
 
-    private static final Set<String> CLOCKS = Set.of("now", "systemUTC", "systemDefaultZone", "currentTimeMillis", "nanoTime");
+    private static final Set<String> CLOCKS =
+            Set.of("now", "systemUTC", "systemDefaultZone", "currentTimeMillis", "nanoTime");
 
     private static final ArchRule CORE_KNOWS_NO_FRAMEWORK = classes()
             .that()
@@ -57,8 +58,9 @@ class ArchitectureTest {
             .that()
             .resideInAPackage(CORE)
             .should()
-            .callMethodWhere(call("reads the clock", call ->
-                    CLOCKS.contains(call.getName())
+            .callMethodWhere(call(
+                    "reads the clock",
+                    call -> CLOCKS.contains(call.getName())
                             && call.getTargetOwner().getPackageName().matches("java\\.(time|lang)(\\..*)?")))
             .because("the planning date is part of the request");
 
@@ -66,8 +68,10 @@ class ArchitectureTest {
             .that()
             .resideInAPackage(CORE)
             .should()
-            .callMethodWhere(call("draws without a seed", call -> call.getName().equals("random")
-                    && call.getTargetOwner().getName().equals("java.lang.Math")))
+            .callMethodWhere(call(
+                    "draws without a seed",
+                    call -> call.getName().equals("random")
+                            && call.getTargetOwner().getName().equals("java.lang.Math")))
             .orShould()
             .callConstructor(java.util.Random.class)
             .orShould()
@@ -82,7 +86,8 @@ class ArchitectureTest {
             .resideInAPackage(IMPORTS)
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage(REPORTS, "dev.injectorplanner.app..", "java.sql..", "org.hibernate..", "jakarta.persistence..")
+            .resideInAnyPackage(
+                    REPORTS, "dev.injectorplanner.app..", "java.sql..", "org.hibernate..", "jakarta.persistence..")
             .because("a file becomes rows without a store");
 
     private static final ArchRule REPORTS_KNOW_THE_ENGINE_ONLY = noClasses()
@@ -90,7 +95,8 @@ class ArchitectureTest {
             .resideInAPackage(REPORTS)
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage(IMPORTS, "dev.injectorplanner.app..", "java.sql..", "org.hibernate..", "jakarta.persistence..")
+            .resideInAnyPackage(
+                    IMPORTS, "dev.injectorplanner.app..", "java.sql..", "org.hibernate..", "jakarta.persistence..")
             .because("a plan becomes a sheet without a store");
 
     private static final ArchRule SPRING_STAYS_OUTSIDE = noClasses()
@@ -133,7 +139,9 @@ class ArchitectureTest {
 
     @Test
     void all_modules_are_looked_at() {
-        assertThat(MAIN.stream().map(type -> type.getPackageName().split("\\.")[2]).distinct())
+        assertThat(MAIN.stream()
+                        .map(type -> type.getPackageName().split("\\.")[2])
+                        .distinct())
                 .contains("core", "imports", "reports", "app");
     }
 

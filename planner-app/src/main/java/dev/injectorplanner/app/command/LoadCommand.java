@@ -44,7 +44,12 @@ final class LoadCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return run(spec, options, store, mode.check ? Mode.CHECK : mode.allOrNothing ? Mode.ALL_OR_NOTHING : Mode.GOOD_ROWS, json);
+        return run(
+                spec,
+                options,
+                store,
+                mode.check ? Mode.CHECK : mode.allOrNothing ? Mode.ALL_OR_NOTHING : Mode.GOOD_ROWS,
+                json);
     }
 
     static int run(CommandSpec spec, LoadOptions options, StoreOptions store, Mode mode, boolean json) {

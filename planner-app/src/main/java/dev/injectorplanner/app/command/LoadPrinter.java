@@ -64,7 +64,8 @@ final class LoadPrinter {
         json.put("tables", report.tables().stream().map(LoadPrinter::json).toList());
         json.put("complaints", report.complaints());
         json.put("remarks", report.remarks());
-        json.put("refusedRows", report.refusedRows().stream().map(Path::toString).toList());
+        json.put(
+                "refusedRows", report.refusedRows().stream().map(Path::toString).toList());
         return json;
     }
 

@@ -7,7 +7,10 @@ import picocli.CommandLine.Option;
 
 /** For which day, how far ahead, and for whom a plan is made. */
 final class PlanOptions {
-    @Option(names = "--on", paramLabel = "DATE", description = "The day to plan for, such as 2026-03-02 (default: today).")
+    @Option(
+            names = "--on",
+            paramLabel = "DATE",
+            description = "The day to plan for, such as 2026-03-02 (default: today).")
     private @Nullable LocalDate on;
 
     @Option(names = "--weeks", paramLabel = "N", description = "Weeks ahead, 1 to 104 (default: 26).")
@@ -24,7 +27,8 @@ final class PlanOptions {
         return weeks == null ? Policy.standard() : Policy.standard().withWeeks(weeks);
     }
 
-    @Nullable String depot() {
+    @Nullable
+    String depot() {
         return depot;
     }
 }

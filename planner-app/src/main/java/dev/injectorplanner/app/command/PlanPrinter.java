@@ -36,8 +36,8 @@ final class PlanPrinter {
     }
 
     private void findings(List<DueFinding> findings) {
-        Map<FindingKind, Long> kinds = findings.stream()
-                .collect(Collectors.groupingBy(DueFinding::kind, TreeMap::new, Collectors.counting()));
+        Map<FindingKind, Long> kinds =
+                findings.stream().collect(Collectors.groupingBy(DueFinding::kind, TreeMap::new, Collectors.counting()));
         String byKind = kinds.entrySet().stream()
                 .map(kind -> kind.getValue() + " " + words(kind.getKey()))
                 .collect(Collectors.joining(", "));
@@ -47,8 +47,9 @@ final class PlanPrinter {
     private void hours(Plan plan) {
         double hours = plan.visits().stream().mapToDouble(Visit::labourHours).sum();
         double litres = plan.visits().stream().mapToDouble(Visit::drainedLitres).sum();
-        long cylinders =
-                plan.visits().stream().mapToLong(visit -> visit.cylinders().size()).sum();
+        long cylinders = plan.visits().stream()
+                .mapToLong(visit -> visit.cylinders().size())
+                .sum();
         out.printf(
                 Locale.ROOT,
                 "Planned: %d visits, %d injectors, %.1f hours, %.0f litres of coolant drained%n",
@@ -117,7 +118,7 @@ final class PlanPrinter {
         missing.stream()
                 .limit(SHOWN)
                 .forEach(need -> table.row(
-                        need.orderBy(),
+                        String.valueOf(need.orderBy()),
                         need.depot(),
                         need.part(),
                         Require.plain(Math.round(need.missing() * 100) / 100.0),

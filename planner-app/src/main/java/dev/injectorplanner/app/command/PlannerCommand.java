@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.command;
 
+import dev.injectorplanner.app.output.Sheets.SheetException;
 import dev.injectorplanner.app.planning.Planning.UnknownDepotException;
 import dev.injectorplanner.app.store.StoreException;
 import dev.injectorplanner.core.check.InvalidValueException;
@@ -14,7 +15,7 @@ import picocli.CommandLine.ParseResult;
         mixinStandardHelpOptions = true,
         version = "Injector Planner",
         description = "Plans injector work for a fleet of diesel trucks.",
-        subcommands = {DemoCommand.class, LoadCommand.class, CheckCommand.class, PlanCommand.class, SheetsCommand.class})
+        subcommands = {LoadCommand.class, CheckCommand.class, PlanCommand.class, SheetsCommand.class})
 public final class PlannerCommand {
     /** Input was refused, or the store could not be used. */
     static final int REFUSED = 1;
@@ -33,7 +34,8 @@ public final class PlannerCommand {
         if (e instanceof FileRefusedException
                 || e instanceof InvalidValueException
                 || e instanceof StoreException
-                || e instanceof UnknownDepotException) {
+                || e instanceof UnknownDepotException
+                || e instanceof SheetException) {
             commandLine.getErr().println(e.getMessage());
         } else {
             commandLine.getErr().println("Something went wrong inside the program; please report what follows.");

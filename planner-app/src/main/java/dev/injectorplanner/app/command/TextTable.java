@@ -32,7 +32,10 @@ final class TextTable {
             int column = c;
             widths[c] = Math.max(
                     title(c).length(),
-                    rows.stream().mapToInt(row -> row.get(column).length()).max().orElse(0));
+                    rows.stream()
+                            .mapToInt(row -> row.get(column).length())
+                            .max()
+                            .orElse(0));
         }
         List<String> titles = new ArrayList<>();
         for (int c = 0; c < widths.length; c++) {
@@ -54,7 +57,9 @@ final class TextTable {
         StringBuilder line = new StringBuilder(" ");
         for (int c = 0; c < widths.length; c++) {
             String pad = " ".repeat(widths[c] - cells.get(c).length());
-            line.append(' ').append(toRight(c) ? pad + cells.get(c) : cells.get(c) + pad).append(' ');
+            line.append(' ')
+                    .append(toRight(c) ? pad + cells.get(c) : cells.get(c) + pad)
+                    .append(' ');
         }
         return line.toString().stripTrailing();
     }

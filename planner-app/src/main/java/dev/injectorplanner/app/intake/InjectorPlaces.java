@@ -69,8 +69,10 @@ final class InjectorPlaces {
 
     private Map<Place, List<FittedInjector>> stored(Collection<FittedInjector> batch) {
         Map<Place, List<FittedInjector>> places = new HashMap<>();
-        List<String> trucks = batch.stream().map(FittedInjector::truck).distinct().toList();
-        writer.ofTrucks(FittedInjector.class, trucks).forEach(row -> at(places, row).add(row));
+        List<String> trucks =
+                batch.stream().map(FittedInjector::truck).distinct().toList();
+        writer.ofTrucks(FittedInjector.class, trucks)
+                .forEach(row -> at(places, row).add(row));
         for (FittedInjector row : batch) {
             for (FittedInjector earlier : taken.getOrDefault(Place.of(row), List.of())) {
                 List<FittedInjector> there = at(places, row);

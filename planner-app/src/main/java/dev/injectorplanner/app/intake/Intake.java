@@ -35,7 +35,7 @@ public final class Intake {
                 try {
                     scans.add(FileScan.of(file, reading));
                 } catch (FileRefusedException e) {
-                    report(FileReport.refused(file, e.getMessage()), reports, listener);
+                    report(FileReport.refused(file, String.valueOf(e.getMessage())), reports, listener);
                 }
             }
         }
@@ -54,8 +54,7 @@ public final class Intake {
     }
 
     /** One writer for all files, so that a file may refer to what stands in another; nothing is written. */
-    private void check(
-            List<FileScan> scans, LoadSettings settings, LoadListener listener, List<FileReport> reports) {
+    private void check(List<FileScan> scans, LoadSettings settings, LoadListener listener, List<FileReport> reports) {
         try (StoreWriter writer = store.writer()) {
             Destination nowhere = Destination.nowhere(writer);
             scans.forEach(scan -> report(pass(scan, settings, nowhere, listener), reports, listener));

@@ -49,7 +49,8 @@ final class MeterWatch {
     }
 
     private static String words(Reading before, Reading reading) {
-        return "truck " + reading.truck() + ", odometer goes back from " + km(before) + " of " + before.takenAt() + " to "
+        return "truck " + reading.truck() + ", odometer goes back from " + km(before) + " of " + before.takenAt()
+                + " to "
                 + km(reading) + " of " + reading.takenAt()
                 + ": kept and flagged; load the row with meter_replaced yes if the meter was replaced";
     }

@@ -214,7 +214,7 @@ final class ReferenceCheck {
                 .filter(other -> distance.apply(name, other) >= 0)
                 .min(Comparator.<String>comparingInt(other -> distance.apply(name, other))
                         .thenComparing(Comparator.naturalOrder()));
-        return first + near.map(other -> ", or correct it: the nearest is " + other)
-                .orElse(", or correct it");
+        return first
+                + near.map(other -> ", or correct it: the nearest is " + other).orElse(", or correct it");
     }
 }

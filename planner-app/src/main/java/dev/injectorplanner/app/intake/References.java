@@ -26,32 +26,39 @@ final class References {
         this.writer = writer;
     }
 
-    @Nullable Depot depot(String name) {
+    @Nullable
+    Depot depot(String name) {
         return of(Depot.class, Depot::depot).get(name);
     }
 
-    @Nullable Part part(String name) {
+    @Nullable
+    Part part(String name) {
         return of(Part.class, Part::part).get(name);
     }
 
-    @Nullable EngineFamily family(String name) {
+    @Nullable
+    EngineFamily family(String name) {
         return of(EngineFamily.class, EngineFamily::family).get(name);
     }
 
-    @Nullable DutyGroup dutyGroup(String name) {
+    @Nullable
+    DutyGroup dutyGroup(String name) {
         return of(DutyGroup.class, DutyGroup::dutyGroup).get(name);
     }
 
-    @Nullable Truck truck(String name) {
+    @Nullable
+    Truck truck(String name) {
         return of(Truck.class, Truck::truck).get(name);
     }
 
-    @Nullable AccessStep step(String family, String step) {
+    @Nullable
+    AccessStep step(String family, String step) {
         return of(AccessStep.class, References::stepName).get(family + '\n' + step);
     }
 
     /** Zone of the depot of a truck; null for a truck that is not known. */
-    @Nullable ZoneId zoneOfTruck(String name) {
+    @Nullable
+    ZoneId zoneOfTruck(String name) {
         Truck truck = truck(name);
         Depot depot = truck == null ? null : depot(truck.depot());
         return depot == null ? null : depot.timeZone();

@@ -30,17 +30,15 @@ public final class Planning {
      * @throws UnknownDepotException where there is no such depot, naming those there are
      */
     public Planned plan(LocalDate today, Policy policy, @Nullable String depot) {
-        FleetSnapshot fleet = depot == null
-                ? store.snapshot()
-                : store.findSnapshot(depot).orElseThrow(() -> unknown(depot));
+        FleetSnapshot fleet =
+                depot == null ? store.snapshot() : store.findSnapshot(depot).orElseThrow(() -> unknown(depot));
         return new Planned(fleet, planner.plan(fleet, policy, today));
     }
 
     private UnknownDepotException unknown(String depot) {
         String known = store.snapshot().depots().stream().map(Depot::depot).collect(Collectors.joining(", "));
-        return new UnknownDepotException(
-                "--depot " + depot + ": there is no such depot. Mend: "
-                        + (known.isEmpty() ? "load the depots first." : "choose one of " + known + "."));
+        return new UnknownDepotException("--depot " + depot + ": there is no such depot. Mend: "
+                + (known.isEmpty() ? "load the depots first." : "choose one of " + known + "."));
     }
 
     /** A depot that is not there. */

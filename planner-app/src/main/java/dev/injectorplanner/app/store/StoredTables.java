@@ -22,8 +22,6 @@ import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.imports.Tables;
 import java.util.List;
-import java.util.function.Function;
-import java.util.function.Supplier;
 
 /** The stored tables, listed: no class path scan. */
 final class StoredTables {
@@ -31,71 +29,79 @@ final class StoredTables {
     private static final String OF_TRUCKS = "r.truck in (select t.truck from TruckRow t where t.depot = :depot)";
 
     static final StoredTable<Depot> DEPOTS =
-            small(Depot.class, DepotRow.class, DepotRow::new, Tables.DEPOTS::key, AT_DEPOT);
-    static final StoredTable<Part> PARTS = small(Part.class, PartRow.class, PartRow::new, Tables.PARTS::key, "");
-    static final StoredTable<EngineFamily> ENGINE_FAMILIES =
-            small(EngineFamily.class, EngineFamilyRow.class, EngineFamilyRow::new, Tables.ENGINE_FAMILIES::key, "");
-    static final StoredTable<AccessStep> ACCESS =
-            small(AccessStep.class, AccessStepRow.class, AccessStepRow::new, Tables.ACCESS::key, r.step()), "");
-    static final StoredTable<DutyGroup> DUTY_GROUPS =
-            small(DutyGroup.class, DutyGroupRow.class, DutyGroupRow::new, Tables.DUTY_GROUPS::key, "");
+            new StoredTable<>(Depot.class, DepotRow.class, DepotRow::new, Tables.DEPOTS::key, new Whole<>(), AT_DEPOT);
+    static final StoredTable<Part> PARTS =
+            new StoredTable<>(Part.class, PartRow.class, PartRow::new, Tables.PARTS::key, new Whole<>(), "");
+    static final StoredTable<EngineFamily> ENGINE_FAMILIES = new StoredTable<>(
+            EngineFamily.class,
+            EngineFamilyRow.class,
+            EngineFamilyRow::new,
+            Tables.ENGINE_FAMILIES::key,
+            new Whole<>(),
+            "");
+    static final StoredTable<AccessStep> ACCESS = new StoredTable<>(
+            AccessStep.class, AccessStepRow.class, AccessStepRow::new, Tables.ACCESS::key, new Whole<>(), "");
+    static final StoredTable<DutyGroup> DUTY_GROUPS = new StoredTable<>(
+            DutyGroup.class, DutyGroupRow.class, DutyGroupRow::new, Tables.DUTY_GROUPS::key, new Whole<>(), "");
     static final StoredTable<Truck> TRUCKS =
-            small(Truck.class, TruckRow.class, TruckRow::new, Tables.TRUCKS::key, AT_DEPOT);
-    static final StoredTable<CapacityOverride> CAPACITY = small(
+            new StoredTable<>(Truck.class, TruckRow.class, TruckRow::new, Tables.TRUCKS::key, new Whole<>(), AT_DEPOT);
+    static final StoredTable<CapacityOverride> CAPACITY = new StoredTable<>(
             CapacityOverride.class,
             CapacityOverrideRow.class,
             CapacityOverrideRow::new,
-            Tables.CAPACITY::key, r.date()),
+            Tables.CAPACITY::key,
+            new Whole<>(),
             AT_DEPOT);
     static final StoredTable<FittedInjector> INJECTORS = new StoredTable<>(
             FittedInjector.class,
             FittedInjectorRow.class,
             FittedInjectorRow::new,
-            Tables.INJECTORS::key, r.cylinder(), r.fittedOn()),
+            Tables.INJECTORS::key,
             new ByTruck<>(FittedInjector::truck),
             OF_TRUCKS);
     static final StoredTable<Reading> READINGS = new StoredTable<>(
             Reading.class,
             ReadingRow.class,
             ReadingRow::new,
-            Tables.READINGS::key, r.takenAt()),
+            Tables.READINGS::key,
             new ByTruckAndMoment<>(Reading::truck, Reading::takenAt, "takenAt"),
             OF_TRUCKS);
     static final StoredTable<Fault> FAULTS = new StoredTable<>(
             Fault.class,
             FaultRow.class,
             FaultRow::new,
-            Tables.FAULTS::key, r.seenAt(), r.code(), r.cylinder()),
+            Tables.FAULTS::key,
             new ByTruckAndMoment<>(Fault::truck, Fault::seenAt, "seenAt"),
             OF_TRUCKS);
     static final StoredTable<CylinderTest> CYLINDER_TESTS = new StoredTable<>(
             CylinderTest.class,
             CylinderTestRow.class,
             CylinderTestRow::new,
-            Tables.CYLINDER_TESTS::key, r.cylinder(), r.testedAt(), r.test()),
+            Tables.CYLINDER_TESTS::key,
             new ByTruckAndMoment<>(CylinderTest::truck, CylinderTest::testedAt, "testedAt"),
             OF_TRUCKS);
-    static final StoredTable<JobPart> JOB_PARTS = small(
-            JobPart.class, JobPartRow.class, JobPartRow::new, Tables.JOB_PARTS::key, r.per(), r.step(), r.part()), "");
-    static final StoredTable<StockLine> STOCK =
-            small(StockLine.class, StockLineRow.class, StockLineRow::new, Tables.STOCK::key, r.part()), AT_DEPOT);
-    static final StoredTable<PurchaseLine> PURCHASE_LINES = small(
+    static final StoredTable<JobPart> JOB_PARTS = new StoredTable<>(
+            JobPart.class, JobPartRow.class, JobPartRow::new, Tables.JOB_PARTS::key, new Whole<>(), "");
+    static final StoredTable<StockLine> STOCK = new StoredTable<>(
+            StockLine.class, StockLineRow.class, StockLineRow::new, Tables.STOCK::key, new Whole<>(), AT_DEPOT);
+    static final StoredTable<PurchaseLine> PURCHASE_LINES = new StoredTable<>(
             PurchaseLine.class,
             PurchaseLineRow.class,
             PurchaseLineRow::new,
-            Tables.PURCHASE_LINES::key, r.part(), r.depot()),
+            Tables.PURCHASE_LINES::key,
+            new Whole<>(),
             AT_DEPOT);
     static final StoredTable<AwayWindow> AWAY = new StoredTable<>(
             AwayWindow.class,
             AwayWindowRow.class,
             AwayWindowRow::new,
-            Tables.AWAY::key, r.from()),
+            Tables.AWAY::key,
             new ByTruck<>(AwayWindow::truck),
             OF_TRUCKS);
-    static final StoredTable<IntervalTask> INTERVALS = small(
-            IntervalTask.class, IntervalTaskRow.class, IntervalTaskRow::new, Tables.INTERVALS::key, r.task()), "");
+    static final StoredTable<IntervalTask> INTERVALS = new StoredTable<>(
+            IntervalTask.class, IntervalTaskRow.class, IntervalTaskRow::new, Tables.INTERVALS::key, new Whole<>(), "");
     static final StoredTable<Rule> RULES =
-            small(Rule.class, RuleRow.class, RuleRow::new, Tables.RULES::key, r.rule()), "");
+            new StoredTable<>(Rule.class, RuleRow.class, RuleRow::new, Tables.RULES::key, new Whole<>(), "");
 
     static final List<StoredTable<?>> ALL = List.of(
             DEPOTS,
@@ -117,15 +123,6 @@ final class StoredTables {
             RULES);
 
     private StoredTables() {}
-
-    private static <R> StoredTable<R> small(
-            Class<R> type,
-            Class<? extends Row<R>> entity,
-            Supplier<? extends Row<R>> blank,
-            Function<R, List<Object>> key,
-            String scope) {
-        return new StoredTable<>(type, entity, blank, key, new Whole<>(), scope);
-    }
 
     /** The table of a kind of record. */
     @SuppressWarnings("unchecked") // type() says what the table holds

@@ -44,7 +44,16 @@ public final class OneOfEach {
 
     public static FleetSnapshot fleet() {
         return new FleetSnapshot(
-                List.of(new Depot("North", "North yard", ZoneId.of("Europe/Riga"), 2, 24, Set.of(DayOfWeek.MONDAY, DayOfWeek.FRIDAY), new BigDecimal("78.50"), new BigDecimal("110"), 6.5)),
+                List.of(new Depot(
+                        "North",
+                        "North yard",
+                        ZoneId.of("Europe/Riga"),
+                        2,
+                        24,
+                        Set.of(DayOfWeek.MONDAY, DayOfWeek.FRIDAY),
+                        new BigDecimal("78.50"),
+                        new BigDecimal("110"),
+                        6.5)),
                 List.of(new CapacityOverride("North", DAY, 0, 0)),
                 List.of(family()),
                 List.of(
@@ -52,11 +61,53 @@ public final class OneOfEach {
                         new AccessStep("Four", "cowl", 2, 1.5, List.of(3, 4), 0, "")),
                 List.of(new DutyGroup("long haul", 1, new BigDecimal("640"))),
                 List.of(
-                        new Truck("T-1", new Vin("1M8GDM9AXKP042788"), "North", "Four", "long haul", DAY.minusYears(3), null, DAY.plusMonths(4)),
-                        new Truck("T-2", new Vin("WDB12345678901234"), "North", "Four", null, DAY.minusYears(5), DAY.plusYears(1), null)),
+                        new Truck(
+                                "T-1",
+                                new Vin("1M8GDM9AXKP042788"),
+                                "North",
+                                "Four",
+                                "long haul",
+                                DAY.minusYears(3),
+                                null,
+                                DAY.plusMonths(4)),
+                        new Truck(
+                                "T-2",
+                                new Vin("WDB12345678901234"),
+                                "North",
+                                "Four",
+                                null,
+                                DAY.minusYears(5),
+                                DAY.plusYears(1),
+                                null)),
                 List.of(
-                        new FittedInjector("T-1", 1, "INJ-4R", "S100", "AB12", Origin.REMAN, DAY.minusYears(2), 10_000.5, 120.25, DAY.minusYears(1), 90_000.0, 1_500.0, Found.FAILED),
-                        new FittedInjector("T-1", 1, "INJ-4R", null, null, Origin.NEW, DAY.minusYears(1), null, null, null, null, null, null)),
+                        new FittedInjector(
+                                "T-1",
+                                1,
+                                "INJ-4R",
+                                "S100",
+                                "AB12",
+                                Origin.REMAN,
+                                DAY.minusYears(2),
+                                10_000.5,
+                                120.25,
+                                DAY.minusYears(1),
+                                90_000.0,
+                                1_500.0,
+                                Found.FAILED),
+                        new FittedInjector(
+                                "T-1",
+                                1,
+                                "INJ-4R",
+                                null,
+                                null,
+                                Origin.NEW,
+                                DAY.minusYears(1),
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                null)),
                 List.of(
                         new Reading("T-1", MOMENT, 123_456.7, null, false),
                         new Reading("T-1", MOMENT.plusSeconds(3_600), null, 2_000.5, true)),
@@ -65,8 +116,36 @@ public final class OneOfEach {
                         new Fault("T-1", MOMENT, new FaultCode("P0087"), null, 1, null)),
                 List.of(new CylinderTest("T-1", 2, MOMENT, TestKind.BALANCE, -3.25, "mm3/stroke", "warm idle")),
                 List.of(
-                        new Part("INJ-4R", "injector, reman", PartKind.INJECTOR, "Parts & Sons", new BigDecimal("410"), new BigDecimal("120"), 30, 10, 15, 1, 0, 12, 100_000, "[0-9A-Z]{4}"),
-                        new Part("SEAL-1", "", PartKind.SEAL, "Parts & Sons", new BigDecimal("2.125"), BigDecimal.ZERO, 0, 2, 4, 10, 20, 0, 0, null)),
+                        new Part(
+                                "INJ-4R",
+                                "injector, reman",
+                                PartKind.INJECTOR,
+                                "Parts & Sons",
+                                new BigDecimal("410"),
+                                new BigDecimal("120"),
+                                30,
+                                10,
+                                15,
+                                1,
+                                0,
+                                12,
+                                100_000,
+                                "[0-9A-Z]{4}"),
+                        new Part(
+                                "SEAL-1",
+                                "",
+                                PartKind.SEAL,
+                                "Parts & Sons",
+                                new BigDecimal("2.125"),
+                                BigDecimal.ZERO,
+                                0,
+                                2,
+                                4,
+                                10,
+                                20,
+                                0,
+                                0,
+                                null)),
                 List.of(
                         new JobPart("Four", Per.CYLINDER, null, "SEAL-1", 1, 1),
                         new JobPart("Four", Per.STEP, "cowl", "SEAL-1", 2, 0.25)),
@@ -74,13 +153,19 @@ public final class OneOfEach {
                 List.of(new PurchaseLine("PO-7", "SEAL-1", "North", 20, DAY.plusDays(9), null)),
                 List.of(new AwayWindow("T-2", DAY, DAY.plusDays(12), "harvest")),
                 List.of(new IntervalTask("Four", "fuel filter", 40_000.0, null, 12, 0.5, true)),
-                List.of(
-                        new Rule(null, RuleKind.FAULTS, 3, 30),
-                        new Rule("Four", RuleKind.DISTANCE_KM, 300_000, null)));
+                List.of(new Rule(null, RuleKind.FAULTS, 3, 30), new Rule("Four", RuleKind.DISTANCE_KM, 300_000, null)));
     }
 
     static EngineFamily family() {
         return new EngineFamily(
-                "Four", 4, List.of(new Bank("inline", List.of(1, 2, 3, 4))), List.of(1, 3, 4, 2), 0.8, 28.5, 50, "INJ-4R", new BigDecimal("3900"));
+                "Four",
+                4,
+                List.of(new Bank("inline", List.of(1, 2, 3, 4))),
+                List.of(1, 3, 4, 2),
+                0.8,
+                28.5,
+                50,
+                "INJ-4R",
+                new BigDecimal("3900"));
     }
 }

@@ -1,0 +1,102 @@
+package dev.injectorplanner.app.output;
+
+import dev.injectorplanner.app.planning.Planning.Planned;
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.reports.coolant.CoolantWorkbook;
+import dev.injectorplanner.reports.parts.PartsWorkbook;
+import dev.injectorplanner.reports.work.UpcomingWorkbook;
+import dev.injectorplanner.reports.work.WorkListBook;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Writes the sheets of a plan into a folder. A sheet is there whole, or as it was before. */
+public final class Sheets {
+    /** Work lists reach from the plan's first week so many weeks. */
+    private static final int WORK_LIST_WEEKS = 2;
+
+    private final Path folder;
+    private final List<Path> written = new ArrayList<>();
+
+    public Sheets(Path folder) {
+        this.folder = folder;
+    }
+
+    private interface Writing {
+        void to(OutputStream out) throws IOException;
+    }
+
+    /**
+     * Writes the sheets of some readers.
+     *
+     * @return the files, in the order of the readers
+     * @throws SheetException in words, where the folder cannot be written to
+     */
+    public List<Path> write(Planned planned, Set<Reader> readers) {
+        Plan plan = planned.plan();
+        if (readers.contains(Reader.MANAGER)) {
+            file("upcoming-work.xlsx", new UpcomingWorkbook(planned.fleet(), plan)::write);
+        }
+        if (readers.contains(Reader.BUYER)) {
+            file("parts-needs.xlsx", new PartsWorkbook(planned.fleet(), plan)::write);
+        }
+        if (readers.contains(Reader.STOREMAN)) {
+            file("coolant.xlsx", new CoolantWorkbook(plan)::write);
+        }
+        if (readers.contains(Reader.MECHANIC)) {
+            workLists(planned);
+        }
+        return List.copyOf(written);
+    }
+
+    private void workLists(Planned planned) {
+        FleetIndex index = new FleetIndex(planned.fleet());
+        Plan plan = planned.plan();
+        for (Depot depot : planned.fleet().depots()) {
+            for (int ahead = 0; ahead < Math.min(WORK_LIST_WEEKS, plan.weeks()); ahead++) {
+                IsoWeek week = plan.firstWeek().plus(ahead);
+                WorkListBook book = new WorkListBook(index, plan, depot.depot(), week);
+                file("work-list-" + inFileName(depot.depot()) + "-" + week + ".xlsx", book::write);
+            }
+        }
+    }
+
+    private static String inFileName(String name) {
+        return name.replaceAll("[^\\p{L}\\p{N}_-]+", "-");
+    }
+
+    private void file(String name, Writing writing) {
+        Path file = folder.resolve(name);
+        Path half = folder.resolve(name + ".part");
+        try {
+            Files.createDirectories(folder);
+            try (OutputStream out = Files.newOutputStream(half)) {
+                writing.to(out);
+            }
+            Files.move(half, file, StandardCopyOption.REPLACE_EXISTING);
+            written.add(file);
+        } catch (IOException e) {
+            throw new SheetException(
+                    file + " cannot be written (" + e.getMessage()
+                            + "). Mend: close it where it is open, or choose another folder with --out.",
+                    e);
+        }
+    }
+
+    /** A sheet could not be written. */
+    public static final class SheetException extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        SheetException(String message, Throwable cause) {
+            super(message, cause);
+        }
+    }
+}
