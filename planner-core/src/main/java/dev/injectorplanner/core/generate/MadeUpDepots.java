@@ -23,9 +23,9 @@ final class MadeUpDepots {
     /** The three of the demo: a large one, one that is short of hours, and a small one further east. */
     static List<Depot> three() {
         return List.of(
-                depot("Aldermoor", "Aldermoor yard", ZONES.get(0), 3, 22, SIX_DAYS, 8),
-                depot("Brennick", "Brennick terminal", ZONES.get(1), 1, 5, WEEKDAYS, 4),
-                depot("Norrvik", "Norrvik quay", ZONES.get(2), 2, 12, WEEKDAYS, 6));
+                depot("Aldermoor", "Aldermoor yard", ZONES.get(0), 3, 20, SIX_DAYS, 8),
+                depot("Brennick", "Brennick terminal", ZONES.get(1), 2, 3, WEEKDAYS, 4),
+                depot("Norrvik", "Norrvik quay", ZONES.get(2), 2, 8, WEEKDAYS, 6));
     }
 
     static List<Depot> many(int count) {

@@ -109,7 +109,7 @@ final class MadeUpEngines {
                 new Rule(V8, RuleKind.DISTANCE_KM, 340_000, null),
                 new Rule(SIX, RuleKind.DISTANCE_KM, 360_000, null),
                 new Rule(FOUR, RuleKind.DISTANCE_KM, 240_000, null),
-                new Rule(null, RuleKind.BALANCE, 4, 60),
+                new Rule(null, RuleKind.BALANCE, 4, 120),
                 new Rule(V8, RuleKind.ENGINE_HOURS, 6_200, null));
     }
 }

@@ -20,7 +20,7 @@ final class Symptoms {
 
     private static final double KM_BETWEEN_FAULTS = 2_200;
     private static final double KM_BETWEEN_STRAY_FAULTS = 70_000;
-    private static final int DAYS_BETWEEN_TESTS = 170;
+    private static final int DAYS_BETWEEN_TESTS = 110;
 
     private final Draws draws;
     private final EngineUse use;

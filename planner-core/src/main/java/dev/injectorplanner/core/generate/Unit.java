@@ -41,7 +41,7 @@ final class Unit {
         foundKm = draws.chance(Symptoms.FOUND_IN_TIME)
                 ? defectKm + draws.between(0.3, 0.95) * delayKm
                 : Double.POSITIVE_INFINITY;
-        this.plannedKm = plannedKm * draws.between(0.9, 1.12);
+        this.plannedKm = plannedKm * draws.between(0.92, 1.35);
     }
 
     /** Km since fitting at which it comes out by itself. */
