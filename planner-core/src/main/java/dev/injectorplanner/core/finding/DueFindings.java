@@ -20,13 +20,14 @@ import java.util.Map;
  * Rules on risk are kept and wait for life curves: they find nothing here.
  */
 public final class DueFindings {
-    /** Most pressing first: by day, then work before tests before tasks, then by truck, cylinder, kind and task. */
+    /** Most pressing first: by day, then work before tests before tasks, then by truck, cylinder, kind, task and evidence. */
     public static final Comparator<DueFinding> MOST_PRESSING = comparing(DueFinding::by)
             .thenComparing(DueFinding::action)
             .thenComparing(DueFinding::truck)
             .thenComparing(DueFinding::cylinder, nullsFirst(naturalOrder()))
             .thenComparing(DueFinding::kind)
-            .thenComparing(DueFinding::task, nullsFirst(naturalOrder()));
+            .thenComparing(DueFinding::task, nullsFirst(naturalOrder()))
+            .thenComparing(DueFinding::evidence);
 
     private final FleetIndex index;
     private final RuleBook rules;
@@ -54,8 +55,9 @@ public final class DueFindings {
             if (truck.inServiceAt(today)) {
                 TruckCase one =
                         new TruckCase(truck, index, rules, usage.of(truck.truck()), today, lastDay(truck, until));
-                byTruck.getOrDefault(truck.truck(), List.of()).forEach(age -> injector(one, age));
-                WarrantyRule.ofTruck(one);
+                List<InjectorAge> fitted = byTruck.getOrDefault(truck.truck(), List.of());
+                fitted.forEach(age -> injector(one, age));
+                WarrantyRule.apply(one, fitted);
                 IntervalRule.apply(one);
                 findings.addAll(one.findings());
             }
@@ -73,6 +75,5 @@ public final class DueFindings {
         AgeRules.apply(truck, age);
         FaultRule.apply(truck, age);
         TestRules.apply(truck, age);
-        WarrantyRule.apply(truck, age);
     }
 }

@@ -6,53 +6,73 @@ import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.usage.InjectorAge;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** Testing before a warranty ends, while a claim can still be made: the injector's own, or the truck's. */
+/**
+ * Testing before a warranty ends, while a claim can still be made: the injectors' own, or the truck's. Injectors whose
+ * warranty ends for one reason on one day are one finding: a test takes the whole engine.
+ */
 final class WarrantyRule {
+    private record Ending(LocalDate day, String evidence) {}
+
     private WarrantyRule() {}
 
-    static void apply(TruckCase truck, InjectorAge age) {
-        truck.rule(RuleKind.WARRANTY)
-                .ifPresent(rule -> truck.index.findPart(age.part()).ifPresent(part -> ofPart(truck, age, rule, part)));
+    static void apply(TruckCase truck, List<InjectorAge> ages) {
+        truck.rule(RuleKind.WARRANTY).ifPresent(rule -> {
+            Map<Ending, List<Integer>> endings = new LinkedHashMap<>();
+            for (InjectorAge age : ages) {
+                Ending ending = truck.index
+                        .findPart(age.part())
+                        .map(part -> of(truck, age, part))
+                        .orElse(null);
+                if (ending != null && !tested(truck, age.cylinder(), ending.day, rule)) {
+                    endings.computeIfAbsent(ending, key -> new ArrayList<>()).add(age.cylinder());
+                }
+            }
+            endings.forEach((ending, cylinders) -> inspect(truck, cylinders, rule, ending));
+            LocalDate end = truck.truck.warrantyUntil();
+            if (end != null && !end.isBefore(truck.today) && !tested(truck, null, end, rule)) {
+                inspect(truck, List.of(), rule, new Ending(end, "warranty of the truck ends on " + end));
+            }
+        });
     }
 
-    private static void ofPart(TruckCase truck, InjectorAge age, DueRule rule, Part part) {
+    private static @Nullable Ending of(TruckCase truck, InjectorAge age, Part part) {
         LocalDate byMonths = part.warrantyMonths() == 0 ? null : age.fittedOn().plusMonths(part.warrantyMonths());
         Double km = age.km();
         LocalDate byKm =
                 part.warrantyKm() == 0 || km == null ? null : truck.dayAt(part.warrantyKm(), km, age.kmPerWeek());
         LocalDate end = earlier(byMonths, byKm);
-        if (end == null || end.isBefore(truck.today) || tested(truck, age.cylinder(), end, rule)) {
-            return;
+        if (end == null || end.isBefore(truck.today)) {
+            return null;
         }
         String reach = end.equals(byMonths)
-                ? Figures.count(part.warrantyMonths(), "month", "months") + " from fitting on " + age.fittedOn()
-                : Figures.km(part.warrantyKm()) + " from fitting, " + Figures.km(km == null ? 0 : km) + " now, "
-                        + Figures.whole(age.kmPerWeek()) + " a week";
-        inspect(truck, age.cylinder(), rule, "warranty of part " + age.part() + " ends on " + end + ": " + reach, end);
+                ? Figures.count(part.warrantyMonths(), "month", "months")
+                : Figures.km(part.warrantyKm()) + " at " + Figures.whole(age.kmPerWeek()) + " a week";
+        return new Ending(
+                end,
+                "warranty of part " + age.part() + " ends on " + end + ", " + reach + " from fitting on "
+                        + age.fittedOn());
     }
 
-    /** The truck's own warranty: its injectors are tested together. */
-    static void ofTruck(TruckCase truck) {
-        LocalDate end = truck.truck.warrantyUntil();
-        truck.rule(RuleKind.WARRANTY)
-                .filter(rule -> end != null && !end.isBefore(truck.today) && !tested(truck, null, end, rule))
-                .ifPresent(rule -> inspect(
-                        truck, null, rule, "warranty of the truck ends on " + end, end == null ? truck.today : end));
-    }
-
-    private static void inspect(
-            TruckCase truck, @Nullable Integer cylinder, DueRule rule, String evidence, LocalDate end) {
+    private static void inspect(TruckCase truck, List<Integer> cylinders, DueRule rule, Ending ending) {
+        String which = cylinders.size() < 2
+                ? ""
+                : "cylinders " + cylinders.stream().map(String::valueOf).collect(Collectors.joining(", ")) + ": ";
         truck.due(
-                cylinder,
+                cylinders.size() == 1 ? cylinders.get(0) : null,
                 FindingKind.WARRANTY,
                 null,
                 Action.INSPECT,
-                evidence,
+                which + ending.evidence,
                 "test within the " + Figures.whole(rule.limit()) + " days before it ends",
                 rule.source(),
-                end);
+                ending.day);
     }
 
     private static @Nullable LocalDate earlier(@Nullable LocalDate one, @Nullable LocalDate other) {

@@ -4,6 +4,7 @@ import static java.util.Comparator.comparing;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.schedule.Schedule;
 import dev.injectorplanner.core.schedule.ScheduleRequest;
 import dev.injectorplanner.core.schedule.TruckOptions;
@@ -20,13 +21,20 @@ import java.util.Map;
 
 /** A schedule told in visits, trucks without one, and hours of depots. */
 final class Outcome {
+    private final FleetIndex index;
     private final IsoWeek firstWeek;
     private final Map<String, VisitWork> works;
     private final ScheduleRequest request;
     private final Schedule schedule;
     private final Map<String, TruckOptions> options = new LinkedHashMap<>();
 
-    Outcome(IsoWeek firstWeek, Map<String, VisitWork> works, ScheduleRequest request, Schedule schedule) {
+    Outcome(
+            FleetIndex index,
+            IsoWeek firstWeek,
+            Map<String, VisitWork> works,
+            ScheduleRequest request,
+            Schedule schedule) {
+        this.index = index;
         this.firstWeek = firstWeek;
         this.works = works;
         this.request = request;
@@ -69,7 +77,7 @@ final class Outcome {
         List<Unplanned> rows = new ArrayList<>();
         for (Schedule.NotPlaced truck : schedule.notPlaced()) {
             VisitWork work = workOf(truck.truck());
-            rows.add(new Unplanned(truck.truck(), work.truck().depot(), work.findings(), truck.reason()));
+            rows.add(new Unplanned(truck.truck(), work.truck().depot(), work.findings(), reason(truck)));
         }
         for (VisitWork work : works.values()) {
             Map<String, List<DueFinding>> byReason = new LinkedHashMap<>();
@@ -82,6 +90,20 @@ final class Outcome {
         }
         rows.sort(comparing(Unplanned::truck));
         return rows;
+    }
+
+    private String reason(Schedule.NotPlaced truck) {
+        TruckOptions asked = options.get(truck.truck());
+        if (asked != null && !asked.options().isEmpty()) {
+            return truck.reason();
+        }
+        List<String> windows = index.awayOf(truck.truck()).stream()
+                .filter(window -> !window.to().isBefore(firstWeek.monday()))
+                .map(window -> "away " + window.from() + " to " + window.to() + " (" + window.reason() + ")")
+                .toList();
+        return windows.isEmpty()
+                ? "its visit takes more days than its depot works, or than it stays in the fleet, in any week"
+                : "cannot be spared long enough in any week it could come in: " + String.join(", ", windows);
     }
 
     List<WeekLoad> loads() {

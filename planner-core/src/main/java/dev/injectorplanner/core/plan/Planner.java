@@ -61,7 +61,7 @@ public final class Planner {
         if (!violations.isEmpty()) {
             throw new IllegalStateException("the schedule breaks its limits: " + String.join("; ", violations));
         }
-        Outcome outcome = new Outcome(firstWeek, works, request, schedule);
+        Outcome outcome = new Outcome(index, firstWeek, works, request, schedule);
         List<Visit> visits = outcome.visits();
         List<PartNeed> parts = new PartNeeds(index, today).of(visits);
         List<Assumption> assumptions = new Assumptions()

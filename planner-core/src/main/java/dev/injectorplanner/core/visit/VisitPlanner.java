@@ -22,6 +22,9 @@ public final class VisitPlanner {
     /** A task due up to so many weeks before the injector work waits for it. */
     public static final int BEFORE_WEEKS = 4;
 
+    /** Sums of decimals are rounded, so that 3.4 h reads 3.4 h. */
+    private static final double PARTS_OF_AN_HOUR = 10_000;
+
     private final FleetIndex index;
     private final double inspectionHours;
 
@@ -58,8 +61,7 @@ public final class VisitPlanner {
 
     private String whyNot(Truck truck, DueFinding finding, DueFinding turn, LocalDate turnDay) {
         if (finding.by().isAfter(turnDay.plusWeeks(JOIN_WEEKS))) {
-            return "due on " + finding.by() + ", more than " + JOIN_WEEKS
-                    + " weeks after this truck's visit turns due: a later plan places it";
+            return "due more than " + JOIN_WEEKS + " weeks after this truck's visit: a later plan places it";
         }
         if (finding.action() != Action.SERVICE) {
             return "";
@@ -68,11 +70,10 @@ public final class VisitPlanner {
             return "does not ride along with other work: plan it by itself";
         }
         if (turn.action() == Action.SERVICE && !rides(truck, turn)) {
-            return "due on " + finding.by() + ", and the visit's task, " + turn.task() + ", takes no other along";
+            return "the task of this truck's visit, " + turn.task() + ", takes no other along";
         }
         return finding.by().isBefore(turnDay.minusWeeks(BEFORE_WEEKS))
-                ? "due on " + finding.by() + ", more than " + BEFORE_WEEKS
-                        + " weeks before this truck's visit turns due: do it at ordinary service"
+                ? "due more than " + BEFORE_WEEKS + " weeks before this truck's visit: do it at ordinary service"
                 : "";
     }
 
@@ -111,7 +112,7 @@ public final class VisitPlanner {
                 access.stepsFor(cylinders).stream().map(step -> step.step()).toList(),
                 tasks.stream().map(IntervalTask::task).toList(),
                 inspection,
-                hours,
+                Math.rint(hours * PARTS_OF_AN_HOUR) / PARTS_OF_AN_HOUR,
                 access.drainedLitres(cylinders),
                 joined,
                 left);

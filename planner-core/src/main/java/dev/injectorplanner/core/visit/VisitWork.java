@@ -1,6 +1,7 @@
 package dev.injectorplanner.core.visit;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.finding.Action;
 import dev.injectorplanner.core.finding.DueFinding;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.units.Figures;
@@ -56,24 +57,25 @@ public record VisitWork(
     }
 
     private String why() {
-        DueFinding first = findings.get(0);
+        int others = findings.size() - 1;
+        String joins = others == 0 ? "" : " " + Figures.count(others, "more finding joins.", "more findings join.");
+        return pressing(findings.get(0)) + joins + shared() + riding();
+    }
+
+    private static String pressing(DueFinding first) {
         String subject = first.cylinder() != null
                 ? "Cylinder " + first.cylinder()
                 : first.task() != null ? first.task() : "The truck";
-        String pressing = subject + ": " + first.evidence() + " (limit " + first.limit() + ", " + first.limitSource()
-                + "), by " + first.by() + ".";
-        int others = findings.size() - 1;
-        String joins =
-                others == 0 ? "" : " " + Figures.count(others, "other finding joins", "other findings join") + others();
-        return pressing + joins + riding();
+        boolean sentence = first.action() != Action.REPLACE;
+        return subject + ": " + first.evidence() + "; " + (sentence ? "" : "limit ") + first.limit() + " ("
+                + first.limitSource() + "); due " + first.by() + ".";
     }
 
-    private String others() {
-        String more = cylinders.isEmpty()
+    private String shared() {
+        return cylinders.size() < 2
                 ? ""
-                : ": cylinders " + cylinders.stream().map(String::valueOf).collect(Collectors.joining(", ")) + " share "
-                        + Figures.count(steps.size(), "access step", "access steps");
-        return more + ".";
+                : " Cylinders " + cylinders.stream().map(String::valueOf).collect(Collectors.joining(", ")) + " share "
+                        + Figures.count(steps.size(), "access step", "access steps") + ".";
     }
 
     private String riding() {

@@ -1,0 +1,87 @@
+package dev.injectorplanner.core.generate;
+
+import dev.injectorplanner.core.fleet.AwayWindow;
+import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.FleetSnapshot;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The scenario of the demo: Lowmark Haulage, an invented firm with three depots, some sixty trucks and three engine
+ * families, as it stands on Monday 2 March 2026 after three years of records. Every run gives the same figures.
+ */
+public final class DemoFleet {
+    /** The day of the demo, a Monday. */
+    public static final LocalDate TODAY = LocalDate.of(2026, 3, 2);
+
+    /** Trucks of the demo. */
+    public static final int TRUCKS = 60;
+
+    private static final long SEED = 20_260_302L;
+    private static final int HISTORY_DAYS = 3 * 365;
+    private static final List<LocalDate> CLOSED = List.of(
+            LocalDate.of(2026, 4, 3), LocalDate.of(2026, 4, 6), LocalDate.of(2026, 5, 1), LocalDate.of(2026, 5, 25));
+
+    private DemoFleet() {}
+
+    /** The demo's fleet with its truth. */
+    public static GeneratedFleet make() {
+        FleetSpec spec = new FleetSpec(catalogue(MadeUpDepots.three()), SEED, TRUCKS, TODAY, HISTORY_DAYS, 7, 0.04);
+        GeneratedFleet made = new FleetGenerator(spec).generate();
+        return new GeneratedFleet(withLongHire(made.snapshot()), made.truth());
+    }
+
+    /**
+     * A fleet of any size from the same parts and engines: depots of some 250 trucks, readings every other day, so that
+     * 10,000 trucks have about 5 million.
+     *
+     * @param trucks how many, 1 or more
+     * @param seed the same seed gives the same fleet
+     */
+    public static FleetSpec ofSize(int trucks, long seed) {
+        List<Depot> depots = MadeUpDepots.many(Math.max(1, (trucks + 125) / 250));
+        return new FleetSpec(catalogue(depots), seed, trucks, TODAY, HISTORY_DAYS, 1.7, 0.02);
+    }
+
+    private static Catalogue catalogue(List<Depot> depots) {
+        return new Catalogue(
+                depots,
+                MadeUpDepots.closed(depots, CLOSED),
+                MadeUpEngines.families(),
+                MadeUpEngines.access(),
+                MadeUpParts.parts(),
+                MadeUpParts.jobParts(),
+                MadeUpEngines.intervals(),
+                MadeUpEngines.rules(),
+                MadeUpEngines.uses(),
+                MadeUpParts.lives());
+    }
+
+    /** One truck is on hire over the whole summer and cannot be spared, whatever is due. */
+    private static FleetSnapshot withLongHire(FleetSnapshot fleet) {
+        List<AwayWindow> away = new ArrayList<>(fleet.away());
+        away.removeIf(window -> window.truck().equals(HIRED));
+        away.add(new AwayWindow(HIRED, TODAY.minusDays(12), LocalDate.of(2026, 9, 30), "on hire abroad, no spare"));
+        return new FleetSnapshot(
+                fleet.depots(),
+                fleet.capacity(),
+                fleet.engineFamilies(),
+                fleet.access(),
+                fleet.dutyGroups(),
+                fleet.trucks(),
+                fleet.injectors(),
+                fleet.readings(),
+                fleet.faults(),
+                fleet.cylinderTests(),
+                fleet.parts(),
+                fleet.jobParts(),
+                fleet.stock(),
+                fleet.purchaseLines(),
+                away,
+                fleet.intervals(),
+                fleet.rules());
+    }
+
+    private static final String HIRED = "T014";
+}
