@@ -1,5 +1,7 @@
 package dev.injectorplanner.core.life;
 
+import dev.injectorplanner.core.check.Require;
+
 /** The records made ready for many sweeps: rows in order of time, covariates centred and scaled to unit spread. */
 final class CoxDesign {
     final EffectRecords records;
@@ -44,7 +46,7 @@ final class CoxDesign {
         if (low == high) {
             throw new NoEstimateException(
                     "Covariate " + records.names().get(j) + " is "
-                            + dev.injectorplanner.core.check.Require.plain(low)
+                            + Require.plain(low)
                             + " in every row, so its effect cannot be told from the baseline",
                     "leave the column out");
         }

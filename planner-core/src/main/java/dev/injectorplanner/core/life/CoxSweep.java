@@ -1,5 +1,7 @@
 package dev.injectorplanner.core.life;
 
+import java.util.Arrays;
+
 /**
  * One sweep from the last failure back to the first, with the sums over the units at risk (start &lt; time &lt;= stop)
  * carried along. Tied failures by Efron (1977): the k-th of d tied failures sees the others lowered by k / d.
@@ -96,7 +98,7 @@ final class CoxSweep {
         tiedZeroth = 0;
         for (int j = 0; j < width; j++) {
             tiedFirst[j] = 0;
-            java.util.Arrays.fill(tiedSecond[j], 0);
+            Arrays.fill(tiedSecond[j], 0);
         }
     }
 

@@ -1,7 +1,9 @@
 package dev.injectorplanner.core.life;
 
 import dev.injectorplanner.core.check.InvalidValueException;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -113,7 +115,7 @@ public final class EffectRecords {
         if (ids == null) {
             return null;
         }
-        java.util.Map<String, Integer> seen = new java.util.HashMap<>();
+        Map<String, Integer> seen = new HashMap<>();
         int[] units = new int[ids.length];
         for (int i = 0; i < ids.length; i++) {
             units[i] = seen.computeIfAbsent(ids[i], id -> seen.size());

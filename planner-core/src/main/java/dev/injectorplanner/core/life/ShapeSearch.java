@@ -1,5 +1,7 @@
 package dev.injectorplanner.core.life;
 
+import dev.injectorplanner.core.check.Require;
+
 /** The shape at which the profile likelihood is greatest: Newton on log(shape), held inside a bracket. */
 final class ShapeSearch {
     private static final double LOWEST = Math.log(1e-3);
@@ -19,19 +21,19 @@ final class ShapeSearch {
             WeibullLikelihood.Sums sums = likelihood.sums(shape);
             double rest = shape * (meanLog - sums.mean());
             double slope = 1 + rest;
-            double curve = rest - shape * shape * sums.variance();
+            double curve = rest - shape * shape * sums.curvature();
             if (slope > 0) {
                 low = u;
             } else {
                 high = u;
             }
             double move = curve < 0 ? -slope / curve : Math.signum(slope);
+            if (Math.abs(move) < 1e-7) {
+                return u + move;
+            }
             double next = u + Math.max(-1.5, Math.min(1.5, move));
             if (next <= low || next >= high) {
                 next = 0.5 * (low + high);
-            }
-            if (Math.abs(move) < 1e-7 && Math.abs(next - u) <= Math.abs(move) || high - low < 1e-15) {
-                return next;
             }
             u = next;
             refuseAtEdge(u);
@@ -51,7 +53,7 @@ final class ShapeSearch {
             throw new NoEstimateException(
                     (records.eventCount() == 1 ? "The one failure happened" : "All failures happened")
                             + " at the largest age in the records, "
-                            + dev.injectorplanner.core.check.Require.plain(likelihood.unit())
+                            + Require.plain(likelihood.unit())
                             + ": nothing shows how failures spread over age, and the shape would be infinite",
                     "add failures at other ages, or units that have outlived this one");
         }

@@ -62,8 +62,9 @@ final class WeibullLikelihood {
             return first / zeroth;
         }
 
-        double variance() {
-            return Math.max(0, second / zeroth - mean() * mean());
+        /** Second derivative of log(zeroth) in the shape; with late entries it may be below zero. */
+        double curvature() {
+            return second / zeroth - mean() * mean();
         }
     }
 
