@@ -1,0 +1,130 @@
+package dev.injectorplanner.core.life;
+
+import dev.injectorplanner.core.check.InvalidValueException;
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Lives under observation as columns: each row is seen from its entry age to its exit age, where it fails (event) or is
+ * lost from sight still alive. A million rows are held without boxing. Ages are all in one unit (km or hours).
+ */
+public final class LifeRecords {
+    private final double @Nullable [] entries;
+    private final double[] exits;
+    private final boolean[] events;
+    private final long @Nullable [] counts;
+    private final long eventCount;
+    private final long totalCount;
+
+    private LifeRecords(double @Nullable [] entries, double[] exits, boolean[] events, long @Nullable [] counts) {
+        this.entries = entries;
+        this.exits = exits;
+        this.events = events;
+        this.counts = counts;
+        long failed = 0;
+        long all = 0;
+        for (int i = 0; i < exits.length; i++) {
+            long count = counts == null ? 1 : counts[i];
+            all += count;
+            failed += events[i] ? count : 0;
+        }
+        this.eventCount = failed;
+        this.totalCount = all;
+    }
+
+    /** Lives seen from age 0, one unit a row. */
+    public static LifeRecords of(double[] exits, boolean[] events) {
+        return of(null, exits, events, null);
+    }
+
+    /**
+     * @param entries age at which observation began, 0 for from new; null for all 0 (left truncation: Klein and
+     *     Moeschberger 2003, section 3.5)
+     * @param exits age at failure or when last seen alive, above the entry
+     * @param events true where the exit is a failure
+     * @param counts how many units the row stands for, 1 or more; null for all 1
+     * @throws InvalidValueException if a value is out of its range; its field names the row, counted from 1
+     */
+    public static LifeRecords of(
+            double @Nullable [] entries, double[] exits, boolean[] events, long @Nullable [] counts) {
+        int rows = exits.length;
+        if (events.length != rows
+                || entries != null && entries.length != rows
+                || counts != null && counts.length != rows) {
+            throw new IllegalArgumentException("columns differ in length: exits " + rows + ", events " + events.length);
+        }
+        boolean anyEntry = false;
+        for (int i = 0; i < rows; i++) {
+            double entry = entries == null ? 0 : entries[i];
+            guard(i, entry, exits[i], counts == null ? 1 : counts[i]);
+            anyEntry |= entry > 0;
+        }
+        return new LifeRecords(
+                anyEntry && entries != null ? entries.clone() : null,
+                exits.clone(),
+                events.clone(),
+                counts == null ? null : counts.clone());
+    }
+
+    private static void guard(int row, double entry, double exit, long count) {
+        if (!(exit > 0 && Double.isFinite(exit))) {
+            throw new InvalidValueException(
+                    "exit of row " + (row + 1), exit, "must be above zero", "enter an age above zero");
+        }
+        if (!(entry >= 0 && entry < exit)) {
+            throw new InvalidValueException(
+                    "entry of row " + (row + 1),
+                    entry,
+                    "must be zero or more and below the exit " + exit,
+                    "enter the age at which this life came under observation");
+        }
+        if (count < 1) {
+            throw new InvalidValueException(
+                    "count of row " + (row + 1), count, "must be 1 or more", "leave the row out, or enter a count");
+        }
+    }
+
+    /** Number of rows; each may stand for several units. */
+    public int size() {
+        return exits.length;
+    }
+
+    public double entry(int row) {
+        return entries == null ? 0 : entries[row];
+    }
+
+    public double exit(int row) {
+        return exits[row];
+    }
+
+    public boolean isEvent(int row) {
+        return events[row];
+    }
+
+    public long count(int row) {
+        return counts == null ? 1 : counts[row];
+    }
+
+    /** Units that failed. */
+    public long eventCount() {
+        return eventCount;
+    }
+
+    /** Units last seen alive. */
+    public long suspensionCount() {
+        return totalCount - eventCount;
+    }
+
+    /** True where some unit came under observation after age 0. */
+    public boolean hasDelayedEntry() {
+        return entries != null;
+    }
+
+    boolean hasCounts() {
+        return counts != null;
+    }
+
+    double largestExit() {
+        return Arrays.stream(exits).max().orElse(0);
+    }
+}
