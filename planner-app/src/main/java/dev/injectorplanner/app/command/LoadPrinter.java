@@ -48,12 +48,16 @@ final class LoadPrinter {
         report.remarks().forEach(remark -> out.println("  " + remark));
         report.refusedRows().forEach(file -> out.println("  Refused rows, to correct and load again: " + file));
         if (!report.applied()) {
-            out.println("  Nothing of this file was stored.");
+            out.println(everyProblem ? "  Checked only: nothing was stored." : "  Nothing of this file was stored.");
         }
     }
 
     static void printJson(PrintWriter out, List<FileReport> reports) {
-        Json.print(out, Map.of("files", reports.stream().map(LoadPrinter::json).toList()));
+        Json.print(out, Map.of("files", json(reports)));
+    }
+
+    static List<Map<String, @Nullable Object>> json(List<FileReport> reports) {
+        return reports.stream().map(LoadPrinter::json).toList();
     }
 
     private static Map<String, @Nullable Object> json(FileReport report) {

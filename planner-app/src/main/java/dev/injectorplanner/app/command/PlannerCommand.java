@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.command;
 
+import dev.injectorplanner.app.demo.DemoFolder.NotTheDemoException;
 import dev.injectorplanner.app.output.Sheets.SheetException;
 import dev.injectorplanner.app.planning.Planning.UnknownDepotException;
 import dev.injectorplanner.app.store.StoreException;
@@ -15,7 +16,8 @@ import picocli.CommandLine.ParseResult;
         mixinStandardHelpOptions = true,
         version = "Injector Planner",
         description = "Plans injector work for a fleet of diesel trucks.",
-        subcommands = {LoadCommand.class, CheckCommand.class, PlanCommand.class, SheetsCommand.class})
+        subcommands = {DemoCommand.class, LoadCommand.class, CheckCommand.class, PlanCommand.class, SheetsCommand.class
+        })
 public final class PlannerCommand {
     /** Input was refused, or the store could not be used. */
     static final int REFUSED = 1;
@@ -35,7 +37,8 @@ public final class PlannerCommand {
                 || e instanceof InvalidValueException
                 || e instanceof StoreException
                 || e instanceof UnknownDepotException
-                || e instanceof SheetException) {
+                || e instanceof SheetException
+                || e instanceof NotTheDemoException) {
             commandLine.getErr().println(e.getMessage());
         } else {
             commandLine.getErr().println("Something went wrong inside the program; please report what follows.");

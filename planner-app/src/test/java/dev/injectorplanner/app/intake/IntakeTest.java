@@ -2,6 +2,7 @@ package dev.injectorplanner.app.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.injectorplanner.app.demo.FleetFiles;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
 import dev.injectorplanner.app.store.OneOfEach;
 import dev.injectorplanner.app.store.Store;

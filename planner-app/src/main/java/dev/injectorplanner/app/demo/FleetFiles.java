@@ -1,4 +1,4 @@
-package dev.injectorplanner.app.intake;
+package dev.injectorplanner.app.demo;
 
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.imports.Table;
@@ -10,22 +10,31 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** A fleet as files, one a table. */
-final class FleetFiles {
+/** A fleet as files, one a table, such as a fleet would hand them in. */
+public final class FleetFiles {
     private FleetFiles() {}
 
-    static List<Path> write(FleetSnapshot fleet, Path folder) throws IOException {
+    /**
+     * Writes every table of a fleet.
+     *
+     * @return the files, in the order of loading
+     */
+    public static List<Path> write(FleetSnapshot fleet, Path folder) throws IOException {
         List<Path> files = new ArrayList<>();
         Map<Table<?>, List<?>> rows = rows(fleet);
         for (Table<?> table : Tables.ALL) {
-            Path file = folder.resolve(table.name() + ".csv");
-            write(file, table, rows.get(table));
+            Path file = folder.resolve(nameOf(table));
+            write(file, table, rows.getOrDefault(table, List.of()));
             files.add(file);
         }
         return files;
     }
 
-    @SuppressWarnings("unchecked")
+    static String nameOf(Table<?> table) {
+        return table.name() + ".csv";
+    }
+
+    @SuppressWarnings("unchecked") // rows() pairs each table with its own rows
     private static <R> void write(Path file, Table<R> table, List<?> rows) throws IOException {
         TableWriter.write(file, table, (List<R>) rows);
     }

@@ -1,0 +1,105 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.demo.DemoFolder;
+import dev.injectorplanner.app.demo.FleetFiles;
+import dev.injectorplanner.app.demo.SampleFiles;
+import dev.injectorplanner.app.intake.FileReport;
+import dev.injectorplanner.app.intake.LoadSettings;
+import dev.injectorplanner.app.intake.LoadSettings.Mode;
+import dev.injectorplanner.app.output.Reader;
+import dev.injectorplanner.app.output.Sheets;
+import dev.injectorplanner.app.planning.Planning.Planned;
+import dev.injectorplanner.app.store.StoreSettings;
+import dev.injectorplanner.core.generate.DemoFleet;
+import dev.injectorplanner.core.generate.FleetGenerator;
+import dev.injectorplanner.core.plan.Policy;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The whole job once, on files that come with the program. */
+@Command(
+        name = "demo",
+        mixinStandardHelpOptions = true,
+        description = "Loads sample files into a new store, plans, and writes the sheets of all readers.")
+final class DemoCommand implements Callable<Integer> {
+    private static final long SEED = 1;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(
+            names = "--dir",
+            paramLabel = "DIR",
+            defaultValue = "planner-demo",
+            description = "Folder of the demo (default: ${DEFAULT-VALUE}).")
+    private Path dir;
+
+    @Option(names = "--trucks", paramLabel = "N", description = "Makes up a fleet of N trucks instead.")
+    private @Nullable Integer trucks;
+
+    @Option(names = "--json", description = "Prints one JSON object.")
+    private boolean json;
+
+    @Override
+    public Integer call() throws IOException {
+        DemoFolder folder = DemoFolder.take(dir);
+        List<Path> files = files(folder);
+        List<FileReport> reports;
+        Planned planned;
+        try (Application application = Application.open(StoreSettings.embedded(folder.data()))) {
+            reports = application.intake().load(files, LoadSettings.of(Mode.GOOD_ROWS), LoadProgress.here(json));
+            planned = application.planning().plan(DemoFleet.TODAY, Policy.standard(), null);
+        }
+        List<Path> sheets = new Sheets(folder.sheets()).write(planned, Reader.all());
+        PrintWriter out = spec.commandLine().getOut();
+        if (json) {
+            Map<String, Object> all = new LinkedHashMap<>();
+            all.put("files", LoadPrinter.json(reports));
+            all.put("plan", PlanView.of(planned.plan()));
+            all.put("sheets", sheets.stream().map(Path::toString).toList());
+            Json.print(out, all);
+        } else {
+            print(out, folder, reports, planned, sheets);
+        }
+        out.flush();
+        return 0;
+    }
+
+    private List<Path> files(DemoFolder folder) throws IOException {
+        return trucks == null
+                ? SampleFiles.copyTo(folder.files())
+                : FleetFiles.write(
+                        new FleetGenerator(DemoFleet.ofSize(trucks, SEED))
+                                .generate()
+                                .snapshot(),
+                        folder.files());
+    }
+
+    private static void print(
+            PrintWriter out, DemoFolder folder, List<FileReport> reports, Planned planned, List<Path> sheets) {
+        out.println("Files loaded from " + folder.files());
+        LoadPrinter printer = new LoadPrinter(out, false);
+        reports.forEach(printer::print);
+        out.println();
+        new PlanPrinter(out).print(planned.plan());
+        out.println();
+        out.println("Sheets written to " + folder.sheets());
+        sheets.forEach(sheet -> out.println("  " + sheet.getFileName()));
+        out.println();
+        out.println("Next: open upcoming-work.xlsx, or change a file and load it into the demo's store:");
+        out.println("  java -jar planner-app/target/planner.jar load --data " + folder.data() + " FILE");
+        out.println(
+                "  java -jar planner-app/target/planner.jar plan --data " + folder.data() + " --on " + DemoFleet.TODAY);
+    }
+}

@@ -1,0 +1,81 @@
+package dev.injectorplanner.app.demo;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The demo's folder: emptied and filled anew on every run, but only where it is the demo's. */
+public final class DemoFolder {
+    private static final String MARK = "this-is-the-demo.txt";
+    private static final List<String> PARTS = List.of("data", "files", "sheets");
+
+    private final Path folder;
+
+    private DemoFolder(Path folder) {
+        this.folder = folder;
+    }
+
+    /**
+     * Takes a folder for the demo.
+     *
+     * @throws NotTheDemoException where something else lies in it
+     */
+    public static DemoFolder take(Path folder) throws IOException {
+        Path mark = folder.resolve(MARK);
+        if (Files.exists(folder) && !Files.exists(mark) && !isEmpty(folder)) {
+            throw new NotTheDemoException(
+                    folder + " holds something else than the demo. Mend: choose an empty or new folder with --dir.");
+        }
+        Files.createDirectories(folder);
+        Files.writeString(mark, "Everything in data, files and sheets is made anew by each run of the demo.\n");
+        for (String part : PARTS) {
+            remove(folder.resolve(part));
+        }
+        Files.createDirectories(folder.resolve("files"));
+        return new DemoFolder(folder);
+    }
+
+    private static boolean isEmpty(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return false;
+        }
+        try (Stream<Path> inside = Files.list(folder)) {
+            return inside.findAny().isEmpty();
+        }
+    }
+
+    private static void remove(Path part) throws IOException {
+        if (!Files.exists(part)) {
+            return;
+        }
+        try (Stream<Path> inside = Files.walk(part)) {
+            for (Path path : inside.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(path);
+            }
+        }
+    }
+
+    public Path data() {
+        return folder.resolve("data");
+    }
+
+    public Path files() {
+        return folder.resolve("files");
+    }
+
+    public Path sheets() {
+        return folder.resolve("sheets");
+    }
+
+    /** The folder is not the demo's. */
+    public static final class NotTheDemoException extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        NotTheDemoException(String message) {
+            super(message);
+        }
+    }
+}
