@@ -3,6 +3,7 @@ package dev.injectorplanner.reports.workbook;
 import dev.injectorplanner.core.plan.Assumption;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.util.WorkbookUtil;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -14,6 +15,7 @@ public final class Book implements AutoCloseable {
 
     private final XSSFWorkbook workbook = new XSSFWorkbook();
     private final Styles styles = new Styles(workbook);
+    private final List<Runnable> charts = new ArrayList<>();
 
     /** @param title what the workbook is, in its properties */
     public Book(String title) {
@@ -29,7 +31,7 @@ public final class Book implements AutoCloseable {
      * @param remark the line below, such as the day and the weeks
      */
     public TableSheet table(String name, String title, String remark, List<SheetColumn> columns) {
-        return new TableSheet(add(name), styles, title, remark, columns);
+        return new TableSheet(add(name), styles, charts::add, title, remark, columns);
     }
 
     /** Adds a sheet that is read from top to bottom like a page. */
@@ -63,6 +65,8 @@ public final class Book implements AutoCloseable {
 
     /** Writes the workbook; it opens on its first sheet and calculates when opened. */
     public void write(OutputStream out) throws IOException {
+        charts.forEach(Runnable::run); // a chart reads its cells, and those may look at a later sheet
+        charts.clear();
         workbook.setActiveSheet(0);
         workbook.setForceFormulaRecalculation(true);
         workbook.write(out);

@@ -1,6 +1,7 @@
 package dev.injectorplanner.reports.workbook;
 
 import java.util.List;
+import java.util.function.Consumer;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
@@ -19,14 +20,23 @@ public final class TableSheet {
 
     private final XSSFSheet sheet;
     private final Styles styles;
+    private final Consumer<Runnable> whenWhole;
     private final Cells cells;
     private final List<SheetColumn> columns;
     private final double[] sums;
     private int next = HEAD + 1;
 
-    TableSheet(XSSFSheet sheet, Styles styles, String title, String remark, List<SheetColumn> columns) {
+    /** @param whenWhole takes what must wait until every sheet of the workbook is there */
+    TableSheet(
+            XSSFSheet sheet,
+            Styles styles,
+            Consumer<Runnable> whenWhole,
+            String title,
+            String remark,
+            List<SheetColumn> columns) {
         this.sheet = sheet;
         this.styles = styles;
+        this.whenWhole = whenWhole;
         this.cells = new Cells(styles);
         this.columns = List.copyOf(columns);
         this.sums = new double[columns.size()];
@@ -102,7 +112,7 @@ public final class TableSheet {
     /** A chart of the body's rows beside the table. */
     public void chart(BarChart chart) {
         if (next > HEAD + 1) {
-            chart.draw(sheet, HEAD, next - 1, columns.size() + 1);
+            whenWhole.accept(() -> chart.draw(sheet, HEAD, next - 1, columns.size() + 1));
         }
     }
 }
