@@ -16,6 +16,7 @@ import dev.injectorplanner.reports.workbook.TableSheet;
 import dev.injectorplanner.reports.workbook.Words;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -52,26 +53,23 @@ public final class UpcomingWorkbook {
                 remark,
                 List.of(
                         SheetColumn.of("Week", Format.TEXT, 11),
-                        SheetColumn.of("Monday", Format.DATE, 12),
-                        SheetColumn.of("Depot", Format.TEXT, 14),
-                        SheetColumn.of("Truck", Format.TEXT, 12),
-                        SheetColumn.of("VIN", Format.TEXT, 20),
-                        SheetColumn.of("Family", Format.TEXT, 12),
+                        SheetColumn.of("Depot", Format.TEXT, 13),
+                        SheetColumn.of("Truck", Format.TEXT, 9),
                         SheetColumn.of("Cylinders", Format.TEXT, 16),
                         SheetColumn.summed("Injectors", Format.WHOLE, 10),
                         SheetColumn.of("Along with it", Format.WRAPPED, 24),
-                        SheetColumn.summed("Labour, h", Format.ONE_DECIMAL, 10),
-                        SheetColumn.summed("Coolant drained, l", Format.ONE_DECIMAL, 11),
+                        SheetColumn.summed("Labour, h", Format.ONE_DECIMAL, 9),
+                        SheetColumn.summed("Coolant drained, l", Format.ONE_DECIMAL, 10),
                         SheetColumn.of("Due by", Format.DATE, 12),
-                        SheetColumn.of("Why", Format.WRAPPED, 70)));
+                        SheetColumn.of("Why", Format.WRAPPED, 70),
+                        SheetColumn.of("Monday", Format.DATE, 12),
+                        SheetColumn.of("Family", Format.TEXT, 12),
+                        SheetColumn.of("VIN", Format.TEXT, 21)));
         for (Visit visit : plan.visits()) {
             sheet.row(
                     visit.week(),
-                    visit.week().monday(),
                     visit.depot(),
                     visit.truck(),
-                    vin(visit.truck()),
-                    visit.family(),
                     Words.cylinders(visit.cylinders()),
                     visit.cylinders().size(),
                     along(visit),
@@ -79,11 +77,14 @@ public final class UpcomingWorkbook {
                     visit.drainedLitres(),
                     visit.findings().stream()
                             .map(DueFinding::by)
-                            .min(java.time.LocalDate::compareTo)
+                            .min(LocalDate::compareTo)
                             .orElse(null),
-                    visit.why());
+                    visit.why(),
+                    visit.week().monday(),
+                    visit.family(),
+                    vin(visit.truck()));
         }
-        sheet.finish();
+        sheet.finish().printing(10);
     }
 
     private @Nullable String vin(String name) {
@@ -141,7 +142,7 @@ public final class UpcomingWorkbook {
                 "Hours booked against hours there are",
                 remark,
                 List.of(
-                        SheetColumn.of("Depot and week", Format.TEXT, 24),
+                        SheetColumn.of("Depot and week", Format.TEXT, 26),
                         SheetColumn.of("Depot", Format.TEXT, 14),
                         SheetColumn.of("Week", Format.TEXT, 11),
                         SheetColumn.summed("Visits", Format.WHOLE, 8),

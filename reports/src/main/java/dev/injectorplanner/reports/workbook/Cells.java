@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Values into cells: real dates, real numbers, live formulas, and text that stays text. */
 final class Cells {
+    /** Height of a line of text, points. */
+    static final float LINE_POINTS = 14f;
+
     private static final int LONGEST = 32_000;
 
     private final Styles styles;
@@ -35,6 +38,23 @@ final class Cells {
         } else {
             text(cell, String.valueOf(value));
         }
+    }
+
+    /** Lines that a value takes in a column of a width in characters. */
+    static int lines(@Nullable Object value, Format format, int width) {
+        if (format != Format.WRAPPED || value == null) {
+            return 1;
+        }
+        int used = 0;
+        int lines = 1;
+        for (String word : String.valueOf(value).split(" ", -1)) {
+            if (used > 0 && used + 1 + word.length() > width) {
+                lines++;
+                used = 0;
+            }
+            used += (used > 0 ? 1 : 0) + word.length();
+        }
+        return lines;
     }
 
     private void text(Cell cell, String text) {

@@ -11,7 +11,6 @@ public final class PageSheet {
     private static final int COLUMNS = 6;
     private static final int[] WIDTHS = {14, 30, 16, 18, 22, 18};
     private static final int CHARACTERS_ACROSS = 120;
-    private static final float LINE_POINTS = 13.5f;
 
     private final XSSFSheet sheet;
     private final Styles styles;
@@ -48,7 +47,7 @@ public final class PageSheet {
             cells.put(row, c, null, styles.cellOf(Format.WRAPPED));
         }
         sheet.addMergedRegion(new CellRangeAddress(next, next, 0, COLUMNS - 1));
-        row.setHeightInPoints(LINE_POINTS * (1 + text.length() / CHARACTERS_ACROSS));
+        row.setHeightInPoints(Cells.LINE_POINTS * Cells.lines(text, Format.WRAPPED, CHARACTERS_ACROSS));
         next++;
         return this;
     }
@@ -59,6 +58,9 @@ public final class PageSheet {
         for (int c = 0; c < heads.size(); c++) {
             cells.put(row, c, heads.get(c), styles.headOf(formats.get(c)));
         }
+        for (int c = heads.size(); c < COLUMNS; c++) {
+            cells.put(row, c, null, styles.headOf(Format.TEXT));
+        }
         return this;
     }
 
@@ -68,11 +70,17 @@ public final class PageSheet {
         int lines = 1;
         for (int c = 0; c < values.length; c++) {
             cells.put(row, c, values[c], styles.cellOf(formats.get(c)));
-            if (formats.get(c) == Format.WRAPPED && values[c] != null) {
-                lines = Math.max(lines, 1 + String.valueOf(values[c]).length() / WIDTHS[c]);
-            }
+            lines = Math.max(lines, Cells.lines(values[c], formats.get(c), WIDTHS[c]));
         }
-        row.setHeightInPoints(LINE_POINTS * lines);
+        rule(row, values.length);
+        row.setHeightInPoints(Cells.LINE_POINTS * lines);
         return this;
+    }
+
+    /** The rule under a row goes on to the right edge. */
+    private void rule(Row row, int from) {
+        for (int c = from; c < COLUMNS; c++) {
+            cells.put(row, c, null, styles.cellOf(Format.TEXT));
+        }
     }
 }

@@ -59,9 +59,10 @@ final class Styles {
         style.setFont(font(BODY_POINTS, false));
         style.setDataFormat(workbook.createDataFormat().getFormat(format.pattern()));
         style.setAlignment(format.alignment());
-        style.setVerticalAlignment(VerticalAlignment.TOP);
+        style.setVerticalAlignment(VerticalAlignment.CENTER);
         style.setBorderBottom(BorderStyle.HAIR);
         style.setWrapText(format == Format.WRAPPED);
+        style.setIndention(indention(format));
         return style;
     }
 
@@ -74,7 +75,13 @@ final class Styles {
         style.setBorderTop(BorderStyle.MEDIUM);
         style.setBorderBottom(BorderStyle.THIN);
         style.setWrapText(true);
+        style.setIndention(indention(format));
         return style;
+    }
+
+    /** Keeps text off a number that ends at its left. */
+    private static short indention(Format format) {
+        return (short) (format.alignment() == HorizontalAlignment.LEFT ? 1 : 0);
     }
 
     CellStyle title() {

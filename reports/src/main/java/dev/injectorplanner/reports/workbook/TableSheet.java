@@ -43,11 +43,14 @@ public final class TableSheet {
         cells.put(sheet.createRow(TITLE), 0, title, styles.title());
         cells.put(sheet.createRow(REMARK), 0, remark, styles.remark());
         Row head = sheet.createRow(HEAD);
+        int lines = 1;
         for (int c = 0; c < columns.size(); c++) {
             SheetColumn column = columns.get(c);
+            lines = Math.max(lines, Cells.lines(column.title(), Format.WRAPPED, column.width() - 2));
             cells.put(head, c, column.title(), styles.headOf(column.format()));
             sheet.setColumnWidth(c, column.width() * 256);
         }
+        head.setHeightInPoints(Cells.LINE_POINTS * lines);
     }
 
     /** Adds a row; a value for each column, null for an empty cell. */
@@ -56,8 +59,12 @@ public final class TableSheet {
             throw new IllegalArgumentException(values.length + " values for " + columns.size() + " columns");
         }
         Row row = sheet.createRow(next++);
+        int lines = 1;
         for (int c = 0; c < values.length; c++) {
             Object value = values[c];
+            lines = Math.max(
+                    lines,
+                    Cells.lines(value, columns.get(c).format(), columns.get(c).width()));
             cells.put(row, c, value, styles.cellOf(columns.get(c).format()));
             if (columns.get(c).total()) {
                 sums[c] += value instanceof Formula formula
@@ -65,12 +72,8 @@ public final class TableSheet {
                         : value instanceof Number number ? number.doubleValue() : 0;
             }
         }
+        row.setHeightInPoints(Cells.LINE_POINTS * lines);
         return this;
-    }
-
-    /** Number of the row that the next call of {@link #row} fills, as formulas count, from 1. */
-    public int nextRow() {
-        return next + 1;
     }
 
     /** Number of the first row of the table's body, as formulas count, from 1. */
@@ -107,6 +110,13 @@ public final class TableSheet {
                 cells.put(row, c, null, styles.totalOf(Format.TEXT));
             }
         }
+    }
+
+    /** Prints the first columns only; the others are for the screen. */
+    public TableSheet printing(int firstColumns) {
+        var workbook = sheet.getWorkbook();
+        workbook.setPrintArea(workbook.getSheetIndex(sheet), 0, firstColumns - 1, 0, Math.max(next - 1, HEAD + 1));
+        return this;
     }
 
     /** A chart of the body's rows beside the table. */
