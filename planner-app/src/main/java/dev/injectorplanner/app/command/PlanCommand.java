@@ -29,9 +29,10 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        var policy = options.policy();
         Planned planned;
         try (Application application = Application.open(store.settings())) {
-            planned = application.planning().plan(options.today(), options.policy(), options.depot());
+            planned = application.planning().plan(options.today(), policy, options.depot());
         }
         var out = spec.commandLine().getOut();
         if (json) {

@@ -1,12 +1,20 @@
 package dev.injectorplanner.app.command;
 
+import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.plan.Policy;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.Spec.Target;
 
 /** For which day, how far ahead, and for whom a plan is made. */
 final class PlanOptions {
+    @Spec(Target.MIXEE)
+    private CommandSpec spec;
+
     @Option(
             names = "--on",
             paramLabel = "DATE",
@@ -24,7 +32,11 @@ final class PlanOptions {
     }
 
     Policy policy() {
-        return weeks == null ? Policy.standard() : Policy.standard().withWeeks(weeks);
+        try {
+            return weeks == null ? Policy.standard() : Policy.standard().withWeeks(weeks);
+        } catch (InvalidValueException e) {
+            throw new ParameterException(spec.commandLine(), "--" + e.getMessage(), e);
+        }
     }
 
     @Nullable

@@ -53,9 +53,10 @@ final class SheetsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Set<Reader> chosen = readers();
+        var policy = options.policy();
         Planned planned;
         try (Application application = Application.open(store.settings())) {
-            planned = application.planning().plan(options.today(), options.policy(), options.depot());
+            planned = application.planning().plan(options.today(), policy, options.depot());
         }
         List<Path> written = new Sheets(out).write(planned, chosen);
         var terminal = spec.commandLine().getOut();

@@ -1,0 +1,158 @@
+package dev.injectorplanner.app.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The commands as a person types them, on the demo's store. */
+class CommandLineTest {
+    @TempDir
+    private static Path folder;
+
+    private static Path demo;
+    private static String demoPrinted;
+    private static final PrintStream OUT = System.out;
+    private static final PrintStream ERR = System.err;
+
+    private record Ran(int exit, String out, String err) {}
+
+    @BeforeAll
+    static void fill() {
+        demo = folder.resolve("demo");
+        Ran ran = run("demo", "--dir", demo.toString());
+        assertThat(ran.exit).as(ran.err).isZero();
+        demoPrinted = ran.out;
+    }
+
+    @AfterAll
+    static void restore() {
+        System.setOut(OUT);
+        System.setErr(ERR);
+    }
+
+    @Test
+    void the_demo_says_what_it_read_planned_and_wrote() {
+        assertThat(demoPrinted)
+                .contains("trucks.csv, table trucks: 60 read, 60 added, 0 changed, 0 unchanged, 0 refused")
+                .contains("1 unchanged, 1 refused")
+                .contains("Plan of 2026-03-02, weeks 2026-W10 to 2026-W35")
+                .contains("The next visits")
+                .contains("upcoming-work.xlsx", "parts-needs.xlsx", "coolant.xlsx", "work-list-Norrvik-2026-W10.xlsx");
+        assertThat(demo.resolve("sheets/upcoming-work.xlsx")).isNotEmptyFile();
+    }
+
+    @Test
+    void every_run_of_the_demo_prints_the_same() {
+        assertThat(run("demo", "--dir", demo.toString()).out).isEqualTo(demoPrinted);
+    }
+
+    @Test
+    void the_demo_leaves_a_folder_alone_that_is_not_its_own() throws IOException {
+        Path other = Files.createDirectories(folder.resolve("other"));
+        Files.writeString(other.resolve("thesis.txt"), "years of work");
+        Ran ran = run("demo", "--dir", other.toString());
+        assertThat(ran.exit).isEqualTo(1);
+        assertThat(ran.err)
+                .contains("holds something else than the demo. Mend: ")
+                .doesNotContain("Exception");
+        assertThat(other).isDirectoryNotContaining("glob:**data");
+    }
+
+    @Test
+    void a_plan_as_json_is_one_object_and_nothing_else() {
+        Ran ran =
+                run("plan", "--data", demo.resolve("data").toString(), "--on", "2026-03-02", "--weeks", "8", "--json");
+        assertThat(ran.exit).isZero();
+        JsonNode plan = JsonMapper.shared().readTree(ran.out);
+        assertThat(plan.get("today").asString()).isEqualTo("2026-03-02");
+        assertThat(plan.get("firstWeek").asString()).isEqualTo("2026-W10");
+        assertThat(plan.get("visits").size()).isPositive();
+        assertThat(plan.get("visits").get(0).get("why").asString()).isNotBlank();
+    }
+
+    @Test
+    void one_depot_can_be_planned_and_an_unknown_one_is_named() {
+        String data = demo.resolve("data").toString();
+        Ran one = run("plan", "--data", data, "--on", "2026-03-02", "--depot", "Norrvik");
+        assertThat(one.exit).isZero();
+        assertThat(one.out).contains("Norrvik").doesNotContain("Aldermoor");
+        Ran none = run("plan", "--data", data, "--depot", "Norvik");
+        assertThat(none.exit).isEqualTo(1);
+        assertThat(none.err)
+                .isEqualToIgnoringNewLines(
+                        "--depot Norvik: there is no such depot. Mend: choose one of Aldermoor, Brennick, Norrvik.");
+    }
+
+    @Test
+    void sheets_are_written_for_the_readers_asked_for() {
+        Path out = folder.resolve("sheets for two");
+        Ran ran = run(
+                "sheets",
+                "--data",
+                demo.resolve("data").toString(),
+                "--on",
+                "2026-03-02",
+                "--out",
+                out.toString(),
+                "--for",
+                "buyer,storeman");
+        assertThat(ran.exit).isZero();
+        assertThat(out).isDirectoryContaining("glob:**parts-needs.xlsx").isDirectoryContaining("glob:**coolant.xlsx");
+        assertThat(out.toFile().list()).hasSize(2);
+    }
+
+    @Test
+    void checking_names_every_problem_and_changes_nothing() throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("stock.csv"), "depot,part,on_hand\nNorrvik,KX-1002,5\nNowhere,KX-1002,5\n");
+        Ran check = run("check", file.toString(), "--data", demo.resolve("data").toString());
+        assertThat(check.exit).isEqualTo(1);
+        assertThat(check.out).contains("stock.csv, line 3, depot \"Nowhere\": is not known.");
+        Ran again = run(
+                "load",
+                "--check",
+                "--json",
+                file.toString(),
+                "--data",
+                demo.resolve("data").toString());
+        JsonNode report = JsonMapper.shared().readTree(again.out).get("files").get(0);
+        assertThat(report.get("applied").asBoolean()).isFalse();
+        assertThat(report.get("tables").get(0).get("changed").asLong()).isEqualTo(1);
+    }
+
+    @Test
+    void wrong_use_exits_with_two() {
+        assertThat(run("plan", "--weeks", "many").exit).isEqualTo(2);
+        assertThat(run("sheets", "--for", "king").err).contains("choose among manager, buyer, storeman, mechanic");
+        assertThat(run("sheets", "--for", "king").exit).isEqualTo(2);
+        assertThat(run("load").exit).isEqualTo(2);
+        assertThat(run("load", "x.csv", "--as", "lorries").err).contains("--as").contains("trucks");
+        assertThat(run("load", "x.csv", "--as", "lorries").exit).isEqualTo(2);
+        assertThat(run("plan", "--weeks", "900").exit).isEqualTo(2);
+    }
+
+    private static Ran run(String... args) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
+        System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
+        try {
+            int exit = PlannerCommand.run(args);
+            return new Ran(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        } finally {
+            System.setOut(OUT);
+            System.setErr(ERR);
+        }
+    }
+}
