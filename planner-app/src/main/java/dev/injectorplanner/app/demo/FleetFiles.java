@@ -15,7 +15,7 @@ public final class FleetFiles {
     private FleetFiles() {}
 
     /**
-     * Writes every table of a fleet.
+     * Writes every table of a fleet that has rows: a file without rows would be refused.
      *
      * @return the files, in the order of loading
      */
@@ -23,9 +23,12 @@ public final class FleetFiles {
         List<Path> files = new ArrayList<>();
         Map<Table<?>, List<?>> rows = rows(fleet);
         for (Table<?> table : Tables.ALL) {
-            Path file = folder.resolve(nameOf(table));
-            write(file, table, rows.getOrDefault(table, List.of()));
-            files.add(file);
+            List<?> ofTable = rows.getOrDefault(table, List.of());
+            if (!ofTable.isEmpty()) {
+                Path file = folder.resolve(nameOf(table));
+                write(file, table, ofTable);
+                files.add(file);
+            }
         }
         return files;
     }

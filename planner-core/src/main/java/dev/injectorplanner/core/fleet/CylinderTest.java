@@ -19,7 +19,7 @@ public record CylinderTest(
     public CylinderTest {
         truck = Require.name("truck", truck);
         Require.within("cylinder", cylinder, 1, EngineFamily.MOST_CYLINDERS);
-        Require.within("value", value, -1_000_000, 1_000_000);
+        value = Require.within("value", value, -1_000_000, 1_000_000) + 0.0; // never minus zero
         unit = Require.name("unit", unit);
         engineState = Require.text("engine_state", engineState);
     }
