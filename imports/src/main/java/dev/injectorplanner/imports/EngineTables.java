@@ -35,7 +35,7 @@ final class EngineTables {
                 .measured("coolant", Unit.VOLUME, true, EngineFamily::coolantLitres, "what the cooling system holds")
                 .required(
                         "glycol_percent",
-                        Kinds.NUMBER,
+                        Kinds.PERCENT,
                         EngineFamily::glycolPercent,
                         "ethylene glycol, percent by volume")
                 .required("injector_part", Kinds.TEXT, EngineFamily::injectorPart, "part number of the injector")
@@ -66,7 +66,7 @@ final class EngineTables {
                 .optional("cylinders", Kinds.CYLINDERS, AccessStep::cylinders, "cylinders it serves; all or empty: all")
                 .optional(
                         "drains_coolant_percent",
-                        Kinds.NUMBER,
+                        Kinds.PERCENT,
                         AccessStep::drainsCoolantPercent,
                         "share of the cooling system that comes out; empty: none")
                 .optional("cautions", Kinds.TEXT, AccessStep::cautions, "what to mind, for the bay sheet")
@@ -90,7 +90,7 @@ final class EngineTables {
                 .required("quantity", Kinds.NUMBER, JobPart::quantity, "how many")
                 .optional(
                         "chance",
-                        Kinds.NUMBER,
+                        Kinds.CHANCE,
                         JobPart::chance,
                         "chance that it is needed, 0 to 1; empty: 1, always needed")
                 .key(List.of("family", "per", "step", "part"), j -> {

@@ -29,6 +29,22 @@ final class NumberCells {
         return value;
     }
 
+    /** A percentage, with or without its sign: 50 and 50% are both 50. */
+    static double percent(String column, String text) {
+        return number(column, text.endsWith("%") ? withoutSign(text) : text);
+    }
+
+    /** A chance: 0.8 and 80% are both 0.8. */
+    static double chance(String column, String text) {
+        return text.endsWith("%")
+                ? decimal(column, withoutSign(text)).movePointLeft(2).doubleValue()
+                : number(column, text);
+    }
+
+    private static String withoutSign(String text) {
+        return text.substring(0, text.length() - 1).strip();
+    }
+
     /** A whole number within the range of int. */
     static int whole(String column, String text) {
         double value = number(column, text);
