@@ -35,7 +35,6 @@ final class FileIntake {
     private record Found(RawSheet sheet, Table<?> table, Layout layout) {}
 
     void run() {
-        raw.remarks().forEach(text -> remark(null, text));
         List<Looked> looked = look();
         for (Looked one : looked) {
             Table<?> table = tableOf(one, looked);

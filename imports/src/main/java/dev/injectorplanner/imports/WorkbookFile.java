@@ -20,7 +20,6 @@ import org.jspecify.annotations.Nullable;
 final class WorkbookFile implements RawFile {
     private final OPCPackage container;
     private final List<RawSheet> sheets = new ArrayList<>();
-    private final List<String> remarks = new ArrayList<>();
 
     private WorkbookFile(Path file, OPCPackage container, XSSFReader reader, long mostBytes) {
         this.container = container;
@@ -106,11 +105,6 @@ final class WorkbookFile implements RawFile {
     }
 
     @Override
-    public List<String> remarks() {
-        return remarks;
-    }
-
-    @Override
     public void close() {
         closeQuietly(container);
     }
@@ -169,11 +163,11 @@ final class WorkbookFile implements RawFile {
             xml.read(handler);
             List<String> said = new ArrayList<>();
             if (handler.hiddenRows() > 0) {
-                said.add(handler.hiddenRows() + " hidden rows were read like all others");
+                said.add("hidden rows (" + handler.hiddenRows() + ") were read like all others");
             }
             if (handler.mergedAreas() > 0) {
-                said.add("has " + handler.mergedAreas()
-                        + " merged areas; only the first cell of each holds its value, the others are empty");
+                said.add("merged areas (" + handler.mergedAreas()
+                        + "): only the first cell of each holds its value, the others are empty");
             }
             remarks = said;
         }
