@@ -14,6 +14,21 @@ final class EngineTables {
     private EngineTables() {}
 
     static Table<EngineFamily> engineFamilies() {
+        return familyColumns()
+                .key(List.of("family"), f -> List.of(f.family()))
+                .made(v -> new EngineFamily(
+                        v.get("family"),
+                        v.get("cylinders"),
+                        v.get("banks"),
+                        v.get("firing_order"),
+                        v.get("cylinder_hours"),
+                        v.get("coolant_l"),
+                        v.get("glycol_percent"),
+                        v.get("injector_part"),
+                        v.get("road_failure_cost")));
+    }
+
+    private static Table.Builder<EngineFamily> familyColumns() {
         return Table.named("engine_families", EngineFamily.class)
                 .required("family", Kinds.TEXT, EngineFamily::family, "its name in the tables")
                 .required("cylinders", Kinds.WHOLE, EngineFamily::cylinders, "how many, 1 to 16")
@@ -43,18 +58,7 @@ final class EngineTables {
                         "road_failure_cost",
                         Kinds.MONEY,
                         EngineFamily::roadFailureCost,
-                        "what a failure in service costs beyond the planned work")
-                .key(List.of("family"), f -> List.of(f.family()))
-                .made(v -> new EngineFamily(
-                        v.get("family"),
-                        v.get("cylinders"),
-                        v.get("banks"),
-                        v.get("firing_order"),
-                        v.get("cylinder_hours"),
-                        v.get("coolant_l"),
-                        v.get("glycol_percent"),
-                        v.get("injector_part"),
-                        v.get("road_failure_cost")));
+                        "what a failure in service costs beyond the planned work");
     }
 
     static Table<AccessStep> access() {

@@ -17,8 +17,9 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 
 /**
- * Large files of readings. Run by hand to measure: {@code java -Xmx512m ... BigFiles write FOLDER ROWS}, then {@code
- * ... BigFiles read FILE}, each in a process of its own.
+ * Large files of readings. Run by hand to measure: {@code java -Xmx3g ... BigFiles write FOLDER ROWS} (the writing of a
+ * million different texts into a workbook needs much memory), then {@code java -Xmx512m ... BigFiles read FILE}, each
+ * in a process of its own.
  */
 final class BigFiles {
     private static final Instant START = Instant.parse("2023-01-02T06:00:00Z");
