@@ -22,7 +22,7 @@ final class NumberCells {
 
     /** A finite number. */
     static double number(String column, String text) {
-        double value = decimal(column, text).doubleValue();
+        double value = decimal(column, text).doubleValue() + 0.0; // no negative zero
         if (!Double.isFinite(value)) {
             throw new InvalidValueException(column, text, "is larger than any number here can be", "correct it");
         }

@@ -97,6 +97,12 @@ public final class MalformedFiles {
                 (text + "T\u0081,2026-04-03T08:00Z,7\n").getBytes(StandardCharsets.ISO_8859_1),
                 "line 3 holds a byte (81) that is text neither in UTF-8 nor in Windows-1252. Mend: save it as UTF-8.");
         add(
+                "endless cells",
+                "readings-cells.csv",
+                text + ",".repeat(20_000) + "\n",
+                "the row that starts in line 3 has more cells than any table can have."
+                        + " Mend: check that the export ends each row with a line break.");
+        add(
                 "long line",
                 "readings-long.csv",
                 text + "T".repeat(TextScan.LONGEST_LINE + 1),

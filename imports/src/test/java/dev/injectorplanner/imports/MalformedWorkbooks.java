@@ -163,7 +163,7 @@ final class MalformedWorkbooks {
         add(
                 "one column",
                 folder.resolve("one.xlsx"),
-                "sheet \"Readings\": has only one column. Mend: put each column of the table into a column of its own.");
+                "sheet \"Readings\": has only one column. Mend: put the headings into the first row, each into a cell of its own.");
         sheet("heads.xlsx", "Readings", new Object[] {"truck", "taken_at", "odometer_km"});
         add(
                 "headings only",

@@ -51,7 +51,7 @@ class RowsTest {
 
         assertThat(read.complaints())
                 .containsExactly(
-                        "readings.csv, line 2, odometer_mi \"9999999\": must be from 0 to 10000000."
+                        "readings.csv, line 2, odometer_mi \"9999999\": must be from 0 to 10000000 (in km)."
                                 + " Mend: enter a number from 0 to 10000000.",
                         "readings.csv, line 3, odometer_mi (empty): and engine_hours are both empty."
                                 + " Mend: enter at least one of them.");
@@ -95,6 +95,16 @@ class RowsTest {
         assertThat(read("stock.csv", "depot,part,on_hand\nD,#N/A,4\n").complaints())
                 .containsExactly("stock.csv, line 2, part \"#N/A\": holds the spreadsheet error #N/A."
                         + " Mend: correct the formula, or enter the value.");
+    }
+
+    @Test
+    void cellsOfAbsurdLengthAreRefused() throws IOException {
+        String digits = "1 234".repeat(40_000);
+
+        assertThat(read("stock.csv", "depot,part,on_hand\nD,P," + digits + "\n").complaints())
+                .containsExactly("stock.csv, line 2, on_hand \"" + digits.substring(0, 57) + "...\": has 200000"
+                        + " characters, more than any cell here may have."
+                        + " Mend: shorten it, or check whether a quotation mark is missing.");
     }
 
     @Test
