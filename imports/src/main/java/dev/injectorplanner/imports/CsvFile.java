@@ -90,6 +90,8 @@ final class CsvFile implements RawFile, RawSheet {
             for (CsvRecord record : csv) {
                 rows.row(record.getStartingLineNumber(), record.getFields().toArray(String[]::new));
             }
+        } catch (HandOverFailed e) {
+            throw e;
         } catch (CsvParseException e) {
             throw notRead(e);
         } catch (UncheckedIOException | IOException e) {

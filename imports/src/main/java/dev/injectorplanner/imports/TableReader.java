@@ -13,6 +13,8 @@ public final class TableReader {
      * <p>The file is first gone through as a whole: where it must be refused, it is refused before any row is handed
      * over.
      *
+     * <p>What the receiver throws ends the reading and comes out as it is.
+     *
      * @throws FileRefusedException if the file as a whole cannot be read
      */
     public static void read(Path file, ReadSettings settings, RowReceiver receiver) {

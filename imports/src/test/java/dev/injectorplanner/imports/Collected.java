@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.function.Function;
 
 /** Keeps all that a file hands over. */
-final class Collected implements RowReceiver {
+class Collected implements RowReceiver {
     static final ZoneId CHICAGO = ZoneId.of("America/Chicago");
 
     final List<Object> rows = new ArrayList<>();

@@ -1,14 +1,17 @@
 package dev.injectorplanner.imports;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Rule;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -152,6 +155,26 @@ class RowsTest {
         assertThat(read.complaints())
                 .containsExactly("readings.csv, line 3, truck, taken_at \"T1, 2026-04-03T08:00:00Z\": stands in line 2"
                         + " too, with other values. Mend: keep the right one of the two.");
+    }
+
+    @Test
+    void whatTheReceiverThrowsIsNotTakenForABadFile() throws IOException {
+        Path text = Files.writeString(folder.resolve("readings.csv"), "truck,taken_at,odometer_km\nT1,2026-04-03,7\n");
+        Path book = Workbooks.write(folder.resolve("readings.xlsx"), Workbooks::readings);
+        for (RuntimeException failure : List.of(
+                new IllegalStateException("the store is closed"),
+                new UncheckedIOException(new IOException("disk full")))) {
+            for (Path file : List.of(text, book)) {
+                Collected failing = new Collected() {
+                    @Override
+                    public <R> void row(Table<R> table, RowPlace place, R row) {
+                        throw failure;
+                    }
+                };
+                assertThatThrownBy(() -> TableReader.read(file, Collected.usual(), failing))
+                        .isSameAs(failure);
+            }
+        }
     }
 
     @Test
