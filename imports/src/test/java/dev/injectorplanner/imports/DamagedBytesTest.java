@@ -30,16 +30,16 @@ class DamagedBytesTest {
         }
         byte[] whole = text.toString().getBytes(StandardCharsets.UTF_8);
         int read = 0;
-        for (long seed = SEED; seed < SEED + 1_500; seed++) {
+        for (long seed = SEED; seed < SEED + 600; seed++) {
             read += isReadOrRefusedInWords(damaged(whole, new Random(seed)), "readings.csv", seed) ? 1 : 0;
         }
-        assertThat(read).isBetween(100, 1_400);
+        assertThat(read).isBetween(40, 560);
     }
 
     @Test
     void damagedWorkbooks() throws IOException {
         byte[] whole = Files.readAllBytes(Workbooks.write(folder.resolve("whole.xlsx"), Workbooks::readings));
-        for (long seed = SEED; seed < SEED + 250; seed++) {
+        for (long seed = SEED; seed < SEED + 120; seed++) {
             isReadOrRefusedInWords(damaged(whole, new Random(seed)), "readings.xlsx", seed);
         }
     }
@@ -48,7 +48,7 @@ class DamagedBytesTest {
     void damagedXmlInsideWorkbooks() throws IOException {
         Path good = Workbooks.write(folder.resolve("good.xlsx"), Workbooks::readings);
         String[] parts = {"xl/worksheets/sheet1.xml", "xl/sharedStrings.xml", "xl/styles.xml", "xl/workbook.xml"};
-        for (long seed = SEED; seed < SEED + 200; seed++) {
+        for (long seed = SEED; seed < SEED + 100; seed++) {
             Random random = new Random(seed);
             Path copy = folder.resolve("readings.xlsx");
             Files.write(copy, Files.readAllBytes(good));
