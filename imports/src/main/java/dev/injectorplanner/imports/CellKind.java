@@ -7,6 +7,8 @@ package dev.injectorplanner.imports;
  */
 interface CellKind<T> {
     /**
+     * Makes a value of a cell.
+     *
      * @param text the cell, not blank, without spaces at its ends
      * @throws dev.injectorplanner.core.check.InvalidValueException if it cannot be read, or can be read two ways
      */

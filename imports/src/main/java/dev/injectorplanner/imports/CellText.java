@@ -11,6 +11,7 @@ final class CellText {
     /** Stands for a formula whose result the workbook does not hold. */
     static final String NO_RESULT = "#NO RESULT!";
 
+    private static final int LONGEST = 4_000;
     private static final Set<String> SPREADSHEET_ERRORS = Set.of(
             "#N/A", "#REF!", "#VALUE!", "#DIV/0!", "#NAME?", "#NUM!", "#NULL!", "#SPILL!", "#CALC!", "#GETTING_DATA");
     private static final Pattern ESCAPED = Pattern.compile("_x([0-9A-Fa-f]{4})_");
@@ -34,8 +35,15 @@ final class CellText {
         return Character.isWhitespace(c) || c == '\u00A0' || c == '\u202F' || c == '\uFEFF' || c == '\u200B';
     }
 
-    /** @throws InvalidValueException if the text is a spreadsheet's error or a formula without result */
+    /** @throws InvalidValueException if the text is a spreadsheet's error, a formula without result, or far too long */
     static void refuseErrors(String column, String text) {
+        if (text.length() > LONGEST) {
+            throw new InvalidValueException(
+                    column,
+                    text.substring(0, 20) + "...",
+                    "has " + text.length() + " characters, more than any cell here may have",
+                    "shorten it, or check whether a quotation mark is missing");
+        }
         if (text.equals(NO_RESULT)) {
             throw new InvalidValueException(
                     column,

@@ -90,14 +90,16 @@ final class CsvFile implements RawFile, RawSheet {
             for (CsvRecord record : csv) {
                 rows.row(record.getStartingLineNumber(), record.getFields().toArray(String[]::new));
             }
+        } catch (HandOverFailed e) {
+            throw e;
         } catch (CsvParseException e) {
-            throw quotes(e);
+            throw notRead(e);
         } catch (UncheckedIOException | IOException e) {
             throw new FileRefusedException(file, "cannot be read to its end", "check the disk, or copy it again", e);
         }
     }
 
-    private FileRefusedException quotes(CsvParseException e) {
+    private FileRefusedException notRead(CsvParseException e) {
         String words = String.valueOf(e.getMessage());
         String where = words.replaceAll("(?s).*starting at line ([0-9]+).*", "$1");
         String row = where.matches("[0-9]+") ? "the row that starts in line " + where : "a row";
@@ -106,6 +108,13 @@ final class CsvFile implements RawFile, RawSheet {
                     file,
                     row + " has text behind a closing quotation mark",
                     "close the quotation mark at the end of its cell, and write one inside a cell twice",
+                    e);
+        }
+        if (words.contains("surpassed the maximum limit")) {
+            return new FileRefusedException(
+                    file,
+                    row + " has more cells than any table can have",
+                    "check that the export ends each row with a line break",
                     e);
         }
         return new FileRefusedException(

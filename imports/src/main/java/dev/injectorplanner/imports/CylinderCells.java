@@ -67,7 +67,7 @@ final class CylinderCells {
     /** {@code left 1 3 5 7; right 2 4 6 8}, {@code left: 1,3,5,7 | right: 2,4,6,8}; a list alone is the one bank. */
     static List<Bank> banks(String column, String text) {
         List<Bank> banks = new ArrayList<>();
-        for (String part : text.split("[;|\\n]")) {
+        for (String part : text.split("[;|\\n]", -1)) {
             if (!part.isBlank()) {
                 banks.add(bank(column, text, part.strip()));
             }

@@ -107,7 +107,7 @@ final class DateCells {
     private static String month(CellContext context, String text, String name) {
         String wanted = name.toUpperCase(Locale.ROOT);
         for (Month month : Month.values()) {
-            if (month.name().startsWith(wanted) || wanted.equals("SEPT") && month == Month.SEPTEMBER) {
+            if (month.name().startsWith(wanted) || (wanted.equals("SEPT") && month == Month.SEPTEMBER)) {
                 return String.valueOf(month.getValue());
             }
         }

@@ -14,6 +14,21 @@ final class EngineTables {
     private EngineTables() {}
 
     static Table<EngineFamily> engineFamilies() {
+        return familyColumns()
+                .key(List.of("family"), f -> List.of(f.family()))
+                .made(v -> new EngineFamily(
+                        v.get("family"),
+                        v.get("cylinders"),
+                        v.get("banks"),
+                        v.get("firing_order"),
+                        v.get("cylinder_hours"),
+                        v.get("coolant_l"),
+                        v.get("glycol_percent"),
+                        v.get("injector_part"),
+                        v.get("road_failure_cost")));
+    }
+
+    private static Table.Builder<EngineFamily> familyColumns() {
         return Table.named("engine_families", EngineFamily.class)
                 .required("family", Kinds.TEXT, EngineFamily::family, "its name in the tables")
                 .required("cylinders", Kinds.WHOLE, EngineFamily::cylinders, "how many, 1 to 16")
@@ -35,7 +50,7 @@ final class EngineTables {
                 .measured("coolant", Unit.VOLUME, true, EngineFamily::coolantLitres, "what the cooling system holds")
                 .required(
                         "glycol_percent",
-                        Kinds.NUMBER,
+                        Kinds.PERCENT,
                         EngineFamily::glycolPercent,
                         "ethylene glycol, percent by volume")
                 .required("injector_part", Kinds.TEXT, EngineFamily::injectorPart, "part number of the injector")
@@ -43,18 +58,7 @@ final class EngineTables {
                         "road_failure_cost",
                         Kinds.MONEY,
                         EngineFamily::roadFailureCost,
-                        "what a failure in service costs beyond the planned work")
-                .key(List.of("family"), f -> List.of(f.family()))
-                .made(v -> new EngineFamily(
-                        v.get("family"),
-                        v.get("cylinders"),
-                        v.get("banks"),
-                        v.get("firing_order"),
-                        v.get("cylinder_hours"),
-                        v.get("coolant_l"),
-                        v.get("glycol_percent"),
-                        v.get("injector_part"),
-                        v.get("road_failure_cost")));
+                        "what a failure in service costs beyond the planned work");
     }
 
     static Table<AccessStep> access() {
@@ -66,7 +70,7 @@ final class EngineTables {
                 .optional("cylinders", Kinds.CYLINDERS, AccessStep::cylinders, "cylinders it serves; all or empty: all")
                 .optional(
                         "drains_coolant_percent",
-                        Kinds.NUMBER,
+                        Kinds.PERCENT,
                         AccessStep::drainsCoolantPercent,
                         "share of the cooling system that comes out; empty: none")
                 .optional("cautions", Kinds.TEXT, AccessStep::cautions, "what to mind, for the bay sheet")
@@ -90,7 +94,7 @@ final class EngineTables {
                 .required("quantity", Kinds.NUMBER, JobPart::quantity, "how many")
                 .optional(
                         "chance",
-                        Kinds.NUMBER,
+                        Kinds.CHANCE,
                         JobPart::chance,
                         "chance that it is needed, 0 to 1; empty: 1, always needed")
                 .key(List.of("family", "per", "step", "part"), j -> {

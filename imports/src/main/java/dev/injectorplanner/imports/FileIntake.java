@@ -35,7 +35,6 @@ final class FileIntake {
     private record Found(RawSheet sheet, Table<?> table, Layout layout) {}
 
     void run() {
-        raw.remarks().forEach(text -> remark(null, text));
         List<Looked> looked = look();
         for (Looked one : looked) {
             Table<?> table = tableOf(one, looked);
@@ -157,7 +156,11 @@ final class FileIntake {
         }
 
         void run() {
-            from.sheet().read(this);
+            try {
+                from.sheet().read(this);
+            } catch (HandOverFailed e) {
+                throw e.failure();
+            }
         }
 
         @Override
@@ -169,6 +172,14 @@ final class FileIntake {
                 belowHeadings = true;
                 return;
             }
+            try {
+                handOver(line, cells);
+            } catch (RuntimeException e) {
+                throw new HandOverFailed(e);
+            }
+        }
+
+        private void handOver(long line, String[] cells) {
             RowPlace place = new RowPlace(from.layout(), line, cells);
             List<Complaint> problems = RowMaker.none();
             R row = maker.make(place, cells, problems);
@@ -206,7 +217,9 @@ final class FileIntake {
             }
             Found first = found.get((code - 1) / ROWS_OF_A_SHEET);
             String row = "row " + ((code - 1) % ROWS_OF_A_SHEET + 1);
-            return first == from ? row : row + " of sheet \"" + first.layout().sheet() + "\"";
+            return first.equals(from)
+                    ? row
+                    : row + " of sheet \"" + first.layout().sheet() + "\"";
         }
     }
 }

@@ -93,7 +93,7 @@ enum FileType {
             even += head[i] == 0 ? 1 : 0;
             odd += head[i + 1] == 0 ? 1 : 0;
         }
-        return looked >= 8 && (even == looked / 2 && odd == 0 || odd == looked / 2 && even == 0);
+        return looked >= 8 && Math.max(even, odd) == looked / 2 && Math.min(even, odd) == 0;
     }
 
     private static boolean isMarkup(byte[] head) {

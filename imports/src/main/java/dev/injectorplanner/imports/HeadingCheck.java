@@ -48,7 +48,7 @@ final class HeadingCheck {
                     "has only one column",
                     sheet.name() == null
                             ? "separate the cells by commas, semicolons or tabs"
-                            : "put each column of the table into a column of its own");
+                            : "put the headings into the first row, each into a cell of its own");
         }
     }
 

@@ -70,7 +70,7 @@ final class HeadingMatch<R> {
             return null;
         }
         DateOrder said = end.isEmpty() ? dates : saidBy(end);
-        boolean named = end.isEmpty() || column.kind().holdsDates() && said != DateOrder.UNSTATED;
+        boolean named = end.isEmpty() || (column.kind().holdsDates() && said != DateOrder.UNSTATED);
         return named ? new Layout.Place(column.name(), column.name(), column.name(), at, null, said) : null;
     }
 

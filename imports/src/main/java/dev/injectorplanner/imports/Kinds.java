@@ -29,6 +29,12 @@ final class Kinds {
     static final CellKind<Double> NUMBER =
             of((text, context) -> NumberCells.number(context.column(), text), Require::plain);
 
+    static final CellKind<Double> PERCENT =
+            of((text, context) -> NumberCells.percent(context.column(), text), Require::plain);
+
+    static final CellKind<Double> CHANCE =
+            of((text, context) -> NumberCells.chance(context.column(), text), Require::plain);
+
     static final CellKind<BigDecimal> MONEY =
             of((text, context) -> NumberCells.decimal(context.column(), text), BigDecimal::toPlainString);
 

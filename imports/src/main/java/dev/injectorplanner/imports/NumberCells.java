@@ -22,11 +22,27 @@ final class NumberCells {
 
     /** A finite number. */
     static double number(String column, String text) {
-        double value = decimal(column, text).doubleValue();
+        double value = decimal(column, text).doubleValue() + 0.0; // no negative zero
         if (!Double.isFinite(value)) {
             throw new InvalidValueException(column, text, "is larger than any number here can be", "correct it");
         }
         return value;
+    }
+
+    /** A percentage, with or without its sign: 50 and 50% are both 50. */
+    static double percent(String column, String text) {
+        return number(column, text.endsWith("%") ? withoutSign(text) : text);
+    }
+
+    /** A chance: 0.8 and 80% are both 0.8. */
+    static double chance(String column, String text) {
+        return text.endsWith("%")
+                ? decimal(column, withoutSign(text)).movePointLeft(2).doubleValue()
+                : number(column, text);
+    }
+
+    private static String withoutSign(String text) {
+        return text.substring(0, text.length() - 1).strip();
     }
 
     /** A whole number within the range of int. */

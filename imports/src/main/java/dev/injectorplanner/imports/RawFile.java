@@ -7,9 +7,6 @@ import java.util.List;
 interface RawFile extends AutoCloseable {
     List<RawSheet> sheets();
 
-    /** What to know about the file as a whole. */
-    List<String> remarks();
-
     @Override
     void close();
 

@@ -4,6 +4,8 @@ package dev.injectorplanner.imports;
 @FunctionalInterface
 interface RawRows {
     /**
+     * Takes one row.
+     *
      * @param line line or row number as a person counts, from 1
      * @param cells the cells as text, none null
      */

@@ -25,6 +25,6 @@ interface RawSheet {
      */
     void read(RawRows rows);
 
-    /** What to know about the sheet once it has been gone through. */
+    /** What to know about the sheet, or the text file, once it has been gone through. */
     List<String> remarks();
 }

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -134,7 +135,8 @@ public final class RefusedRowsFile implements AutoCloseable {
     }
 
     private static boolean isOld(String file, String original, String ofText) {
-        return file.equals(ofText) || file.startsWith(original + ".") && file.endsWith(END);
+        boolean ofSheets = original.toLowerCase(Locale.ROOT).matches(".*\\.xls[xm]?");
+        return ofSheets ? file.startsWith(original + ".") && file.endsWith(END) : file.equals(ofText);
     }
 
     @Override

@@ -39,6 +39,8 @@ final class RowMaker<R> {
     }
 
     /**
+     * Makes the record of a row.
+     *
      * @param problems takes what is wrong with the row
      * @return the record, or null if anything is wrong
      */
@@ -99,7 +101,7 @@ final class RowMaker<R> {
                     "",
                     "the row goes on where there is no heading",
                     "clear the cell, or give it a heading"));
-        } else if (tooMany || countsCells && given < leastCells) {
+        } else if (tooMany || (countsCells && given < leastCells)) {
             problems.add(place.complaint(
                     "",
                     "has " + given + (given == 1 ? " cell" : " cells") + ", the headings are "

@@ -62,10 +62,21 @@ public final class RowPlace {
 
     /** A complaint about this row from what a record or a check refused. */
     public Complaint complaint(InvalidValueException refusal) {
-        return layout.find(refusal.field()) == null
-                ? new Complaint(
-                        file(), sheet(), line, refusal.field(), refusal.value(), refusal.reason(), refusal.mend())
-                : complaint(refusal.field(), refusal.reason(), refusal.mend());
+        Layout.Place place = layout.find(refusal.field());
+        if (place == null) {
+            return new Complaint(
+                    file(), sheet(), line, refusal.field(), refusal.value(), refusal.reason(), refusal.mend());
+        }
+        return complaintAt(place.at(), place.heading(), refusal.reason() + figuresOf(place, refusal), refusal.mend());
+    }
+
+    /** A record speaks of km and litres where the file may speak of miles and gallons. */
+    private static String figuresOf(Layout.Place place, InvalidValueException refusal) {
+        boolean converted = !place.heading().equals(place.column());
+        boolean hasFigures = refusal.reason().chars().anyMatch(Character::isDigit);
+        return converted && hasFigures
+                ? " (in " + place.column().substring(place.base().length() + 1) + ")"
+                : "";
     }
 
     Complaint complaintAt(int at, String column, String reason, String mend) {

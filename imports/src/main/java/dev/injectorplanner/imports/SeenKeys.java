@@ -25,6 +25,8 @@ final class SeenKeys {
     private int size;
 
     /**
+     * Remembers a row, unless its key has come before.
+     *
      * @param key text of the key
      * @param content text of the whole row
      * @param place where it stands, above 0

@@ -8,10 +8,12 @@ public final class TableReader {
 
     /**
      * Reads a file and hands every row to the receiver as it goes; memory does not grow with the file, save for a
-     * fingerprint of each row (28 to 56 bytes), which finds rows that stand twice, and the texts of a workbook.
+     * fingerprint of each row (37 to 75 bytes), which finds rows that stand twice, and the texts of a workbook.
      *
      * <p>The file is first gone through as a whole: where it must be refused, it is refused before any row is handed
      * over.
+     *
+     * <p>What the receiver throws ends the reading and comes out as it is.
      *
      * @throws FileRefusedException if the file as a whole cannot be read
      */

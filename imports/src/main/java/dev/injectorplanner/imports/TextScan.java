@@ -116,7 +116,8 @@ final class TextScan {
     private static long newLines(byte[] array, int to) {
         long count = 0;
         for (int i = 0; i < to; i++) {
-            count += array[i] == '\n' || array[i] == '\r' && !(i + 1 < array.length && array[i + 1] == '\n') ? 1 : 0;
+            boolean returnAlone = array[i] == '\r' && !(i + 1 < array.length && array[i + 1] == '\n');
+            count += array[i] == '\n' || returnAlone ? 1 : 0;
         }
         return count;
     }

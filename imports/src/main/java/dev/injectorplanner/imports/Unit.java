@@ -5,10 +5,10 @@ import java.util.List;
 
 /** A unit that a heading may name at its end. */
 enum Unit {
-    KM("km", 1, "kilometres", "kilometers", "kms"),
-    MILES("mi", Units.KM_PER_MILE, "miles", "mile"),
-    LITRES("l", 1, "litres", "liters", "litre", "liter"),
-    US_GALLONS("gal", Units.LITRES_PER_US_GALLON, "gallons", "usgal", "usgallons");
+    KM("km", 1, "kilometres kilometers kms"),
+    MILES("mi", Units.KM_PER_MILE, "miles mile"),
+    LITRES("l", 1, "litres liters litre liter"),
+    US_GALLONS("gal", Units.LITRES_PER_US_GALLON, "gallons usgal usgallons");
 
     /** Distance: the first one is how it is kept. */
     static final List<Unit> DISTANCE = List.of(KM, MILES);
@@ -18,12 +18,12 @@ enum Unit {
 
     private final String suffix;
     private final double factor;
-    private final List<String> otherNames;
+    private final String otherNames;
 
-    Unit(String suffix, double factor, String... otherNames) {
+    Unit(String suffix, double factor, String otherNames) {
         this.suffix = suffix;
         this.factor = factor;
-        this.otherNames = List.of(otherNames);
+        this.otherNames = otherNames;
     }
 
     /** How the canonical heading ends: km in odometer_km. */
@@ -33,7 +33,7 @@ enum Unit {
 
     /** Whether a heading's end, without separators and in small letters, names this unit. */
     boolean isNamed(String end) {
-        return end.equals(suffix) || otherNames.contains(end);
+        return end.equals(suffix) || List.of(otherNames.split(" ", -1)).contains(end);
     }
 
     /** In the unit that is kept: km or litres. */

@@ -1,9 +1,12 @@
 package dev.injectorplanner.imports;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.poi.openxml4j.exceptions.ODFNotOfficeXmlFileException;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.openxml4j.opc.PackagePart;
@@ -17,7 +20,6 @@ import org.jspecify.annotations.Nullable;
 final class WorkbookFile implements RawFile {
     private final OPCPackage container;
     private final List<RawSheet> sheets = new ArrayList<>();
-    private final List<String> remarks = new ArrayList<>();
 
     private WorkbookFile(Path file, OPCPackage container, XSSFReader reader, long mostBytes) {
         this.container = container;
@@ -46,20 +48,16 @@ final class WorkbookFile implements RawFile {
         } catch (FileRefusedException e) {
             closeQuietly(container);
             throw e;
-        } catch (ODFNotOfficeXmlFileException e) {
-            throw new FileRefusedException(
-                    file, "is an OpenDocument file", "save the table as XLSX or CSV and load that", e);
         } catch (Exception e) {
             closeQuietly(container);
-            throw WorkbookXml.isBomb(e) ? WorkbookXml.bomb(file, e) : damaged(file, e);
+            throw WorkbookXml.isBomb(e) ? WorkbookXml.bomb(file, e) : notRead(file, e);
         }
     }
 
     private static void refuseOtherKinds(Path file, OPCPackage container) throws Exception {
         PackageRelationshipCollection core = container.getRelationshipsByType(PackageRelationshipTypes.CORE_DOCUMENT);
         if (core.isEmpty()) {
-            throw new FileRefusedException(
-                    file, "is a ZIP file but no workbook", "unpack it, or save the table as XLSX or CSV");
+            throw noWorkbook(file, null);
         }
         PackageRelationship relation = core.getRelationship(0);
         PackagePart main = relation == null ? null : container.getPart(relation);
@@ -74,7 +72,21 @@ final class WorkbookFile implements RawFile {
         }
     }
 
-    private static FileRefusedException damaged(Path file, Exception e) {
+    private static FileRefusedException notRead(Path file, Exception e) {
+        try (ZipFile zip = new ZipFile(file.toFile())) {
+            ZipEntry type = zip.getEntry("mimetype");
+            if (type != null
+                    && new String(zip.getInputStream(type).readNBytes(40), StandardCharsets.US_ASCII)
+                            .startsWith("application/vnd.oasis")) {
+                return new FileRefusedException(
+                        file, "is an OpenDocument file", "save the table as XLSX or CSV and load that", e);
+            }
+            if (zip.getEntry("[Content_Types].xml") == null) {
+                return noWorkbook(file, e);
+            }
+        } catch (IOException | RuntimeException unreadable) {
+            e.addSuppressed(unreadable);
+        }
         return new FileRefusedException(
                 file,
                 "starts as a workbook but is damaged or cut short",
@@ -82,14 +94,14 @@ final class WorkbookFile implements RawFile {
                 e);
     }
 
-    @Override
-    public List<RawSheet> sheets() {
-        return sheets;
+    private static FileRefusedException noWorkbook(Path file, @Nullable Exception e) {
+        return new FileRefusedException(
+                file, "is a ZIP file but no workbook", "unpack it, or save the table as XLSX or CSV", e);
     }
 
     @Override
-    public List<String> remarks() {
-        return remarks;
+    public List<RawSheet> sheets() {
+        return sheets;
     }
 
     @Override
@@ -151,11 +163,11 @@ final class WorkbookFile implements RawFile {
             xml.read(handler);
             List<String> said = new ArrayList<>();
             if (handler.hiddenRows() > 0) {
-                said.add(handler.hiddenRows() + " hidden rows were read like all others");
+                said.add("hidden rows (" + handler.hiddenRows() + ") were read like all others");
             }
             if (handler.mergedAreas() > 0) {
-                said.add("has " + handler.mergedAreas()
-                        + " merged areas; only the first cell of each holds its value, the others are empty");
+                said.add("merged areas (" + handler.mergedAreas()
+                        + "): only the first cell of each holds its value, the others are empty");
             }
             remarks = said;
         }

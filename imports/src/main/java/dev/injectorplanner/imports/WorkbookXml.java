@@ -42,7 +42,7 @@ final class WorkbookXml {
             reader.setErrorHandler(handler);
             reader.setEntityResolver(handler);
             reader.parse(new InputSource(new LimitedStream(in, mostBytes)));
-        } catch (FileRefusedException e) {
+        } catch (FileRefusedException | HandOverFailed e) {
             throw e;
         } catch (SAXException e) {
             throw badXml(what, e);
