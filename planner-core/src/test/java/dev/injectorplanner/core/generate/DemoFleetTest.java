@@ -12,6 +12,7 @@ import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.schedule.EarliestFit;
 import java.time.DayOfWeek;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** The demo shows what it is meant to show. */
@@ -73,7 +74,7 @@ class DemoFleetTest {
     void rearCylindersOfTheV8TakeLonger() {
         assertThat(FLEET.access())
                 .filteredOn(step -> step.family().equals(MadeUpEngines.V8)
-                        && step.cylinders().equals(java.util.List.of(7, 8)))
+                        && step.cylinders().equals(List.of(7, 8)))
                 .isNotEmpty();
     }
 }

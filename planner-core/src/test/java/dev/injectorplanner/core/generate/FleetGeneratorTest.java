@@ -38,7 +38,8 @@ class FleetGeneratorTest {
     @Test
     void theDrawsStayWhatTheyAre() {
         Draws draws = new Draws(1);
-        assertThat(draws.whole(0, 1_000_000)).isEqualTo(new Draws(1).whole(0, 1_000_000));
+        assertThat(draws.uniform()).isEqualTo((-7995527694508729151L >>> 11) * 0x1.0p-53);
+        assertThat(draws.uniform()).isEqualTo((-4689498862643123097L >>> 11) * 0x1.0p-53);
         GeneratedFleet demo = DemoFleet.make();
         assertThat(demo.snapshot().trucks()).hasSize(60);
         assertThat(demo.snapshot().injectors()).hasSize(664);

@@ -129,6 +129,7 @@ class TruckUsageTest {
     void anOdometerAboveTodaysIsNotBelieved() {
         fleet.truck("T1").injector("T1", 1, TODAY.minusWeeks(10), 900_000.0);
         assertThat(usage().injectorAges().get(0).km()).isCloseTo(14_000, within(1e-6));
+        assertThat(usage().disbelievedOdometers()).containsExactly("truck T1 cylinder 1");
     }
 
     @Test
