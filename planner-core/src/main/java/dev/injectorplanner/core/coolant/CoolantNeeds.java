@@ -2,6 +2,7 @@ package dev.injectorplanner.core.coolant;
 
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.visit.Visit;
 import java.util.List;
 
@@ -38,8 +39,8 @@ public final class CoolantNeeds {
                 family.coolantLitres(),
                 drained,
                 family.glycolPercent(),
-                concentrate,
-                filled - concentrate,
+                Figures.tidy(concentrate),
+                Figures.tidy(filled - concentrate),
                 renew ? drained : 0,
                 !renew);
     }

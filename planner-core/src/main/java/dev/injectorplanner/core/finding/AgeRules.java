@@ -20,6 +20,10 @@ final class AgeRules {
     }
 
     private static void months(TruckCase truck, InjectorAge age, DueRule rule) {
+        LocalDate by = age.fittedOn().plusMonths(Math.round(rule.limit()));
+        if (!truck.inHorizon(by)) {
+            return;
+        }
         truck.due(
                 age.cylinder(),
                 FindingKind.AGE_MONTHS,
@@ -28,7 +32,7 @@ final class AgeRules {
                 Figures.count(age.months(), "month", "months") + " since fitting on " + age.fittedOn(),
                 Figures.whole(rule.limit()) + " months since fitting",
                 rule.source(),
-                age.fittedOn().plusMonths(Math.round(rule.limit())));
+                by);
     }
 
     private static void meter(
@@ -43,7 +47,7 @@ final class AgeRules {
             return;
         }
         LocalDate by = truck.dayAt(rule.limit(), now, perWeek);
-        if (by != null) {
+        if (by != null && truck.inHorizon(by)) {
             truck.due(
                     age.cylinder(),
                     kind,

@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.finding;
 
+import dev.injectorplanner.core.finding.TruckCase.Dated;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.units.Figures;
@@ -21,19 +22,20 @@ final class FaultRule {
     }
 
     private static void faults(TruckCase truck, InjectorAge age, DueRule rule) {
-        List<Fault> seen = truck.index.faultsOf(truck.truck.truck()).stream()
-                .filter(fault -> Integer.valueOf(age.cylinder()).equals(fault.cylinder()))
-                .filter(fault -> truck.within(truck.dayOf(fault.seenAt()), rule.window()))
-                .filter(fault -> !truck.dayOf(fault.seenAt()).isBefore(age.fittedOn()))
+        Integer cylinder = age.cylinder();
+        List<Dated<Fault>> seen = truck.faults.stream()
+                .filter(fault -> cylinder.equals(fault.row().cylinder()))
+                .filter(fault -> truck.within(fault.day(), rule.window()))
+                .filter(fault -> !fault.day().isBefore(age.fittedOn()))
                 .toList();
         Map<String, Integer> rows = new TreeMap<>();
         Map<String, Integer> highest = new TreeMap<>();
         LocalDate reached = null;
-        for (Fault fault : seen) {
-            rows.merge(fault.code().text(), 1, Integer::sum);
-            highest.merge(fault.code().text(), fault.count(), Math::max);
+        for (Dated<Fault> fault : seen) {
+            rows.merge(fault.row().code().text(), 1, Integer::sum);
+            highest.merge(fault.row().code().text(), fault.row().count(), Math::max);
             if (reached == null && occurrences(rows, highest) >= rule.limit()) {
-                reached = truck.dayOf(fault.seenAt());
+                reached = fault.day();
             }
         }
         if (reached != null) {

@@ -19,9 +19,9 @@ final class IntervalRule {
     static void apply(TruckCase truck) {
         for (IntervalTask task : truck.index.intervalsOf(truck.truck.family())) {
             Next next = earlier(
-                    meter(truck, truck.usage.odometer(), task.everyKm(), "odometer", "km"),
+                    meter(truck, truck.usage.odometer(), task.everyKm(), "km"),
                     earlier(
-                            meter(truck, truck.usage.engineHours(), task.everyHours(), "engine hours", "h"),
+                            meter(truck, truck.usage.engineHours(), task.everyHours(), "engine hours"),
                             months(truck, task.everyMonths())));
             if (next != null) {
                 truck.due(
@@ -41,8 +41,7 @@ final class IntervalRule {
         return one == null ? other : other == null || !other.by.isBefore(one.by) ? one : other;
     }
 
-    private static @Nullable Next meter(
-            TruckCase truck, MeterUsage usage, @Nullable Double every, String meter, String unit) {
+    private static @Nullable Next meter(TruckCase truck, MeterUsage usage, @Nullable Double every, String unit) {
         Double now = usage.meterOn(truck.today);
         if (every == null || now == null) {
             return null;
@@ -53,7 +52,7 @@ final class IntervalRule {
                 ? null
                 : new Next(
                         by,
-                        meter + " " + Figures.whole(now) + " " + unit + ", next at " + Figures.whole(next) + " " + unit,
+                        Figures.whole(now) + " " + unit + " in all, next at " + Figures.whole(next) + " " + unit,
                         "every " + Figures.whole(every) + " " + unit);
     }
 

@@ -1,11 +1,11 @@
 package dev.injectorplanner.core.finding;
 
+import dev.injectorplanner.core.finding.TruckCase.Dated;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.usage.InjectorAge;
-import java.time.LocalDate;
 import java.util.Locale;
 
 /** The latest balance and return-flow test of a cylinder against its limit, within the window and since fitting. */
@@ -35,33 +35,33 @@ public final class TestRules {
     }
 
     private static void test(TruckCase truck, InjectorAge age, DueRule rule, TestKind test, FindingKind kind) {
-        CylinderTest latest = null;
-        for (CylinderTest row : truck.index.testsOf(truck.truck.truck())) {
-            LocalDate day = truck.dayOf(row.testedAt());
+        Dated<CylinderTest> latest = null;
+        for (Dated<CylinderTest> dated : truck.tests) {
+            CylinderTest row = dated.row();
             boolean counts = row.cylinder() == age.cylinder()
                     && row.test() == test
                     && comparable(row)
-                    && truck.within(day, rule.window())
-                    && !day.isBefore(age.fittedOn());
-            latest = counts ? row : latest;
+                    && truck.within(dated.day(), rule.window())
+                    && !dated.day().isBefore(age.fittedOn());
+            latest = counts ? dated : latest;
         }
         if (latest == null) {
             return;
         }
-        double value = test == TestKind.BALANCE ? Math.abs(latest.value()) : latest.value();
+        CylinderTest shown = latest.row();
+        double value = test == TestKind.BALANCE ? Math.abs(shown.value()) : shown.value();
         if (value > rule.limit()) {
-            String state = latest.engineState().isEmpty() ? "" : ", " + latest.engineState();
+            String state = shown.engineState().isEmpty() ? "" : ", " + shown.engineState();
             truck.due(
                     age.cylinder(),
                     kind,
                     null,
                     Action.REPLACE,
-                    words(test) + " " + Figures.tenths(latest.value()) + " " + latest.unit() + " on "
-                            + truck.dayOf(latest.testedAt()) + state,
-                    Figures.tenths(rule.limit()) + " " + latest.unit()
-                            + (test == TestKind.BALANCE ? " either way" : ""),
+                    words(test) + " " + Figures.tenths(shown.value()) + " " + shown.unit() + " on " + latest.day()
+                            + state,
+                    Figures.tenths(rule.limit()) + " " + shown.unit() + (test == TestKind.BALANCE ? " either way" : ""),
                     rule.source(),
-                    truck.dayOf(latest.testedAt()));
+                    latest.day());
         }
     }
 

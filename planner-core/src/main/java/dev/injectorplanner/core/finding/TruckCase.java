@@ -1,15 +1,18 @@
 package dev.injectorplanner.core.finding;
 
-import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.CylinderTest;
+import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.usage.TruckUsage;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** One truck held against the rules: what the rules may ask, and the findings so far. */
@@ -21,8 +24,13 @@ final class TruckCase {
     final TruckUsage usage;
     final LocalDate today;
     final LocalDate until;
+    /** Tests with their day at the depot, by cylinder, oldest first. */
+    final List<Dated<CylinderTest>> tests;
+
+    /** Faults with their day at the depot, oldest first. */
+    final List<Dated<Fault>> faults;
+
     private final RuleBook rules;
-    private final Depot depot;
     private final List<DueFinding> findings = new ArrayList<>();
 
     /** @param until last day of the horizon, or the truck's last day in the fleet where that is earlier */
@@ -33,16 +41,22 @@ final class TruckCase {
         this.usage = usage;
         this.today = today;
         this.until = until;
-        this.depot = index.depot(truck.depot());
+        ZoneId zone = index.depot(truck.depot()).timeZone();
+        tests = dated(index.testsOf(truck.truck()), CylinderTest::testedAt, zone);
+        faults = dated(index.faultsOf(truck.truck()), Fault::seenAt, zone);
     }
 
     Optional<DueRule> rule(RuleKind kind) {
         return rules.find(truck.family(), kind);
     }
 
-    /** The day at the truck's depot. */
-    LocalDate dayOf(Instant moment) {
-        return moment.atZone(depot.timeZone()).toLocalDate();
+    /** A row with its day by the clock of the truck's depot. */
+    record Dated<R>(R row, LocalDate day) {}
+
+    private static <R> List<Dated<R>> dated(List<R> rows, Function<R, Instant> moment, ZoneId zone) {
+        return rows.stream()
+                .map(row -> new Dated<>(row, moment.apply(row).atZone(zone).toLocalDate()))
+                .toList();
     }
 
     /** Whether a day lies within the window that ends today. */
@@ -63,6 +77,11 @@ final class TruckCase {
         return Math.abs(days) > LONGEST_WAIT_DAYS ? (days < 0 ? today : null) : today.plusDays((long) days);
     }
 
+    /** Whether a day lies within the horizon; asked first where telling the evidence takes time. */
+    boolean inHorizon(LocalDate day) {
+        return !day.isAfter(until);
+    }
+
     /** Notes a finding where its day lies within the horizon. */
     void due(
             @Nullable Integer cylinder,
@@ -73,7 +92,7 @@ final class TruckCase {
             String limit,
             String limitSource,
             LocalDate by) {
-        if (!by.isAfter(until)) {
+        if (inHorizon(by)) {
             findings.add(new DueFinding(
                     truck.truck(), truck.depot(), cylinder, kind, task, action, evidence, limit, limitSource, by));
         }

@@ -1,6 +1,5 @@
 package dev.injectorplanner.core.finding;
 
-import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.units.Figures;
@@ -48,7 +47,7 @@ final class WarrantyRule {
         LocalDate byKm =
                 part.warrantyKm() == 0 || km == null ? null : truck.dayAt(part.warrantyKm(), km, age.kmPerWeek());
         LocalDate end = earlier(byMonths, byKm);
-        if (end == null || end.isBefore(truck.today)) {
+        if (end == null || end.isBefore(truck.today) || !truck.inHorizon(end)) {
             return null;
         }
         String reach = end.equals(byMonths)
@@ -81,13 +80,8 @@ final class WarrantyRule {
 
     private static boolean tested(TruckCase truck, @Nullable Integer cylinder, LocalDate end, DueRule rule) {
         LocalDate from = end.minusDays(Math.round(rule.limit()));
-        for (CylinderTest test : truck.index.testsOf(truck.truck.truck())) {
-            LocalDate day = truck.dayOf(test.testedAt());
-            boolean counts = cylinder == null || test.cylinder() == cylinder;
-            if (counts && !day.isBefore(from) && !day.isAfter(truck.today)) {
-                return true;
-            }
-        }
-        return false;
+        return truck.tests.stream()
+                .filter(test -> cylinder == null || test.row().cylinder() == cylinder)
+                .anyMatch(test -> !test.day().isBefore(from) && !test.day().isAfter(truck.today));
     }
 }

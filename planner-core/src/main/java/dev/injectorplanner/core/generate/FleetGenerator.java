@@ -125,8 +125,8 @@ public final class FleetGenerator {
         List<StockLine> lines = new ArrayList<>();
         for (Depot depot : spec.catalogue().depots()) {
             for (Part part : spec.catalogue().parts()) {
-                int most = part.kind() == PartKind.INJECTOR ? 3 : 12;
-                lines.add(new StockLine(depot.depot(), part.part(), draws.whole(0, most) * depot.bays()));
+                int pieces = part.kind() == PartKind.INJECTOR ? draws.whole(1, 5) : draws.whole(8, 40);
+                lines.add(new StockLine(depot.depot(), part.part(), pieces * depot.bays()));
             }
         }
         return lines;

@@ -106,10 +106,10 @@ final class MadeUpEngines {
     static List<Rule> rules() {
         return List.of(
                 new Rule(null, RuleKind.FAULTS, 3, 30),
-                new Rule(V8, RuleKind.DISTANCE_KM, 340_000, null),
-                new Rule(SIX, RuleKind.DISTANCE_KM, 360_000, null),
-                new Rule(FOUR, RuleKind.DISTANCE_KM, 240_000, null),
+                new Rule(V8, RuleKind.DISTANCE_KM, 300_000, null),
+                new Rule(SIX, RuleKind.DISTANCE_KM, 310_000, null),
+                new Rule(FOUR, RuleKind.DISTANCE_KM, 200_000, null),
                 new Rule(null, RuleKind.BALANCE, 4, 120),
-                new Rule(V8, RuleKind.ENGINE_HOURS, 6_200, null));
+                new Rule(V8, RuleKind.ENGINE_HOURS, 5_000, null));
     }
 }

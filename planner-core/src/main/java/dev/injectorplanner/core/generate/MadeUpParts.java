@@ -21,9 +21,9 @@ final class MadeUpParts {
 
     static List<Part> parts() {
         return List.of(
-                injector(INJECTOR_V8, "injector, V8", "612.00", "180.00", 12, 24, 24, 300_000, 16),
-                injector(INJECTOR_SIX, "injector, inline six", "485.00", "140.00", 9, 18, 24, 250_000, 16),
-                injector(INJECTOR_FOUR, "injector, inline four", "268.00", "60.00", 6, 14, 12, 0, 10),
+                injector(INJECTOR_V8, "injector, V8", "612.00", "180.00", 12, 24, 12, 200_000, 16),
+                injector(INJECTOR_SIX, "injector, inline six", "485.00", "140.00", 9, 18, 6, 100_000, 16),
+                injector(INJECTOR_FOUR, "injector, inline four", "268.00", "60.00", 6, 14, 0, 0, 10),
                 plain("KX-1001", "injector seal kit", PartKind.SEAL, "14.50", 4, 8, 10),
                 plain("KX-1002", "clamp bolt, single use", PartKind.FITTING, "3.20", 4, 8, 20),
                 plain("KX-1010", "high-pressure pipe", PartKind.LINE, "46.00", 8, 15, 1),
@@ -106,11 +106,11 @@ final class MadeUpParts {
 
     static List<TrueLife> lives() {
         return List.of(
-                new TrueLife(INJECTOR_V8, Origin.NEW, 2.8, 520_000),
-                new TrueLife(INJECTOR_V8, Origin.REMAN, 2.1, 430_000),
-                new TrueLife(INJECTOR_SIX, Origin.NEW, 3.0, 560_000),
-                new TrueLife(INJECTOR_SIX, Origin.REMAN, 2.2, 460_000),
-                new TrueLife(INJECTOR_FOUR, Origin.NEW, 2.4, 380_000),
-                new TrueLife(INJECTOR_FOUR, Origin.REMAN, 1.9, 310_000));
+                new TrueLife(INJECTOR_V8, Origin.NEW, 2.8, 420_000),
+                new TrueLife(INJECTOR_V8, Origin.REMAN, 2.1, 340_000),
+                new TrueLife(INJECTOR_SIX, Origin.NEW, 3.0, 450_000),
+                new TrueLife(INJECTOR_SIX, Origin.REMAN, 2.2, 360_000),
+                new TrueLife(INJECTOR_FOUR, Origin.NEW, 2.4, 290_000),
+                new TrueLife(INJECTOR_FOUR, Origin.REMAN, 1.9, 240_000));
     }
 }

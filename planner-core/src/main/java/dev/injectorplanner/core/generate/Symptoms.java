@@ -13,7 +13,7 @@ import java.util.TreeMap;
 /** What a truck shows: faults and test readings that come with a defect before it fails, and the noise of healthy ones. */
 final class Symptoms {
     /** Mean km from a defect that can be seen to the failure, beyond the first 2,000. */
-    static final double MEAN_DELAY_KM = 14_000;
+    static final double MEAN_DELAY_KM = 18_000;
 
     /** Chance that the workshop finds a defect before it fails. */
     static final double FOUND_IN_TIME = 0.4;

@@ -112,6 +112,14 @@ final class Assumptions {
                             + more,
                     DEFAULT);
         }
+        List<String> above = usage.disbelievedOdometers();
+        if (!above.isEmpty()) {
+            add(
+                    "odometers at fitting",
+                    "above today's reading and not believed, the readings around the day tell instead: "
+                            + firstOf(above),
+                    DEFAULT);
+        }
         List<String> unknown = usage.trucksWithoutUsage();
         if (!unknown.isEmpty()) {
             add(

@@ -11,6 +11,7 @@ import dev.injectorplanner.core.schedule.TruckOptions;
 import dev.injectorplanner.core.schedule.VisitOption;
 import dev.injectorplanner.core.schedule.WeekCapacity;
 import dev.injectorplanner.core.schedule.WeekLoad;
+import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.visit.LeftOut;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.core.visit.VisitWork;
@@ -125,10 +126,10 @@ final class Outcome {
                 row.depot(),
                 firstWeek.plus(row.week()),
                 (int) sums[0],
-                sums[1],
-                row.labourHours(),
-                Math.max(0, sums[1] - row.labourHours()),
-                sums[2],
+                Figures.tidy(sums[1]),
+                Figures.tidy(row.labourHours()),
+                Figures.tidy(Math.max(0, sums[1] - row.labourHours())),
+                Figures.tidy(sums[2]),
                 row.bayDays());
     }
 }

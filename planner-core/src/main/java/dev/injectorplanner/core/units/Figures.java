@@ -6,6 +6,11 @@ import java.util.Locale;
 public final class Figures {
     private Figures() {}
 
+    /** To four decimals: sums of decimals lose the trace of their adding, 3.4000000000000004 becomes 3.4. */
+    public static double tidy(double sum) {
+        return Math.rint(sum * 10_000) / 10_000;
+    }
+
     /** 412300.4 as {@code 412,300}. */
     public static String whole(double value) {
         return String.format(Locale.ROOT, "%,d", Math.round(value));

@@ -93,6 +93,22 @@ public final class FleetUsage {
                 .toList();
     }
 
+    /** Fitted injectors whose odometer noted at fitting is above today's and is not believed: truck and cylinder in words. */
+    public List<String> disbelievedOdometers() {
+        List<String> names = new ArrayList<>();
+        for (TruckUsage usage : trucks.values()) {
+            for (FittedInjector injector : index.injectorsOf(usage.truck())) {
+                Double noted = injector.odometerKm();
+                if (injector.fittedAt(today)
+                        && noted != null
+                        && usage.odometer().disbelieves(injector.fittedOn(), noted, today)) {
+                    names.add("truck " + usage.truck() + " cylinder " + injector.cylinder());
+                }
+            }
+        }
+        return names;
+    }
+
     /** Trucks in service whose km a week no readings tell, in order. */
     public List<String> trucksWithoutUsage() {
         return trucks.values().stream()

@@ -20,14 +20,25 @@ public record MeterUsage(MeterTrack track, boolean known, double perWeek, double
         return track.at(day.toEpochDay() + NOON, perWeek / 7);
     }
 
+    /** Whether a meter noted at fitting is above today's, so that it cannot be right. */
+    boolean disbelieves(LocalDate fittedOn, double noted, LocalDate today) {
+        Double now = meterOn(today);
+        Double then = notedOn(fittedOn, noted);
+        return now != null && then != null && then > now;
+    }
+
+    private @Nullable Double notedOn(LocalDate day, double noted) {
+        return track.cumulativeOf(noted, day.toEpochDay() + NOON);
+    }
+
     /**
      * Use from a day of fitting until {@code today}: by the meter noted at fitting; else by the readings around that
      * day; else usage times time; else null. A noted meter that is above today's is not believed.
      */
     public @Nullable Double since(LocalDate fittedOn, @Nullable Double noted, LocalDate today) {
         Double now = meterOn(today);
-        Double then = noted == null ? null : track.cumulativeOf(noted, fittedOn.toEpochDay() + NOON);
-        if (then == null || now == null || then > now) {
+        Double then = noted == null || disbelieves(fittedOn, noted, today) ? null : notedOn(fittedOn, noted);
+        if (then == null) {
             then = meterOn(fittedOn);
         }
         if (now != null && then != null) {

@@ -4,8 +4,8 @@ import java.time.LocalDate;
 
 /** Usage a week from a track: Theil-Sen over the readings of a window. */
 final class UsageEstimate {
-    /** More readings than this in the window are thinned evenly: 256 give 32,640 pairs, plenty for a median. */
-    static final int MOST_POINTS = 256;
+    /** More readings than this in the window are thinned evenly: 128 give 8,128 pairs, plenty for a median. */
+    static final int MOST_POINTS = 128;
 
     private static final int FEWEST_POINTS = 3;
     private static final double NORMAL = 1.4826;

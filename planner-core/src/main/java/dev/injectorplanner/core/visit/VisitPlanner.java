@@ -6,6 +6,7 @@ import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.IntervalTask;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.units.Figures;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,9 +22,6 @@ public final class VisitPlanner {
 
     /** A task due up to so many weeks before the injector work waits for it. */
     public static final int BEFORE_WEEKS = 4;
-
-    /** Sums of decimals are rounded, so that 3.4 h reads 3.4 h. */
-    private static final double PARTS_OF_AN_HOUR = 10_000;
 
     private final FleetIndex index;
     private final double inspectionHours;
@@ -112,8 +110,8 @@ public final class VisitPlanner {
                 access.stepsFor(cylinders).stream().map(step -> step.step()).toList(),
                 tasks.stream().map(IntervalTask::task).toList(),
                 inspection,
-                Math.rint(hours * PARTS_OF_AN_HOUR) / PARTS_OF_AN_HOUR,
-                access.drainedLitres(cylinders),
+                Figures.tidy(hours),
+                Figures.tidy(access.drainedLitres(cylinders)),
                 joined,
                 left);
     }

@@ -52,8 +52,8 @@ class A01_OneInjectorOverdueTest {
         assertThat(visit.labourHours()).isCloseTo(3.4, within(1e-9));
         assertThat(visit.drainedLitres()).isCloseTo(20, within(1e-9));
         assertThat(visit.why())
-                .isEqualTo("Cylinder 3: 210,000 km since fitting on 2023-01-09, 1,400 a week"
-                        + " (limit 200,000 km since fitting, site rule), by 2026-01-11."
+                .isEqualTo("Cylinder 3: 210,000 km since fitting on 2023-01-09, 1,400 a week;"
+                        + " limit 200,000 km since fitting (site rule); due 2026-01-11."
                         + " Week 2026-W10 is the earliest it can come in.");
     }
 
