@@ -18,12 +18,15 @@ final class CoxSweep {
         void failure(double time, int ties, double fraction, double total, double[] mean);
     }
 
+    private static final double LOST_DIGITS = 1e-5;
+
     private final CoxDesign design;
     private final double[] weights;
     private final double shift;
     private final double[] predictors;
     private final int width;
     private double zeroth;
+    private double peak;
     private final double[] first;
     private final double[][] second;
     private double tiedZeroth;
@@ -31,6 +34,7 @@ final class CoxSweep {
     private final double[][] tiedSecond;
     private final double[] mean;
 
+    int failures;
     double logLikelihood;
     final double[] score;
     final double[][] information;
@@ -87,11 +91,29 @@ final class CoxSweep {
             while (nextStart >= 0 && design.starts[design.byStart[nextStart]] >= time) {
                 add(design.byStart[nextStart--], -1);
             }
+            if (zeroth < LOST_DIGITS * peak) {
+                addAgain(nextStop + 1, time);
+            }
             for (int k = 0; k < ties; k++) {
                 fail(time, ties, (double) k / ties, listener);
             }
         }
         return this;
+    }
+
+    /** Units that left may have weighed so much that what they leave behind is rounding: the sums are made anew. */
+    private void addAgain(int fromStop, double time) {
+        zeroth = 0;
+        peak = 0;
+        Arrays.fill(first, 0);
+        for (double[] row : second) {
+            Arrays.fill(row, 0);
+        }
+        for (int i = fromStop; i < design.rows; i++) {
+            if (design.starts[design.byStop[i]] < time) {
+                add(design.byStop[i], 1);
+            }
+        }
     }
 
     private void clearTied() {
@@ -105,6 +127,7 @@ final class CoxSweep {
     private void add(int row, int sign) {
         double weight = sign * weights[row];
         zeroth += weight;
+        peak = Math.max(peak, zeroth);
         double[] x = design.scaled[row];
         for (int j = 0; j < width; j++) {
             double weighted = weight * x[j];
@@ -118,6 +141,7 @@ final class CoxSweep {
     private void addTied(int row) {
         double weight = weights[row];
         tiedZeroth += weight;
+        failures++;
         logLikelihood += predictors[row];
         double[] x = design.scaled[row];
         for (int j = 0; j < width; j++) {

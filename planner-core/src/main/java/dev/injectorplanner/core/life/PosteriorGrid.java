@@ -5,13 +5,15 @@ import java.util.List;
 
 /**
  * Lays the grid where the posterior is: rows of equal log(shape) outward from the mode, in each row points of equal
- * log(scale) outward from that row's own mode, until the density is e^-25 of the greatest. Steps of half a standard
- * deviation: for so smooth a density the sum is then exact to many digits.
+ * log(scale) outward from that row's own mode, until the density is e^-18 of the greatest; shapes stay within 0.02 to
+ * 200. Steps of 0.7 standard deviations: for so smooth a density the sum is then exact to many digits.
  */
 final class PosteriorGrid {
-    private static final double DROP = 25;
-    private static final double STEP = 0.5;
+    private static final double DROP = 18;
+    private static final double STEP = 0.7;
     private static final int MOST_ROWS = 400;
+    private static final double LEAST_U = Math.log(0.02);
+    private static final double MOST_U = Math.log(200);
 
     private final WeibullLikelihood likelihood;
     private final double unit;
@@ -41,7 +43,7 @@ final class PosteriorGrid {
         for (int side = -1; side <= 1; side += 2) {
             for (int i = 1; i <= MOST_ROWS; i++) {
                 double u = modeU + side * i * step;
-                if (addRow(u, top) < top - DROP) {
+                if (u < LEAST_U || u > MOST_U || addRow(u, top) < top - DROP) {
                     break;
                 }
             }
@@ -80,7 +82,7 @@ final class PosteriorGrid {
 
     /** Newton on v: minus the density is convex in v, its slope rises like an exponential, so steps are held short. */
     private Row row(double u) {
-        double v = priorV;
+        double v = empty ? priorV : likelihood.startV(Math.exp(u), priorV);
         double curve = -1 / square(priorVSd);
         for (int step = 0; step < 400; step++) {
             double slope = -(v - priorV) / square(priorVSd);
@@ -89,10 +91,6 @@ final class PosteriorGrid {
                 WeibullLikelihood.Surface s = likelihood.at(u, v);
                 slope += s.dv();
                 curve += s.dvv();
-            }
-            if (!Double.isFinite(curve)) {
-                v += 1;
-                continue;
             }
             double move = Math.max(-1, Math.min(1, -slope / curve));
             v += move;
@@ -103,10 +101,10 @@ final class PosteriorGrid {
         return new Row(v, logDensity(u, v), 1 / Math.sqrt(-curve));
     }
 
-    /** The u of the greatest row, by golden section over eight prior standard deviations, shapes 0.02 to 200. */
+    /** The u of the greatest row, by golden section over shapes 0.02 to 200. */
     private double modeOfRows() {
-        double low = Math.max(Math.log(0.02), priorU - 8 * priorUSd);
-        double high = Math.min(Math.log(200), priorU + 8 * priorUSd);
+        double low = LEAST_U;
+        double high = MOST_U;
         double golden = 0.5 * (Math.sqrt(5) - 1);
         double x = high - golden * (high - low);
         double y = low + golden * (high - low);

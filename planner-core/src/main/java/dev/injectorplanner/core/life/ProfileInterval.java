@@ -1,7 +1,5 @@
 package dev.injectorplanner.core.life;
 
-import dev.injectorplanner.core.numeric.Search;
-
 /**
  * Ends of a profile-likelihood interval: where the likelihood, made as large as it can be over the other parameter, has
  * fallen to the limit. Newton on both conditions at once (Venzon and Moolgavkar 1988, Applied Statistics 37:87-94);
@@ -75,12 +73,20 @@ final class ProfileInterval {
                 return Math.signum(reach) * Double.POSITIVE_INFINITY;
             }
         }
-        return Search.root(psi -> profile(target, g, psi, warm) - limit, inner, outer);
+        while (Math.abs(outer - inner) > 1e-11 * Math.max(1, Math.abs(outer))) {
+            double middle = 0.5 * (inner + outer);
+            if (profile(target, g, middle, warm) > limit) {
+                inner = middle;
+            } else {
+                outer = middle;
+            }
+        }
+        return inner;
     }
 
     /** The likelihood at psi, made greatest over the other parameter by Newton with halved steps. */
     private double profile(Target target, double g, double psi, double[] warm) {
-        double lambda = warm[0];
+        double lambda = start(target, g, psi, warm[0]);
         View here = view(target, g, psi, lambda);
         for (int step = 0; step < 100; step++) {
             double move = here.other2 < 0 ? -here.other / here.other2 : Math.signum(here.other);
@@ -94,12 +100,28 @@ final class ProfileInterval {
                 lambda += move;
                 here = there;
             }
-            if (Math.abs(move) < 1e-10) {
+            if (!(Math.abs(move) >= 1e-10)) {
                 break;
             }
         }
         warm[0] = lambda;
         return here.value;
+    }
+
+    /** The best of a few places to start from: the last one, that of the maximum, and others around them. */
+    private double start(Target target, double g, double psi, double last) {
+        double top = target == Target.SHAPE ? topV : topU;
+        double best = last;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double share = -0.5; share <= 1.5; share += 0.25) {
+            double lambda = top + share * (last - top);
+            double value = view(target, g, psi, lambda).value;
+            if (value > most) {
+                most = value;
+                best = lambda;
+            }
+        }
+        return best;
     }
 
     /** The likelihood seen in the parameter of interest (slope) and the other one (other, other2, cross). */

@@ -10,6 +10,7 @@ import java.util.List;
  */
 public final class ProportionalHazards {
     private static final int MOST_STEPS = 60;
+    private static final double NO_SPREAD = 1e-10;
 
     private ProportionalHazards() {}
 
@@ -88,7 +89,7 @@ public final class ProportionalHazards {
 
     private static Cholesky decomposed(CoxDesign design, CoxSweep sweep, boolean atStart) {
         Cholesky cholesky = new Cholesky(sweep.information);
-        int failed = cholesky.failedAt();
+        int failed = atStart ? firstWithout(sweep, cholesky.failedAt()) : cholesky.failedAt();
         if (failed < 0) {
             return cholesky;
         }
@@ -104,6 +105,17 @@ public final class ProportionalHazards {
                                 + " do not already say: it is a combination of them, or does not differ between the"
                                 + " units at risk when a failure happens",
                 "leave one of these columns out");
+    }
+
+    /** The first covariate without any spread among the units at risk, if it comes before {@code failed}. */
+    private static int firstWithout(CoxSweep sweep, int failed) {
+        int until = failed < 0 ? sweep.information.length : failed;
+        for (int j = 0; j < until; j++) {
+            if (!(sweep.information[j][j] > NO_SPREAD * sweep.failures)) {
+                return j;
+            }
+        }
+        return failed;
     }
 
     /** Where the likelihood has stopped growing but a coefficient still runs, there is no maximum. */

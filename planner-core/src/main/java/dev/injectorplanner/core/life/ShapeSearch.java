@@ -4,8 +4,9 @@ import dev.injectorplanner.core.check.Require;
 
 /** The shape at which the profile likelihood is greatest: Newton on log(shape), held inside a bracket. */
 final class ShapeSearch {
-    private static final double LOWEST = Math.log(1e-3);
+    private static final double LOWEST = Math.log(0.02);
     private static final double HIGHEST = Math.log(1e5);
+    private static final double SMALLEST_V = -200;
     private static final int MOST_STEPS = 200;
 
     private ShapeSearch() {}
@@ -61,14 +62,25 @@ final class ShapeSearch {
 
     private static void refuseAtEdge(double u) {
         if (u < LOWEST + 1e-9) {
-            throw new NoEstimateException(
-                    "Failures come so early after the late entries that no Weibull shape above zero fits",
-                    "check the entry ages, or add units that were watched from new");
+            throw tooEarly();
         }
         if (u > HIGHEST - 1e-9) {
             throw new NoEstimateException(
                     "All failures happened at practically the same age: the shape would be beyond 100000",
                     "check the ages, or add failures at other ages");
         }
+    }
+
+    /** Refuses a scale so far below all ages seen that it is no age at all. */
+    static void refuseTinyScale(double v) {
+        if (v < SMALLEST_V) {
+            throw tooEarly();
+        }
+    }
+
+    private static NoEstimateException tooEarly() {
+        return new NoEstimateException(
+                "Failures come so early after the late entries that no Weibull with a shape of 0.02 or more fits",
+                "check the entry ages, or add units that were watched from new");
     }
 }

@@ -40,11 +40,13 @@ public final class WeibullFit {
      * Fits the records.
      *
      * @throws NoEstimateException if the likelihood has no maximum: no failure, all failures at the largest age seen,
-     *     or late entries that point to a shape of zero
+     *     or late entries that point to a shape below 0.02
      */
     public static WeibullFit of(LifeRecords records) {
         WeibullLikelihood likelihood = new WeibullLikelihood(records);
-        return new WeibullFit(records, likelihood, ShapeSearch.logShape(records, likelihood));
+        double u = ShapeSearch.logShape(records, likelihood);
+        ShapeSearch.refuseTinyScale(likelihood.bestV(Math.exp(u)));
+        return new WeibullFit(records, likelihood, u);
     }
 
     public WeibullLife life() {

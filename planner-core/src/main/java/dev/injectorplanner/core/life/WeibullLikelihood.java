@@ -105,6 +105,14 @@ final class WeibullLikelihood {
         return Math.log(sums(shape).zeroth / events) / shape;
     }
 
+    /** A v near which the likelihood falls off for a shape, or {@code other} if that is larger and nothing failed. */
+    double startV(double shape, double other) {
+        if (events > 0) {
+            return bestV(shape);
+        }
+        return Math.max(other, Math.log(shape * sums(shape).zeroth) / shape);
+    }
+
     /** Log-likelihood on the scale of the ages themselves, with its slopes and curvatures. */
     Surface at(double u, double v) {
         double shape = Math.exp(u);

@@ -132,7 +132,7 @@ class C01_FitLawsTest {
                         new boolean[] {true, true, true, false},
                         null)))
                 .isInstanceOf(NoEstimateException.class)
-                .hasMessageContaining("no Weibull shape above zero fits");
+                .hasMessageContaining("no Weibull with a shape of 0.02 or more fits");
         assertThatThrownBy(() -> LifeRecords.of(new double[] {5}, new double[] {5}, new boolean[1], null))
                 .hasMessageContaining("entry of row 1")
                 .hasMessageContaining("below the exit");

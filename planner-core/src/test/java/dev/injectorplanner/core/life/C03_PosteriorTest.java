@@ -27,13 +27,13 @@ class C03_PosteriorTest {
     @Test
     void withoutRecordsItIsThePrior() {
         WeibullPosterior posterior = WeibullPosterior.of(LifeRecords.of(new double[0], new boolean[0]), PRIOR);
-        assertThat(posterior.logShapeStdDev()).isCloseTo(Math.log(1.4), withinPercentage(1e-6));
-        assertThat(posterior.logScaleStdDev()).isCloseTo(Math.log(1.6), withinPercentage(1e-6));
-        assertThat(posterior.centralLife().shape()).isCloseTo(2, withinPercentage(1e-6));
-        assertThat(posterior.centralLife().scale()).isCloseTo(250_000, withinPercentage(1e-6));
+        assertThat(posterior.logShapeStdDev()).isCloseTo(Math.log(1.4), withinPercentage(1e-4));
+        assertThat(posterior.logScaleStdDev()).isCloseTo(Math.log(1.6), withinPercentage(1e-4));
+        assertThat(posterior.centralLife().shape()).isCloseTo(2, withinPercentage(1e-4));
+        assertThat(posterior.centralLife().scale()).isCloseTo(250_000, withinPercentage(1e-4));
         // mean of a log-normal: median x exp(variance / 2)
         double variance = Math.log(1.4) * Math.log(1.4);
-        assertThat(posterior.meanShape()).isCloseTo(2 * Math.exp(variance / 2), withinPercentage(1e-6));
+        assertThat(posterior.meanShape()).isCloseTo(2 * Math.exp(variance / 2), withinPercentage(1e-4));
     }
 
     /** The grid against a plain sum over a far finer one, three failures among twenty. */
@@ -69,7 +69,7 @@ class C03_PosteriorTest {
         assertThat(posterior.survival(150_000)).isCloseTo(sums[2] / sums[0], withinPercentage(1e-5));
         assertThat(posterior.conditionalFailure(150_000, 20_000, 2))
                 .isCloseTo(sums[3] / sums[2], withinPercentage(1e-5));
-        assertThat(posterior.size()).isLessThan(3_000);
+        assertThat(posterior.size()).isLessThan(600);
     }
 
     @Test
