@@ -140,7 +140,7 @@ final class Assumptions {
         add(
                 "visits",
                 "one visit a truck; what is due within " + VisitPlanner.JOIN_WEEKS
-                        + " weeks after its most pressing work joins it",
+                        + " weeks after its most pressing work joins it, tests within " + VisitPlanner.TEST_JOIN_WEEKS,
                 DEFAULT);
         add(
                 "weeks",

@@ -70,6 +70,14 @@ public final class MeterTrack {
         return cumulative[after - 1] + share * (cumulative[after] - cumulative[after - 1]);
     }
 
+    /** The cumulative meter on a day before the first reading, back from it at a pace, not below a meter at 0; null without readings. */
+    @Nullable
+    Double before(double day, double perDay) {
+        return size() == 0
+                ? null
+                : Double.valueOf(Math.max(cumulative[0] - raw[0], cumulative[0] - perDay * (days[0] - day)));
+    }
+
     /**
      * What a value read off the meter on a day stands for on the cumulative line: the meter in the truck that day tells.
      * Between the last reading of one meter and the first of the next, a value at or above the old meter's last is the

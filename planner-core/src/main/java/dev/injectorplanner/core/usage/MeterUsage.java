@@ -33,7 +33,7 @@ public record MeterUsage(MeterTrack track, boolean known, double perWeek, double
 
     /**
      * Use from a day of fitting until {@code today}: by the meter noted at fitting; else by the readings around that
-     * day; else usage times time; else null. A noted meter that is above today's is not believed.
+     * day; else, before the first reading, back from it at the usage found; else null. A noted meter that is above today's is not believed.
      */
     public @Nullable Double since(LocalDate fittedOn, @Nullable Double noted, LocalDate today) {
         Double now = meterOn(today);
@@ -41,10 +41,9 @@ public record MeterUsage(MeterTrack track, boolean known, double perWeek, double
         if (then == null) {
             then = meterOn(fittedOn);
         }
-        if (now != null && then != null) {
-            return Math.max(0, now - then);
+        if (then == null && known) {
+            then = track.before(fittedOn.toEpochDay() + NOON, perWeek / 7);
         }
-        double weeks = Math.max(0, today.toEpochDay() - fittedOn.toEpochDay()) / 7.0;
-        return known ? Double.valueOf(perWeek * weeks) : null;
+        return now == null || then == null ? null : Double.valueOf(Math.max(0, now - then));
     }
 }

@@ -20,6 +20,9 @@ public final class VisitPlanner {
     /** Work due up to so many weeks after the most pressing joins the visit. */
     public static final int JOIN_WEEKS = 12;
 
+    /** A test due up to so many weeks after joins: made earlier, it would not count for the warranty's end. */
+    public static final int TEST_JOIN_WEEKS = 8;
+
     /** A task due up to so many weeks before the injector work waits for it. */
     public static final int BEFORE_WEEKS = 4;
 
@@ -58,8 +61,9 @@ public final class VisitPlanner {
     }
 
     private String whyNot(Truck truck, DueFinding finding, DueFinding turn, LocalDate turnDay) {
-        if (finding.by().isAfter(turnDay.plusWeeks(JOIN_WEEKS))) {
-            return "due more than " + JOIN_WEEKS + " weeks after this truck's visit: a later plan places it";
+        int joins = finding.action() == Action.INSPECT ? TEST_JOIN_WEEKS : JOIN_WEEKS;
+        if (finding.by().isAfter(turnDay.plusWeeks(joins))) {
+            return "due more than " + joins + " weeks after this truck's visit: a later plan places it";
         }
         if (finding.action() != Action.SERVICE) {
             return "";

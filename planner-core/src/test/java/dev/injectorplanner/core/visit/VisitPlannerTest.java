@@ -74,6 +74,13 @@ class VisitPlannerTest {
     }
 
     @Test
+    void aTestMuchLaterIsMadeInItsOwnTime() {
+        assertThat(work(replace(1, 0), test(8 * 7)).inspection()).isTrue();
+        assertThat(work(replace(1, 0), test(8 * 7 + 1)).leftOut().get(0).reason())
+                .startsWith("due more than 8 weeks");
+    }
+
+    @Test
     void aTaskThatDoesNotRideIsLeft() {
         VisitWork work = work(replace(1, 3), task("timing", 5));
         assertThat(work.tasks()).isEmpty();
