@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What is said of a file's meters that go back: the first ones in words, then how many more. */
+/** What is said of a file's meters that go back or run ahead: the first ones in words, then how many more. */
 final class MeterRemarks {
     private static final int SHOWN = 20;
 
@@ -27,7 +27,7 @@ final class MeterRemarks {
     List<Remark> remarks() {
         List<Remark> remarks = new ArrayList<>(shown);
         if (all > shown.size()) {
-            remarks.add(new Remark(file, null, "odometers go back in " + all + " readings in all"));
+            remarks.add(new Remark(file, null, all + " readings flagged in all"));
         }
         return remarks;
     }

@@ -3,14 +3,20 @@ package dev.injectorplanner.app.intake;
 import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.usage.MeterRules;
+import dev.injectorplanner.core.usage.MeterVerdict;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** Flags odometers that go back: such a reading is kept, and is a replaced meter only when its row says so. */
+/**
+ * Flags odometers that go back or run ahead: such a reading is kept, and is a replaced meter only when its row says so.
+ */
 final class MeterWatch {
+    private static final double SECONDS_A_DAY = 86_400;
     private static final Instant FOREVER = Instant.parse("9999-12-31T00:00:00Z");
 
     private final StoreWriter writer;
@@ -39,24 +45,34 @@ final class MeterWatch {
         if (later && reading.odometerKm() != null) {
             latest.put(reading.truck(), Optional.of(reading));
         }
-        previous.filter(before -> goesBack(before, reading)).ifPresent(before -> remarks.add(words(before, reading)));
+        previous.ifPresent(before -> judge(before, reading));
     }
 
-    private static boolean goesBack(Reading before, Reading reading) {
+    private void judge(Reading before, Reading reading) {
         Double was = before.odometerKm();
         Double is = reading.odometerKm();
-        return was != null && is != null && is < was && !reading.meterReplaced();
+        if (was == null || is == null) {
+            return;
+        }
+        double days = Duration.between(before.takenAt(), reading.takenAt()).toSeconds() / SECONDS_A_DAY;
+        String said = words(MeterRules.odometer(was, is, days, reading.meterReplaced()));
+        if (!said.isEmpty()) {
+            remarks.add("truck " + reading.truck() + ", odometer " + said + ", from " + km(was) + " of "
+                    + before.takenAt() + " to " + km(is) + " of " + reading.takenAt() + ": kept and flagged");
+        }
     }
 
-    private static String words(Reading before, Reading reading) {
-        return "truck " + reading.truck() + ", odometer goes back from " + km(before) + " of " + before.takenAt()
-                + " to "
-                + km(reading) + " of " + reading.takenAt()
-                + ": kept and flagged; load the row with meter_replaced yes if the meter was replaced";
+    private static String words(MeterVerdict verdict) {
+        return switch (verdict) {
+            case ROLL_BACK -> "goes back (say yes in meter_replaced if the meter was replaced)";
+            case IMPLAUSIBLE -> "goes on faster than any truck can";
+            case MILES_FOR_KM -> "goes back as if miles were entered for km";
+            case ROLL_OVER -> "passes from 999,999 to 0";
+            case ACCEPTED, NO_USE, REPLACED -> "";
+        };
     }
 
-    private static String km(Reading reading) {
-        Double km = reading.odometerKm();
-        return (km == null ? "?" : Require.plain(Math.rint(km * 10) / 10)) + " km";
+    private static String km(double km) {
+        return Require.plain(Math.rint(km * 10) / 10) + " km";
     }
 }

@@ -122,15 +122,15 @@ class IntakeTest {
     void an_odometer_that_goes_back_is_kept_and_flagged() throws IOException {
         load(Mode.GOOD_ROWS, FleetFiles.write(OneOfEach.fleet(), folder));
         Path file = write(
-                "readings.csv", "truck,taken_at,odometer_mi\nT-2,2026-01-01T00:00Z,1000\nT-2,2026-01-08T00:00Z,900\n");
+                "readings.csv", "truck,taken_at,odometer_mi\nT-2,2026-01-01T00:00Z,1000\nT-2,2026-01-08T00:00Z,400\n");
         FileReport report = load(Mode.GOOD_ROWS, List.of(file)).get(0);
         assertThat(report.tables().get(0).added()).isEqualTo(2);
         assertThat(report.remarks())
                 .extracting(Object::toString)
                 .containsExactly(
-                        "readings.csv: truck T-2, odometer goes back from 1609.3 km of 2026-01-01T00:00:00Z to 1448.4 km of"
-                                + " 2026-01-08T00:00:00Z: kept and flagged; load the row with meter_replaced yes if the meter"
-                                + " was replaced.");
+                        "readings.csv: truck T-2, odometer goes back (say yes in meter_replaced if the meter was replaced),"
+                                + " from 1609.3 km of 2026-01-01T00:00:00Z to 643.7 km of 2026-01-08T00:00:00Z:"
+                                + " kept and flagged.");
     }
 
     @Test
