@@ -52,13 +52,16 @@ public record EffectsFit(
 
     /** Cumulative hazard at all covariates 0 up to {@code time}. */
     public double baselineHazard(double time) {
-        double last = 0;
-        for (BaselinePoint point : baseline) {
-            if (point.time() > time) {
-                break;
+        int low = 0;
+        int high = baseline.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (baseline.get(middle).time() <= time) {
+                low = middle + 1;
+            } else {
+                high = middle;
             }
-            last = point.cumulativeHazard();
         }
-        return last;
+        return low == 0 ? 0 : baseline.get(low - 1).cumulativeHazard();
     }
 }

@@ -32,6 +32,10 @@ class B08_UnseenDefectsTest {
         double distance = unseen.findDistanceToLimit(truck, 0.03, 400_000).orElseThrow();
         assertThat(unseen.failureChance(truck, distance)).isCloseTo(0.03, withinPercentage(1e-3));
         assertThat(unseen.findDistanceToLimit(truck, 0.03, 0.9 * distance)).isEmpty();
+        for (double limit : new double[] {1e-12, 1e-6, 0.5, 0.999}) {
+            double due = unseen.findDistanceToLimit(truck, limit, 1e7).orElseThrow();
+            assertThat(unseen.failureChance(truck, due)).isCloseTo(limit, withinPercentage(0.02));
+        }
     }
 
     /**
