@@ -119,6 +119,17 @@ class B08_UnseenDefectsTest {
         return age < test && fails > test && random.nextDouble() < 2 / 3.0;
     }
 
+    /** Fitted 4,000 after the truck's last test: at 10,000 after it, the same as 6,000 after its own start. */
+    @Test
+    void anInjectorFittedAfterTheLastTestStartsLater() {
+        DelayTimeModel model = new DelayTimeModel(Delay.exponential(MEAN), 0.8);
+        UnseenDefects unseen = new UnseenDefects(model);
+        DefectRate rate = DefectRate.ofLife(new WeibullLife(2.6, 310_000), 1, model.delay());
+        double later = unseen.failureChance(List.of(new TestedInjector(rate.startingAt(4_000), List.of())), 10_000);
+        double itself = unseen.failureChance(List.of(new TestedInjector(rate, List.of())), 6_000);
+        assertThat(later).isCloseTo(itself, withinPercentage(1e-3));
+    }
+
     @Test
     void refusesTestsOutOfOrder() {
         assertThatThrownBy(() -> new TestedInjector(DefectRate.constant(RATE), List.of(5.0, 4.0)))
