@@ -28,6 +28,8 @@ public record EffectsFit(
     }
 
     /**
+     * The effect of one covariate.
+     *
      * @param value log of the hazard ratio for one unit more of the covariate
      * @param stdErr from the information matrix
      * @param robustStdErr allowing for several rows of one unit; null where the rows have no ids
