@@ -74,7 +74,7 @@ final class CsvRow {
     private static boolean isPlain(String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            if (!(c >= '0' && c <= '9' || c == '.' || c == '-' || c == '+' || c == 'e' || c == 'E')) {
+            if (!((c >= '0' && c <= '9') || c == '.' || c == '-' || c == '+' || c == 'e' || c == 'E')) {
                 return false;
             }
         }
@@ -109,7 +109,7 @@ final class CsvRow {
     /** A whole number from 1 to a thousand million. */
     double count(String column) {
         double value = number(column);
-        if (!(value >= 1 && value <= 1e9 && value == Math.rint(value) || Double.isNaN(value))) {
+        if (!Double.isNaN(value) && !(value >= 1 && value <= 1e9 && value == Math.rint(value))) {
             complain(column, "is not a whole number of 1 or more", "enter how many units the row stands for");
         }
         return value;

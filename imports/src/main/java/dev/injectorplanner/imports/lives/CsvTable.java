@@ -3,6 +3,7 @@ package dev.injectorplanner.imports.lives;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -60,8 +61,8 @@ final class CsvTable {
     private CsvReader<CsvRecord> reader() throws IOException {
         return CsvReader.builder()
                 .detectBomHeader(true)
-                .allowExtraFields(true)
-                .allowMissingFields(true)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .ofCsvRecord(file);
     }
 

@@ -38,7 +38,6 @@ final class CurveCommand extends FileCommand<LifeRecords> {
                 point -> out.number("age", point.age())
                         .number("atRisk", point.atRisk())
                         .number("events", point.events())
-                        .number("suspensions", point.suspensions())
                         .number("survival", point.survival())
                         .number("stdErr", point.stdErr()));
         return out.finished();

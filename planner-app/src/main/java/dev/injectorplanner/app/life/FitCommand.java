@@ -63,7 +63,6 @@ final class FitCommand extends FileCommand<LifeRecords> {
                 .number("suspensions", fit.suspensions())
                 .number("b10", fit.b10())
                 .number("meanLife", fit.life().meanLife())
-                .number("level", intervals.level())
                 .open("intervals");
         pair(out, "shape", intervals.shape());
         pair(out, "scale", intervals.scale());

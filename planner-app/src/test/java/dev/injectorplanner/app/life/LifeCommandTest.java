@@ -66,7 +66,7 @@ class LifeCommandTest {
         assertThat(err.toString()).isEmpty();
         JsonNode fit = json();
         assertThat(names(fit))
-                .contains(
+                .containsExactly(
                         "shape",
                         "scale",
                         "shapeStdErr",
@@ -139,6 +139,7 @@ class LifeCommandTest {
         assertThat(run("curve", handbook(), "--json")).isEqualTo(0);
         JsonNode points = json().get("points");
         assertThat(points.size()).isEqualTo(11);
+        assertThat(names(points.get(0))).containsExactly("age", "atRisk", "events", "survival", "stdErr");
         assertThat(points.get(0).get("age").asDouble()).isEqualTo(54);
         assertThat(points.get(0).get("atRisk").asInt()).isEqualTo(20);
         assertThat(points.get(0).get("survival").asDouble()).isCloseTo(0.95, within(1e-12));

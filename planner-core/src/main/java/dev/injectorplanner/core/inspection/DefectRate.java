@@ -10,6 +10,15 @@ public interface DefectRate {
     /** Defects per unit of age at {@code age}, zero or more. */
     double at(double age);
 
+    /**
+     * This rate begun {@code later}: none before, then counted from there. For an injector that was fitted some distance
+     * after its truck's last test.
+     */
+    default DefectRate startingAt(double later) {
+        Require.notNegative("start", later);
+        return age -> age < later ? 0 : at(age - later);
+    }
+
     /** The same rate at every age. */
     static DefectRate constant(double rate) {
         Require.notNegative("defect rate", rate);

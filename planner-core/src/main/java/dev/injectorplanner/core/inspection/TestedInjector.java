@@ -5,7 +5,8 @@ import dev.injectorplanner.core.check.Require;
 import java.util.List;
 
 /**
- * An injector in service as its tests have left it.
+ * An injector in service as its tests have left it. One fitted after its truck's last test has no tests, and its rate
+ * starts where it was fitted: {@link DefectRate#startingAt}.
  *
  * @param defects rate at which defects arise in it, by its age
  * @param testAges its ages at the tests that found nothing, ascending; empty if it has not been tested since it was new

@@ -13,8 +13,11 @@ import java.util.OptionalDouble;
  * them.
  */
 public final class UnseenDefects {
-    private static final double RELATIVE_ERROR = 1e-9;
-    private static final double NEGLIGIBLE = 1e-9;
+    private static final double RELATIVE_ERROR = 1e-7;
+    private static final double FIRST_GUESS = 1 / 64.0;
+    private static final double STRIDE = 4;
+    private static final double LOG_TOLERANCE = 1e-6;
+    private static final double NEGLIGIBLE = 1e-7;
 
     private final DelayTimeModel model;
 
@@ -35,7 +38,7 @@ public final class UnseenDefects {
 
     /**
      * How far after the last test the chance reaches {@code limit}; empty if not within {@code longest}. To about a
-     * millionth of itself.
+     * hundred-thousandth of itself.
      *
      * @param limit a chance between 0 and 1
      */
@@ -44,49 +47,76 @@ public final class UnseenDefects {
             throw new IllegalArgumentException("limit must be a chance between 0 and 1, such as 0.02: " + limit);
         }
         double allowed = -Math.log1p(-limit);
-        if (expectedFailures(injectors, longest) < allowed) {
+        double high = longest * FIRST_GUESS;
+        while (high < longest && expectedFailures(injectors, high) < allowed) {
+            high *= STRIDE;
+        }
+        high = Math.min(high, longest);
+        if (!(expectedFailures(injectors, high) >= allowed)) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(
-                Search.root(distance -> expectedFailures(injectors, distance) - allowed, 0, longest, 1e-6));
+        double low = high / STRIDE;
+        while (expectedFailures(injectors, low) >= allowed) {
+            high = low;
+            low /= STRIDE;
+        }
+        // nearly a straight line in logarithms
+        double log = Search.root(
+                at -> Math.log(Math.max(Double.MIN_NORMAL, expectedFailures(injectors, Math.exp(at))) / allowed),
+                Math.log(low),
+                Math.log(high),
+                LOG_TOLERANCE);
+        return OptionalDouble.of(Math.exp(log));
     }
 
     private double expectedFailures(List<TestedInjector> injectors, double sinceTest) {
-        double sum = 0;
-        for (TestedInjector injector : injectors) {
-            sum += expectedFailures(injector, sinceTest);
+        double sum = since(injectors, sinceTest);
+        if (model.sensitivity() < 1) {
+            for (TestedInjector injector : injectors) {
+                sum += missed(injector, sinceTest);
+            }
         }
         return sum;
     }
 
-    private double expectedFailures(TestedInjector injector, double sinceTest) {
+    /** Defects from before the last test that it and perhaps others missed, and that fail after it. */
+    private double missed(TestedInjector injector, double sinceTest) {
         List<Double> tests = injector.testAges();
-        double tested = injector.lastTestAge();
-        double sum = since(injector, tested, sinceTest);
+        double sum = 0;
         double missed = 1 - model.sensitivity();
         for (int i = tests.size() - 1; i >= 0 && missed > NEGLIGIBLE; i--) {
             double from = i == 0 ? 0 : tests.get(i - 1);
-            sum += missed * before(injector, from, tests.get(i), tested, sinceTest);
+            sum += missed * before(injector, from, tests.get(i), sinceTest);
             missed *= 1 - model.sensitivity();
         }
         return sum;
     }
 
-    private double since(TestedInjector injector, double tested, double sinceTest) {
+    /** Defects that arose after the last test, of all injectors together, and fail within {@code sinceTest} of it. */
+    private double since(List<TestedInjector> injectors, double sinceTest) {
         Delay delay = model.delay();
         double full = Math.max(0, sinceTest - delay.longest());
-        double certain = AdaptiveQuadrature.integrate(w -> injector.defects().at(tested + w), 0, full, RELATIVE_ERROR);
+        double certain = AdaptiveQuadrature.integrate(w -> defects(injectors, w), 0, full, RELATIVE_ERROR);
         return certain
                 + AdaptiveQuadrature.integrate(
-                        w -> injector.defects().at(tested + w) * delay.chanceWithin(sinceTest - w),
+                        w -> defects(injectors, w) * delay.chanceWithin(sinceTest - w),
                         full,
                         sinceTest,
                         RELATIVE_ERROR);
     }
 
+    private static double defects(List<TestedInjector> injectors, double sinceTest) {
+        double sum = 0;
+        for (TestedInjector injector : injectors) {
+            sum += injector.defects().at(injector.lastTestAge() + sinceTest);
+        }
+        return sum;
+    }
+
     /** Defects that arose between two ages before the last test and fail after it. */
-    private double before(TestedInjector injector, double from, double to, double tested, double sinceTest) {
+    private double before(TestedInjector injector, double from, double to, double sinceTest) {
         Delay delay = model.delay();
+        double tested = injector.lastTestAge();
         double start = Math.max(from, tested - delay.longest());
         if (start >= to) {
             return 0;

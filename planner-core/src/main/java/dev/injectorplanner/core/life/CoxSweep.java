@@ -10,6 +10,8 @@ final class CoxSweep {
     /** What is told of each tied failure at each failure time. */
     interface Listener {
         /**
+         * Told once for each failure.
+         *
          * @param time the failure time; times come in descending order
          * @param fraction k / d
          * @param total sum of exp(predictor - shift) over those at risk, tied failures lowered by the fraction

@@ -34,6 +34,8 @@ public final class EffectRecords {
     }
 
     /**
+     * Rows as columns; every column is copied.
+     *
      * @param starts null for all 0
      * @param stops above the start
      * @param events true where the stretch ends with a failure

@@ -28,6 +28,8 @@ public record EffectsFit(
     }
 
     /**
+     * The effect of one covariate.
+     *
      * @param value log of the hazard ratio for one unit more of the covariate
      * @param stdErr from the information matrix
      * @param robustStdErr allowing for several rows of one unit; null where the rows have no ids
@@ -52,13 +54,16 @@ public record EffectsFit(
 
     /** Cumulative hazard at all covariates 0 up to {@code time}. */
     public double baselineHazard(double time) {
-        double last = 0;
-        for (BaselinePoint point : baseline) {
-            if (point.time() > time) {
-                break;
+        int low = 0;
+        int high = baseline.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (baseline.get(middle).time() <= time) {
+                low = middle + 1;
+            } else {
+                high = middle;
             }
-            last = point.cumulativeHazard();
         }
-        return last;
+        return low == 0 ? 0 : baseline.get(low - 1).cumulativeHazard();
     }
 }

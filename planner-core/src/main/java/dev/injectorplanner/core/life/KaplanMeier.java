@@ -15,6 +15,8 @@ public record KaplanMeier(List<Point> points) {
     }
 
     /**
+     * One step of the curve.
+     *
      * @param age exit age
      * @param atRisk units under observation and alive just before this age
      * @param events units that failed at this age

@@ -38,6 +38,8 @@ public final class LifeRecords {
     }
 
     /**
+     * Rows as columns; every column is copied.
+     *
      * @param entries age at which observation began, 0 for from new; null for all 0 (left truncation: Klein and
      *     Moeschberger 2003, section 3.5)
      * @param exits age at failure or when last seen alive, above the entry
@@ -49,8 +51,8 @@ public final class LifeRecords {
             double @Nullable [] entries, double[] exits, boolean[] events, long @Nullable [] counts) {
         int rows = exits.length;
         if (events.length != rows
-                || entries != null && entries.length != rows
-                || counts != null && counts.length != rows) {
+                || (entries != null && entries.length != rows)
+                || (counts != null && counts.length != rows)) {
             throw new IllegalArgumentException("columns differ in length: exits " + rows + ", events " + events.length);
         }
         boolean anyEntry = false;

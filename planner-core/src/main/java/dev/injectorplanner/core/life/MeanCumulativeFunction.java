@@ -17,6 +17,8 @@ public record MeanCumulativeFunction(List<Point> points) {
     }
 
     /**
+     * One step of the function.
+     *
      * @param age age of the failures
      * @param atRisk units watched at this age, those ending at it included
      * @param events failures at this age over all units

@@ -27,6 +27,8 @@ final class ProfileInterval {
     }
 
     /**
+     * Both ends.
+     *
      * @param g logarithm of the cumulative hazard at the quantile; 0 for the scale itself
      * @param reach a first guess of the distance from the maximum to each end
      * @return ends on the natural scale, quantiles in units of the largest exit

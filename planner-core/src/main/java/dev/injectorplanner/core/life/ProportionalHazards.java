@@ -44,7 +44,7 @@ public final class ProportionalHazards {
             }
             beta = next;
             here = there;
-            if (size(move) < 1e-9) {
+            if (size(move) < 1e-7) {
                 return new CoxResult(design, beta, here, decomposed(design, here, false)).fit(logLikelihoodNull);
             }
             refuseSeparated(design, move, gain);

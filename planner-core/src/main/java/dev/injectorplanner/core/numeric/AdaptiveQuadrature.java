@@ -4,24 +4,25 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * Integrals by adaptive bisection of the 7-point Gauss and 15-point Kronrod pair. Nodes and weights: Piessens, de
- * Doncker-Kapenga, Ueberhuber and Kahaner (1983), QUADPACK, routine qk15.
+ * Doncker-Kapenga, Ueberhuber and Kahaner (1983), QUADPACK, routine qk15, as is the
+ * judgement of the error: the 15-point value is far better than its distance from the 7-point one.
  */
 public final class AdaptiveQuadrature {
     private static final double[] NODE = {
-        0.991455371120812639206854697526329, 0.949107912342758524526189684047851,
-        0.864864423359769072789712788640926, 0.741531185599394439863864773280788,
-        0.586087235467691130294144691693013, 0.405845151377397166906606412076961,
-        0.207784955007898467600689403773245, 0.0
+        0.9914553711208126, 0.9491079123427585,
+        0.8648644233597691, 0.7415311855993945,
+        0.5860872354676911, 0.4058451513773972,
+        0.20778495500789848, 0.0
     };
     private static final double[] KRONROD = {
-        0.022935322010529224963732008058970, 0.063092092629978553290700663189204,
-        0.104790010322250183839876322541518, 0.140653259715525918745189590510238,
-        0.169004726639267902826583426598550, 0.190350578064785409913256402421014,
-        0.204432940075298892414161999234649, 0.209482141084727828012999174891714
+        0.022935322010529224, 0.06309209262997856,
+        0.10479001032225019, 0.14065325971552592,
+        0.1690047266392679, 0.19035057806478542,
+        0.20443294007529889, 0.20948214108472782
     };
     private static final double[] GAUSS = {
-        0.129484966168869693270611432679082, 0.279705391489276667901467771423780,
-        0.381830050505118944950369775488975, 0.417959183673469387755102040816327
+        0.1294849661688697, 0.27970539148927664,
+        0.3818300505051189, 0.4179591836734694
     };
     private static final int DEEPEST = 48;
 
@@ -74,7 +75,10 @@ public final class AdaptiveQuadrature {
                     gauss += GAUSS[i / 2] * (low + high);
                 }
             }
-            return new Panel(from, to, kronrod * half, absolute * Math.abs(half), Math.abs((kronrod - gauss) * half));
+            double size = absolute * Math.abs(half);
+            double apart = Math.abs((kronrod - gauss) * half);
+            double shrunk = size == 0 ? 0 : Math.min(1, Math.pow(200 * apart / size, 1.5)) * size;
+            return new Panel(from, to, kronrod * half, size, Math.min(apart, shrunk));
         }
     }
 }

@@ -38,7 +38,7 @@ public final class AgeReplacement {
         guard(planned, failure);
         double runToFailure = failure / life.meanLife();
         AgeReplacementPolicy never = new AgeReplacementPolicy(null, runToFailure, runToFailure);
-        boolean falling = life instanceof WeibullLife && ((WeibullLife) life).shape() <= 1;
+        boolean falling = life instanceof WeibullLife weibull && weibull.shape() <= 1;
         if (failure <= planned || falling) {
             return never;
         }

@@ -32,6 +32,10 @@ class B08_UnseenDefectsTest {
         double distance = unseen.findDistanceToLimit(truck, 0.03, 400_000).orElseThrow();
         assertThat(unseen.failureChance(truck, distance)).isCloseTo(0.03, withinPercentage(1e-3));
         assertThat(unseen.findDistanceToLimit(truck, 0.03, 0.9 * distance)).isEmpty();
+        for (double limit : new double[] {1e-12, 1e-6, 0.5, 0.999}) {
+            double due = unseen.findDistanceToLimit(truck, limit, 1e7).orElseThrow();
+            assertThat(unseen.failureChance(truck, due)).isCloseTo(limit, withinPercentage(0.02));
+        }
     }
 
     /**
@@ -113,6 +117,17 @@ class B08_UnseenDefectsTest {
 
     private static boolean found(SplittableRandom random, double age, double fails, double test) {
         return age < test && fails > test && random.nextDouble() < 2 / 3.0;
+    }
+
+    /** Fitted 4,000 after the truck's last test: at 10,000 after it, the same as 6,000 after its own start. */
+    @Test
+    void anInjectorFittedAfterTheLastTestStartsLater() {
+        DelayTimeModel model = new DelayTimeModel(Delay.exponential(MEAN), 0.8);
+        UnseenDefects unseen = new UnseenDefects(model);
+        DefectRate rate = DefectRate.ofLife(new WeibullLife(2.6, 310_000), 1, model.delay());
+        double later = unseen.failureChance(List.of(new TestedInjector(rate.startingAt(4_000), List.of())), 10_000);
+        double itself = unseen.failureChance(List.of(new TestedInjector(rate, List.of())), 6_000);
+        assertThat(later).isCloseTo(itself, withinPercentage(1e-3));
     }
 
     @Test

@@ -84,7 +84,7 @@ class C01_FitLawsTest {
                 Arrays.fill(events, true);
                 WeibullFit fit = WeibullFit.of(LifeRecords.of(exits, events));
                 // ages below 1 are read as 1 and all are rounded: the truth comes back only where that is slight
-                if (scale == 1e7 || scale == 400 && shape >= 1) {
+                if (scale == 1e7 || (scale == 400 && shape >= 1)) {
                     near(fit.scale(), scale, 0.03 / Math.min(1, shape));
                     near(fit.shape(), shape, 0.05);
                 }

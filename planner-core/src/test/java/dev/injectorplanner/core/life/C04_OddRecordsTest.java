@@ -61,12 +61,14 @@ class C04_OddRecordsTest {
         assertThat(fit.shapeStdErr()).as(where).isPositive().isFinite();
         assertThat(fit.scaleStdErr()).as(where).isPositive().isFinite();
         WeibullIntervals intervals = fit.intervals(0.95);
-        for (WeibullIntervals.Pair pair : List.of(intervals.shape(), intervals.scale(), intervals.b10())) {
-            double value =
-                    pair == intervals.shape() ? fit.shape() : pair == intervals.scale() ? fit.scale() : fit.b10();
-            assertThat(pair.fisher().contains(value)).as(where).isTrue();
-            assertThat(pair.profile().contains(value)).as(where).isTrue();
-        }
+        around(intervals.shape(), fit.shape(), where);
+        around(intervals.scale(), fit.scale(), where);
+        around(intervals.b10(), fit.b10(), where);
+    }
+
+    private static void around(WeibullIntervals.Pair pair, double value, String where) {
+        assertThat(pair.fisher().contains(value)).as(where).isTrue();
+        assertThat(pair.profile().contains(value)).as(where).isTrue();
     }
 
     /**
