@@ -1,0 +1,137 @@
+package dev.injectorplanner.core.option;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Prices the ways to treat one truck. Against no visit, cylinders B in week t cost the sum over B of [D(t) - D later -
+ * share] plus set-up of the union of access steps, downtime, and what rides along. Source: grouping by deferral costs,
+ * Wildeman, Dekker and Smit (1997), European Journal of Operational Research 99:530-551; the shares inside the planned
+ * costs are taken out again, since the union is paid in full.
+ */
+public final class OptionPricer {
+    private final CylinderSets sets;
+    private final Rates rates;
+    private final List<CylinderPrice> prices;
+    private final List<Rider> riders;
+    private final int weeks;
+
+    /**
+     * @param prices cylinders that may be replaced, each for the same weeks
+     * @param riders inspection and tasks that are near
+     * @param weeks weeks in the horizon
+     */
+    public OptionPricer(CylinderSets sets, Rates rates, List<CylinderPrice> prices, List<Rider> riders, int weeks) {
+        this.sets = sets;
+        this.rates = rates;
+        this.prices = List.copyOf(prices);
+        this.riders = List.copyOf(riders);
+        this.weeks = weeks;
+    }
+
+    /**
+     * Ways that cost less than no visit: for each week the best few sets, the riders alone, and each task that makes a
+     * visit by itself. Of the sets of a week those are kept of which none takes fewer hours at less cost.
+     *
+     * @param kept the most sets a week
+     * @return by week, cheapest first within a week
+     */
+    public List<PricedVisit> worthwhile(int kept) {
+        List<PricedVisit> all = new ArrayList<>();
+        for (int week = 0; week < weeks; week++) {
+            List<PricedVisit> ofWeek = bestSets(week, kept);
+            riders.stream().filter(rider -> !rider.rides()).map(only(week)).forEach(ofWeek::add);
+            List<Rider> along = along(week);
+            if (!along.isEmpty()) {
+                ofWeek.add(price(week, 0, along));
+            }
+            ofWeek.removeIf(visit -> visit.cost() >= 0);
+            ofWeek.sort(Comparator.comparingDouble(PricedVisit::cost).thenComparingInt(PricedVisit::set));
+            all.addAll(ofWeek);
+        }
+        return all;
+    }
+
+    private java.util.function.Function<Rider, PricedVisit> only(int week) {
+        return rider -> price(week, 0, List.of(rider));
+    }
+
+    /** The cheapest set of a week, whatever it costs; riders that pay come along. */
+    public PricedVisit best(int week) {
+        return bestSets(week, 1).get(0);
+    }
+
+    /** A given set in a week, with the riders that pay. */
+    public PricedVisit price(int week, int set) {
+        return price(week, set, along(week));
+    }
+
+    /** Weeks priced. */
+    public int weeks() {
+        return weeks;
+    }
+
+    private List<Rider> along(int week) {
+        return riders.stream()
+                .filter(rider -> rider.rides() && rider.addedIn(week, rates) < 0)
+                .toList();
+    }
+
+    /**
+     * The undominated sets of a week, at most {@code kept}: the cheapest, then the cheapest of those that take fewer
+     * hours, and so on. Of equal ones the one with the lower mask.
+     */
+    private List<PricedVisit> bestSets(int week, int kept) {
+        List<Rider> along = along(week);
+        double[] costs = costs(week);
+        List<PricedVisit> best = new ArrayList<>();
+        double below = Double.POSITIVE_INFINITY;
+        while (best.size() < kept) {
+            int cheapest = 0;
+            for (int set = 1; set < costs.length; set++) {
+                if (sets.labourHours(set) < below
+                        && costs[set] < Double.POSITIVE_INFINITY
+                        && (cheapest == 0 || costs[set] < costs[cheapest])) {
+                    cheapest = set;
+                }
+            }
+            if (cheapest == 0) {
+                break;
+            }
+            below = sets.labourHours(cheapest) - 1e-9;
+            best.add(price(week, cheapest, along));
+        }
+        return best;
+    }
+
+    /** Cost of every set without riders; infinite where a set holds a cylinder that has no price. */
+    private double[] costs(int week) {
+        double[] gain = new double[sets.cylinders()];
+        java.util.Arrays.fill(gain, Double.POSITIVE_INFINITY);
+        prices.forEach(price -> gain[price.cylinder() - 1] = price.gain(week));
+        double[] costs = new double[sets.count()];
+        double[] gains = new double[sets.count()];
+        for (int set = 1; set < costs.length; set++) {
+            gains[set] = gains[set & (set - 1)] + gain[Integer.numberOfTrailingZeros(set)];
+            costs[set] = gains[set] + sets.setUpCost(set, rates) + rates.downtime(sets.labourHours(set));
+        }
+        return costs;
+    }
+
+    private PricedVisit price(int week, int set, List<Rider> along) {
+        double gains = 0;
+        for (CylinderPrice price : prices) {
+            if ((set & 1 << (price.cylinder() - 1)) != 0) {
+                gains += price.gain(week);
+            }
+        }
+        double riderHours = along.stream().mapToDouble(Rider::labourHours).sum();
+        double hours = sets.labourHours(set) + riderHours;
+        double setUp = set == 0 ? rates.bayPerVisit() : sets.setUpCost(set, rates);
+        double ridersCost = riderHours * rates.labourPerHour()
+                + along.stream().mapToDouble(rider -> rider.costIn(week)).sum();
+        return new PricedVisit(
+                week, set, along, hours, rates.truckDays(hours), gains, setUp, rates.downtime(hours), ridersCost);
+    }
+}

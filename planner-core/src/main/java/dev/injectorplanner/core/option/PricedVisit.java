@@ -1,0 +1,41 @@
+package dev.injectorplanner.core.option;
+
+import java.util.List;
+
+/**
+ * One way to treat a truck, with what its price is made of.
+ *
+ * @param week weeks from the plan's first
+ * @param set cylinders whose injectors are replaced, as a mask of {@link CylinderSets}; 0 for none
+ * @param riders inspection and tasks done along, or alone
+ * @param labourHours labour of all of it
+ * @param truckDays days the truck stands
+ * @param gains cost of the cylinders against leaving them, before set-up
+ * @param setUp cost of the set-up
+ * @param downtime cost of standing
+ * @param ridersCost labour of the riders and what doing them then costs against not doing them
+ */
+public record PricedVisit(
+        int week,
+        int set,
+        List<Rider> riders,
+        double labourHours,
+        double truckDays,
+        double gains,
+        double setUp,
+        double downtime,
+        double ridersCost) {
+    public PricedVisit {
+        riders = List.copyOf(riders);
+    }
+
+    /** Cost against no visit; below zero it saves. */
+    public double cost() {
+        return gains + setUp + downtime + ridersCost;
+    }
+
+    /** Cylinders, ascending. */
+    public List<Integer> cylinders() {
+        return CylinderSets.cylindersOf(set);
+    }
+}
