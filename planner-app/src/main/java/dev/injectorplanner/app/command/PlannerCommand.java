@@ -1,8 +1,9 @@
 package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.demo.DemoFolder.NotTheDemoException;
+import dev.injectorplanner.app.life.LifeCommand;
 import dev.injectorplanner.app.output.Sheets.SheetException;
-import dev.injectorplanner.app.planning.Planning.UnknownDepotException;
+import dev.injectorplanner.app.planning.Planning.NothingToPlanException;
 import dev.injectorplanner.app.store.StoreException;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.imports.FileRefusedException;
@@ -16,7 +17,13 @@ import picocli.CommandLine.ParseResult;
         mixinStandardHelpOptions = true,
         version = "Injector Planner",
         description = "Plans injector work for a fleet of diesel trucks.",
-        subcommands = {DemoCommand.class, LoadCommand.class, CheckCommand.class, PlanCommand.class, SheetsCommand.class
+        subcommands = {
+            DemoCommand.class,
+            LoadCommand.class,
+            CheckCommand.class,
+            PlanCommand.class,
+            SheetsCommand.class,
+            LifeCommand.class
         })
 public final class PlannerCommand {
     /** Input was refused, or the store could not be used. */
@@ -36,7 +43,7 @@ public final class PlannerCommand {
         if (e instanceof FileRefusedException
                 || e instanceof InvalidValueException
                 || e instanceof StoreException
-                || e instanceof UnknownDepotException
+                || e instanceof NothingToPlanException
                 || e instanceof SheetException
                 || e instanceof NotTheDemoException) {
             commandLine.getErr().println(e.getMessage());

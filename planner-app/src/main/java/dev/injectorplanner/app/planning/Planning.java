@@ -27,25 +27,29 @@ public final class Planning {
      * Plans one depot, or all.
      *
      * @param depot the depot, or null for all
-     * @throws UnknownDepotException where there is no such depot, naming those there are
+     * @throws NothingToPlanException where there is no such depot, naming those there are, or no truck
      */
     public Planned plan(LocalDate today, Policy policy, @Nullable String depot) {
         FleetSnapshot fleet =
                 depot == null ? store.snapshot() : store.findSnapshot(depot).orElseThrow(() -> unknown(depot));
+        if (fleet.trucks().isEmpty()) {
+            throw new NothingToPlanException((depot == null ? "The store" : "Depot " + depot)
+                    + " has no trucks yet. Mend: load files first, or try the demo.");
+        }
         return new Planned(fleet, planner.plan(fleet, policy, today));
     }
 
-    private UnknownDepotException unknown(String depot) {
+    private NothingToPlanException unknown(String depot) {
         String known = store.snapshot().depots().stream().map(Depot::depot).collect(Collectors.joining(", "));
-        return new UnknownDepotException("--depot " + depot + ": there is no such depot. Mend: "
+        return new NothingToPlanException("--depot " + depot + ": there is no such depot. Mend: "
                 + (known.isEmpty() ? "load the depots first." : "choose one of " + known + "."));
     }
 
-    /** A depot that is not there. */
-    public static final class UnknownDepotException extends RuntimeException {
+    /** There is no such depot, or no truck in it. */
+    public static final class NothingToPlanException extends RuntimeException {
         private static final long serialVersionUID = 1L;
 
-        UnknownDepotException(String message) {
+        NothingToPlanException(String message) {
             super(message);
         }
     }
