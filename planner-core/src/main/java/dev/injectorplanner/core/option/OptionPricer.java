@@ -1,8 +1,10 @@
 package dev.injectorplanner.core.option;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * Prices the ways to treat one truck. Against no visit, cylinders B in week t cost the sum over B of [D(t) - D later -
@@ -53,7 +55,7 @@ public final class OptionPricer {
         return all;
     }
 
-    private java.util.function.Function<Rider, PricedVisit> only(int week) {
+    private Function<Rider, PricedVisit> only(int week) {
         return rider -> price(week, 0, List.of(rider));
     }
 
@@ -65,6 +67,11 @@ public final class OptionPricer {
     /** A given set in a week, with the riders that pay. */
     public PricedVisit price(int week, int set) {
         return price(week, set, along(week));
+    }
+
+    /** Cylinders that have a price, ascending. */
+    public List<Integer> pricedCylinders() {
+        return prices.stream().map(CylinderPrice::cylinder).sorted().toList();
     }
 
     /** Weeks priced. */
@@ -108,7 +115,7 @@ public final class OptionPricer {
     /** Cost of every set without riders; infinite where a set holds a cylinder that has no price. */
     private double[] costs(int week) {
         double[] gain = new double[sets.cylinders()];
-        java.util.Arrays.fill(gain, Double.POSITIVE_INFINITY);
+        Arrays.fill(gain, Double.POSITIVE_INFINITY);
         prices.forEach(price -> gain[price.cylinder() - 1] = price.gain(week));
         double[] costs = new double[sets.count()];
         double[] gains = new double[sets.count()];
@@ -119,7 +126,11 @@ public final class OptionPricer {
         return costs;
     }
 
-    private PricedVisit price(int week, int set, List<Rider> along) {
+    /** A given set in a week with given riders; nothing at all costs nothing. */
+    public PricedVisit price(int week, int set, List<Rider> along) {
+        if (set == 0 && along.isEmpty()) {
+            return new PricedVisit(week, 0, List.of(), 0, 0, 0, 0, 0, 0);
+        }
         double gains = 0;
         for (CylinderPrice price : prices) {
             if ((set & 1 << (price.cylinder() - 1)) != 0) {

@@ -1,0 +1,107 @@
+package dev.injectorplanner.core.option;
+
+import dev.injectorplanner.core.units.Figures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Why a visit is what it is: why these cylinders, why this week, what was left out. Every figure is a cost against the
+ * visit as planned, in the site's currency: above zero the other way is dearer.
+ *
+ * @param saves what the visit saves against none
+ * @param setUp its set-up
+ * @param downtime cost of standing
+ * @param done cylinders it does, each with what the visit would cost more without it
+ * @param left cylinders it leaves, each with what the visit would cost more with it
+ * @param weekEarlier what the same work costs more a week earlier, or null in the first week
+ * @param weekLater what it costs more a week later, or null in the last week
+ */
+public record VisitReason(
+        double saves,
+        double setUp,
+        double downtime,
+        List<Cylinder> done,
+        List<Cylinder> left,
+        @Nullable Double weekEarlier,
+        @Nullable Double weekLater) {
+    public VisitReason {
+        done = List.copyOf(done);
+        left = List.copyOf(left);
+    }
+
+    /**
+     * A cylinder and the other way with it.
+     *
+     * @param cylinder the cylinder
+     * @param otherWayCosts what the visit costs more with the cylinder the other way
+     */
+    public record Cylinder(int cylinder, double otherWayCosts) {}
+
+    /** The reason of a visit that a pricer priced. */
+    public static VisitReason of(OptionPricer pricer, PricedVisit visit) {
+        int week = visit.week();
+        double cost = visit.cost();
+        List<Cylinder> done = new ArrayList<>();
+        List<Cylinder> left = new ArrayList<>();
+        for (int cylinder : pricer.pricedCylinders()) {
+            int bit = CylinderSets.maskOf(List.of(cylinder));
+            double other = pricer.price(week, visit.set() ^ bit, visit.riders()).cost() - cost;
+            ((visit.set() & bit) != 0 ? done : left).add(new Cylinder(cylinder, other));
+        }
+        return new VisitReason(
+                -cost,
+                visit.setUp(),
+                visit.downtime(),
+                done,
+                left,
+                week == 0 ? null : Double.valueOf(moved(pricer, visit, week - 1)),
+                week == pricer.weeks() - 1 ? null : Double.valueOf(moved(pricer, visit, week + 1)));
+    }
+
+    private static double moved(OptionPricer pricer, PricedVisit visit, int week) {
+        return pricer.price(week, visit.set(), visit.riders()).cost() - visit.cost();
+    }
+
+    /** In words, two or three sentences. */
+    public String words() {
+        StringBuilder words = new StringBuilder("Saves ").append(money(saves)).append(" against no visit.");
+        if (done.size() > 1) {
+            words.append(" Set-up ")
+                    .append(money(setUp))
+                    .append(" is shared by ")
+                    .append(done.size())
+                    .append('.');
+        }
+        List<String> others = left.stream()
+                .filter(each -> each.otherWayCosts() > 0)
+                .map(each -> each.cylinder() + " (" + money(each.otherWayCosts()) + ")")
+                .toList();
+        if (!done.isEmpty() && !others.isEmpty()) {
+            words.append(" Doing another as well would cost more: cylinder ")
+                    .append(String.join(", ", others))
+                    .append('.');
+        }
+        return words.append(weeks()).toString();
+    }
+
+    private String weeks() {
+        List<String> moves = new ArrayList<>();
+        if (weekEarlier != null) {
+            moves.add("a week earlier " + signed(weekEarlier));
+        }
+        if (weekLater != null) {
+            moves.add("a week later " + signed(weekLater));
+        }
+        return moves.isEmpty() ? "" : " " + moves.stream().collect(Collectors.joining(", ", "Moved ", "."));
+    }
+
+    private static String signed(double cost) {
+        return cost < 0 ? "saves " + money(-cost) : "costs " + money(cost);
+    }
+
+    private static String money(double amount) {
+        return Figures.whole(Math.rint(amount));
+    }
+}
