@@ -32,7 +32,7 @@ final class BatchMerge<R> {
     List<Change> run() {
         List<Placed<R>> good = withPlace(withReferences());
         List<R> rows = good.stream().map(Placed::row).toList();
-        watchMeters(rows, true);
+        destination.meters().prepare(only(rows, Reading.class));
         List<Change> changes = destination.writer().merge(batch.table().rowType(), rows, destination.writes());
         rows.forEach(destination.references()::add);
         destination.places().add(only(rows, FittedInjector.class));
@@ -42,7 +42,7 @@ final class BatchMerge<R> {
                 added.add(rows.get(i));
             }
         }
-        watchMeters(added, false);
+        destination.meters().take(only(added, Reading.class));
         return changes;
     }
 
@@ -89,16 +89,6 @@ final class BatchMerge<R> {
                         "cylinder " + other.cylinder() + " of truck " + other.truck() + " holds the injector fitted on "
                                 + other.fittedOn() + " " + until,
                         "enter that one's removed_on, or correct this row's days");
-    }
-
-    private void watchMeters(List<R> rows, boolean before) {
-        for (Reading reading : only(rows, Reading.class)) {
-            if (before) {
-                destination.meters().prepare(reading);
-            } else {
-                destination.meters().take(reading);
-            }
-        }
     }
 
     private static <T> List<T> only(List<?> rows, Class<T> type) {

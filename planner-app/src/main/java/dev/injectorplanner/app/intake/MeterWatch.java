@@ -8,7 +8,11 @@ import dev.injectorplanner.core.usage.MeterVerdict;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -32,20 +36,42 @@ final class MeterWatch {
         remarks = to;
     }
 
-    /** Before a reading is stored: looks up the truck's latest one. */
-    void prepare(Reading reading) {
-        latest.computeIfAbsent(reading.truck(), truck -> writer.findReadingBefore(truck, FOREVER));
+    /** Before readings are stored: looks up the latest one of each truck. */
+    void prepare(List<Reading> readings) {
+        for (Reading reading : readings) {
+            latest.computeIfAbsent(reading.truck(), truck -> writer.findReadingBefore(truck, FOREVER));
+        }
     }
 
-    /** After a new reading was stored. */
-    void take(Reading reading) {
-        Optional<Reading> last = latest.getOrDefault(reading.truck(), Optional.empty());
-        boolean later = last.isEmpty() || last.get().takenAt().isBefore(reading.takenAt());
-        Optional<Reading> previous = later ? last : writer.findReadingBefore(reading.truck(), reading.takenAt());
-        if (later && reading.odometerKm() != null) {
-            latest.put(reading.truck(), Optional.of(reading));
+    /**
+     * After new readings were stored: judges each against the one before it, among these and what was stored before the
+     * first of them. One look a truck at most, and none where they follow the truck's latest.
+     */
+    void take(List<Reading> added) {
+        Map<String, List<Reading>> byTruck = new LinkedHashMap<>();
+        added.forEach(reading -> byTruck.computeIfAbsent(reading.truck(), truck -> new ArrayList<>())
+                .add(reading));
+        byTruck.forEach(this::take);
+    }
+
+    private void take(String truck, List<Reading> added) {
+        List<Reading> inTime =
+                added.stream().sorted(Comparator.comparing(Reading::takenAt)).toList();
+        Optional<Reading> last = latest.getOrDefault(truck, Optional.empty());
+        Instant first = inTime.get(0).takenAt();
+        boolean follows = last.isEmpty() || last.get().takenAt().isBefore(first);
+        Optional<Reading> previous = follows ? last : writer.findReadingBefore(truck, first);
+        for (Reading reading : inTime) {
+            previous.ifPresent(before -> judge(before, reading));
+            if (reading.odometerKm() != null) {
+                previous = Optional.of(reading);
+            }
         }
-        previous.ifPresent(before -> judge(before, reading));
+        Optional<Reading> end = previous;
+        if (end.isPresent()
+                && (last.isEmpty() || last.get().takenAt().isBefore(end.get().takenAt()))) {
+            latest.put(truck, end);
+        }
     }
 
     private void judge(Reading before, Reading reading) {
