@@ -1,7 +1,12 @@
 package dev.injectorplanner.core.condition;
 
+import dev.injectorplanner.core.history.Clock;
 import dev.injectorplanner.core.history.LifeBook;
+import dev.injectorplanner.core.history.LifeEnd;
 import dev.injectorplanner.core.history.LifeHistory;
+import dev.injectorplanner.core.history.PartLife;
+import dev.injectorplanner.core.history.RemainingDelay;
+import dev.injectorplanner.core.history.Span;
 import dev.injectorplanner.core.history.UnitLife;
 import dev.injectorplanner.core.life.EffectRecords;
 import dev.injectorplanner.core.life.EffectsFit;
@@ -32,25 +37,35 @@ public final class ConditionFit {
     public static final int FAILURES_PER_SIGN = 10;
 
     private static final int MOST_PIECES = 200_000;
+    private static final double SLOW = 10;
 
     private final LifeHistory history;
     private final LifeBook lives;
     private final FleetSigns signs;
+    private final RemainingDelay remaining;
     private final LocalDate today;
     private final List<Piece> pieces = new ArrayList<>();
 
     private record Piece(double start, double stop, boolean failed, Set<Sign> signs) {}
 
-    private ConditionFit(LifeHistory history, LifeBook lives, FleetSigns signs, LocalDate today) {
+    private ConditionFit(
+            LifeHistory history, LifeBook lives, FleetSigns signs, RemainingDelay remaining, LocalDate today) {
         this.history = history;
         this.lives = lives;
         this.signs = signs;
+        this.remaining = remaining;
         this.today = today;
     }
 
-    /** Learns from a history. Beyond 200,000 pieces of life every so many-th injector tells. */
-    public static ConditionModel of(LifeHistory history, LifeBook lives, FleetSigns signs, LocalDate today) {
-        return new ConditionFit(history, lives, signs, today).fit();
+    /**
+     * Learns from a history. Beyond 200,000 pieces of life every so many-th injector tells.
+     *
+     * @param remaining what an injector found worn would have run on, as for the lives: it counts as failed where that falls
+     *     into the twelve weeks in which it came out
+     */
+    public static ConditionModel of(
+            LifeHistory history, LifeBook lives, FleetSigns signs, RemainingDelay remaining, LocalDate today) {
+        return new ConditionFit(history, lives, signs, remaining, today).fit();
     }
 
     private ConditionModel fit() {
@@ -76,26 +91,39 @@ public final class ConditionFit {
         LocalDate next = LocalDate.ofEpochDay(first + (toLandmark == 0 ? LANDMARK_DAYS : toLandmark));
         while (from.toEpochDay() < last) {
             LocalDate until = next.toEpochDay() < last ? next : unit.exitOn();
-            piece(unit, from, until);
+            piece(unit, from, until, next);
             from = until;
             next = next.plusDays(LANDMARK_DAYS);
         }
     }
 
-    private void piece(UnitLife unit, LocalDate from, LocalDate until) {
-        var model = lives.of(unit.part(), unit.origin());
-        Double start = history.ageOn(unit, from, model.clock());
-        Double stop = history.ageOn(unit, until, model.clock());
-        var span = unit.on(model.clock());
+    private void piece(UnitLife unit, LocalDate from, LocalDate until, LocalDate windowEnd) {
+        PartLife model = lives.of(unit.part(), unit.origin());
+        Clock clock = model.clock();
+        Span span = unit.on(clock);
+        Double start = history.ageOn(unit, from, clock);
+        Double stop = history.ageOn(unit, until, clock);
         if (start == null || stop == null || span == null) {
             return;
         }
-        boolean ends = until.equals(unit.exitOn());
-        double begun = model.life().cumulativeHazard(from.equals(unit.observedFrom()) ? span.entry() : start);
-        double ended = model.life().cumulativeHazard(ends ? span.exit() : stop);
-        if (ended > begun) {
+        double begun = from.equals(unit.observedFrom()) ? span.entry() : start;
+        double ended = stop;
+        boolean failed = false;
+        if (until.equals(unit.exitOn())) {
+            ended = span.exit();
+            failed = unit.end() == LifeEnd.FAILED;
+        }
+        if (until.equals(unit.exitOn()) && unit.knownBeyondExit()) {
+            double ahead = history.perWeek(unit, clock) / 7 * (windowEnd.toEpochDay() - until.toEpochDay());
+            double left = remaining.of(unit.part(), clock);
+            failed = unit.end() == LifeEnd.WORN && left <= ahead;
+            ended += Math.min(left, ahead);
+        }
+        double hazardBegun = model.life().cumulativeHazard(begun);
+        double hazardEnded = model.life().cumulativeHazard(ended);
+        if (hazardEnded > hazardBegun) {
             Set<Sign> shown = signs.of(unit.truck()).on(unit.cylinder(), unit.fittedOn(), from);
-            pieces.add(new Piece(begun, ended, ends && unit.failedOrWould(), shown));
+            pieces.add(new Piece(hazardBegun, hazardEnded, failed, shown));
         }
     }
 
@@ -157,14 +185,21 @@ public final class ConditionFit {
                 starts, stops, events, null, fitted.stream().map(Sign::words).toList(), columns);
     }
 
+    /**
+     * Mean ratio over all pieces, weighed by their hazard, times expected over seen failures: so that forecasts for injectors
+     * in service add up to what happened to them. A workshop that takes out defects leaves fewer failures than the lives
+     * alone tell. Ten failures of the one and the other are added, so that few failures move it little.
+     */
     private double mean(List<SignEffect> effects) {
         double weighed = 0;
         double all = 0;
+        long failures = 0;
         for (Piece piece : pieces) {
             double hazard = piece.stop - piece.start;
             weighed += hazard * ConditionModel.ratio(effects, piece.signs);
             all += hazard;
+            failures += piece.failed ? 1 : 0;
         }
-        return all > 0 ? weighed / all : 1;
+        return all > 0 ? weighed / all * (all + SLOW) / (failures + SLOW) : 1;
     }
 }

@@ -93,15 +93,21 @@ public final class TruckSigns {
         return false;
     }
 
-    /** The day a cylinder had faults on two days within 60 for the first time in {@code from..until}; null if never. */
+    /**
+     * The day on which a defect has announced itself by faults: a cylinder had them on three days within 60, for the first
+     * time in {@code from..until}; null if never. Two days may be chance: healthy cylinders show a fault now and then.
+     */
     public @Nullable LocalDate firstFaults(int cylinder, LocalDate from, LocalDate until) {
-        Long before = null;
-        for (long day :
-                faults.get(cylinder).subSet(from.toEpochDay(), Math.max(from.toEpochDay(), until.toEpochDay() + 1))) {
-            if (before != null && day - before < FAULT_DAYS) {
+        long first = from.toEpochDay();
+        long last = Math.max(first, until.toEpochDay() + 1);
+        long oneBefore = Long.MIN_VALUE;
+        long twoBefore = Long.MIN_VALUE;
+        for (long day : faults.get(cylinder).subSet(first, last)) {
+            if (twoBefore != Long.MIN_VALUE && day - twoBefore < FAULT_DAYS) {
                 return LocalDate.ofEpochDay(day);
             }
-            before = day;
+            twoBefore = oneBefore;
+            oneBefore = day;
         }
         return null;
     }

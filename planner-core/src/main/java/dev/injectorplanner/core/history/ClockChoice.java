@@ -13,8 +13,11 @@ import java.util.List;
  * multiple time scales in life testing, Applied Statistics 28:73-75.
  */
 final class ClockChoice {
-    /** Hours are taken only where they fit better by so much log-likelihood: a tie stays with distance. */
-    static final double CLEARLY_BETTER = 2;
+    /**
+     * Hours are taken only where they fit better by so much log-likelihood, strong evidence in the words of Kass and Raftery
+     * (1995), Journal of the American Statistical Association 90:773-795; else it stays with distance.
+     */
+    static final double CLEARLY_BETTER = 3;
 
     private final String part;
     private final List<UnitLife> units;

@@ -19,8 +19,9 @@ import org.jspecify.annotations.Nullable;
  * scale within 1.35), else the planner's default. So a group without any failure of its own borrows from the other.
  *
  * <p>An injector taken out worn did not fail, yet it is no ordinary suspension: it came out because it was about to. To
- * count it as merely not seen to fail would make lives look longer, the more the better a workshop finds defects. It counts
- * as a failure one mean delay after its removal, which is what an exponential delay leaves after any moment.
+ * count it as merely not seen to fail would make lives look longer, the more so the better a workshop finds defects. It
+ * counts as a failure some distance after its removal: what was left of its delay. By the same token one taken out healthy
+ * is known to be alive for as long after: it had no defect yet.
  */
 public final class LifeBook {
     /** Failures (and worn) from which a group's own fit is used alone. */

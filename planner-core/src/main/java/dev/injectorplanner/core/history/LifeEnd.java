@@ -6,7 +6,9 @@ public enum LifeEnd {
     FAILED,
     /** Taken out worn: its defect was found before it failed. */
     WORN,
-    /** Taken out without a defect, or nobody noted one. */
+    /** Taken out and found without a defect. */
+    HEALTHY,
+    /** Taken out, and nobody noted how it was. */
     TAKEN_OUT,
     /** Still in, or gone with its truck. */
     IN_SERVICE

@@ -70,6 +70,13 @@ public final class LifeHistory {
                 : Double.valueOf(Math.max(span.entry(), Math.min(span.exit(), span.exit() - (atExit - then))));
     }
 
+    /** Usual use a week of a unit's truck on a clock; 0 where it is not known. */
+    public double perWeek(UnitLife unit, Clock clock) {
+        return usage.find(unit.truck())
+                .map(meters -> clock.of(meters).perWeek())
+                .orElse(0.0);
+    }
+
     private static @Nullable LocalDate recordsFrom(TruckUsage meters) {
         LocalDate km = meters.odometer().track().firstDay();
         LocalDate hours = meters.engineHours().track().firstDay();
@@ -128,6 +135,11 @@ public final class LifeHistory {
 
     private static LifeEnd endOf(FittedInjector row) {
         Found found = row.found();
-        return found == Found.FAILED ? LifeEnd.FAILED : found == Found.WORN ? LifeEnd.WORN : LifeEnd.TAKEN_OUT;
+        return switch (found == null ? Found.UNKNOWN : found) {
+            case FAILED -> LifeEnd.FAILED;
+            case WORN -> LifeEnd.WORN;
+            case HEALTHY -> LifeEnd.HEALTHY;
+            case UNKNOWN -> LifeEnd.TAKEN_OUT;
+        };
     }
 }

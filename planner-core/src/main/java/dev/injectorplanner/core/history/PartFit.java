@@ -73,7 +73,7 @@ final class PartFit {
                 records(own, clock, remaining.of(part, clock)));
     }
 
-    /** Units as life records on a clock that all of them have; the worn ones fail {@code later} after they came out. */
+    /** Units as life records on a clock that all of them have; the worn ones fail {@code later} after they came out, the healthy ones were alive then. */
     static LifeRecords records(List<UnitLife> units, Clock clock, double later) {
         double[] entries = new double[units.size()];
         double[] exits = new double[units.size()];
@@ -83,7 +83,7 @@ final class PartFit {
             Span span = unit.on(clock);
             if (span != null) {
                 entries[i] = span.entry();
-                exits[i] = span.exit() + (unit.end() == LifeEnd.WORN ? later : 0);
+                exits[i] = span.exit() + (unit.knownBeyondExit() ? later : 0);
                 events[i] = unit.failedOrWould();
             }
         }

@@ -13,7 +13,7 @@ import dev.injectorplanner.core.life.WeibullLife;
  * @param source where it comes from
  * @param prior whose prior stands behind it: empty where fitted, else "planner default" or "the part's other origin"
  * @param failures injectors that failed in service
- * @param worn injectors taken out worn, counted as failing one mean delay later
+ * @param worn injectors taken out worn, counted as failing what was left of their delay later
  * @param suspensions injectors last seen alive
  */
 public record PartLife(

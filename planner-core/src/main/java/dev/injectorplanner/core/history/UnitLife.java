@@ -34,6 +34,14 @@ public record UnitLife(
         return clock == Clock.DISTANCE ? km : hours;
     }
 
+    /**
+     * Whether its life is known beyond its removal: found worn it would have failed, found healthy it would have run on,
+     * when what a defect's delay leaves after it is found was over.
+     */
+    public boolean knownBeyondExit() {
+        return end == LifeEnd.WORN || end == LifeEnd.HEALTHY;
+    }
+
     /** Whether it failed, or was found with the defect of which it would have failed. */
     public boolean failedOrWould() {
         return end == LifeEnd.FAILED || end == LifeEnd.WORN;

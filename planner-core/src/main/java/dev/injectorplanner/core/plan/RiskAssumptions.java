@@ -55,8 +55,8 @@ final class RiskAssumptions {
     private void history(FleetRisk risk) {
         to.add(
                 "injectors found worn",
-                "count as failing one mean delay after they came out: to count them as not seen to fail would make lives"
-                        + " look longer than they are",
+                "count as failing half a mean delay after they came out: to count them as merely not seen to fail would make"
+                        + " lives look longer than they are",
                 DEFAULT);
         if (risk.history().beforeRecords() > 0) {
             to.add(

@@ -31,6 +31,11 @@ public record DefectEstimate(
         Require.positive("km a hour", kmPerHour);
     }
 
+    /** What is left, on average, to an injector found worn, in the unit of a clock: half the mean delay. */
+    public double remaining(Clock clock) {
+        return DefectHistory.FOUND_AT * meanDelay(clock);
+    }
+
     /** Mean delay in the unit of a clock. */
     public double meanDelay(Clock clock) {
         return clock == Clock.DISTANCE ? meanDelayKm : meanDelayKm / kmPerHour;

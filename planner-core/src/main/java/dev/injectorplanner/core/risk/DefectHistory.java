@@ -17,10 +17,12 @@ import java.util.TreeSet;
  * Estimates delay, sensitivity of tests and share of silent failures from what trucks showed before injectors failed.
  *
  * <ul>
- *   <li>Delay: km from an injector's first sign (faults on two days within 60, or a test over its limit) to its failure,
- *       exponential, those taken out or still running censored: mean = km run after a first sign / failures after one. A
- *       first sign comes some time after the defect arose; with an exponential delay what is left then is distributed as the
- *       whole, so nothing is added. Were delays of one length, the estimate would be short by the time to the first sign.
+ *   <li>Delay: km from an injector's first sign (faults on three days within 60, or a test over its limit) to its failure,
+ *       exponential, those taken out or still running censored: mean = km run after a first sign / failures after one. One
+ *       found worn is taken as found halfway through its delay and counts as half a failure: to count it as censored would
+ *       make delays look longer, since it came out because of its defect. A first sign comes some time after the defect
+ *       arose; with an exponential delay what is left then is distributed as the whole, so nothing is added. Were delays of
+ *       one length, the estimate would be short by the time to the first sign.
  *   <li>Sensitivity: of the days on which a cylinder was tested after such faults and before its injector failed or was found
  *       worn, the share with a test over its limit. Defects that show in faults may be easier to find than others: the figure
  *       is the upper end.
@@ -43,6 +45,9 @@ public final class DefectHistory {
     /** Source: a figure that holds until the records tell. */
     public static final String DEFAULT = "planner default";
 
+    /** Where in its delay a defect is found when it is found, on average: a planner default. */
+    static final double FOUND_AT = 0.5;
+
     private static final double DEFAULT_DELAY_KM = 20_000;
     private static final double DEFAULT_SENSITIVITY = 0.8;
     private static final double DEFAULT_SILENT = 0.5;
@@ -55,7 +60,7 @@ public final class DefectHistory {
 
     private static final class Tally {
         private double kmAfterSign;
-        private long failuresAfterSign;
+        private double failuresAfterSign;
         private long tests;
         private long found;
         private long failures;
@@ -107,7 +112,7 @@ public final class DefectHistory {
         Double then = sign == null ? null : history.ageOn(unit, sign, Clock.DISTANCE);
         if (km != null && then != null) {
             tally.kmAfterSign += km.exit() - then;
-            tally.failuresAfterSign += failed ? 1 : 0;
+            tally.failuresAfterSign += failed ? 1 : unit.failedOrWould() ? FOUND_AT : 0;
         }
         tally.failures += failed ? 1 : 0;
         tally.silent += failed && faults == null ? 1 : 0;

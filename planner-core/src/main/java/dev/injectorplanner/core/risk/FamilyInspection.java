@@ -15,10 +15,12 @@ import dev.injectorplanner.core.inspection.InspectionPolicy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
- * The cheapest distance between tests for an engine family, by the delay-time model, with new injectors replaced at their
- * best age.
+ * The cheapest distance between tests for an engine family, by the delay-time model, at the mean rate at which silent defects
+ * arise in the injectors it has today.
  *
  * @param family the family
  * @param clock what the interval is counted in
@@ -53,18 +55,34 @@ public record FamilyInspection(String family, Clock clock, InspectionPolicy poli
         PartLife model = risk.lives().of(part, Origin.NEW);
         DefectEstimate defects = risk.defectsOf(part);
         UnitCosts unit = costs.costsOf(truck, part);
-        Double best = costs.policyOf(truck, part, Origin.NEW).age();
-        DefectRate all =
-                DefectRate.longRun(model.life(), family.cylinders(), best == null ? Double.POSITIVE_INFINITY : best);
+        DefectRate silent = DefectRate.constant(defects.silentShare() * hazard(index, risk, family, model.clock()));
         double delay = defects.meanDelay(model.clock());
         double labour = index.depot(truck.depot()).labourPerHour().doubleValue();
         double inspect = inspectionHours * labour + STANDS_DAYS * downtime(index, truck);
         InspectionPolicy policy = new DelayTimeModel(Delay.exponential(delay), defects.sensitivity())
                 .bestInterval(
-                        age -> defects.silentShare() * all.at(age),
+                        silent,
                         new InspectionCosts(inspect, unit.planned(), unit.failure()),
                         model.life().scale());
         return new FamilyInspection(family.family(), model.clock(), policy, defects);
+    }
+
+    /** Failures that a truck of the family is heading for, a unit of the clock, mean over its trucks with known risk. */
+    private static double hazard(FleetIndex index, FleetRisk risk, EngineFamily family, Clock clock) {
+        double sum = 0;
+        int injectors = 0;
+        Set<String> trucks = index.fleet().trucks().stream()
+                .filter(truck -> truck.family().equals(family.family()))
+                .map(Truck::truck)
+                .collect(Collectors.toSet());
+        for (InjectorRisk one : risk.risks()) {
+            if (one.clock() == clock && trucks.contains(one.truck())) {
+                double hazard = risk.lives().of(one.part(), one.origin()).life().hazard(Math.max(1, one.age()));
+                sum += hazard;
+                injectors++;
+            }
+        }
+        return injectors == 0 ? 0 : family.cylinders() * sum / injectors;
     }
 
     private static double downtime(FleetIndex index, Truck truck) {

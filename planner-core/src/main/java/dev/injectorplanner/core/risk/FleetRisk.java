@@ -12,6 +12,7 @@ import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.history.LifeBook;
 import dev.injectorplanner.core.history.LifeHistory;
 import dev.injectorplanner.core.history.PartLife;
+import dev.injectorplanner.core.history.RemainingDelay;
 import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.usage.InjectorAge;
 import dev.injectorplanner.core.usage.MeterUsage;
@@ -49,8 +50,9 @@ public final class FleetRisk {
                 .sorted()
                 .toList();
         defects = DefectHistory.of(history, signs, parts);
-        lives = LifeBook.of(history, parts, (part, clock) -> defectsOf(part).meanDelay(clock));
-        conditions = ConditionFit.of(history, lives, signs, today);
+        RemainingDelay remaining = (part, clock) -> defectsOf(part).remaining(clock);
+        lives = LifeBook.of(history, parts, remaining);
+        conditions = ConditionFit.of(history, lives, signs, remaining, today);
         for (Truck truck : index.fleet().trucks()) {
             depots.put(truck.truck(), truck.depot());
         }

@@ -25,6 +25,9 @@ import org.jspecify.annotations.Nullable;
  * counts as a test where every injector that was in on it and still is was tested.
  */
 public final class InspectionDates {
+    /** A defect that so many tests missed is hardly there; more of them take time and change nothing. */
+    private static final int TESTS_COUNTED = 3;
+
     private final FleetRisk risk;
     private final double limit;
     private final LocalDate today;
@@ -115,9 +118,10 @@ public final class InspectionDates {
                 .map(test -> own - test.kmAgo)
                 .filter(then -> then >= 0)
                 .toList();
+        List<Double> last = testAges.subList(Math.max(0, testAges.size() - TESTS_COUNTED), testAges.size());
         return testAges.isEmpty()
                 ? new TestedInjector(rate.startingAt(Math.max(0, since - own)), List.of())
-                : new TestedInjector(rate, testAges);
+                : new TestedInjector(rate, last);
     }
 
     /** Silent defects a km by km since fitting, also where the life counts hours: at the unit's own pace. */
