@@ -6,6 +6,8 @@ import static java.util.Comparator.nullsFirst;
 
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.risk.FleetRisk;
+import dev.injectorplanner.core.risk.InspectionDates;
 import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.usage.InjectorAge;
 import java.time.LocalDate;
@@ -14,10 +16,11 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What is due within a horizon, by the rules on age, distance, engine hours, faults, tests, warranty and interval tasks.
- * Rules on risk are kept and wait for life curves: they find nothing here.
+ * What is due within a horizon, by the rules on age, distance, engine hours, faults, tests, risk, unseen defects, warranty
+ * and interval tasks. Where the risk of an injector is known, the evidence quotes it.
  */
 public final class DueFindings {
     /** Most pressing first: by day, then work before tests before tasks, then by truck, cylinder, kind, task and evidence. */
@@ -32,11 +35,22 @@ public final class DueFindings {
     private final FleetIndex index;
     private final RuleBook rules;
     private final FleetUsage usage;
+    private final @Nullable FleetRisk risk;
+    private final UnseenLimit unseen;
 
+    /** Without forecasts: rules on risk and unseen defects find nothing. */
     public DueFindings(FleetIndex index, RuleBook rules, FleetUsage usage) {
+        this(index, rules, usage, null, UnseenLimit.of(UnseenLimit.STANDARD));
+    }
+
+    /** @param unseen how likely a road failure from an unseen defect may become before a truck is tested */
+    public DueFindings(
+            FleetIndex index, RuleBook rules, FleetUsage usage, @Nullable FleetRisk risk, UnseenLimit unseen) {
         this.index = index;
         this.rules = rules;
         this.usage = usage;
+        this.risk = risk;
+        this.unseen = unseen;
     }
 
     /**
@@ -54,9 +68,10 @@ public final class DueFindings {
         for (Truck truck : index.fleet().trucks()) {
             if (truck.inServiceAt(today)) {
                 TruckCase one =
-                        new TruckCase(truck, index, rules, usage.of(truck.truck()), today, lastDay(truck, until));
+                        new TruckCase(truck, index, rules, usage.of(truck.truck()), today, lastDay(truck, until), risk);
                 List<InjectorAge> fitted = byTruck.getOrDefault(truck.truck(), List.of());
                 fitted.forEach(age -> injector(one, age));
+                forecast(one, fitted);
                 WarrantyRule.apply(one, fitted);
                 IntervalRule.apply(one);
                 findings.addAll(one.findings());
@@ -69,6 +84,16 @@ public final class DueFindings {
     private static LocalDate lastDay(Truck truck, LocalDate until) {
         LocalDate out = truck.outOfServiceOn();
         return out == null || out.isAfter(until) ? until : out.minusDays(1);
+    }
+
+    private void forecast(TruckCase truck, List<InjectorAge> fitted) {
+        if (risk == null) {
+            return;
+        }
+        for (InjectorAge age : fitted) {
+            RiskRule.apply(truck, age, risk);
+        }
+        InspectionRule.apply(truck, fitted, new InspectionDates(risk, unseen.chance(), truck.today), unseen);
     }
 
     private static void injector(TruckCase truck, InjectorAge age) {

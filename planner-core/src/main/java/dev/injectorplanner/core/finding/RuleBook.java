@@ -1,8 +1,10 @@
 package dev.injectorplanner.core.finding;
 
+import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.RuleKind;
+import dev.injectorplanner.core.fleet.TestKind;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,8 +46,15 @@ public final class RuleBook {
                 .toList();
     }
 
-    /** Whether the site has a rule of a kind, for any family. */
-    public boolean siteNames(RuleKind kind) {
-        return fleet.rules().stream().anyMatch(rule -> rule.rule() == kind);
+    /** Whether a balance or return-flow test is over the limit that holds for a family; false where they cannot be compared. */
+    public boolean over(String family, CylinderTest test) {
+        if (!TestRules.comparable(test)) {
+            return false;
+        }
+        boolean balance = test.test() == TestKind.BALANCE;
+        double value = balance ? Math.abs(test.value()) : test.value();
+        return find(family, balance ? RuleKind.BALANCE : RuleKind.RETURN_FLOW)
+                .map(rule -> value > rule.limit())
+                .orElse(false);
     }
 }

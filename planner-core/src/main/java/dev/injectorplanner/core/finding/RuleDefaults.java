@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * <tr><td>warranty</td><td>test within the 60 days before it ends</td></tr>
  * </table>
  *
- * <p>There is no default for risk: it takes a life curve first.
+ * <p>There is no default for risk: a chance is weighed against costs, which only the site can judge by a fixed limit.
  */
 public final class RuleDefaults {
     /** Window of faults and tests where a site rule leaves it empty. */

@@ -5,6 +5,8 @@ import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.risk.FleetRisk;
+import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.usage.TruckUsage;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -31,16 +33,25 @@ final class TruckCase {
     final List<Dated<Fault>> faults;
 
     private final RuleBook rules;
+    private final @Nullable FleetRisk risk;
     private final List<DueFinding> findings = new ArrayList<>();
 
     /** @param until last day of the horizon, or the truck's last day in the fleet where that is earlier */
-    TruckCase(Truck truck, FleetIndex index, RuleBook rules, TruckUsage usage, LocalDate today, LocalDate until) {
+    TruckCase(
+            Truck truck,
+            FleetIndex index,
+            RuleBook rules,
+            TruckUsage usage,
+            LocalDate today,
+            LocalDate until,
+            @Nullable FleetRisk risk) {
         this.truck = truck;
         this.index = index;
         this.rules = rules;
         this.usage = usage;
         this.today = today;
         this.until = until;
+        this.risk = risk;
         ZoneId zone = index.depot(truck.depot()).timeZone();
         tests = dated(index.testsOf(truck.truck()), CylinderTest::testedAt, zone);
         faults = dated(index.faultsOf(truck.truck()), Fault::seenAt, zone);
@@ -94,8 +105,26 @@ final class TruckCase {
             LocalDate by) {
         if (inHorizon(by)) {
             findings.add(new DueFinding(
-                    truck.truck(), truck.depot(), cylinder, kind, task, action, evidence, limit, limitSource, by));
+                    truck.truck(),
+                    truck.depot(),
+                    cylinder,
+                    kind,
+                    task,
+                    action,
+                    evidence + chance(cylinder),
+                    limit,
+                    limitSource,
+                    by));
         }
+    }
+
+    /** The injector's chance of failing within 12 weeks, in words to follow its evidence. */
+    private String chance(@Nullable Integer cylinder) {
+        return cylinder == null || risk == null
+                ? ""
+                : risk.find(truck.truck(), cylinder)
+                        .map(found -> "; " + Figures.percent(found.chance12()) + " to fail within 12 weeks")
+                        .orElse("");
     }
 
     List<DueFinding> findings() {

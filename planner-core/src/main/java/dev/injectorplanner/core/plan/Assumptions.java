@@ -4,11 +4,14 @@ import dev.injectorplanner.core.coolant.CoolantNeeds;
 import dev.injectorplanner.core.finding.DueRule;
 import dev.injectorplanner.core.finding.RuleBook;
 import dev.injectorplanner.core.finding.TestRules;
+import dev.injectorplanner.core.finding.UnseenLimit;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.parts.PartNeeds;
+import dev.injectorplanner.core.risk.FamilyInspection;
+import dev.injectorplanner.core.risk.FleetRisk;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.usage.MeterFlag;
@@ -32,7 +35,7 @@ final class Assumptions {
         return rows;
     }
 
-    private void add(String topic, String text, String source) {
+    void add(String topic, String text, String source) {
         rows.add(new Assumption(topic, text, source));
     }
 
@@ -65,9 +68,6 @@ final class Assumptions {
                     "limit " + Figures.tenths(rule.limit()) + " " + unit(rule.kind()) + window
                             + ", until the site gives its own; the engine maker's limits go before it",
                     PRACTICE);
-        }
-        if (book.siteNames(RuleKind.RISK)) {
-            add("rule risk", "kept, and finds nothing until life curves are fitted", DEFAULT);
         }
         if (!index.fleet().intervals().isEmpty()) {
             add(
@@ -134,6 +134,11 @@ final class Assumptions {
     private static String firstOf(List<String> names) {
         String first = names.stream().limit(SHOWN).collect(Collectors.joining(", "));
         return names.size() > SHOWN ? first + " and " + (names.size() - SHOWN) + " more" : first;
+    }
+
+    Assumptions risk(FleetRisk risk, List<FamilyInspection> inspections, UnseenLimit unseen) {
+        new RiskAssumptions(this).list(risk, inspections, unseen);
+        return this;
     }
 
     Assumptions visits() {

@@ -1,9 +1,14 @@
 package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.condition.SignEffect;
 import dev.injectorplanner.core.coolant.CoolantNeed;
 import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.history.PartLife;
 import dev.injectorplanner.core.parts.PartNeed;
+import dev.injectorplanner.core.risk.ExpectedFailures;
+import dev.injectorplanner.core.risk.FamilyInspection;
+import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.usage.InjectorAge;
 import dev.injectorplanner.core.visit.Visit;
@@ -17,6 +22,11 @@ import java.util.List;
  * @param firstWeek the ISO week that holds {@code today}
  * @param weeks weeks in the horizon
  * @param injectors every fitted injector with its age, by truck and cylinder
+ * @param risks chance of failing of every fitted injector whose age and usage are known, by truck and cylinder
+ * @param lives life models in use, by part and origin
+ * @param signEffects what signs do to the hazard, one a sign
+ * @param inspections cheapest distance between tests, one a family
+ * @param expectedFailures failures to expect if nothing is replaced, by depot, part and week
  * @param findings what is due within the horizon, most pressing first
  * @param visits by depot, week and truck
  * @param unplanned what is due and no visit of the plan answers, by truck and reason
@@ -30,6 +40,11 @@ public record Plan(
         IsoWeek firstWeek,
         int weeks,
         List<InjectorAge> injectors,
+        List<InjectorRisk> risks,
+        List<PartLife> lives,
+        List<SignEffect> signEffects,
+        List<FamilyInspection> inspections,
+        List<ExpectedFailures> expectedFailures,
         List<DueFinding> findings,
         List<Visit> visits,
         List<Unplanned> unplanned,
@@ -39,6 +54,11 @@ public record Plan(
         List<Assumption> assumptions) {
     public Plan {
         injectors = List.copyOf(injectors);
+        risks = List.copyOf(risks);
+        lives = List.copyOf(lives);
+        signEffects = List.copyOf(signEffects);
+        inspections = List.copyOf(inspections);
+        expectedFailures = List.copyOf(expectedFailures);
         findings = List.copyOf(findings);
         visits = List.copyOf(visits);
         unplanned = List.copyOf(unplanned);

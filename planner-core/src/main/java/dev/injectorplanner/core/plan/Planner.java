@@ -5,11 +5,16 @@ import dev.injectorplanner.core.coolant.CoolantNeeds;
 import dev.injectorplanner.core.finding.DueFinding;
 import dev.injectorplanner.core.finding.DueFindings;
 import dev.injectorplanner.core.finding.RuleBook;
+import dev.injectorplanner.core.finding.UnseenLimit;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.parts.PartNeeds;
+import dev.injectorplanner.core.risk.ExpectedFailures;
+import dev.injectorplanner.core.risk.FamilyInspection;
+import dev.injectorplanner.core.risk.FleetRisk;
+import dev.injectorplanner.core.risk.ReplacementCosts;
 import dev.injectorplanner.core.schedule.CapacityCalendar;
 import dev.injectorplanner.core.schedule.Schedule;
 import dev.injectorplanner.core.schedule.ScheduleChecker;
@@ -53,7 +58,11 @@ public final class Planner {
         RuleBook rules = new RuleBook(fleet);
         FleetUsage usage = new FleetUsage(index, policy.usageWindowDays(), today);
         List<InjectorAge> ages = usage.injectorAges();
-        List<DueFinding> findings = new DueFindings(index, rules, usage).find(ages, today, until);
+        FleetRisk risk = FleetRisk.of(index, usage, ages, rules::over, today);
+        UnseenLimit unseen = UnseenLimit.of(policy.unseenFailureLimit());
+        List<FamilyInspection> inspections =
+                FamilyInspection.of(index, risk, new ReplacementCosts(index, risk.lives()), policy.inspectionHours());
+        List<DueFinding> findings = new DueFindings(index, rules, usage, risk, unseen).find(ages, today, until);
         Map<String, VisitWork> works = works(index, policy, findings, today);
         ScheduleRequest request = request(index, policy, works, today);
         Schedule schedule = scheduler.schedule(request);
@@ -68,6 +77,7 @@ public final class Planner {
                 .policy(policy)
                 .rules(rules, index)
                 .usage(usage)
+                .risk(risk, inspections, unseen)
                 .visits()
                 .parts(index, parts, today)
                 .list();
@@ -76,6 +86,11 @@ public final class Planner {
                 firstWeek,
                 policy.weeks(),
                 ages,
+                risk.risks(),
+                risk.lives().lives(),
+                risk.conditions().effects(),
+                inspections,
+                ExpectedFailures.of(risk.risks(), today, policy.weeks()),
                 findings,
                 visits,
                 outcome.unplanned(),

@@ -1,6 +1,7 @@
 package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.finding.UnseenLimit;
 
 /**
  * How a plan is to be made.
@@ -10,22 +11,29 @@ import dev.injectorplanner.core.check.Require;
  * @param inspectionHours labour of testing a truck's injectors
  * @param bayHoursPerDay hours of work a truck in a bay gets a day
  * @param renewCoolant whether drained coolant is replaced rather than put back
+ * @param unseenFailureLimit chance of a road failure from an unseen defect at which a truck is due for inspection
  */
 public record Policy(
-        int weeks, int usageWindowDays, double inspectionHours, double bayHoursPerDay, boolean renewCoolant) {
+        int weeks,
+        int usageWindowDays,
+        double inspectionHours,
+        double bayHoursPerDay,
+        boolean renewCoolant,
+        double unseenFailureLimit) {
     public Policy {
         Require.within("weeks", weeks, 1, 104);
         Require.within("usage_window_days", usageWindowDays, 14, 3_650);
         Require.within("inspection_hours", inspectionHours, 0, 24);
         Require.within("bay_hours_per_day", bayHoursPerDay, 1, 24);
+        Require.within("unseen_failure_limit", unseenFailureLimit, 0.0001, 0.9999);
     }
 
-    /** 26 weeks, a year of readings, half an hour a test, one eight-hour shift a truck, coolant put back. */
+    /** 26 weeks, a year of readings, half an hour a test, one eight-hour shift a truck, coolant put back, 5 % for unseen defects. */
     public static Policy standard() {
-        return new Policy(26, 365, 0.5, 8, false);
+        return new Policy(26, 365, 0.5, 8, false, UnseenLimit.STANDARD);
     }
 
     public Policy withWeeks(int other) {
-        return new Policy(other, usageWindowDays, inspectionHours, bayHoursPerDay, renewCoolant);
+        return new Policy(other, usageWindowDays, inspectionHours, bayHoursPerDay, renewCoolant, unseenFailureLimit);
     }
 }

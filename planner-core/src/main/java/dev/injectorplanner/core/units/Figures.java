@@ -22,6 +22,15 @@ public final class Figures {
         return rounded == Math.rint(rounded) ? whole(rounded) : String.format(Locale.ROOT, "%,.1f", rounded);
     }
 
+    /** A chance in whole percent: under 1 %, 7 %, over 99 %. */
+    public static String percent(double chance) {
+        if (chance < 0.01) {
+            return "under 1 %";
+        }
+        return chance > 0.99 ? "over 99 %" : whole(100 * chance) + " %";
+    }
+
+    /** Km with thousands apart. */
     public static String km(double km) {
         return whole(km) + " km";
     }

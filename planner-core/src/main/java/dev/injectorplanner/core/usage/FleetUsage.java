@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Usage of every truck in service, and the ages of its injectors. */
@@ -17,6 +18,7 @@ public final class FleetUsage {
     private final FleetIndex index;
     private final LocalDate today;
     private final Map<String, TruckUsage> trucks = new LinkedHashMap<>();
+    private final Map<String, TruckUsage> gone = new LinkedHashMap<>();
 
     /**
      * @param windowDays readings of that many days back tell the usage
@@ -26,9 +28,8 @@ public final class FleetUsage {
         this.index = index;
         this.today = today;
         for (Truck truck : index.fleet().trucks()) {
-            if (truck.inServiceAt(today)) {
-                trucks.put(truck.truck(), usageOf(truck, windowDays));
-            }
+            Map<String, TruckUsage> group = truck.inServiceAt(today) ? trucks : gone;
+            group.put(truck.truck(), usageOf(truck, windowDays));
         }
     }
 
@@ -54,6 +55,11 @@ public final class FleetUsage {
             throw new IllegalArgumentException("truck \"" + truck + "\" is not in service on " + today);
         }
         return usage;
+    }
+
+    /** Usage of a truck of the fleet, in service or gone: what its injectors lived through counts either way. */
+    public Optional<TruckUsage> find(String truck) {
+        return Optional.ofNullable(trucks.getOrDefault(truck, gone.get(truck)));
     }
 
     /** Every injector in an engine today, by truck and cylinder. */

@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.usage;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +33,11 @@ public final class MeterTrack {
     /** Readings left out, oldest first. */
     public List<MeterFlag> flags() {
         return flags;
+    }
+
+    /** The first whole day on which readings tell the meter from morning to night; null without readings. */
+    public @Nullable LocalDate firstDay() {
+        return size() == 0 ? null : LocalDate.ofEpochDay((long) Math.floor(days[0]) + 1);
     }
 
     double day(int i) {

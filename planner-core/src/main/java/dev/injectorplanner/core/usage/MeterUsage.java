@@ -32,18 +32,27 @@ public record MeterUsage(MeterTrack track, boolean known, double perWeek, double
     }
 
     /**
-     * Use from a day of fitting until {@code today}: by the meter noted at fitting; else by the readings around that
-     * day; else, before the first reading, back from it at the usage found; else null. A noted meter that is above today's is not believed.
+     * Use from a day of fitting until {@code today}; null where {@link #meterAt} cannot tell the meter at fitting.
      */
     public @Nullable Double since(LocalDate fittedOn, @Nullable Double noted, LocalDate today) {
         Double now = meterOn(today);
-        Double then = noted == null || disbelieves(fittedOn, noted, today) ? null : notedOn(fittedOn, noted);
+        Double then = meterAt(fittedOn, noted, today);
+        return now == null || then == null ? null : Double.valueOf(Math.max(0, now - then));
+    }
+
+    /**
+     * The cumulative meter when an injector went in or came out: by the meter noted then; else by the readings around
+     * that day; else, before the first reading, back from it at the usage found; else null. A noted meter that is above
+     * today's is not believed.
+     */
+    public @Nullable Double meterAt(LocalDate day, @Nullable Double noted, LocalDate today) {
+        Double then = noted == null || disbelieves(day, noted, today) ? null : notedOn(day, noted);
         if (then == null) {
-            then = meterOn(fittedOn);
+            then = meterOn(day);
         }
         if (then == null && known) {
-            then = track.before(fittedOn.toEpochDay() + NOON, perWeek / 7);
+            then = track.before(day.toEpochDay() + NOON, perWeek / 7);
         }
-        return now == null || then == null ? null : Double.valueOf(Math.max(0, now - then));
+        return then;
     }
 }

@@ -1,0 +1,26 @@
+package dev.injectorplanner.core.condition;
+
+import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.Truck;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** The signs of every truck of a fleet. */
+public final class FleetSigns {
+    private final Map<String, TruckSigns> trucks = new LinkedHashMap<>();
+
+    public FleetSigns(FleetIndex index, TestLimit limits) {
+        for (Truck truck : index.fleet().trucks()) {
+            trucks.put(truck.truck(), new TruckSigns(index, truck, limits));
+        }
+    }
+
+    /** @throws IllegalArgumentException for a truck that the fleet does not have */
+    public TruckSigns of(String truck) {
+        TruckSigns signs = trucks.get(truck);
+        if (signs == null) {
+            throw new IllegalArgumentException("no truck \"" + truck + "\" in the fleet");
+        }
+        return signs;
+    }
+}

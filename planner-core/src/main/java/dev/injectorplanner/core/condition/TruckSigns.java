@@ -1,0 +1,150 @@
+package dev.injectorplanner.core.condition;
+
+import dev.injectorplanner.core.fleet.CylinderTest;
+import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.Fault;
+import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.TestKind;
+import dev.injectorplanner.core.fleet.Truck;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/** What faults and tests said of one truck's cylinders on any day, by the clock of its depot. */
+public final class TruckSigns {
+    static final int FAULT_DAYS = 60;
+    static final int TEST_DAYS = 180;
+
+    private static final int CYLINDERS = EngineFamily.MOST_CYLINDERS + 1;
+
+    private record Tested(long day, boolean over) {}
+
+    private final List<TreeSet<Long>> faults = new ArrayList<>();
+    private final List<List<Tested>> balance = new ArrayList<>();
+    private final List<List<Tested>> flow = new ArrayList<>();
+    private final TreeSet<Long> rail = new TreeSet<>();
+    private final ZoneId zone;
+
+    public TruckSigns(FleetIndex index, Truck truck, TestLimit limits) {
+        zone = index.depot(truck.depot()).timeZone();
+        for (int cylinder = 0; cylinder < CYLINDERS; cylinder++) {
+            faults.add(new TreeSet<>());
+            balance.add(new ArrayList<>());
+            flow.add(new ArrayList<>());
+        }
+        for (Fault fault : index.faultsOf(truck.truck())) {
+            Integer cylinder = fault.cylinder();
+            if (cylinder != null) {
+                faults.get(cylinder).add(day(fault.seenAt()));
+            } else if (RailFaults.is(fault.code())) {
+                rail.add(day(fault.seenAt()));
+            }
+        }
+        for (CylinderTest test : index.testsOf(truck.truck())) {
+            if (test.test() != TestKind.CONTRIBUTION) {
+                List<List<Tested>> kind = test.test() == TestKind.BALANCE ? balance : flow;
+                kind.get(test.cylinder()).add(new Tested(day(test.testedAt()), limits.over(truck.family(), test)));
+            }
+        }
+    }
+
+    private long day(Instant moment) {
+        return moment.atZone(zone).toLocalDate().toEpochDay();
+    }
+
+    /** The signs against an injector that has been in a cylinder since {@code fittedOn}, on a day, that day included. */
+    public Set<Sign> on(int cylinder, LocalDate fittedOn, LocalDate day) {
+        Set<Sign> signs = EnumSet.noneOf(Sign.class);
+        long now = day.toEpochDay();
+        long fitted = fittedOn.toEpochDay();
+        long from = Math.max(now - FAULT_DAYS + 1, fitted);
+        int faultDays =
+                from > now ? 0 : faults.get(cylinder).subSet(from, now + 1).size();
+        if (faultDays > 0) {
+            signs.add(faultDays == 1 ? Sign.ONE_FAULT : Sign.FAULTS);
+        }
+        long since = Math.max(now - TEST_DAYS + 1, fitted);
+        if (lastIsOver(balance.get(cylinder), since, now)) {
+            signs.add(Sign.BALANCE);
+        }
+        if (lastIsOver(flow.get(cylinder), since, now)) {
+            signs.add(Sign.RETURN_FLOW);
+        }
+        if (!rail.subSet(now - FAULT_DAYS + 1, now + 1).isEmpty()) {
+            signs.add(Sign.RAIL);
+        }
+        return signs;
+    }
+
+    private static boolean lastIsOver(List<Tested> tests, long from, long until) {
+        for (int i = tests.size() - 1; i >= 0; i--) {
+            Tested test = tests.get(i);
+            if (test.day <= until) {
+                return test.day >= from && test.over;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * The day on which a defect has announced itself by faults: a cylinder had them on three days within 60, for the first
+     * time in {@code from..until}; null if never. Two days may be chance: healthy cylinders show a fault now and then.
+     */
+    public @Nullable LocalDate firstFaults(int cylinder, LocalDate from, LocalDate until) {
+        long first = from.toEpochDay();
+        long last = Math.max(first, until.toEpochDay() + 1);
+        long oneBefore = Long.MIN_VALUE;
+        long twoBefore = Long.MIN_VALUE;
+        for (long day : faults.get(cylinder).subSet(first, last)) {
+            if (twoBefore != Long.MIN_VALUE && day - twoBefore < FAULT_DAYS) {
+                return LocalDate.ofEpochDay(day);
+            }
+            twoBefore = oneBefore;
+            oneBefore = day;
+        }
+        return null;
+    }
+
+    /** The day a test of a cylinder was over its limit for the first time in {@code from..until}; null if never. */
+    public @Nullable LocalDate firstTestOver(int cylinder, LocalDate from, LocalDate until) {
+        long first = Long.MAX_VALUE;
+        for (List<Tested> tests : List.of(balance.get(cylinder), flow.get(cylinder))) {
+            for (Tested test : tests) {
+                if (test.over && test.day >= from.toEpochDay() && test.day <= until.toEpochDay()) {
+                    first = Math.min(first, test.day);
+                }
+            }
+        }
+        return first == Long.MAX_VALUE ? null : LocalDate.ofEpochDay(first);
+    }
+
+    /** Days on which a cylinder's balance or return flow was tested in {@code from..until}, ascending. */
+    public List<LocalDate> testDays(int cylinder, LocalDate from, LocalDate until) {
+        return days(cylinder, from, until, false);
+    }
+
+    /** Those of {@link #testDays} on which balance or return flow was over its limit. */
+    public List<LocalDate> testDaysOver(int cylinder, LocalDate from, LocalDate until) {
+        return days(cylinder, from, until, true);
+    }
+
+    private List<LocalDate> days(int cylinder, LocalDate from, LocalDate until, boolean onlyOver) {
+        TreeSet<Long> days = new TreeSet<>();
+        for (List<Tested> tests : List.of(balance.get(cylinder), flow.get(cylinder))) {
+            for (Tested test : tests) {
+                if (test.day >= from.toEpochDay() && test.day <= until.toEpochDay() && (test.over || !onlyOver)) {
+                    days.add(test.day);
+                }
+            }
+        }
+        return Collections.unmodifiableList(
+                days.stream().map(LocalDate::ofEpochDay).toList());
+    }
+}

@@ -1,0 +1,123 @@
+package dev.injectorplanner.core.history;
+
+import dev.injectorplanner.core.fleet.Origin;
+import dev.injectorplanner.core.life.LifeRecords;
+import dev.injectorplanner.core.life.NoEstimateException;
+import dev.injectorplanner.core.life.WeibullFit;
+import dev.injectorplanner.core.life.WeibullLife;
+import dev.injectorplanner.core.life.WeibullPosterior;
+import dev.injectorplanner.core.life.WeibullPrior;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Fits one part: chooses its clock, then a model for each origin. */
+final class PartFit {
+    static final String DEFAULT = "planner default";
+    static final String OTHER_ORIGIN = "the part's other origin";
+    private static final WeibullPrior DEFAULT_KM = new WeibullPrior(2.5, 1.5, 400_000, 1.6);
+    private static final WeibullPrior DEFAULT_HOURS = new WeibullPrior(2.5, 1.5, 8_000, 1.8);
+    private static final double ORIGIN_SHAPE_FACTOR = 1.25;
+    private static final double ORIGIN_SCALE_FACTOR = 1.35;
+
+    private final String part;
+    private final List<UnitLife> units;
+    private final RemainingDelay remaining;
+
+    PartFit(String part, List<UnitLife> units, RemainingDelay remaining) {
+        this.part = part;
+        this.units = units;
+        this.remaining = remaining;
+    }
+
+    void addTo(LifeBook book) {
+        Clock clock = new ClockChoice(part, units, remaining).choose();
+        List<Group> groups = Stream.of(Origin.values())
+                .map(origin -> group(origin, clock))
+                .sorted(Comparator.comparingLong(Group::events).reversed())
+                .toList();
+        Model first = model(groups.get(0), clock, defaultPrior(clock), DEFAULT);
+        boolean lends = groups.get(0).events() >= LifeBook.ENOUGH_FOR_PRIOR;
+        WeibullPrior lent = new WeibullPrior(
+                Math.max(0.1, Math.min(50, first.life.life().shape())),
+                ORIGIN_SHAPE_FACTOR,
+                first.life.life().scale(),
+                ORIGIN_SCALE_FACTOR);
+        Model second = model(groups.get(1), clock, lends ? lent : defaultPrior(clock), lends ? OTHER_ORIGIN : DEFAULT);
+        Stream.of(first, second)
+                .sorted(Comparator.comparing(model -> model.life.origin()))
+                .forEach(model -> book.add(model.life, model.posterior.orElse(null)));
+    }
+
+    private static WeibullPrior defaultPrior(Clock clock) {
+        return clock == Clock.DISTANCE ? DEFAULT_KM : DEFAULT_HOURS;
+    }
+
+    private record Group(Origin origin, long failures, long worn, LifeRecords records) {
+        long events() {
+            return failures + worn;
+        }
+    }
+
+    private record Model(PartLife life, Optional<WeibullPosterior> posterior) {}
+
+    private Group group(Origin origin, Clock clock) {
+        List<UnitLife> own = units.stream()
+                .filter(unit -> unit.origin() == origin && unit.on(clock) != null)
+                .toList();
+        return new Group(
+                origin,
+                own.stream().filter(unit -> unit.end() == LifeEnd.FAILED).count(),
+                own.stream().filter(unit -> unit.end() == LifeEnd.WORN).count(),
+                records(own, clock, remaining.of(part, clock)));
+    }
+
+    /** Units as life records on a clock that all of them have; the worn ones fail {@code later} after they came out, the healthy ones were alive then. */
+    static LifeRecords records(List<UnitLife> units, Clock clock, double later) {
+        double[] entries = new double[units.size()];
+        double[] exits = new double[units.size()];
+        boolean[] events = new boolean[units.size()];
+        for (int i = 0; i < exits.length; i++) {
+            UnitLife unit = units.get(i);
+            Span span = unit.on(clock);
+            if (span != null) {
+                entries[i] = span.entry();
+                exits[i] = span.exit() + (unit.knownBeyondExit() ? later : 0);
+                events[i] = unit.failedOrWould();
+            }
+        }
+        return LifeRecords.of(entries, exits, events, null);
+    }
+
+    private Model model(Group group, Clock clock, WeibullPrior prior, String whose) {
+        if (group.events() >= LifeBook.ENOUGH_FAILURES) {
+            try {
+                WeibullLife life = WeibullFit.of(group.records()).life();
+                return new Model(life(group, clock, life, LifeSource.FITTED, ""), Optional.empty());
+            } catch (NoEstimateException unfit) {
+                return posterior(group, clock, prior, whose);
+            }
+        }
+        return posterior(group, clock, prior, whose);
+    }
+
+    private Model posterior(Group group, Clock clock, WeibullPrior prior, String whose) {
+        WeibullPosterior posterior = WeibullPosterior.of(group.records(), prior);
+        LifeSource source = group.records().size() == 0 ? LifeSource.PRIOR : LifeSource.POSTERIOR;
+        return new Model(life(group, clock, posterior.centralLife(), source, whose), Optional.of(posterior));
+    }
+
+    private PartLife life(Group group, Clock clock, WeibullLife life, LifeSource source, String prior) {
+        return new PartLife(
+                part,
+                group.origin(),
+                clock,
+                life,
+                source,
+                prior,
+                group.failures(),
+                group.worn(),
+                group.records().suspensionCount());
+    }
+}

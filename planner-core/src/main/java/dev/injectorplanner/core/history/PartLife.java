@@ -1,0 +1,28 @@
+package dev.injectorplanner.core.history;
+
+import dev.injectorplanner.core.fleet.Origin;
+import dev.injectorplanner.core.life.WeibullLife;
+
+/**
+ * The life model in use for the injectors of one part and origin.
+ *
+ * @param part part number
+ * @param origin new or reman
+ * @param clock what ages are counted in, the same for both origins of a part
+ * @param life shape and scale, ages in the clock's unit; of a posterior, its centre
+ * @param source where it comes from
+ * @param prior whose prior stands behind it: empty where fitted, else "planner default" or "the part's other origin"
+ * @param failures injectors that failed in service
+ * @param worn injectors taken out worn, counted as failing what was left of their delay later
+ * @param suspensions injectors last seen alive
+ */
+public record PartLife(
+        String part,
+        Origin origin,
+        Clock clock,
+        WeibullLife life,
+        LifeSource source,
+        String prior,
+        long failures,
+        long worn,
+        long suspensions) {}

@@ -1,0 +1,118 @@
+package dev.injectorplanner.core.plan;
+
+import dev.injectorplanner.core.condition.ConditionFit;
+import dev.injectorplanner.core.condition.ConditionModel;
+import dev.injectorplanner.core.condition.SignEffect;
+import dev.injectorplanner.core.finding.UnseenLimit;
+import dev.injectorplanner.core.history.LifeSource;
+import dev.injectorplanner.core.history.PartLife;
+import dev.injectorplanner.core.risk.DefectEstimate;
+import dev.injectorplanner.core.risk.DefectHistory;
+import dev.injectorplanner.core.risk.FamilyInspection;
+import dev.injectorplanner.core.risk.FleetRisk;
+import dev.injectorplanner.core.units.Figures;
+import java.util.List;
+import java.util.Locale;
+
+/** What the forecasts take as given: life models, ratios of signs, behaviour of defects, limits. */
+final class RiskAssumptions {
+    private static final String DEFAULT = "planner default";
+    private static final String RECORDS = "fleet's records";
+
+    private final Assumptions to;
+
+    RiskAssumptions(Assumptions to) {
+        this.to = to;
+    }
+
+    void list(FleetRisk risk, List<FamilyInspection> inspections, UnseenLimit unseen) {
+        risk.lives().lives().forEach(this::life);
+        history(risk);
+        signs(risk.conditions());
+        risk.defects().forEach(this::defects);
+        inspections.forEach(this::inspection);
+        to.add(
+                "unseen defects",
+                "a truck is due for inspection when the chance of a road failure from a defect nobody has seen passes "
+                        + Figures.tenths(100 * unseen.chance()) + " %; defects that announce themselves by faults are"
+                        + " seen without a test",
+                unseen.source().equals(DEFAULT) ? DEFAULT : "site");
+    }
+
+    private void life(PartLife life) {
+        String data = Figures.count(life.failures(), "failure", "failures") + ", " + life.worn() + " found worn, "
+                + Figures.count(life.suspensions(), "still alive when last seen", "still alive when last seen");
+        String prior = life.prior().isEmpty() ? "" : "; prior: " + life.prior();
+        to.add(
+                "life of " + life.part() + " " + life.origin().name().toLowerCase(Locale.ROOT),
+                "Weibull in " + life.clock().unit() + ", shape "
+                        + Figures.tenths(life.life().shape()) + ", scale "
+                        + Figures.whole(life.life().scale()) + ": "
+                        + life.source().words() + " (" + data + ")" + prior,
+                life.source() == LifeSource.FITTED ? RECORDS : life.prior().equals(DEFAULT) ? DEFAULT : RECORDS);
+    }
+
+    private void history(FleetRisk risk) {
+        to.add(
+                "injectors found worn",
+                "count as failing half a mean delay after they came out: to count them as merely not seen to fail would make"
+                        + " lives look longer than they are",
+                DEFAULT);
+        if (risk.history().beforeRecords() > 0) {
+            to.add(
+                    "injectors from before the records",
+                    Figures.count(risk.history().beforeRecords(), "injector", "injectors")
+                            + " came out before the first reading of their truck and are left out of the life models",
+                    DEFAULT);
+        }
+        if (risk.unknown() > 0) {
+            to.add(
+                    "risk not known",
+                    Figures.count(risk.unknown(), "fitted injector has", "fitted injectors have")
+                            + " no age or usage that meters tell",
+                    DEFAULT);
+        }
+    }
+
+    private void signs(ConditionModel conditions) {
+        for (SignEffect effect : conditions.effects()) {
+            to.add(
+                    "sign: " + effect.sign().words(),
+                    "multiplies the hazard of the next " + ConditionFit.LANDMARK_DAYS / 7 + " weeks by "
+                            + Figures.tenths(effect.ratio()) + " against an injector without it ("
+                            + Figures.count(effect.failuresWith(), "failure", "failures") + " with it on record)",
+                    effect.source().equals(ConditionModel.DEFAULT) ? DEFAULT : RECORDS);
+        }
+    }
+
+    private void defects(DefectEstimate estimate) {
+        String topic = "defects of " + estimate.part();
+        to.add(
+                topic,
+                "fail " + Figures.km(Math.rint(estimate.meanDelayKm() / 100) * 100) + " after they arise, on average",
+                source(estimate.delaySource()));
+        to.add(
+                topic,
+                "a test finds " + Figures.percent(estimate.sensitivity()) + " of those that are there",
+                source(estimate.sensitivitySource()));
+        to.add(
+                topic,
+                Figures.percent(estimate.silentShare()) + " of failures come without faults before",
+                source(estimate.silentSource()));
+    }
+
+    private static String source(String of) {
+        return of.equals(DefectHistory.DEFAULT) ? DEFAULT : RECORDS;
+    }
+
+    private void inspection(FamilyInspection family) {
+        Double interval = family.policy().interval();
+        to.add(
+                "tests of " + family.family(),
+                interval == null
+                        ? "testing never pays by its costs"
+                        : "cheapest every " + Figures.whole(Math.rint(interval / 100) * 100) + " "
+                                + family.clock().unit() + " (Christer and Waller 1984)",
+                RECORDS);
+    }
+}
