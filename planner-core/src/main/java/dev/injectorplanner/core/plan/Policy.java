@@ -1,7 +1,9 @@
 package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.coolant.CoolantRules;
 import dev.injectorplanner.core.finding.UnseenLimit;
+import dev.injectorplanner.core.parts.OrderRules;
 
 /**
  * How a plan is to be made.
@@ -10,16 +12,18 @@ import dev.injectorplanner.core.finding.UnseenLimit;
  * @param usageWindowDays readings of that many days back tell the usage
  * @param inspectionHours labour of testing a truck's injectors
  * @param bayHoursPerDay hours of work a truck in a bay gets a day
- * @param renewCoolant whether drained coolant is replaced rather than put back
  * @param unseenFailureLimit chance of a road failure from an unseen defect at which a truck is due for inspection
+ * @param orders how the site buys
+ * @param coolant how the site handles coolant
  */
 public record Policy(
         int weeks,
         int usageWindowDays,
         double inspectionHours,
         double bayHoursPerDay,
-        boolean renewCoolant,
-        double unseenFailureLimit) {
+        double unseenFailureLimit,
+        OrderRules orders,
+        CoolantRules coolant) {
     public Policy {
         Require.within("weeks", weeks, 1, 104);
         Require.within("usage_window_days", usageWindowDays, 14, 3_650);
@@ -28,12 +32,20 @@ public record Policy(
         Require.within("unseen_failure_limit", unseenFailureLimit, 0.0001, 0.9999);
     }
 
-    /** 26 weeks, a year of readings, half an hour a test, one eight-hour shift a truck, coolant put back, 5 % for unseen defects. */
+    /** 26 weeks, a year of readings, half an hour a test, one eight-hour shift a truck, standard buying and coolant. */
     public static Policy standard() {
-        return new Policy(26, 365, 0.5, 8, false, UnseenLimit.STANDARD);
+        return new Policy(26, 365, 0.5, 8, UnseenLimit.STANDARD, OrderRules.standard(), CoolantRules.standard());
     }
 
     public Policy withWeeks(int other) {
-        return new Policy(other, usageWindowDays, inspectionHours, bayHoursPerDay, renewCoolant, unseenFailureLimit);
+        return new Policy(other, usageWindowDays, inspectionHours, bayHoursPerDay, unseenFailureLimit, orders, coolant);
+    }
+
+    public Policy withOrders(OrderRules other) {
+        return new Policy(weeks, usageWindowDays, inspectionHours, bayHoursPerDay, unseenFailureLimit, other, coolant);
+    }
+
+    public Policy withCoolant(CoolantRules other) {
+        return new Policy(weeks, usageWindowDays, inspectionHours, bayHoursPerDay, unseenFailureLimit, orders, other);
     }
 }
