@@ -11,5 +11,7 @@ public enum FindingKind {
     RISK,
     WARRANTY,
     INTERVAL,
-    INSPECTION
+    INSPECTION,
+    /** No rule asks for it: leaving it would cost more. */
+    COST
 }

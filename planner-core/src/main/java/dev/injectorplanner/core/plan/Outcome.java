@@ -12,9 +12,7 @@ import dev.injectorplanner.core.schedule.VisitOption;
 import dev.injectorplanner.core.schedule.WeekCapacity;
 import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.units.Figures;
-import dev.injectorplanner.core.visit.LeftOut;
 import dev.injectorplanner.core.visit.Visit;
-import dev.injectorplanner.core.visit.VisitWork;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,73 +22,74 @@ import java.util.Map;
 final class Outcome {
     private final FleetIndex index;
     private final IsoWeek firstWeek;
-    private final Map<String, VisitWork> works;
+    private final Map<String, TruckCase> cases;
     private final ScheduleRequest request;
     private final Schedule schedule;
+    private final VisitTeller teller;
     private final Map<String, TruckOptions> options = new LinkedHashMap<>();
 
     Outcome(
             FleetIndex index,
             IsoWeek firstWeek,
-            Map<String, VisitWork> works,
+            Map<String, TruckCase> cases,
             ScheduleRequest request,
-            Schedule schedule) {
+            Schedule schedule,
+            VisitTeller teller) {
         this.index = index;
         this.firstWeek = firstWeek;
-        this.works = works;
+        this.cases = cases;
         this.request = request;
         this.schedule = schedule;
+        this.teller = teller;
         request.trucks().forEach(truck -> options.put(truck.truck(), truck));
     }
 
-    private VisitWork workOf(String truck) {
-        VisitWork work = works.get(truck);
-        if (work == null) {
-            throw new IllegalStateException("truck " + truck + " was scheduled and has no work");
+    private TruckCase caseOf(String truck) {
+        TruckCase found = cases.get(truck);
+        if (found == null) {
+            throw new IllegalStateException("truck " + truck + " was scheduled and is not known");
         }
-        return work;
+        return found;
     }
 
     List<Visit> visits() {
         return schedule.choices().stream()
-                .map(choice ->
-                        workOf(choice.truck()).in(firstWeek.plus(choice.option().week()), whyWeek(choice)))
+                .map(choice -> {
+                    TruckCase truck = caseOf(choice.truck());
+                    return teller.visit(truck, truck.visitOf(choice.option()));
+                })
                 .sorted(comparing(Visit::depot).thenComparing(Visit::week).thenComparing(Visit::truck))
                 .toList();
     }
 
-    private String whyWeek(Schedule.Choice choice) {
-        TruckOptions truck = options.get(choice.truck());
-        int earliest = truck == null
-                ? choice.option().week()
-                : truck.options().stream()
-                        .mapToInt(VisitOption::week)
-                        .min()
-                        .orElse(choice.option().week());
-        IsoWeek week = firstWeek.plus(choice.option().week());
-        return choice.option().week() == earliest
-                ? "Week " + week + " is the earliest it can come in."
-                : "Week " + week + " is the first that fits; it could come in from " + firstWeek.plus(earliest) + ".";
-    }
-
-    /** By truck: the trucks not placed, and what the visits of the others leave for later. */
+    /** By truck: what is due of trucks not placed, and what the visits of the others leave for later. */
     List<Unplanned> unplanned() {
+        Map<String, Visit> visits = new LinkedHashMap<>();
+        visits().forEach(visit -> visits.put(visit.truck(), visit));
+        Map<String, String> reasons = new LinkedHashMap<>();
+        schedule.notPlaced().forEach(truck -> reasons.put(truck.truck(), reason(truck)));
         List<Unplanned> rows = new ArrayList<>();
-        for (Schedule.NotPlaced truck : schedule.notPlaced()) {
-            VisitWork work = workOf(truck.truck());
-            rows.add(new Unplanned(truck.truck(), work.truck().depot(), work.findings(), reason(truck)));
-        }
-        for (VisitWork work : works.values()) {
-            Map<String, List<DueFinding>> byReason = new LinkedHashMap<>();
-            for (LeftOut left : work.leftOut()) {
-                byReason.computeIfAbsent(left.reason(), reason -> new ArrayList<>())
-                        .add(left.finding());
+        for (TruckCase truck : cases.values()) {
+            String name = truck.truck().truck();
+            Visit visit = visits.get(name);
+            List<DueFinding> open = truck.findings().stream()
+                    .filter(finding -> visit == null || !visit.findings().contains(finding))
+                    .toList();
+            if (!open.isEmpty()) {
+                String reason = visit != null
+                        ? "its visit in " + visit.week() + " leaves it: waiting costs less, a later plan places it"
+                        : reasons.getOrDefault(name, nothingPays(truck));
+                rows.add(new Unplanned(name, truck.truck().depot(), open, reason));
             }
-            byReason.forEach((reason, findings) ->
-                    rows.add(new Unplanned(work.truck().truck(), work.truck().depot(), findings, reason)));
         }
         rows.sort(comparing(Unplanned::truck));
         return rows;
+    }
+
+    private String nothingPays(TruckCase truck) {
+        return truck.options().options().isEmpty() && truck.visits().isEmpty()
+                ? reason(new Schedule.NotPlaced(truck.truck().truck(), ""))
+                : "no visit in the horizon costs less than waiting";
     }
 
     private String reason(Schedule.NotPlaced truck) {
@@ -112,7 +111,7 @@ final class Outcome {
         for (Schedule.Choice choice : schedule.choices()) {
             VisitOption option = choice.option();
             double[] sums = booked.computeIfAbsent(
-                    workOf(choice.truck()).truck().depot() + "\n" + option.week(), cell -> new double[3]);
+                    caseOf(choice.truck()).truck().depot() + "\n" + option.week(), cell -> new double[3]);
             sums[0]++;
             sums[1] += option.labourHours();
             sums[2] += option.truckDays();

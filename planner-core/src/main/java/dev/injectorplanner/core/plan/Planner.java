@@ -9,7 +9,6 @@ import dev.injectorplanner.core.finding.RuleBook;
 import dev.injectorplanner.core.finding.UnseenLimit;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
-import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.parts.FailureForecast;
 import dev.injectorplanner.core.parts.MovingCost;
 import dev.injectorplanner.core.parts.PartsPlan;
@@ -25,12 +24,8 @@ import dev.injectorplanner.core.schedule.VisitScheduler;
 import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.usage.InjectorAge;
 import dev.injectorplanner.core.visit.Visit;
-import dev.injectorplanner.core.visit.VisitPlanner;
-import dev.injectorplanner.core.visit.VisitWork;
 import dev.injectorplanner.core.warranty.WarrantyClaims;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -55,15 +50,15 @@ public final class Planner {
      * @throws IllegalStateException if the scheduler breaks a limit, with each in words
      */
     public Plan plan(FleetSnapshot fleet, Policy policy, LocalDate today) {
-        return plan(fleet, policy, today, FailureForecast.NONE);
+        return plan(fleet, policy, today, Holds.none());
     }
 
     /**
-     * As above, with what the risk model says of failures that no visit foresees.
+     * As above, within what the manager holds.
      *
-     * @param forecast chances by depot and part, or {@link FailureForecast#NONE}
+     * @param holds pins, refusals and announced visits
      */
-    public Plan plan(FleetSnapshot fleet, Policy policy, LocalDate today, FailureForecast forecast) {
+    public Plan plan(FleetSnapshot fleet, Policy policy, LocalDate today, Holds holds) {
         FleetIndex index = new FleetIndex(fleet);
         IsoWeek firstWeek = IsoWeek.of(today);
         LocalDate until = firstWeek.plus(policy.weeks() - 1).sunday();
@@ -75,15 +70,24 @@ public final class Planner {
         List<FamilyInspection> inspections =
                 FamilyInspection.of(index, risk, new ReplacementCosts(index, risk.lives()), policy.inspectionHours());
         List<DueFinding> findings = new DueFindings(index, rules, usage, risk, unseen).find(ages, today, until);
-        Map<String, VisitWork> works = works(index, policy, findings, today);
-        ScheduleRequest request = request(index, policy, works, today);
-        Schedule schedule = scheduler.schedule(request);
-        List<String> violations = ScheduleChecker.listViolations(request, schedule);
-        if (!violations.isEmpty()) {
-            throw new IllegalStateException("the schedule breaks its limits: " + String.join("; ", violations));
-        }
-        Outcome outcome = new Outcome(index, firstWeek, works, request, schedule);
+        TruckPricing pricing =
+                new TruckPricing(index, policy, usage, risk, new ReplacementCosts(index, risk.lives()), today);
+        CapacityCalendar calendar = new CapacityCalendar(index, today, policy.weeks());
+        Map<String, TruckCase> cases =
+                new CaseBuilder(pricing, calendar, policy, holds, today).casesOf(fleet, findings, today);
+        ScheduleRequest request = new ScheduleRequest(
+                policy.weeks(),
+                cases.values().stream()
+                        .filter(each ->
+                                each.options().hasWish() || !each.visits().isEmpty())
+                        .map(TruckCase::options)
+                        .toList(),
+                calendar.depotCapacity(),
+                calendar.groupCapacity());
+        Schedule schedule = checked(request, scheduler.schedule(request));
+        Outcome outcome = new Outcome(index, firstWeek, cases, request, schedule, new VisitTeller(risk, firstWeek));
         List<Visit> visits = outcome.visits();
+        FailureForecast forecast = new UnplannedChances(risk.risks(), visits);
         MovingCost moving = MovingCost.perWeek(policy.orders());
         PartsPlan parts = PartsPlan.of(index, today, policy.weeks(), policy.orders(), visits, forecast, moving);
         List<Assumption> assumptions = new Assumptions()
@@ -116,37 +120,11 @@ public final class Planner {
                 assumptions);
     }
 
-    /** The work of every truck with something due, the truck with the most pressing finding first. */
-    private static Map<String, VisitWork> works(
-            FleetIndex index, Policy policy, List<DueFinding> findings, LocalDate today) {
-        Map<String, List<DueFinding>> byTruck = new LinkedHashMap<>();
-        findings.forEach(finding -> byTruck.computeIfAbsent(finding.truck(), truck -> new ArrayList<>())
-                .add(finding));
-        Map<String, Truck> trucks = new LinkedHashMap<>();
-        index.fleet().trucks().forEach(truck -> trucks.put(truck.truck(), truck));
-        VisitPlanner visits = new VisitPlanner(index, policy.inspectionHours());
-        List<VisitWork> works = new ArrayList<>();
-        byTruck.forEach((name, due) -> {
-            Truck truck = trucks.get(name);
-            if (truck != null) {
-                works.add(visits.workOf(truck, due, today));
-            }
-        });
-        works.sort((one, other) -> DueFindings.MOST_PRESSING.compare(
-                one.findings().get(0), other.findings().get(0)));
-        Map<String, VisitWork> ordered = new LinkedHashMap<>();
-        works.forEach(work -> ordered.put(work.truck().truck(), work));
-        return ordered;
-    }
-
-    private static ScheduleRequest request(
-            FleetIndex index, Policy policy, Map<String, VisitWork> works, LocalDate today) {
-        CapacityCalendar calendar = new CapacityCalendar(index, today, policy.weeks());
-        OptionBuilder options = new OptionBuilder(calendar, policy, today);
-        return new ScheduleRequest(
-                policy.weeks(),
-                works.values().stream().map(options::optionsOf).toList(),
-                calendar.depotCapacity(),
-                calendar.groupCapacity());
+    private static Schedule checked(ScheduleRequest request, Schedule schedule) {
+        List<String> violations = ScheduleChecker.listViolations(request, schedule);
+        if (!violations.isEmpty()) {
+            throw new IllegalStateException("the schedule breaks its limits: " + String.join("; ", violations));
+        }
+        return schedule;
     }
 }

@@ -3,6 +3,7 @@ package dev.injectorplanner.core.plan;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.coolant.CoolantRules;
 import dev.injectorplanner.core.finding.UnseenLimit;
+import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.parts.OrderRules;
 
 /**
@@ -15,6 +16,7 @@ import dev.injectorplanner.core.parts.OrderRules;
  * @param unseenFailureLimit chance of a road failure from an unseen defect at which a truck is due for inspection
  * @param orders how the site buys
  * @param coolant how the site handles coolant
+ * @param visits how visits are weighed
  */
 public record Policy(
         int weeks,
@@ -23,7 +25,8 @@ public record Policy(
         double bayHoursPerDay,
         double unseenFailureLimit,
         OrderRules orders,
-        CoolantRules coolant) {
+        CoolantRules coolant,
+        VisitRules visits) {
     public Policy {
         Require.within("weeks", weeks, 1, 104);
         Require.within("usage_window_days", usageWindowDays, 14, 3_650);
@@ -34,18 +37,34 @@ public record Policy(
 
     /** 26 weeks, a year of readings, half an hour a test, one eight-hour shift a truck, standard buying and coolant. */
     public static Policy standard() {
-        return new Policy(26, 365, 0.5, 8, UnseenLimit.STANDARD, OrderRules.standard(), CoolantRules.standard());
+        return new Policy(
+                26,
+                365,
+                0.5,
+                8,
+                UnseenLimit.STANDARD,
+                OrderRules.standard(),
+                CoolantRules.standard(),
+                VisitRules.standard());
     }
 
     public Policy withWeeks(int other) {
-        return new Policy(other, usageWindowDays, inspectionHours, bayHoursPerDay, unseenFailureLimit, orders, coolant);
+        return new Policy(
+                other, usageWindowDays, inspectionHours, bayHoursPerDay, unseenFailureLimit, orders, coolant, visits);
     }
 
     public Policy withOrders(OrderRules other) {
-        return new Policy(weeks, usageWindowDays, inspectionHours, bayHoursPerDay, unseenFailureLimit, other, coolant);
+        return new Policy(
+                weeks, usageWindowDays, inspectionHours, bayHoursPerDay, unseenFailureLimit, other, coolant, visits);
     }
 
     public Policy withCoolant(CoolantRules other) {
-        return new Policy(weeks, usageWindowDays, inspectionHours, bayHoursPerDay, unseenFailureLimit, orders, other);
+        return new Policy(
+                weeks, usageWindowDays, inspectionHours, bayHoursPerDay, unseenFailureLimit, orders, other, visits);
+    }
+
+    public Policy withVisits(VisitRules other) {
+        return new Policy(
+                weeks, usageWindowDays, inspectionHours, bayHoursPerDay, unseenFailureLimit, orders, coolant, other);
     }
 }
