@@ -3,6 +3,7 @@ package dev.injectorplanner.core.schedule.exact;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Which option each truck has, and what that takes of every limit. Holds all limits at any time. */
 final class Assignment {
@@ -62,13 +63,23 @@ final class Assignment {
 
     /** Whether the option's truck has none yet and there is room for it. */
     boolean fits(int option) {
+        return choice[problem.truckOf[option]] == NONE && inTheWay(option) == null;
+    }
+
+    /** The first limit that leaves no room for an option, or null. */
+    @Nullable
+    Limit inTheWay(int option) {
         int cell = problem.cellOf[option];
         int group = problem.groupOf[option];
-        return choice[problem.truckOf[option]] == NONE
-                && units[cell] + problem.high[option] <= problem.cells[cell].units()
-                && bayDays[cell] + problem.days[option]
-                        <= problem.cells[cell].capacity().bayDays() + ROUNDING
-                && (group < 0 || groupDays[group] + problem.days[option] <= problem.groupDays[group] + ROUNDING);
+        double days = problem.days[option];
+        if (units[cell] + problem.high[option] > problem.cells[cell].units()) {
+            return Limit.LABOUR_HOURS;
+        }
+        if (bayDays[cell] + days > problem.cells[cell].capacity().bayDays() + ROUNDING) {
+            return Limit.BAYS;
+        }
+        boolean groupHasRoom = group < 0 || groupDays[group] + days <= problem.groupDays[group] + ROUNDING;
+        return groupHasRoom ? null : Limit.DUTY_GROUP;
     }
 
     /** Takes an option that {@link #fits}. */

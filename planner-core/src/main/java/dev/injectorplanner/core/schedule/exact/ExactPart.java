@@ -33,7 +33,8 @@ final class ExactPart {
     /**
      * What it found.
      *
-     * @param chosen options chosen, or null where none was found in time
+     * @param chosen options chosen
+     * @param found whether a choice was found in time
      * @param bound lower bound of the sum of costs and of what overtime grows by; minus infinity where nothing is proven
      * @param best whether nothing is better
      * @param work what it took, in the solver's deterministic time
@@ -52,6 +53,9 @@ final class ExactPart {
         Scaled scale = CostScale.of(problem, offered);
         PartModel built = new PartModel(problem, scope, offered, scale);
         built.hint(now);
+        if (offered.length == 0) {
+            return new Answer(new int[0], true, 0, true, 0);
+        }
         CpModel model = built.model();
         CpSolver solver = new CpSolver();
         SatParameters.Builder parameters = solver.getParameters();

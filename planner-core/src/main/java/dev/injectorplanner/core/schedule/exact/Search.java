@@ -16,10 +16,12 @@ final class Search {
 
     private static final int BLOCK = 50;
     private static final int MOST_BLOCKS = 60;
+    private static final int LEAST_BLOCKS = 4;
     private static final double BOUND_SHARE = 0.35;
-    private static final double STALLED = 2e-6;
-    private static final double AIM = 0.005;
+    private static final double STALLED = 1e-5;
+    private static final double AIM = 0.0005;
     private static final int ATTEMPTS = 8;
+    private static final int PATIENCE = 15;
     private static final int[] FIRST_STEPS = {1, 3, 3, 8};
     private static final int SMALL = 2_500;
     private static final double SMALL_WORK = 4;
@@ -87,7 +89,8 @@ final class Search {
             double before = search.bound();
             search.run(BLOCK, search.bound() + AIM * Math.abs(search.bound()));
             raise(search.bound());
-            if (search.bound() - before <= STALLED * Math.abs(before) || enough()) {
+            boolean stalled = block >= LEAST_BLOCKS && search.bound() - before <= STALLED * Math.abs(before);
+            if (stalled || enough()) {
                 break;
             }
         }
@@ -117,14 +120,17 @@ final class Search {
     }
 
     private void improve(Multipliers at, double[] prices) {
+        int idle = 0;
         for (int round = 1; goesOn(1) && !enough(); round++) {
             int now = round;
             Assignment from = best;
+            boolean exact = idle >= PATIENCE && idle % PATIENCE == 0;
             attempt(
                     ATTEMPTS,
-                    (i, improver) -> i == 0
+                    (i, improver) -> exact && i == 0
                             ? improver.byExactPart(from, at, prices, seed(now, i), secondsLeft.getAsDouble())
                             : improver.byDive(from, at, seed(now, i)));
+            idle = best == from ? idle + 1 : 0;
         }
     }
 
