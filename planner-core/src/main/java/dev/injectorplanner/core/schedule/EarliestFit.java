@@ -38,7 +38,7 @@ public final class EarliestFit implements VisitScheduler {
 
     private static List<VisitOption> byWeek(TruckOptions truck) {
         return truck.options().stream()
-                .filter(option -> truck.latestWeek() == null || option.week() <= truck.latestWeek())
+                .filter(truck::meetsWish)
                 .sorted(comparingInt(VisitOption::week).thenComparing(comparingDouble(VisitOption::cost)))
                 .toList();
     }

@@ -1,6 +1,7 @@
 package dev.injectorplanner.core.schedule;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,7 +11,7 @@ import java.util.TreeMap;
 
 /**
  * Whether a schedule holds every limit of its request: at most one visit a truck, options that were offered, no truck
- * forgotten, hours with overtime, bays and duty groups. Adds up the finished schedule and shares no code with schedulers.
+ * forgotten, pins and latest weeks, hours with overtime, bays and duty groups. Adds up the finished schedule and shares no code with schedulers.
  */
 public final class ScheduleChecker {
     private static final double ROUNDING = 1e-6;
@@ -26,6 +27,8 @@ public final class ScheduleChecker {
         Map<String, Double> depotDays = new TreeMap<>();
         Map<String, Double> groupDays = new TreeMap<>();
         Set<String> placed = new LinkedHashSet<>();
+        Set<String> broken = new HashSet<>();
+        schedule.brokenWishes().forEach(wish -> broken.add(wish.truck() + "\n" + wish.wish()));
         for (Schedule.Choice choice : schedule.choices()) {
             TruckOptions truck = asked.get(choice.truck());
             VisitOption option = choice.option();
@@ -36,10 +39,7 @@ public final class ScheduleChecker {
             if (!placed.add(truck.truck())) {
                 wrong.add("truck " + truck.truck() + ": two visits");
             }
-            if (truck.latestWeek() != null && option.week() > truck.latestWeek()) {
-                wrong.add("truck " + truck.truck() + ": week " + option.week() + " is after its latest, "
-                        + truck.latestWeek());
-            }
+            wishes(truck, option, broken, wrong);
             hours.merge(cell(truck.depot(), option.week()), option.labourHours(), Double::sum);
             depotDays.merge(cell(truck.depot(), option.week()), option.truckDays(), Double::sum);
             if (truck.dutyGroup() != null) {
@@ -49,6 +49,21 @@ public final class ScheduleChecker {
         forgotten(asked.keySet(), placed, schedule, wrong);
         limits(request, hours, depotDays, groupDays, wrong);
         return wrong;
+    }
+
+    /** A wish is kept, or the schedule owns up to having broken it. */
+    private static void wishes(TruckOptions truck, VisitOption option, Set<String> broken, List<String> wrong) {
+        Integer latest = truck.latestWeek();
+        if (latest != null
+                && option.week() > latest
+                && !broken.contains(truck.truck() + "\n" + Schedule.Wish.LATEST_WEEK)) {
+            wrong.add("truck " + truck.truck() + ": week " + option.week() + " is after its latest, " + latest);
+        }
+        Integer pinned = truck.pinnedWeek();
+        if (pinned != null && option.week() != pinned && !broken.contains(truck.truck() + "\n" + Schedule.Wish.PIN)) {
+            wrong.add("truck " + truck.truck() + ": week " + option.week() + " is not the one it is pinned to, "
+                    + pinned);
+        }
     }
 
     private static void forgotten(Set<String> asked, Set<String> placed, Schedule schedule, List<String> wrong) {

@@ -11,14 +11,41 @@ import org.jspecify.annotations.Nullable;
  * @param dutyGroup its duty group, or null
  * @param options the ways, most wanted first
  * @param latestWeek week by which one of them must be chosen, or null where it need not
+ * @param pinnedWeek the week the manager pinned its visit to, or null; a wish like {@code latestWeek}: where limits
+ *     forbid it the schedule says so, and places the truck as if it had not been asked for
+ * @param announcedWeek the week its visit was announced for, or null. What moving it costs is inside the options' costs
+ *     (those of the announced week are cheaper by the nuisance); a scheduler uses it for nothing else
  */
 public record TruckOptions(
         String truck,
         String depot,
         @Nullable String dutyGroup,
         List<VisitOption> options,
-        @Nullable Integer latestWeek) {
+        @Nullable Integer latestWeek,
+        @Nullable Integer pinnedWeek,
+        @Nullable Integer announcedWeek) {
     public TruckOptions {
         options = List.copyOf(options);
+    }
+
+    /** A truck without pin or announcement. */
+    public TruckOptions(
+            String truck,
+            String depot,
+            @Nullable String dutyGroup,
+            List<VisitOption> options,
+            @Nullable Integer latestWeek) {
+        this(truck, depot, dutyGroup, options, latestWeek, null, null);
+    }
+
+    /** Whether an option meets pin and latest week, where there are any. */
+    public boolean meetsWish(VisitOption option) {
+        return (latestWeek == null || option.week() <= latestWeek)
+                && (pinnedWeek == null || option.week() == pinnedWeek);
+    }
+
+    /** Whether one of the options must be chosen. */
+    public boolean hasWish() {
+        return latestWeek != null || pinnedWeek != null;
     }
 }

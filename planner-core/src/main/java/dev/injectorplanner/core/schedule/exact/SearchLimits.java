@@ -1,0 +1,23 @@
+package dev.injectorplanner.core.schedule.exact;
+
+import dev.injectorplanner.core.check.Require;
+
+/**
+ * How far a search goes.
+ *
+ * @param work the most work for each independent part of a request; a unit is about a second of one core of 2020, counted
+ *     in steps and not by the clock, so that it ends at the same place everywhere
+ * @param enoughGap the search ends when the cost is proven to be within this share of the best (0.0002 is 0.02 %)
+ * @param threads threads it may use, 1 or more; the answer does not depend on it
+ * @param seed where its random choices start
+ */
+public record SearchLimits(double work, double enoughGap, int threads, long seed) {
+    /** For one depot's plan. */
+    public static final SearchLimits USUAL = new SearchLimits(6, 2e-4, 2, 1);
+
+    public SearchLimits {
+        Require.notNegative("work", work);
+        Require.within("enough_gap", enoughGap, 0, 1);
+        Require.within("threads", threads, 1, 256);
+    }
+}
