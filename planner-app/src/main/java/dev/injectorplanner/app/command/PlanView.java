@@ -3,12 +3,18 @@ package dev.injectorplanner.app.command;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.coolant.CoolantNeed;
 import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.coolant.CoolantWeek;
+import dev.injectorplanner.core.cores.CoreOwed;
+import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.parts.PartNeed;
+import dev.injectorplanner.core.parts.ShortLine;
+import dev.injectorplanner.core.parts.UnplannedNeed;
 import dev.injectorplanner.core.plan.Assumption;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.Unplanned;
 import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.visit.Visit;
+import dev.injectorplanner.core.warranty.WarrantyClaim;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -22,7 +28,13 @@ record PlanView(
         List<DueFinding> findings,
         List<WeekLoad> loads,
         List<PartNeed> partNeeds,
+        List<OrderLine> orders,
+        List<ShortLine> shortList,
+        List<UnplannedNeed> unplannedNeeds,
+        List<CoreOwed> cores,
+        List<WarrantyClaim> claims,
         List<CoolantNeed> coolantNeeds,
+        List<CoolantWeek> coolantWeeks,
         List<Assumption> assumptions) {
     static PlanView of(Plan plan) {
         return new PlanView(
@@ -34,7 +46,13 @@ record PlanView(
                 plan.findings(),
                 plan.loads(),
                 plan.partNeeds(),
+                plan.parts().orders(),
+                plan.parts().shortList(),
+                plan.parts().unplannedNeeds(),
+                plan.cores(),
+                plan.claims(),
                 plan.coolantNeeds(),
+                plan.coolant().weeks(),
                 plan.assumptions());
     }
 }

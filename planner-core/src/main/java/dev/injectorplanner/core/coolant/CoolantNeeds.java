@@ -1,47 +1,77 @@
 package dev.injectorplanner.core.coolant;
 
+import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.visit.Visit;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Coolant of planned visits, first cut: what is drained goes back in and a little is topped up, or new coolant of the
- * family's strength takes its place and the old is waste.
+ * Coolant of planned visits. A target that the visit's drain cannot reach is refused with the drain that would do it,
+ * and the strength there is is kept; where that is not allowed either, nothing is mixed.
  */
 public final class CoolantNeeds {
-    /** Share of drained coolant that does not come back where it is reused: spills, hoses. Planner default. */
-    public static final double TOP_UP_SHARE = 0.05;
-
     private CoolantNeeds() {}
 
-    /**
-     * Needs of the visits that drain, in their order.
-     *
-     * @param renew whether drained coolant is replaced rather than put back
-     */
-    public static List<CoolantNeed> of(FleetIndex index, List<Visit> visits, boolean renew) {
+    /** Needs of the visits that drain, in their order. */
+    public static List<CoolantNeed> of(FleetIndex index, List<Visit> visits, CoolantRules rules) {
         return visits.stream()
                 .filter(visit -> visit.drainedLitres() > 0)
-                .map(visit -> need(index.family(visit.family()), visit, renew))
+                .map(visit -> need(index.family(visit.family()), visit, rules))
                 .toList();
     }
 
-    private static CoolantNeed need(EngineFamily family, Visit visit, boolean renew) {
-        double drained = visit.drainedLitres();
-        double filled = renew ? drained : drained * TOP_UP_SHARE;
-        double concentrate = filled * family.glycolPercent() / 100;
+    private static CoolantNeed need(EngineFamily family, Visit visit, CoolantRules rules) {
+        double now = family.glycolPercent();
+        double target = Figures.tidy(rules.targetPercent(now));
+        CoolantMix mix = null;
+        String remark = "";
+        try {
+            mix = mix(family, visit, rules, target);
+        } catch (InvalidValueException refused) {
+            remark = String.valueOf(refused.getMessage());
+            mix = kept(family, visit, rules, target);
+            remark += mix == null ? " No mix is worked out." : " Until then the strength there is is kept.";
+        }
         return new CoolantNeed(
                 visit.depot(),
                 visit.week(),
                 visit.truck(),
                 family.coolantLitres(),
-                drained,
-                family.glycolPercent(),
-                Figures.tidy(concentrate),
-                Figures.tidy(filled - concentrate),
-                renew ? drained : 0,
-                !renew);
+                visit.drainedLitres(),
+                now,
+                target,
+                mix,
+                remark);
+    }
+
+    private static @Nullable CoolantMix kept(EngineFamily family, Visit visit, CoolantRules rules, double target) {
+        if (target == family.glycolPercent()) {
+            return null;
+        }
+        try {
+            return mix(family, visit, rules, family.glycolPercent());
+        } catch (InvalidValueException refusedToo) {
+            return null;
+        }
+    }
+
+    private static CoolantMix mix(EngineFamily family, Visit visit, CoolantRules rules, double target) {
+        CoolantMixer mixer = new CoolantMixer(
+                family.coolantLitres(), visit.drainedLitres(), family.glycolPercent(), rules.anyStrength());
+        CoolantMix mix = rules.renew() ? mixer.renew(target) : mixer.reuse(target, rules.lostShare());
+        return new CoolantMix(
+                mix.capacityLitres(),
+                mix.drainedLitres(),
+                mix.nowPercent(),
+                Figures.tidy(mix.concentrateLitres()),
+                Figures.tidy(mix.waterLitres()),
+                Figures.tidy(mix.putBackLitres()),
+                Figures.tidy(mix.wasteLitres()),
+                Figures.tidy(mix.wasteKg()),
+                Figures.tidy(mix.afterPercent()),
+                mix.freezingPointC() == null ? null : Double.valueOf(Figures.tidy(mix.freezingPointC())));
     }
 }

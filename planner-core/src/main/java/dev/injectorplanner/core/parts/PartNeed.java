@@ -12,8 +12,10 @@ import org.jspecify.annotations.Nullable;
  * @param depot the depot
  * @param week the ISO week of the visits
  * @param part part number
- * @param needed pieces, expected where a chance is below 1
- * @param onHandBefore pieces on the shelf before that week's visits: stock, less earlier needs, plus what arrived by then
+ * @param needed pieces used on average
+ * @param required pieces to have for that week, so that all visits up to it are covered with the service level
+ * @param onHandBefore pieces on the shelf before that week's visits: stock, less what earlier weeks require, plus what
+ *     arrived by then or was ordered for them
  * @param arriving pieces on open purchase lines due within the week's Monday and the one before
  * @param missing pieces short that week, 0 or more
  * @param orderBy the last day to order what is missing so that it is there on the week's Monday, or null where nothing is
@@ -24,6 +26,7 @@ public record PartNeed(
         IsoWeek week,
         String part,
         double needed,
+        double required,
         double onHandBefore,
         double arriving,
         double missing,
@@ -31,6 +34,7 @@ public record PartNeed(
         List<String> trucks) {
     public PartNeed {
         Require.notNegative("needed", needed);
+        Require.notNegative("required", required);
         Require.notNegative("missing", missing);
         trucks = List.copyOf(trucks);
     }

@@ -1,161 +1,152 @@
 package dev.injectorplanner.core.parts;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.fleet.EngineFamily;
-import dev.injectorplanner.core.fleet.FittedInjector;
+import dev.injectorplanner.core.finding.DueFinding;
 import dev.injectorplanner.core.fleet.FleetIndex;
-import dev.injectorplanner.core.fleet.JobPart;
-import dev.injectorplanner.core.fleet.PurchaseLine;
-import dev.injectorplanner.core.fleet.StockLine;
+import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * Needs of the planned visits by depot, week and part, held week by week against stock and open purchase lines.
  *
- * <p>A line arrives for the week whose Monday is on or after its due day; one whose day has passed is expected in
- * {@link #OVERDUE_DAYS} days. What is missing in a week is taken to be ordered for that week, so it is not missing
- * again later. The order-by day counts back the longest lead time, the cautious one.
+ * <p>What a week requires is what it adds to the pieces that cover all visits up to it with the service level: parts that
+ * break by their chance share their luck, so two visits need less than twice what one does. A line arrives for the week
+ * whose Monday is on or after its due day; one whose day has passed is expected in {@link #OVERDUE_DAYS} days. What is
+ * missing in a week is taken to be ordered for that week, so it is not missing again later. The order-by day counts back
+ * the longest lead time, the cautious one.
  */
 public final class PartNeeds {
     /** An open purchase line that is past its day is expected so many days from today. */
     public static final int OVERDUE_DAYS = 7;
 
     private static final double ROUNDING = 1e-9;
+    private static final Comparator<Visit> MOST_PRESSING =
+            Comparator.comparing(Visit::week).thenComparing(PartNeeds::firstDue).thenComparing(Visit::truck);
 
-    private record Shelf(String depot, String part) {}
+    private final VisitParts parts;
+    private final Supply supply;
+    private final OrderRules rules;
 
-    private static final class Need {
-        double quantity;
-        final TreeSet<String> trucks = new TreeSet<>();
+    /** Visits of a shelf up to and with one, and what they require together. */
+    record Step(Visit visit, double needed, double required, double uncovered, double chance) {}
+
+    public PartNeeds(FleetIndex index, LocalDate today, OrderRules rules) {
+        this.parts = new VisitParts(index, today);
+        this.supply = new Supply(index, today);
+        this.rules = rules;
     }
 
-    private final FleetIndex index;
-    private final LocalDate today;
-    private final Map<Shelf, Double> stock = new HashMap<>();
-    private final Map<Shelf, List<PurchaseLine>> open = new HashMap<>();
-
-    public PartNeeds(FleetIndex index, LocalDate today) {
-        this.index = index;
-        this.today = today;
-        for (StockLine line : index.fleet().stock()) {
-            stock.put(new Shelf(line.depot(), line.part()), line.onHand());
-        }
-        for (PurchaseLine line : index.fleet().purchaseLines()) {
-            if (line.receivedOn() == null) {
-                open.computeIfAbsent(new Shelf(line.depot(), line.part()), shelf -> new ArrayList<>())
-                        .add(line);
-            }
-        }
+    private static LocalDate firstDue(Visit visit) {
+        return visit.findings().stream()
+                .map(DueFinding::by)
+                .min(Comparator.naturalOrder())
+                .orElse(LocalDate.MAX);
     }
 
     /** Needs of visits by depot, week and part. */
     public List<PartNeed> of(List<Visit> visits) {
-        Map<Shelf, NavigableMap<IsoWeek, Need>> needs = new HashMap<>();
-        for (Visit visit : visits) {
-            partsOf(visit).forEach((part, quantity) -> {
-                Need need = needs.computeIfAbsent(new Shelf(visit.depot(), part), shelf -> new TreeMap<>())
-                        .computeIfAbsent(visit.week(), week -> new Need());
-                need.quantity += quantity;
-                need.trucks.add(visit.truck());
-            });
-        }
         List<PartNeed> rows = new ArrayList<>();
-        needs.forEach((shelf, weeks) -> rows.addAll(netted(shelf, weeks)));
+        byShelf(visits).forEach((shelf, weeks) -> walk(shelf, weeks, (need, steps) -> rows.add(need)));
         rows.sort(Comparator.comparing(PartNeed::depot)
                 .thenComparing(PartNeed::week)
                 .thenComparing(PartNeed::part));
         return rows;
     }
 
-    /** Expected quantity of each part that one visit takes, by part number. */
-    public Map<String, Double> partsOf(Visit visit) {
-        Map<String, Double> parts = new TreeMap<>();
-        EngineFamily family = index.family(visit.family());
-        for (int cylinder : visit.cylinders()) {
-            parts.merge(injectorFor(visit.truck(), family, cylinder), 1.0, Double::sum);
-        }
-        for (JobPart job : index.jobPartsOf(family.family())) {
-            double expected = times(job, visit, family) * job.quantity() * job.chance();
-            if (expected > 0) {
-                parts.merge(job.part(), expected, Double::sum);
+    /** What one visit takes of each part, by part number. */
+    public Map<String, Kit> kitOf(Visit visit) {
+        Map<String, Kit> kits = new TreeMap<>();
+        parts.of(visit)
+                .forEach((part, demand) ->
+                        kits.put(part, new Kit(demand.expected(), demand.required(rules.serviceLevel()))));
+        return kits;
+    }
+
+    /** A week's need with its visits, one by one. */
+    interface Taker {
+        void take(PartNeed need, List<Step> steps);
+    }
+
+    /** Visits of each shelf by week, the most pressing first. */
+    NavigableMap<Shelf, NavigableMap<IsoWeek, List<Visit>>> byShelf(List<Visit> visits) {
+        NavigableMap<Shelf, NavigableMap<IsoWeek, List<Visit>>> shelves = new TreeMap<>();
+        visits.stream()
+                .sorted(MOST_PRESSING)
+                .forEach(visit -> parts.of(visit)
+                        .keySet()
+                        .forEach(part -> shelves.computeIfAbsent(
+                                        new Shelf(visit.depot(), part), shelf -> new TreeMap<>())
+                                .computeIfAbsent(visit.week(), week -> new ArrayList<>())
+                                .add(visit)));
+        return shelves;
+    }
+
+    void walk(Shelf shelf, NavigableMap<IsoWeek, List<Visit>> weeks, Taker taker) {
+        ShelfDemand demand = new ShelfDemand();
+        double ordered = 0;
+        for (Map.Entry<IsoWeek, List<Visit>> entry : weeks.entrySet()) {
+            IsoWeek week = entry.getKey();
+            LocalDate ready = supply.readyDay(week);
+            double there = supply.until(shelf, ready) + ordered;
+            double requiredBefore = demand.required(rules.serviceLevel());
+            double neededBefore = demand.expected();
+            List<Step> steps = new ArrayList<>();
+            for (Visit visit : entry.getValue()) {
+                steps.add(step(shelf, demand, visit, there));
             }
+            double missing = Figures.tidy(
+                    steps.stream().mapToDouble(Step::uncovered).max().orElse(0));
+            ordered += missing;
+            taker.take(
+                    new PartNeed(
+                            shelf.depot(),
+                            week,
+                            shelf.part(),
+                            Figures.tidy(demand.expected() - neededBefore),
+                            Figures.tidy(demand.required(rules.serviceLevel()) - requiredBefore),
+                            Figures.tidy(there - requiredBefore),
+                            supply.arriving(shelf, supply.dayBefore(week), ready),
+                            missing,
+                            missing > 0 ? supply.orderBy(shelf.part(), week.monday()) : null,
+                            trucks(entry.getValue())),
+                    steps);
         }
+    }
+
+    private Step step(Shelf shelf, ShelfDemand demand, Visit visit, double there) {
+        double requiredBefore = demand.required(rules.serviceLevel());
+        double neededBefore = demand.expected();
+        parts.of(visit, (part, times, quantity, chance) -> {
+            if (part.equals(shelf.part())) {
+                demand.add(times, quantity, chance);
+            }
+        });
+        double required = demand.required(rules.serviceLevel());
+        double gap = required - there;
+        return new Step(
+                visit,
+                demand.expected() - neededBefore,
+                required - requiredBefore,
+                gap > ROUNDING ? gap : 0,
+                gap > ROUNDING ? demand.chanceAbove(there, rules.serviceLevel()) : 0);
+    }
+
+    private static List<String> trucks(List<Visit> visits) {
+        return visits.stream().map(Visit::truck).sorted().distinct().toList();
+    }
+
+    Supply supply() {
+        return supply;
+    }
+
+    VisitParts parts() {
         return parts;
-    }
-
-    /** The family's part; the one now fitted where the family's is not among the parts and that one is. */
-    private String injectorFor(String truck, EngineFamily family, int cylinder) {
-        if (index.findPart(family.injectorPart()).isPresent()) {
-            return family.injectorPart();
-        }
-        return index.injectorsOf(truck).stream()
-                .filter(injector -> injector.cylinder() == cylinder && injector.fittedAt(today))
-                .map(FittedInjector::part)
-                .filter(part -> index.findPart(part).isPresent())
-                .findFirst()
-                .orElse(family.injectorPart());
-    }
-
-    private static double times(JobPart job, Visit visit, EngineFamily family) {
-        boolean opened = !visit.cylinders().isEmpty();
-        return switch (job.per()) {
-            case CYLINDER -> visit.cylinders().size();
-            case BANK ->
-                visit.cylinders().stream().map(family::bankOf).distinct().count();
-            case VISIT -> opened ? 1 : 0;
-            case STEP -> visit.steps().contains(String.valueOf(job.step())) ? 1 : 0;
-        };
-    }
-
-    private List<PartNeed> netted(Shelf shelf, NavigableMap<IsoWeek, Need> weeks) {
-        List<PartNeed> rows = new ArrayList<>();
-        double onHand = stock.getOrDefault(shelf, 0.0);
-        LocalDate counted = LocalDate.MIN;
-        for (Map.Entry<IsoWeek, Need> entry : weeks.entrySet()) {
-            LocalDate monday = entry.getKey().monday();
-            onHand += arriving(shelf, counted, monday);
-            counted = monday;
-            Need need = entry.getValue();
-            double gap = need.quantity - onHand;
-            double missing = gap > ROUNDING ? gap : 0;
-            rows.add(new PartNeed(
-                    shelf.depot,
-                    entry.getKey(),
-                    shelf.part,
-                    need.quantity,
-                    onHand,
-                    arriving(shelf, monday.minusWeeks(1), monday),
-                    missing,
-                    missing > 0 ? orderBy(shelf.part, monday) : null,
-                    List.copyOf(need.trucks)));
-            onHand = Math.max(0, onHand - need.quantity);
-        }
-        return rows;
-    }
-
-    /** Pieces due after one day and on or before another. */
-    private double arriving(Shelf shelf, LocalDate after, LocalDate until) {
-        double sum = 0;
-        for (PurchaseLine line : open.getOrDefault(shelf, List.of())) {
-            LocalDate due = line.dueOn().isBefore(today) ? today.plusDays(OVERDUE_DAYS) : line.dueOn();
-            sum += due.isAfter(after) && !due.isAfter(until) ? line.quantity() : 0;
-        }
-        return sum;
-    }
-
-    /** Of a part that is not in the table no lead time is known: it is ordered today. */
-    private LocalDate orderBy(String part, LocalDate monday) {
-        return index.findPart(part)
-                .map(known -> monday.minusDays(known.leadDaysMax()))
-                .orElse(today);
     }
 }

@@ -1,6 +1,5 @@
 package dev.injectorplanner.core.plan;
 
-import dev.injectorplanner.core.coolant.CoolantNeeds;
 import dev.injectorplanner.core.finding.DueRule;
 import dev.injectorplanner.core.finding.RuleBook;
 import dev.injectorplanner.core.finding.TestRules;
@@ -36,6 +35,11 @@ final class Assumptions {
         rows.add(new Assumption(topic, text, source));
     }
 
+    Assumptions add(List<Assumption> others) {
+        rows.addAll(others);
+        return this;
+    }
+
     Assumptions policy(Policy policy) {
         add("horizon", Figures.count(policy.weeks(), "week", "weeks") + " from the week of today", SITE);
         add(
@@ -45,15 +49,6 @@ final class Assumptions {
                 SITE);
         add("bay", "a truck in a bay gets " + Figures.hours(policy.bayHoursPerDay()) + " of work a day", SITE);
         add("inspection", "testing a truck's injectors takes " + Figures.hours(policy.inspectionHours()), SITE);
-        if (policy.renewCoolant()) {
-            add("coolant", "drained coolant is replaced at the family's strength, the old is waste", SITE);
-        } else {
-            add(
-                    "coolant",
-                    "drained coolant goes back in, " + Figures.whole(100 * CoolantNeeds.TOP_UP_SHARE)
-                            + " % of it is topped up",
-                    DEFAULT);
-        }
         return this;
     }
 

@@ -2,11 +2,15 @@ package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.coolant.CoolantNeed;
+import dev.injectorplanner.core.coolant.CoolantPlan;
+import dev.injectorplanner.core.cores.CoreOwed;
 import dev.injectorplanner.core.finding.DueFinding;
 import dev.injectorplanner.core.parts.PartNeed;
+import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.usage.InjectorAge;
 import dev.injectorplanner.core.visit.Visit;
+import dev.injectorplanner.core.warranty.WarrantyClaim;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -21,8 +25,10 @@ import java.util.List;
  * @param visits by depot, week and truck
  * @param unplanned what is due and no visit of the plan answers, by truck and reason
  * @param loads hours of every depot and week
- * @param partNeeds parts by depot, week and part
- * @param coolantNeeds coolant by visit
+ * @param parts what to buy: needs, short list, unplanned need, order list
+ * @param cores old units owed back, the most urgent first
+ * @param claims warranty claims still to be made
+ * @param coolant coolant by visit, and by depot and week
  * @param assumptions what the plan takes as given
  */
 public record Plan(
@@ -34,8 +40,10 @@ public record Plan(
         List<Visit> visits,
         List<Unplanned> unplanned,
         List<WeekLoad> loads,
-        List<PartNeed> partNeeds,
-        List<CoolantNeed> coolantNeeds,
+        PartsPlan parts,
+        List<CoreOwed> cores,
+        List<WarrantyClaim> claims,
+        CoolantPlan coolant,
         List<Assumption> assumptions) {
     public Plan {
         injectors = List.copyOf(injectors);
@@ -43,8 +51,18 @@ public record Plan(
         visits = List.copyOf(visits);
         unplanned = List.copyOf(unplanned);
         loads = List.copyOf(loads);
-        partNeeds = List.copyOf(partNeeds);
-        coolantNeeds = List.copyOf(coolantNeeds);
+        cores = List.copyOf(cores);
+        claims = List.copyOf(claims);
         assumptions = List.copyOf(assumptions);
+    }
+
+    /** Parts by depot, week and part. */
+    public List<PartNeed> partNeeds() {
+        return parts.needs();
+    }
+
+    /** Coolant by visit. */
+    public List<CoolantNeed> coolantNeeds() {
+        return coolant.needs();
     }
 }

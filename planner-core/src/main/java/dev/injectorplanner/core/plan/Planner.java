@@ -1,15 +1,17 @@
 package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.coolant.CoolantNeeds;
+import dev.injectorplanner.core.coolant.CoolantPlan;
+import dev.injectorplanner.core.cores.CoresOwed;
 import dev.injectorplanner.core.finding.DueFinding;
 import dev.injectorplanner.core.finding.DueFindings;
 import dev.injectorplanner.core.finding.RuleBook;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Truck;
-import dev.injectorplanner.core.parts.PartNeed;
-import dev.injectorplanner.core.parts.PartNeeds;
+import dev.injectorplanner.core.parts.FailureForecast;
+import dev.injectorplanner.core.parts.MovingCost;
+import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.schedule.CapacityCalendar;
 import dev.injectorplanner.core.schedule.Schedule;
 import dev.injectorplanner.core.schedule.ScheduleChecker;
@@ -20,6 +22,7 @@ import dev.injectorplanner.core.usage.InjectorAge;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.core.visit.VisitPlanner;
 import dev.injectorplanner.core.visit.VisitWork;
+import dev.injectorplanner.core.warranty.WarrantyClaims;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -47,6 +50,15 @@ public final class Planner {
      * @throws IllegalStateException if the scheduler breaks a limit, with each in words
      */
     public Plan plan(FleetSnapshot fleet, Policy policy, LocalDate today) {
+        return plan(fleet, policy, today, FailureForecast.NONE);
+    }
+
+    /**
+     * As above, with what the risk model says of failures that no visit foresees.
+     *
+     * @param forecast chances by depot and part, or {@link FailureForecast#NONE}
+     */
+    public Plan plan(FleetSnapshot fleet, Policy policy, LocalDate today, FailureForecast forecast) {
         FleetIndex index = new FleetIndex(fleet);
         IsoWeek firstWeek = IsoWeek.of(today);
         LocalDate until = firstWeek.plus(policy.weeks() - 1).sunday();
@@ -63,13 +75,15 @@ public final class Planner {
         }
         Outcome outcome = new Outcome(index, firstWeek, works, request, schedule);
         List<Visit> visits = outcome.visits();
-        List<PartNeed> parts = new PartNeeds(index, today).of(visits);
+        MovingCost moving = MovingCost.perWeek(policy.orders());
+        PartsPlan parts = PartsPlan.of(index, today, policy.weeks(), policy.orders(), visits, forecast, moving);
         List<Assumption> assumptions = new Assumptions()
                 .policy(policy)
                 .rules(rules, index)
                 .usage(usage)
                 .visits()
-                .parts(index, parts, today)
+                .parts(index, parts.needs(), today)
+                .add(SupplyAssumptions.of(policy.orders(), policy.coolant(), parts))
                 .list();
         return new Plan(
                 today,
@@ -81,7 +95,9 @@ public final class Planner {
                 outcome.unplanned(),
                 outcome.loads(),
                 parts,
-                CoolantNeeds.of(index, visits, policy.renewCoolant()),
+                CoresOwed.of(index, today),
+                WarrantyClaims.of(index, today),
+                CoolantPlan.of(index, visits, policy.coolant()),
                 assumptions);
     }
 

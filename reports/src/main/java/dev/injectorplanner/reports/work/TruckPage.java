@@ -132,14 +132,14 @@ final class TruckPage {
     private void kit(PageSheet page) {
         page.section(next(), "Parts to pick");
         List<Format> formats = List.of(Format.TEXT, Format.WRAPPED, Format.TWO_DECIMALS, Format.TEXT, Format.TEXT);
-        page.heads(List.of("Picked", "Part", "Expected", "Number", "Supplier"), formats);
-        parts.partsOf(visit).forEach((number, expected) -> {
+        page.heads(List.of("Picked", "Part", "Pieces", "Number", "Supplier"), formats);
+        parts.kitOf(visit).forEach((number, kit) -> {
             Optional<Part> part = index.findPart(number);
             page.row(
                     formats,
                     BOX,
                     part.map(Part::description).orElse("not in the table of parts"),
-                    expected,
+                    kit.pieces(),
                     number,
                     part.map(Part::supplier).orElse(""));
         });

@@ -43,7 +43,7 @@ public final class WorkListBook {
         String remark = "Monday " + week.monday() + " to Sunday " + week.sunday() + ". Plan of " + plan.today() + ".";
         try (Book book = new Book(title)) {
             list(book, title, remark);
-            PartNeeds parts = new PartNeeds(index, plan.today());
+            PartNeeds parts = new PartNeeds(index, plan.today(), plan.parts().rules());
             visits().forEach(visit -> new TruckPage(index, parts, visit).write(book, remark));
             book.write(out);
         }

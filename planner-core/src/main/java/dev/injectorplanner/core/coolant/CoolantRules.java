@@ -1,0 +1,77 @@
+package dev.injectorplanner.core.coolant;
+
+import dev.injectorplanner.core.check.Require;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How a site handles coolant.
+ *
+ * @param renew whether drained coolant is replaced rather than put back
+ * @param protectToC temperature to protect to, degrees C, or null to keep each family's strength
+ * @param anyStrength whether strengths outside 40 to 60 percent by volume are allowed
+ * @param lostShare share of drained coolant that does not come back where it is reused
+ * @param concentrateContainerLitres what a container of concentrate holds
+ * @param waterContainerLitres what a container of water holds
+ * @param wasteContainerLitres what a waste container takes
+ */
+public record CoolantRules(
+        boolean renew,
+        @Nullable Double protectToC,
+        boolean anyStrength,
+        double lostShare,
+        double concentrateContainerLitres,
+        double waterContainerLitres,
+        double wasteContainerLitres) {
+    public CoolantRules {
+        if (protectToC != null) {
+            GlycolWater.percentFor(protectToC);
+        }
+        Require.within("lost_share", lostShare, 0, 1);
+        Require.positive("concentrate_container_l", concentrateContainerLitres);
+        Require.positive("water_container_l", waterContainerLitres);
+        Require.positive("waste_container_l", wasteContainerLitres);
+    }
+
+    /** Put back, each family's strength, a twentieth lost, 20 l cans of concentrate and water, 60 l waste drums. */
+    public static CoolantRules standard() {
+        return new CoolantRules(false, null, false, 0.05, 20, 20, 60);
+    }
+
+    public CoolantRules withRenew(boolean other) {
+        return new CoolantRules(
+                other,
+                protectToC,
+                anyStrength,
+                lostShare,
+                concentrateContainerLitres,
+                waterContainerLitres,
+                wasteContainerLitres);
+    }
+
+    public CoolantRules withProtectToC(@Nullable Double other) {
+        return new CoolantRules(
+                renew,
+                other,
+                anyStrength,
+                lostShare,
+                concentrateContainerLitres,
+                waterContainerLitres,
+                wasteContainerLitres);
+    }
+
+    public CoolantRules withAnyStrength(boolean other) {
+        return new CoolantRules(
+                renew,
+                protectToC,
+                other,
+                lostShare,
+                concentrateContainerLitres,
+                waterContainerLitres,
+                wasteContainerLitres);
+    }
+
+    /** The strength to aim at in an engine that runs {@code familyPercent}. */
+    double targetPercent(double familyPercent) {
+        return protectToC == null ? familyPercent : CoolantMixer.targetFor(protectToC, anyStrength);
+    }
+}

@@ -1,0 +1,33 @@
+package dev.injectorplanner.core.cores;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An old unit owed to a supplier for its deposit.
+ *
+ * @param depot depot of the truck
+ * @param truck the truck
+ * @param cylinder the cylinder
+ * @param part the reman part that was fitted
+ * @param supplier who wants the old unit
+ * @param fittedOn day it was fitted, from which the days count
+ * @param oldSerial serial of the unit that came out, or null where history does not tell
+ * @param deposit deposit at stake
+ * @param lastDay last day to send it
+ * @param daysLeft days from today to that day, below 0 where it has passed
+ * @param state how urgent it is
+ */
+public record CoreOwed(
+        String depot,
+        String truck,
+        int cylinder,
+        String part,
+        String supplier,
+        LocalDate fittedOn,
+        @Nullable String oldSerial,
+        BigDecimal deposit,
+        LocalDate lastDay,
+        int daysLeft,
+        CoreState state) {}

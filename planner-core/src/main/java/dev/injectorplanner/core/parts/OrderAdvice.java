@@ -1,0 +1,154 @@
+package dev.injectorplanner.core.parts;
+
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.Part;
+import dev.injectorplanner.core.units.Figures;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Turns what is missing into orders. What must be ordered before the buyer looks again is ordered now; the rest waits for
+ * the ISO week of its last day, and goes out with the supplier's other lines of that week on the earliest of their days.
+ * Which lines go together depends on their days alone, so that asking for a higher service level never lowers what is
+ * ordered now.
+ */
+final class OrderAdvice {
+    /** Stands in for the supplier of a part that is not in the table of parts. */
+    static final String NO_SUPPLIER = "not in the table of parts";
+
+    private static final double ROUNDING = 1e-9;
+
+    private final FleetIndex index;
+    private final LocalDate today;
+    private final OrderRules rules;
+    private final Map<Shelf, TreeMap<LocalDate, Batch>> batches = new TreeMap<>();
+
+    /** Pieces of one shelf that are ordered together. */
+    private static final class Batch {
+        double forVisits;
+        double forReserve;
+        LocalDate orderBy = LocalDate.MAX;
+
+        @Nullable
+        IsoWeek firstWeek;
+
+        final TreeSet<String> trucks = new TreeSet<>();
+    }
+
+    private record Placed(Shelf shelf, LocalDate key, Batch batch, double quantity) {}
+
+    OrderAdvice(FleetIndex index, LocalDate today, OrderRules rules) {
+        this.index = index;
+        this.today = today;
+        this.rules = rules;
+    }
+
+    List<OrderLine> of(List<PartNeed> needs, List<UnplannedNeed> unplanned) {
+        for (PartNeed need : needs) {
+            LocalDate orderBy = need.orderBy();
+            if (need.missing() > 0 && orderBy != null) {
+                Batch batch = batch(new Shelf(need.depot(), need.part()), orderBy);
+                batch.forVisits += need.missing();
+                batch.trucks.addAll(need.trucks());
+                batch.firstWeek = batch.firstWeek == null ? need.week() : batch.firstWeek;
+            }
+        }
+        for (UnplannedNeed need : unplanned) {
+            if (need.missing() > 0) {
+                batch(new Shelf(need.depot(), need.part()), today).forReserve += need.missing();
+            }
+        }
+        List<Placed> placed = new ArrayList<>();
+        batches.forEach((shelf, byDay) -> placed.addAll(placed(shelf, byDay)));
+        return lines(placed);
+    }
+
+    private Batch batch(Shelf shelf, LocalDate orderBy) {
+        Batch batch = batches.computeIfAbsent(shelf, key -> new TreeMap<>())
+                .computeIfAbsent(key(orderBy), key -> new Batch());
+        batch.orderBy = orderBy.isBefore(batch.orderBy) ? orderBy : batch.orderBy;
+        return batch;
+    }
+
+    /** Today for what is ordered now, else the Sunday of the week of ordering, which is always later. */
+    private LocalDate key(LocalDate orderBy) {
+        return orderBy.isAfter(today.plusDays(rules.reviewDays()))
+                ? IsoWeek.of(orderBy).sunday()
+                : today;
+    }
+
+    private List<Placed> placed(Shelf shelf, TreeMap<LocalDate, Batch> byDay) {
+        Optional<Part> part = index.findPart(shelf.part());
+        int pack = part.map(Part::pack).orElse(1);
+        int least = part.map(Part::minimumOrder).orElse(0);
+        List<Placed> placed = new ArrayList<>();
+        double left = 0;
+        for (Map.Entry<LocalDate, Batch> entry : byDay.entrySet()) {
+            double wanted = entry.getValue().forVisits + entry.getValue().forReserve - left;
+            if (wanted > ROUNDING) {
+                double quantity = Math.ceil(Math.max(wanted, least) / pack - ROUNDING) * pack;
+                placed.add(new Placed(shelf, entry.getKey(), entry.getValue(), quantity));
+                left = quantity - wanted;
+            } else {
+                left = -wanted;
+            }
+        }
+        return placed;
+    }
+
+    private List<OrderLine> lines(List<Placed> placed) {
+        Map<String, LocalDate> together = new TreeMap<>();
+        for (Placed each : placed) {
+            together.merge(
+                    supplier(each.shelf) + "\n" + each.key,
+                    each.batch.orderBy,
+                    (one, other) -> one.isBefore(other) ? one : other);
+        }
+        List<OrderLine> lines = new ArrayList<>();
+        for (Placed each : placed) {
+            LocalDate first = together.getOrDefault(supplier(each.shelf) + "\n" + each.key, each.batch.orderBy);
+            boolean now = each.key.equals(today);
+            lines.add(line(each, now || first.isBefore(today) ? today : first, now));
+        }
+        lines.sort(Comparator.comparing(OrderLine::placeOn)
+                .thenComparing(OrderLine::supplier)
+                .thenComparing(OrderLine::part)
+                .thenComparing(OrderLine::depot));
+        return lines;
+    }
+
+    private String supplier(Shelf shelf) {
+        return index.findPart(shelf.part()).map(Part::supplier).orElse(NO_SUPPLIER);
+    }
+
+    private OrderLine line(Placed placed, LocalDate placeOn, boolean now) {
+        Optional<Part> part = index.findPart(placed.shelf.part());
+        return new OrderLine(
+                supplier(placed.shelf),
+                placed.shelf.part(),
+                part.map(Part::description).orElse(""),
+                placed.shelf.depot(),
+                placeOn,
+                placed.batch.orderBy,
+                placeOn.plusDays(part.map(Part::leadDaysMax).orElse(0)),
+                now,
+                Figures.tidy(placed.batch.forVisits),
+                Figures.tidy(placed.batch.forReserve),
+                placed.quantity,
+                part.map(Part::pack).orElse(1),
+                part.map(Part::minimumOrder).orElse(0),
+                part.map(Part::price).orElse(BigDecimal.ZERO),
+                part.map(Part::coreDeposit).orElse(BigDecimal.ZERO),
+                placed.batch.firstWeek,
+                List.copyOf(placed.batch.trucks));
+    }
+}

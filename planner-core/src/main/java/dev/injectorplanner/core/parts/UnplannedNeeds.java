@@ -1,0 +1,109 @@
+package dev.injectorplanner.core.parts;
+
+import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.Part;
+import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.units.Figures;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Stock for failures that no plan foresees, by depot and injector part. The days to cover are the lead time and the days
+ * until the buyer looks again; the lead time is one of {@link #LEAD_TIMES} between the usual and the longest, each as
+ * likely as the others (planner default).
+ */
+final class UnplannedNeeds {
+    /** Lead times that stand for all between the usual and the longest. */
+    static final int LEAD_TIMES = 5;
+
+    private final FleetIndex index;
+    private final LocalDate today;
+    private final OrderRules rules;
+    private final FailureForecast forecast;
+    private final Supply supply;
+    private final VisitParts parts;
+
+    UnplannedNeeds(FleetIndex index, LocalDate today, OrderRules rules, FailureForecast forecast, PartNeeds needs) {
+        this.index = index;
+        this.today = today;
+        this.rules = rules;
+        this.forecast = forecast;
+        this.supply = needs.supply();
+        this.parts = needs.parts();
+    }
+
+    /** @param planned needs of the planned visits */
+    List<UnplannedNeed> of(List<PartNeed> planned) {
+        List<UnplannedNeed> rows = new ArrayList<>();
+        if (forecast.known()) {
+            for (Shelf shelf : injectorShelves()) {
+                index.findPart(shelf.part()).ifPresent(part -> {
+                    UnplannedNeed need = need(shelf, part, planned);
+                    if (need.injectors() > 0) {
+                        rows.add(need);
+                    }
+                });
+            }
+        }
+        return rows;
+    }
+
+    private Iterable<Shelf> injectorShelves() {
+        Map<Shelf, Boolean> shelves = new TreeMap<>();
+        for (Truck truck : index.fleet().trucks()) {
+            if (truck.inServiceAt(today)) {
+                EngineFamily family = index.family(truck.family());
+                family.allCylinders()
+                        .forEach(cylinder -> shelves.put(
+                                new Shelf(truck.depot(), parts.injectorFor(truck.truck(), family, cylinder)), true));
+            }
+        }
+        return shelves.keySet();
+    }
+
+    private UnplannedNeed need(Shelf shelf, Part part, List<PartNeed> planned) {
+        int least = part.leadDays() + rules.reviewDays();
+        int most = part.leadDaysMax() + rules.reviewDays();
+        List<Demand> demands = new ArrayList<>();
+        int injectors = 0;
+        for (int i = 0; i < LEAD_TIMES; i++) {
+            int days = (int) Math.round(least + (most - least) * (double) i / (LEAD_TIMES - 1));
+            double[] chances = forecast.chancesWithin(shelf.depot(), shelf.part(), days);
+            injectors = chances.length;
+            demands.add(Demand.ofChances(chances));
+        }
+        Demand demand = Demand.anyOf(demands);
+        int target = demand.smallestStock(rules.serviceLevel());
+        double free = free(shelf, planned, today.plusDays(most));
+        return new UnplannedNeed(
+                shelf.depot(),
+                shelf.part(),
+                injectors,
+                least,
+                most,
+                demand.mean(),
+                target,
+                free,
+                Math.max(0, target - free),
+                demand.chanceOfAtMost((int) Math.floor(free)),
+                demand.errorBound(),
+                demand.method());
+    }
+
+    /** What planned visits leave by a day, what is missing for them taken to be ordered. */
+    private double free(Shelf shelf, List<PartNeed> planned, LocalDate until) {
+        double free = supply.until(shelf, until);
+        for (PartNeed need : planned) {
+            if (need.depot().equals(shelf.depot())
+                    && need.part().equals(shelf.part())
+                    && !supply.readyDay(need.week()).isAfter(until)) {
+                free += need.missing() - need.required();
+            }
+        }
+        return Figures.tidy(Math.max(0, free));
+    }
+}
