@@ -1,8 +1,8 @@
 package dev.injectorplanner.core.coolant;
 
 /**
- * Freezing points of ethylene glycol in water. Source: ASHRAE Handbook Fundamentals 2001, chapter 21, table of freezing
- * points of aqueous ethylene glycol, as digitised in open data files. Straight lines between its rows.
+ * Freezing points and densities of ethylene glycol in water. Source: ASHRAE Handbook Fundamentals 2001, chapter 21, tables
+ * of aqueous ethylene glycol, as digitised in open data files. Straight lines between the rows.
  */
 final class AshraeTable {
     static final double LAST_VOLUME_PERCENT = 57.8;
@@ -21,23 +21,31 @@ final class AshraeTable {
         -28.8, -31.1, -33.8, -36.4, -39.3, -42.6, -45.6, -48.3
     };
 
+    private static final double[] DENSITY_AT_PERCENT = {0, 10, 30, 40, 60, 100};
+
+    /** At 20 C; the ends are the pure liquids. */
+    private static final double[] KG_PER_LITRE = {0.9982, 1.01334, 1.04525, 1.05968, 1.08627, 1.1132};
+
     private AshraeTable() {}
 
     static double freezingC(double volumePercent) {
-        return between(volumePercent, FREEZING_C);
+        return between(volumePercent, VOLUME_PERCENT, FREEZING_C);
     }
 
     static double massPercent(double volumePercent) {
-        return between(volumePercent, MASS_PERCENT);
+        return between(volumePercent, VOLUME_PERCENT, MASS_PERCENT);
     }
 
-    private static double between(double volumePercent, double[] values) {
+    static double kgPerLitre(double volumePercent) {
+        return between(volumePercent, DENSITY_AT_PERCENT, KG_PER_LITRE);
+    }
+
+    private static double between(double at, double[] ats, double[] values) {
         int above = 1;
-        while (above < VOLUME_PERCENT.length - 1 && VOLUME_PERCENT[above] < volumePercent) {
+        while (above < ats.length - 1 && ats[above] < at) {
             above++;
         }
-        double share =
-                (volumePercent - VOLUME_PERCENT[above - 1]) / (VOLUME_PERCENT[above] - VOLUME_PERCENT[above - 1]);
+        double share = (at - ats[above - 1]) / (ats[above] - ats[above - 1]);
         return values[above - 1] + share * (values[above] - values[above - 1]);
     }
 }

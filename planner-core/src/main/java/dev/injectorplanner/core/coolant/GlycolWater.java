@@ -24,6 +24,8 @@ public final class GlycolWater {
     public static final double FIGURES_END_PERCENT = 60;
 
     private static final int HALVINGS = 60;
+    private static final double GLYCOL = 1_113.2;
+    private static final double WATER = 998.2;
 
     private GlycolWater() {}
 
@@ -98,18 +100,12 @@ public final class GlycolWater {
         Require.within("glycol_percent", volumePercent, 0, 100);
         return volumePercent <= CURVES_END_PERCENT
                 ? AshraeTable.massPercent(volumePercent)
-                : 100 * Melinder.PURE_KG_PER_LITRE * volumePercent / (100 * idealKgPerLitre(volumePercent));
+                : 100 * GLYCOL * volumePercent / (GLYCOL * volumePercent + WATER * (100 - volumePercent));
     }
 
-    private static double idealKgPerLitre(double volumePercent) {
-        return (Melinder.PURE_KG_PER_LITRE * volumePercent + Melinder.WATER_KG_PER_LITRE * (100 - volumePercent)) / 100;
-    }
-
-    /** Density at 20 C, kg a litre: Melinder (2010) within the curves, beyond them that of the liquids side by side. */
+    /** Density at 20 C, kg a litre: the ASHRAE table, Melinder lies within half a percent. */
     public static double kgPerLitre(double volumePercent) {
-        return volumePercent <= CURVES_END_PERCENT
-                ? Melinder.densityAt20(massPercent(volumePercent) / 100)
-                : idealKgPerLitre(volumePercent);
+        return AshraeTable.kgPerLitre(Require.within("glycol_percent", volumePercent, 0, 100));
     }
 
     /** Where the figures come from and how far they reach, for a sheet. */

@@ -21,7 +21,7 @@ import org.hipparchus.special.Erf;
  */
 public final class Demand {
     /** Steps of a convolution up to which the exact distribution is worked out. */
-    public static final long EXACT_WORK = 20_000_000;
+    public static final long EXACT_WORK = 50_000_000;
 
     private static final double TAIL = 1e-18;
     private static final double LEAST_NORMAL_SPREAD = 10;

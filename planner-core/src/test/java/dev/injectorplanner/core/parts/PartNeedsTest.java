@@ -17,6 +17,7 @@ import dev.injectorplanner.core.testkit.FleetBuilder;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Longest lead time of the injector: 21 days. Week 2026-W10 begins today. */
@@ -42,7 +43,7 @@ class PartNeedsTest {
     }
 
     private PartNeeds needs() {
-        return new PartNeeds(new FleetIndex(fleet.build()), TODAY);
+        return new PartNeeds(new FleetIndex(fleet.build()), TODAY, OrderRules.standard());
     }
 
     private void order(String number, double quantity, LocalDate due, LocalDate received) {
@@ -60,14 +61,16 @@ class PartNeedsTest {
         fleet.jobParts.add(new JobPart(V8, Per.STEP, "intake off", "INTAKE", 1, 1));
         fleet.jobParts.add(new JobPart(V8, Per.STEP, "cab mounts down", "MOUNT", 1, 1));
         fleet.jobParts.add(new JobPart(V8, Per.CYLINDER, null, "PIPE", 1, 0.25));
-        assertThat(needs().partsOf(visit("T1", 0, 1, 2, 3)))
-                .containsEntry(INJECTOR, 3.0)
-                .containsEntry("SEAL", 6.0)
-                .containsEntry("GASKET", 2.0)
-                .containsEntry("FILTER", 1.0)
-                .containsEntry("INTAKE", 1.0)
-                .containsEntry("PIPE", 0.75)
+        Map<String, Kit> kit = needs().kitOf(visit("T1", 0, 1, 2, 3));
+        assertThat(kit)
+                .containsEntry(INJECTOR, new Kit(3, 3))
+                .containsEntry("SEAL", new Kit(6, 6))
+                .containsEntry("GASKET", new Kit(2, 2))
+                .containsEntry("FILTER", new Kit(1, 1))
+                .containsEntry("INTAKE", new Kit(1, 1))
                 .doesNotContainKey("MOUNT");
+        // 3 pipes at 0.25: none 0.421875, one more 0.421875, two more 0.140625; two suffice with 0.984
+        assertThat(kit).containsEntry("PIPE", new Kit(0.75, 2));
     }
 
     @Test
@@ -124,5 +127,25 @@ class PartNeedsTest {
         PartNeed unknown = needs().of(List.of(visit("T1", 1, 1))).get(0);
         assertThat(unknown.part()).isEqualTo(INJECTOR);
         assertThat(unknown.orderBy()).isEqualTo(TODAY);
+    }
+
+    /** 8 clips at 0.3 in one visit: 5 suffice with 0.989, 4 with 0.942; 16 in two visits: 8, not 10. */
+    @Test
+    void partsThatBreakShareTheirLuckOverVisits() {
+        fleet.parts.add(FleetBuilder.part("CLIP", 0, 0));
+        fleet.jobParts.add(new JobPart(V8, Per.CYLINDER, null, "CLIP", 2, 0.3));
+        List<PartNeed> rows = needs().of(List.of(visit("T1", 0, 1, 2, 3, 4), visit("T2", 1, 1, 2, 3, 4))).stream()
+                .filter(row -> row.part().equals("CLIP"))
+                .toList();
+        assertThat(rows).extracting(PartNeed::needed).containsExactly(2.4, 2.4);
+        assertThat(rows).extracting(PartNeed::required).containsExactly(5.0, 3.0);
+    }
+
+    /** Half a can is taken whole or not at all: 4 cylinders at 0.5, three of four suffice with 0.9375, four always. */
+    @Test
+    void aQuantityThatIsNoWholeNumberIsTakenWholeOrNot() {
+        fleet.parts.add(FleetBuilder.part("CAN", 0, 0));
+        fleet.jobParts.add(new JobPart(V8, Per.CYLINDER, null, "CAN", 0.5, 0.5));
+        assertThat(needs().kitOf(visit("T1", 0, 1, 2, 3, 4))).containsEntry("CAN", new Kit(1, 2));
     }
 }

@@ -89,6 +89,11 @@ public final class FleetBuilder {
     }
 
     public static EngineFamily v8() {
+        return v8(50);
+    }
+
+    /** With so many percent of glycol. */
+    public static EngineFamily v8(double glycolPercent) {
         return new EngineFamily(
                 V8,
                 8,
@@ -96,7 +101,7 @@ public final class FleetBuilder {
                 List.of(1, 5, 4, 2, 6, 3, 7, 8),
                 0.4,
                 50,
-                50,
+                glycolPercent,
                 INJECTOR,
                 new BigDecimal("4200"));
     }
