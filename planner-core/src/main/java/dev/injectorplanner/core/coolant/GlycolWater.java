@@ -103,7 +103,7 @@ public final class GlycolWater {
                 : 100 * GLYCOL * volumePercent / (GLYCOL * volumePercent + WATER * (100 - volumePercent));
     }
 
-    /** Density at 20 C, kg a litre: the ASHRAE table, Melinder lies within half a percent. */
+    /** Density at 20 C, kg a litre: the ASHRAE table, Melinder lies within 0.6 percent. */
     public static double kgPerLitre(double volumePercent) {
         return AshraeTable.kgPerLitre(Require.within("glycol_percent", volumePercent, 0, 100));
     }

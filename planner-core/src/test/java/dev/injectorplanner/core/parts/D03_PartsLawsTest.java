@@ -12,6 +12,7 @@ import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.schedule.EarliestFit;
 import dev.injectorplanner.core.testkit.FleetBuilder;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -20,10 +21,33 @@ import org.junit.jupiter.api.Test;
 
 /** What holds for every parts plan, tried on made-up fleets with seeded failure rates. */
 class D03_PartsLawsTest {
-    private static final double[] LEVELS = {0.5, 0.8, 0.9, 0.95, 0.99, 0.999};
+    private static final double[] LEVELS = {0.5, 0.8, 0.95, 0.99};
 
     private static FleetSnapshot fleet(long seed) {
-        return new FleetGenerator(DemoFleet.ofSize(60, seed)).generate().snapshot();
+        return new FleetGenerator(DemoFleet.ofSize(40, seed)).generate().snapshot();
+    }
+
+    /** The same with empty shelves, so that there is something to order. */
+    private static FleetSnapshot emptyShelves(long seed) {
+        FleetSnapshot fleet = fleet(seed);
+        return new FleetSnapshot(
+                fleet.depots(),
+                fleet.capacity(),
+                fleet.engineFamilies(),
+                fleet.access(),
+                fleet.dutyGroups(),
+                fleet.trucks(),
+                fleet.injectors(),
+                fleet.readings(),
+                fleet.faults(),
+                fleet.cylinderTests(),
+                fleet.parts(),
+                fleet.jobParts(),
+                List.of(),
+                fleet.purchaseLines(),
+                fleet.away(),
+                fleet.intervals(),
+                fleet.rules());
     }
 
     private static FailureForecast forecast(FleetSnapshot fleet, long seed) {
@@ -56,12 +80,16 @@ class D03_PartsLawsTest {
     @Test
     void raisingTheServiceLevelNeverLowersAnOrder() {
         int shelves = 0;
-        for (long seed = 1; seed <= 4; seed++) {
-            FleetSnapshot fleet = fleet(seed);
+        for (long seed = 1; seed <= 3; seed++) {
+            FleetSnapshot fleet = emptyShelves(seed);
+            List<Plan> plans = Arrays.stream(LEVELS)
+                    .mapToObj(level -> plan(fleet, level, 1))
+                    .toList();
             for (boolean nowOnly : new boolean[] {true, false}) {
                 Map<String, Double> before = Map.of();
-                for (double level : LEVELS) {
-                    Map<String, Double> now = quantities(plan(fleet, level, seed), nowOnly);
+                for (int i = 0; i < LEVELS.length; i++) {
+                    double level = LEVELS[i];
+                    Map<String, Double> now = quantities(plans.get(i), nowOnly);
                     before.forEach((shelf, quantity) -> assertThat(now.getOrDefault(shelf, 0.0))
                             .as(shelf + " at " + level)
                             .isGreaterThanOrEqualTo(quantity));
@@ -70,14 +98,15 @@ class D03_PartsLawsTest {
                 shelves += before.size();
             }
         }
-        assertThat(shelves).isGreaterThan(10);
+        assertThat(shelves).isGreaterThan(100);
     }
 
     @Test
     void theShelfNeverGoesBelowZeroWithoutALineOnTheShortList() {
         int below = 0;
-        for (long seed = 1; seed <= 12; seed++) {
-            PartsPlan parts = plan(fleet(seed), 0.95, seed).parts();
+        for (long seed = 1; seed <= 6; seed++) {
+            PartsPlan parts = plan(seed % 2 == 0 ? emptyShelves(seed) : fleet(seed), 0.95, seed)
+                    .parts();
             for (StockWeek week : parts.stockWeeks()) {
                 if (week.end() < 0) {
                     below++;
@@ -94,8 +123,9 @@ class D03_PartsLawsTest {
 
     @Test
     void whatIsMissingOfAWeekIsOrderedAndMissedByItsVisits() {
-        for (long seed = 1; seed <= 12; seed++) {
-            PartsPlan parts = plan(fleet(seed), 0.95, seed).parts();
+        for (long seed = 1; seed <= 6; seed++) {
+            PartsPlan parts = plan(seed % 2 == 0 ? emptyShelves(seed) : fleet(seed), 0.95, seed)
+                    .parts();
             for (PartNeed need : parts.needs()) {
                 double missed = parts.shortList().stream()
                         .filter(line -> line.depot().equals(need.depot())
@@ -117,8 +147,8 @@ class D03_PartsLawsTest {
 
     @Test
     void ordersAreWholePacksAndNoLessThanTheLeast() {
-        for (long seed = 1; seed <= 6; seed++) {
-            for (OrderLine line : plan(fleet(seed), 0.95, seed).parts().orders()) {
+        for (long seed = 1; seed <= 4; seed++) {
+            for (OrderLine line : plan(emptyShelves(seed), 0.95, seed).parts().orders()) {
                 assertThat(line.quantity() % line.pack()).as("%s", line).isZero();
                 assertThat(line.quantity()).as("%s", line).isGreaterThanOrEqualTo(line.minimumOrder());
                 assertThat(line.placeOn()).as("%s", line).isAfterOrEqualTo(FleetBuilder.TODAY);
