@@ -7,6 +7,7 @@ import dev.injectorplanner.core.finding.UnseenLimit;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.TestKind;
+import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.parts.PartNeeds;
 import dev.injectorplanner.core.risk.FamilyInspection;
@@ -14,7 +15,6 @@ import dev.injectorplanner.core.risk.FleetRisk;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.usage.MeterFlag;
-import dev.injectorplanner.core.visit.VisitPlanner;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -136,16 +136,23 @@ final class Assumptions {
         return this;
     }
 
-    Assumptions visits() {
+    Assumptions visits(VisitRules rules) {
         add(
                 "visits",
-                "one visit a truck; what is due within " + VisitPlanner.JOIN_WEEKS
-                        + " weeks after its most pressing work joins it, tests within " + VisitPlanner.TEST_JOIN_WEEKS,
+                "at most one visit a truck in the horizon; cylinders and week by the least of deferral costs, set-up of the"
+                        + " union of access steps and downtime (Wildeman, Dekker and Smit 1997)",
                 DEFAULT);
         add(
-                "weeks",
-                "a visit may come up to " + OptionBuilder.EARLY_WEEKS
-                        + " weeks before the week it is due in; the cost of a week is its days late",
+                "set-up",
+                "a visit's bay costs " + Figures.whole(rules.bayPerVisit()) + ", a litre of coolant "
+                        + Figures.tenths(rules.coolantPerLitre()) + ", a day standing "
+                        + Figures.whole(rules.downtimePerDay()) + " where no duty group says otherwise",
+                DEFAULT);
+        add(
+                "being late",
+                "a day past a limit of the rules costs " + Figures.whole(rules.latePerDay()) + ", of a task or test "
+                        + Figures.whole(rules.taskLatePerDay()) + "; a test in time before a warranty ends is worth "
+                        + Figures.whole(rules.warrantyTestWorth()),
                 DEFAULT);
         return this;
     }

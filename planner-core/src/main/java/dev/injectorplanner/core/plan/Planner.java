@@ -95,7 +95,7 @@ public final class Planner {
                 .rules(rules, index)
                 .usage(usage)
                 .risk(risk, inspections, unseen)
-                .visits()
+                .visits(policy.visits())
                 .parts(index, parts.needs(), today)
                 .add(SupplyAssumptions.of(policy.orders(), policy.coolant(), parts))
                 .list();
