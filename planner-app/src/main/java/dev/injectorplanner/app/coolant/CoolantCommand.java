@@ -85,9 +85,7 @@ public final class CoolantCommand implements Callable<Integer> {
         double wanted = percent != null
                 ? percent
                 : CoolantMixer.targetFor(protectToC == null ? Double.NaN : protectToC, anyStrength);
-        return reuse
-                ? mixer.reuse(wanted, CoolantRules.standard().lostShare())
-                : mixer.renew(wanted);
+        return reuse ? mixer.reuse(wanted, CoolantRules.standard().lostShare()) : mixer.renew(wanted);
     }
 
     private static String json(CoolantMix mix) {

@@ -28,6 +28,7 @@ import dev.injectorplanner.core.warranty.WarrantyClaims;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The heart of the program: a fleet, a policy and a day in, a plan out. Pure: the same three give the same plan, whatever
@@ -59,6 +60,16 @@ public final class Planner {
      * @param holds pins, refusals and announced visits
      */
     public Plan plan(FleetSnapshot fleet, Policy policy, LocalDate today, Holds holds) {
+        return plan(fleet, policy, today, holds, null);
+    }
+
+    /**
+     * As above, with another forecast of failures that no visit foresees than the one learned here.
+     *
+     * @param otherForecast chances by depot and part, or null for those of the fleet's own risk
+     */
+    public Plan plan(
+            FleetSnapshot fleet, Policy policy, LocalDate today, Holds holds, @Nullable FailureForecast otherForecast) {
         FleetIndex index = new FleetIndex(fleet);
         IsoWeek firstWeek = IsoWeek.of(today);
         LocalDate until = firstWeek.plus(policy.weeks() - 1).sunday();
@@ -87,7 +98,7 @@ public final class Planner {
         Schedule schedule = checked(request, scheduler.schedule(request));
         Outcome outcome = new Outcome(index, firstWeek, cases, request, schedule, new VisitTeller(risk, firstWeek));
         List<Visit> visits = outcome.visits();
-        FailureForecast forecast = new UnplannedChances(risk.risks(), visits);
+        FailureForecast forecast = otherForecast != null ? otherForecast : new UnplannedChances(risk.risks(), visits);
         MovingCost moving = MovingCost.perWeek(policy.orders());
         PartsPlan parts = PartsPlan.of(index, today, policy.weeks(), policy.orders(), visits, forecast, moving);
         List<Assumption> assumptions = new Assumptions()

@@ -66,7 +66,13 @@ class D03_PartsLawsTest {
 
     private static Plan plan(FleetSnapshot fleet, double level, long seed) {
         Policy policy = Policy.standard().withOrders(OrderRules.standard().withServiceLevel(level));
-        return new Planner(new EarliestFit()).plan(fleet, policy, FleetBuilder.TODAY, forecast(fleet, seed));
+        return new Planner(new EarliestFit())
+                .plan(
+                        fleet,
+                        policy,
+                        FleetBuilder.TODAY,
+                        dev.injectorplanner.core.plan.Holds.none(),
+                        forecast(fleet, seed));
     }
 
     private static Map<String, Double> quantities(Plan plan, boolean nowOnly) {
