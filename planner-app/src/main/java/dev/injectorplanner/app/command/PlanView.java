@@ -2,9 +2,9 @@ package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.coolant.CoolantNeed;
-import dev.injectorplanner.core.finding.DueFinding;
 import dev.injectorplanner.core.coolant.CoolantWeek;
 import dev.injectorplanner.core.cores.CoreOwed;
+import dev.injectorplanner.core.finding.DueFinding;
 import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.parts.ShortLine;

@@ -45,7 +45,7 @@ public final class CoolantCommand implements Callable<Integer> {
     private double nowPercent;
 
     @ArgGroup(multiplicity = "1")
-    private Target target;
+    private Target target = new Target();
 
     static final class Target {
         @Option(names = "--target-percent", description = "glycol wanted, percent by volume")
@@ -85,9 +85,7 @@ public final class CoolantCommand implements Callable<Integer> {
         double wanted = percent != null
                 ? percent
                 : CoolantMixer.targetFor(protectToC == null ? Double.NaN : protectToC, anyStrength);
-        return reuse
-                ? mixer.reuse(wanted, CoolantRules.standard().lostShare())
-                : mixer.renew(wanted);
+        return reuse ? mixer.reuse(wanted, CoolantRules.standard().lostShare()) : mixer.renew(wanted);
     }
 
     private static String json(CoolantMix mix) {

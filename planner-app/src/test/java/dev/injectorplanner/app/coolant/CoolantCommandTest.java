@@ -28,7 +28,8 @@ class CoolantCommandTest {
     /** By hand: 50 l at 40 %, 20 l out leaves 12 l of glycol; 50 % needs 25: 13 l of concentrate, 7 of water. */
     @Test
     void oneJsonObject() {
-        assertThat(run("--capacity-l 50 --drained-l 20 --now-percent 40 --target-percent 50 --json")).isZero();
+        assertThat(run("--capacity-l 50 --drained-l 20 --now-percent 40 --target-percent 50 --json"))
+                .isZero();
         assertThat(err.toString()).isEmpty();
         assertThat(json().propertyNames())
                 .contains("concentrateLitres", "waterLitres", "wasteLitres", "afterPercent", "freezingPointC");
@@ -42,21 +43,24 @@ class CoolantCommandTest {
 
     @Test
     void protectionTemperature() {
-        assertThat(run("--capacity-l 50 --drained-l 20 --now-percent 45 --protect-to-c -36.4 --json")).isZero();
+        assertThat(run("--capacity-l 50 --drained-l 20 --now-percent 45 --protect-to-c -36.4 --json"))
+                .isZero();
         assertThat(json().get("afterPercent").asDouble()).isCloseTo(49.6, within(1e-6));
         assertThat(json().get("freezingPointC").asDouble()).isCloseTo(-36.4, within(1e-6));
     }
 
     @Test
     void reuse() {
-        assertThat(run("--capacity-l 50 --drained-l 20 --now-percent 50 --target-percent 50 --reuse --json")).isZero();
+        assertThat(run("--capacity-l 50 --drained-l 20 --now-percent 50 --target-percent 50 --reuse --json"))
+                .isZero();
         assertThat(json().get("putBackLitres").asDouble()).isCloseTo(19, within(1e-9));
         assertThat(json().get("wasteLitres").asDouble()).isCloseTo(1, within(1e-9));
     }
 
     @Test
     void inWords() {
-        assertThat(run("--capacity-l 50 --drained-l 20 --now-percent 40 --target-percent 50")).isZero();
+        assertThat(run("--capacity-l 50 --drained-l 20 --now-percent 40 --target-percent 50"))
+                .isZero();
         assertThat(out.toString())
                 .contains("Pour 13 l of concentrate and 7 l of demineralised water.")
                 .contains("Collect 20 l of old coolant")
@@ -65,10 +69,12 @@ class CoolantCommandTest {
 
     @Test
     void refusedTargetsSayWhy() {
-        assertThat(run("--capacity-l 40 --drained-l 5 --now-percent 35 --target-percent 50 --json")).isEqualTo(1);
+        assertThat(run("--capacity-l 40 --drained-l 5 --now-percent 35 --target-percent 50 --json"))
+                .isEqualTo(1);
         assertThat(out.toString()).isEmpty();
         assertThat(err.toString()).contains("cannot be reached").contains("drain 9.3 l or more");
-        assertThat(run("--capacity-l 40 --drained-l 40 --now-percent 35 --target-percent 35")).isEqualTo(1);
+        assertThat(run("--capacity-l 40 --drained-l 40 --now-percent 35 --target-percent 35"))
+                .isEqualTo(1);
         assertThat(err.toString()).contains("outside 40 to 60 %");
     }
 
@@ -84,6 +90,7 @@ class CoolantCommandTest {
         assertThat(run("--capacity-l 40 --drained-l 5 --now-percent 35")).isEqualTo(2);
         assertThat(run("--capacity-l 40 --drained-l 5 --now-percent 35 --target-percent 50 --protect-to-c -30"))
                 .isEqualTo(2);
-        assertThat(run("--capacity-l x --drained-l 5 --now-percent 35 --target-percent 50")).isEqualTo(2);
+        assertThat(run("--capacity-l x --drained-l 5 --now-percent 35 --target-percent 50"))
+                .isEqualTo(2);
     }
 }
