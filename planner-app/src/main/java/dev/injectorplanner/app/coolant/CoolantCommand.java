@@ -45,7 +45,7 @@ public final class CoolantCommand implements Callable<Integer> {
     private double nowPercent;
 
     @ArgGroup(multiplicity = "1")
-    private Target target;
+    private Target target = new Target();
 
     static final class Target {
         @Option(names = "--target-percent", description = "glycol wanted, percent by volume")

@@ -6,6 +6,7 @@ import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.visit.Visit;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -62,16 +63,28 @@ public final class CoolantNeeds {
         CoolantMixer mixer = new CoolantMixer(
                 family.coolantLitres(), visit.drainedLitres(), family.glycolPercent(), rules.anyStrength());
         CoolantMix mix = rules.renew() ? mixer.renew(target) : mixer.reuse(target, rules.lostShare());
+        return tidied(mix, target);
+    }
+
+    /** To four decimals, each figure worked out from those before it, as a person with the sheet would. */
+    private static CoolantMix tidied(CoolantMix mix, double target) {
+        double capacity = mix.capacityLitres();
+        double now = mix.nowPercent();
+        double exchanged = Figures.tidy(mix.wasteLitres());
+        double wanted = Figures.tidy((capacity * target - (capacity - exchanged) * now) / 100);
+        double concentrate = Math.min(exchanged, Math.max(0, wanted));
+        double after = Figures.tidy(((capacity - exchanged) * now + 100 * concentrate) / capacity);
+        OptionalDouble freezing = GlycolWater.findFreezingPointC(after);
         return new CoolantMix(
-                mix.capacityLitres(),
+                capacity,
                 mix.drainedLitres(),
-                mix.nowPercent(),
-                Figures.tidy(mix.concentrateLitres()),
-                Figures.tidy(mix.waterLitres()),
-                Figures.tidy(mix.putBackLitres()),
-                Figures.tidy(mix.wasteLitres()),
-                Figures.tidy(mix.wasteKg()),
-                Figures.tidy(mix.afterPercent()),
-                mix.freezingPointC() == null ? null : Double.valueOf(Figures.tidy(mix.freezingPointC())));
+                now,
+                concentrate,
+                Figures.tidy(exchanged - concentrate),
+                Figures.tidy(mix.drainedLitres() - exchanged),
+                exchanged,
+                Figures.tidy(exchanged * GlycolWater.kgPerLitre(now)),
+                after,
+                freezing.isPresent() ? Double.valueOf(Figures.tidy(freezing.getAsDouble())) : null);
     }
 }

@@ -44,7 +44,7 @@ final class OrderAdvice {
         final TreeSet<String> trucks = new TreeSet<>();
     }
 
-    private record Placed(Shelf shelf, LocalDate key, Batch batch, double quantity) {}
+    private record Placed(Shelf shelf, LocalDate key, Batch batch, double leftOver, double quantity) {}
 
     OrderAdvice(FleetIndex index, LocalDate today, OrderRules rules) {
         this.index = index;
@@ -96,7 +96,7 @@ final class OrderAdvice {
             double wanted = entry.getValue().forVisits + entry.getValue().forReserve - left;
             if (wanted > ROUNDING) {
                 double quantity = Math.ceil(Math.max(wanted, least) / pack - ROUNDING) * pack;
-                placed.add(new Placed(shelf, entry.getKey(), entry.getValue(), quantity));
+                placed.add(new Placed(shelf, entry.getKey(), entry.getValue(), left, quantity));
                 left = quantity - wanted;
             } else {
                 left = -wanted;
@@ -143,6 +143,7 @@ final class OrderAdvice {
                 now,
                 Figures.tidy(placed.batch.forVisits),
                 Figures.tidy(placed.batch.forReserve),
+                Figures.tidy(placed.leftOver),
                 placed.quantity,
                 part.map(Part::pack).orElse(1),
                 part.map(Part::minimumOrder).orElse(0),

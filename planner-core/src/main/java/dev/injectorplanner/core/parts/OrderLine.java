@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param now whether it is placed today
  * @param forVisits pieces missing for planned visits
  * @param forReserve pieces missing for failures that no plan foresees
- * @param quantity pieces to order: what is missing, less what an earlier line leaves over, in whole packs, no less than
- *     the least order
+ * @param leftOver pieces that an earlier line's packs leave over for it
+ * @param quantity pieces to order: what is missing, less what is left over, in whole packs, no less than the least order
  * @param pack pieces sold together
  * @param minimumOrder least order, pieces
  * @param price price of one
@@ -39,6 +39,7 @@ public record OrderLine(
         boolean now,
         double forVisits,
         double forReserve,
+        double leftOver,
         double quantity,
         int pack,
         int minimumOrder,

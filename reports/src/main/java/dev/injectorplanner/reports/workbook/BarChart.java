@@ -7,6 +7,7 @@ import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
+import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
@@ -24,11 +25,17 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
  * @param valueTitle title of the upright axis, with the unit
  * @param categories column of the categories, from 0
  * @param series columns of the values, from 0; their headings name them
+ * @param fromZero whether the upright axis begins at zero, or goes below where values do
  */
-public record BarChart(String title, String valueTitle, int categories, List<Integer> series) {
+public record BarChart(String title, String valueTitle, int categories, List<Integer> series, boolean fromZero) {
     private static final PresetColor[] INKS = {PresetColor.DARK_SLATE_GRAY, PresetColor.LIGHT_GRAY, PresetColor.GRAY};
     private static final int COLUMNS_WIDE = 12;
     private static final int ROWS_HIGH = 22;
+
+    /** With an upright axis from zero. */
+    public BarChart(String title, String valueTitle, int categories, List<Integer> series) {
+        this(title, valueTitle, categories, series, true);
+    }
 
     void draw(XSSFSheet sheet, int head, int last, int atColumn) {
         XSSFClientAnchor anchor =
@@ -41,7 +48,11 @@ public record BarChart(String title, String valueTitle, int categories, List<Int
         var values = chart.createValueAxis(AxisPosition.LEFT);
         values.setTitle(valueTitle);
         values.setCrosses(AxisCrosses.AUTO_ZERO);
-        values.setMinimum(0);
+        if (fromZero) {
+            values.setMinimum(0);
+        } else {
+            weeks.setTickLabelPosition(AxisTickLabelPosition.LOW);
+        }
         XDDFBarChartData data = (XDDFBarChartData) chart.createData(ChartTypes.BAR, weeks, values);
         data.setBarDirection(BarDirection.COL);
         var names = XDDFDataSourcesFactory.fromStringCellRange(sheet, range(head + 1, last, categories));

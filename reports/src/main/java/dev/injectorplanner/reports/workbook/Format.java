@@ -8,6 +8,8 @@ public enum Format {
     WRAPPED("@", HorizontalAlignment.LEFT),
     DATE("yyyy-mm-dd", HorizontalAlignment.LEFT),
     WHOLE("#,##0", HorizontalAlignment.RIGHT),
+    /** Pieces: whole ones without decimals, parts of one with them. */
+    QUANTITY("#,##0.##", HorizontalAlignment.RIGHT),
     ONE_DECIMAL("#,##0.0", HorizontalAlignment.RIGHT),
     TWO_DECIMALS("#,##0.00", HorizontalAlignment.RIGHT);
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.jspecify.annotations.Nullable;
@@ -110,6 +111,26 @@ public final class TableSheet {
                 cells.put(row, c, null, styles.totalOf(Format.TEXT));
             }
         }
+    }
+
+    /**
+     * A cell above the head in which one of a list is chosen, for tables without totals; formulas find it at
+     * {@code $B$3}.
+     *
+     * @param label what is chosen
+     * @param from the list, as a formula such as {@code 'Shelves'!$A$5:$A$9}
+     * @param chosen what is chosen at first
+     */
+    public TableSheet choice(String label, String from, String chosen) {
+        Row row = sheet.createRow(TOTALS);
+        cells.put(row, 0, label, styles.totalOf(Format.TEXT));
+        cells.put(row, 1, chosen, styles.totalOf(Format.TEXT));
+        var helper = sheet.getDataValidationHelper();
+        var list = helper.createValidation(
+                helper.createFormulaListConstraint(from), new CellRangeAddressList(TOTALS, TOTALS, 1, 1));
+        list.setShowErrorBox(true);
+        sheet.addValidationData(list);
+        return this;
     }
 
     /** Prints the first columns only; the others are for the screen. */

@@ -1,0 +1,96 @@
+package dev.injectorplanner.reports.parts;
+
+import dev.injectorplanner.core.parts.OrderLine;
+import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.reports.workbook.Book;
+import dev.injectorplanner.reports.workbook.Format;
+import dev.injectorplanner.reports.workbook.Formula;
+import dev.injectorplanner.reports.workbook.SheetColumn;
+import dev.injectorplanner.reports.workbook.TableSheet;
+import java.util.List;
+
+/** Sheets {@code Order now} and {@code Order later}: quantities are formulas over what is missing, pack and least order. */
+final class OrderSheets {
+    static final String NOW = "Order now";
+    static final String LATER = "Order later";
+
+    private final List<OrderLine> now;
+    private final List<OrderLine> later;
+    private final String remark;
+
+    OrderSheets(Plan plan, String remark) {
+        this.now = plan.parts().orders().stream().filter(OrderLine::now).toList();
+        this.later = plan.parts().orders().stream().filter(line -> !line.now()).toList();
+        this.remark = remark;
+    }
+
+    void now(Book book) {
+        write(book, NOW, "Order now", " Lines of one supplier go out together.", now);
+    }
+
+    void later(Book book) {
+        write(book, LATER, "Order later, each supplier's lines of a week together", "", later);
+    }
+
+    private void write(Book book, String tab, String title, String more, List<OrderLine> lines) {
+        TableSheet sheet = book.table(
+                tab,
+                title,
+                remark + "." + more,
+                List.of(
+                        SheetColumn.of("Supplier", Format.TEXT, 22),
+                        SheetColumn.of("Place on", Format.DATE, 12),
+                        SheetColumn.of("Last day in time", Format.DATE, 12),
+                        SheetColumn.of("Part", Format.TEXT, 12),
+                        SheetColumn.of("Description", Format.WRAPPED, 26),
+                        SheetColumn.of("Depot", Format.TEXT, 12),
+                        SheetColumn.summed("For visits", Format.QUANTITY, 8),
+                        SheetColumn.summed("For reserve", Format.QUANTITY, 9),
+                        SheetColumn.of("Left over before", Format.QUANTITY, 9),
+                        SheetColumn.of("Pack", Format.WHOLE, 7),
+                        SheetColumn.of("Least order", Format.WHOLE, 7),
+                        SheetColumn.summed("Order, pieces", Format.QUANTITY, 8),
+                        SheetColumn.of("Price", Format.TWO_DECIMALS, 10),
+                        SheetColumn.summed("Order value", Format.TWO_DECIMALS, 12),
+                        SheetColumn.summed("Core deposits", Format.TWO_DECIMALS, 12),
+                        SheetColumn.of("There by, at the latest", Format.DATE, 13),
+                        SheetColumn.of("In time", Format.TEXT, 9),
+                        SheetColumn.of("For trucks", Format.WRAPPED, 26),
+                        SheetColumn.of("Deposit of one", Format.TWO_DECIMALS, 10)));
+        lines.forEach(line -> sheet.row(
+                line.supplier(),
+                line.placeOn(),
+                line.orderBy(),
+                line.part(),
+                line.description(),
+                line.depot(),
+                line.forVisits(),
+                line.forReserve(),
+                line.leftOver(),
+                line.pack(),
+                line.minimumOrder(),
+                new Formula("IF(G#+H#-I#<=0,0,CEILING(ROUND(MAX(G#+H#-I#,K#),6),J#))", line.quantity()),
+                line.price(),
+                new Formula("L#*M#", line.value().doubleValue()),
+                new Formula("L#*S#", line.deposits().doubleValue()),
+                line.thereBy(),
+                line.late() ? "late" : "yes",
+                String.join(", ", line.trucks()),
+                line.coreDeposit()));
+        sheet.finish().printing(18);
+    }
+
+    /** Pieces of a shelf that advised orders bring within days, as the sheets stand. Cells: part, depot, after, until. */
+    String arriving(String part, String depot, String after, String until) {
+        return sum(NOW, now.size(), part, depot, after, until) + "+"
+                + sum(LATER, later.size(), part, depot, after, until);
+    }
+
+    private static String sum(String tab, int rows, String part, String depot, String after, String until) {
+        int first = TableSheet.firstRow();
+        int last = first + Math.max(1, rows) - 1;
+        return ("SUMIFS('%1$s'!$L$%2$d:$L$%3$d,'%1$s'!$D$%2$d:$D$%3$d,%4$s,'%1$s'!$F$%2$d:$F$%3$d,%5$s,"
+                        + "'%1$s'!$P$%2$d:$P$%3$d,\">\"&%6$s,'%1$s'!$P$%2$d:$P$%3$d,\"<=\"&%7$s)")
+                .formatted(tab, first, last, part, depot, after, until);
+    }
+}
