@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * Prices the ways to treat one truck. Against no visit, cylinders B in week t cost the sum over B of [D(t) - D later -
@@ -62,6 +64,14 @@ public final class OptionPricer {
     /** The cheapest set of a week, whatever it costs; riders that pay come along. */
     public PricedVisit best(int week) {
         return bestSets(week, 1).get(0);
+    }
+
+    /** The cheapest set of the whole horizon, whatever it costs; empty where no cylinder has a price. */
+    public Optional<PricedVisit> leastOf() {
+        if (prices.isEmpty()) {
+            return Optional.empty();
+        }
+        return IntStream.range(0, weeks).mapToObj(this::best).min(Comparator.comparingDouble(PricedVisit::cost));
     }
 
     /** A given set in a week, with the riders that pay. */

@@ -5,6 +5,8 @@ import static java.util.Comparator.comparing;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.finding.DueFinding;
 import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.option.PricedVisit;
+import dev.injectorplanner.core.option.VisitReason;
 import dev.injectorplanner.core.schedule.Schedule;
 import dev.injectorplanner.core.schedule.ScheduleRequest;
 import dev.injectorplanner.core.schedule.TruckOptions;
@@ -17,6 +19,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** A schedule told in visits, trucks without one, and hours of depots. */
 final class Outcome {
@@ -86,10 +89,39 @@ final class Outcome {
         return rows;
     }
 
+    /** An answer for every truck in service, by truck. */
+    List<TruckReason> reasons() {
+        Map<String, PricedVisit> chosen = new LinkedHashMap<>();
+        for (Schedule.Choice choice : schedule.choices()) {
+            chosen.put(choice.truck(), caseOf(choice.truck()).visitOf(choice.option()));
+        }
+        Map<String, String> notPlaced = new LinkedHashMap<>();
+        schedule.notPlaced().forEach(truck -> notPlaced.put(truck.truck(), reason(truck)));
+        return cases.values().stream()
+                .map(truck -> reasonOf(truck, chosen.get(truck.truck().truck()), notPlaced))
+                .sorted(comparing(TruckReason::truck))
+                .toList();
+    }
+
+    private TruckReason reasonOf(TruckCase truck, @Nullable PricedVisit visit, Map<String, String> notPlaced) {
+        String name = truck.truck().truck();
+        if (visit != null) {
+            VisitReason reason = VisitReason.of(truck.pricer(), visit);
+            return new TruckReason(name, firstWeek.plus(visit.week()), reason, reason.words());
+        }
+        String words = notPlaced.get(name);
+        return new TruckReason(name, null, null, words != null ? words : nothingPays(truck));
+    }
+
     private String nothingPays(TruckCase truck) {
-        return truck.options().options().isEmpty() && truck.visits().isEmpty()
-                ? reason(new Schedule.NotPlaced(truck.truck().truck(), ""))
-                : "no visit in the horizon costs less than waiting";
+        if (!truck.pricer().worthwhile(1).isEmpty()) {
+            return reason(new Schedule.NotPlaced(truck.truck().truck(), ""));
+        }
+        return truck.pricer()
+                .leastOf()
+                .map(visit -> "no visit costs less than waiting: the least, cylinders " + visit.cylinders() + " in "
+                        + firstWeek.plus(visit.week()) + ", would cost " + Figures.whole(visit.cost()) + " more")
+                .orElse("nothing is known of its injectors that a visit could be weighed by");
     }
 
     private String reason(Schedule.NotPlaced truck) {

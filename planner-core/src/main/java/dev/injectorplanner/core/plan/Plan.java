@@ -25,6 +25,7 @@ import java.util.List;
  * @param today the day it was made for
  * @param firstWeek the ISO week that holds {@code today}
  * @param weeks weeks in the horizon
+ * @param cost what it costs against doing nothing, and how far from the best it may be
  * @param injectors every fitted injector with its age, by truck and cylinder
  * @param risks chance of failing of every fitted injector whose age and usage are known, by truck and cylinder
  * @param lives life models in use, by part and origin
@@ -33,6 +34,7 @@ import java.util.List;
  * @param expectedFailures failures to expect if nothing is replaced, by depot, part and week
  * @param findings what is due within the horizon, most pressing first
  * @param visits by depot, week and truck
+ * @param reasons why each truck comes in when it does, or not at all, by truck
  * @param unplanned what is due and no visit of the plan answers, by truck and reason
  * @param loads hours of every depot and week
  * @param parts what to buy: needs, short list, unplanned need, order list
@@ -45,6 +47,7 @@ public record Plan(
         LocalDate today,
         IsoWeek firstWeek,
         int weeks,
+        PlanCost cost,
         List<InjectorAge> injectors,
         List<InjectorRisk> risks,
         List<PartLife> lives,
@@ -53,6 +56,7 @@ public record Plan(
         List<ExpectedFailures> expectedFailures,
         List<DueFinding> findings,
         List<Visit> visits,
+        List<TruckReason> reasons,
         List<Unplanned> unplanned,
         List<WeekLoad> loads,
         PartsPlan parts,
@@ -69,6 +73,7 @@ public record Plan(
         expectedFailures = List.copyOf(expectedFailures);
         findings = List.copyOf(findings);
         visits = List.copyOf(visits);
+        reasons = List.copyOf(reasons);
         unplanned = List.copyOf(unplanned);
         loads = List.copyOf(loads);
         cores = List.copyOf(cores);

@@ -1,12 +1,7 @@
 package dev.injectorplanner.core.plan;
 
-import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.coolant.CoolantPlan;
 import dev.injectorplanner.core.cores.CoresOwed;
-import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.finding.DueFindings;
-import dev.injectorplanner.core.finding.RuleBook;
-import dev.injectorplanner.core.finding.UnseenLimit;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.parts.FailureForecast;
@@ -15,14 +10,11 @@ import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.risk.ExpectedFailures;
 import dev.injectorplanner.core.risk.FamilyInspection;
 import dev.injectorplanner.core.risk.FleetRisk;
-import dev.injectorplanner.core.risk.ReplacementCosts;
 import dev.injectorplanner.core.schedule.CapacityCalendar;
 import dev.injectorplanner.core.schedule.Schedule;
 import dev.injectorplanner.core.schedule.ScheduleChecker;
 import dev.injectorplanner.core.schedule.ScheduleRequest;
 import dev.injectorplanner.core.schedule.VisitScheduler;
-import dev.injectorplanner.core.usage.FleetUsage;
-import dev.injectorplanner.core.usage.InjectorAge;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.core.warranty.WarrantyClaims;
 import java.time.LocalDate;
@@ -70,23 +62,23 @@ public final class Planner {
      */
     public Plan plan(
             FleetSnapshot fleet, Policy policy, LocalDate today, Holds holds, @Nullable FailureForecast otherForecast) {
-        FleetIndex index = new FleetIndex(fleet);
-        IsoWeek firstWeek = IsoWeek.of(today);
-        LocalDate until = firstWeek.plus(policy.weeks() - 1).sunday();
-        RuleBook rules = new RuleBook(fleet);
-        FleetUsage usage = new FleetUsage(index, policy.usageWindowDays(), today);
-        List<InjectorAge> ages = usage.injectorAges();
-        FleetRisk risk = FleetRisk.of(index, usage, ages, rules::over, today);
-        UnseenLimit unseen = UnseenLimit.of(policy.unseenFailureLimit());
-        List<FamilyInspection> inspections =
-                FamilyInspection.of(index, risk, new ReplacementCosts(index, risk.lives()), policy.inspectionHours());
-        List<DueFinding> findings = new DueFindings(index, rules, usage, risk, unseen).find(ages, today, until);
-        TruckPricing pricing =
-                new TruckPricing(index, policy, usage, risk, new ReplacementCosts(index, risk.lives()), today);
-        CapacityCalendar calendar = new CapacityCalendar(index, today, policy.weeks());
-        Map<String, TruckCase> cases =
-                new CaseBuilder(pricing, calendar, policy, holds, today).casesOf(fleet, findings, today);
-        ScheduleRequest request = new ScheduleRequest(
+        Learned learned = Learned.of(fleet, policy, today);
+        CapacityCalendar calendar = new CapacityCalendar(learned.index(), today, policy.weeks());
+        Map<String, TruckCase> cases = new CaseBuilder(learned.pricing(), calendar, policy, holds, today)
+                .casesOf(fleet, learned.findings(), today);
+        ScheduleRequest request = request(policy, calendar, cases);
+        Schedule schedule = checked(request, scheduler.schedule(request));
+        VisitTeller teller = new VisitTeller(learned.risk(), learned.firstWeek());
+        Outcome outcome = new Outcome(learned.index(), learned.firstWeek(), cases, request, schedule, teller);
+        List<Visit> visits = outcome.visits();
+        FailureForecast forecast = otherForecast != null
+                ? otherForecast
+                : new UnplannedChances(learned.risk().risks(), visits);
+        return assembled(learned, schedule, outcome, visits, forecast);
+    }
+
+    private static ScheduleRequest request(Policy policy, CapacityCalendar calendar, Map<String, TruckCase> cases) {
+        return new ScheduleRequest(
                 policy.weeks(),
                 cases.values().stream()
                         .filter(each ->
@@ -95,33 +87,41 @@ public final class Planner {
                         .toList(),
                 calendar.depotCapacity(),
                 calendar.groupCapacity());
-        Schedule schedule = checked(request, scheduler.schedule(request));
-        Outcome outcome = new Outcome(index, firstWeek, cases, request, schedule, new VisitTeller(risk, firstWeek));
-        List<Visit> visits = outcome.visits();
-        FailureForecast forecast = otherForecast != null ? otherForecast : new UnplannedChances(risk.risks(), visits);
+    }
+
+    private static Plan assembled(
+            Learned learned, Schedule schedule, Outcome outcome, List<Visit> visits, FailureForecast forecast) {
+        FleetIndex index = learned.index();
+        LocalDate today = learned.today();
+        Policy policy = learned.policy();
+        FleetRisk risk = learned.risk();
+        List<FamilyInspection> inspections =
+                FamilyInspection.of(index, risk, learned.costs(), policy.inspectionHours());
         MovingCost moving = MovingCost.perWeek(policy.orders());
         PartsPlan parts = PartsPlan.of(index, today, policy.weeks(), policy.orders(), visits, forecast, moving);
         List<Assumption> assumptions = new Assumptions()
                 .policy(policy)
-                .rules(rules, index)
-                .usage(usage)
-                .risk(risk, inspections, unseen)
+                .rules(learned.rules(), index)
+                .usage(learned.usage())
+                .risk(risk, inspections, learned.unseen())
                 .visits(policy.visits())
                 .parts(index, parts.needs(), today)
                 .add(SupplyAssumptions.of(policy.orders(), policy.coolant(), parts))
                 .list();
         return new Plan(
                 today,
-                firstWeek,
+                learned.firstWeek(),
                 policy.weeks(),
-                ages,
+                PlanCost.of(schedule),
+                learned.ages(),
                 risk.risks(),
                 risk.lives().lives(),
                 risk.conditions().effects(),
                 inspections,
                 ExpectedFailures.of(risk.risks(), today, policy.weeks()),
-                findings,
+                learned.findings(),
                 visits,
+                outcome.reasons(),
                 outcome.unplanned(),
                 outcome.loads(),
                 parts,

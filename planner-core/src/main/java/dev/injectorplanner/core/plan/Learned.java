@@ -1,0 +1,63 @@
+package dev.injectorplanner.core.plan;
+
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.finding.DueFindings;
+import dev.injectorplanner.core.finding.RuleBook;
+import dev.injectorplanner.core.finding.UnseenLimit;
+import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.risk.FleetRisk;
+import dev.injectorplanner.core.risk.ReplacementCosts;
+import dev.injectorplanner.core.usage.FleetUsage;
+import dev.injectorplanner.core.usage.InjectorAge;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * What a fleet's records say on a day, before anything is decided.
+ *
+ * @param index the fleet
+ * @param today the day
+ * @param policy how to plan
+ * @param rules limits of the site and defaults
+ * @param usage usage of every truck
+ * @param ages fitted injectors with their ages
+ * @param risk chances of failure
+ * @param costs costs of replacing and of waiting
+ * @param unseen limit for unseen defects
+ * @param findings what is due within the horizon, most pressing first
+ */
+record Learned(
+        FleetIndex index,
+        LocalDate today,
+        Policy policy,
+        RuleBook rules,
+        FleetUsage usage,
+        List<InjectorAge> ages,
+        FleetRisk risk,
+        ReplacementCosts costs,
+        UnseenLimit unseen,
+        List<DueFinding> findings) {
+
+    static Learned of(FleetSnapshot fleet, Policy policy, LocalDate today) {
+        FleetIndex index = new FleetIndex(fleet);
+        RuleBook rules = new RuleBook(fleet);
+        FleetUsage usage = new FleetUsage(index, policy.usageWindowDays(), today);
+        List<InjectorAge> ages = usage.injectorAges();
+        FleetRisk risk = FleetRisk.of(index, usage, ages, rules::over, today);
+        UnseenLimit unseen = UnseenLimit.of(policy.unseenFailureLimit());
+        LocalDate until = IsoWeek.of(today).plus(policy.weeks() - 1).sunday();
+        List<DueFinding> findings = new DueFindings(index, rules, usage, risk, unseen).find(ages, today, until);
+        ReplacementCosts costs = new ReplacementCosts(index, risk.lives());
+        return new Learned(index, today, policy, rules, usage, ages, risk, costs, unseen, findings);
+    }
+
+    IsoWeek firstWeek() {
+        return IsoWeek.of(today);
+    }
+
+    TruckPricing pricing() {
+        return new TruckPricing(index, policy, usage, risk, costs, today);
+    }
+}
