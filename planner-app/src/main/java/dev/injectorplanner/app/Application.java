@@ -5,7 +5,8 @@ import dev.injectorplanner.app.planning.Planning;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.core.plan.Planner;
-import dev.injectorplanner.core.schedule.EarliestFit;
+import dev.injectorplanner.core.schedule.exact.ExactScheduler;
+import dev.injectorplanner.core.schedule.exact.SearchLimits;
 
 /**
  * The composition root: everything that outlives one step of a command, put together by hand, without a framework. The
@@ -14,7 +15,8 @@ import dev.injectorplanner.core.schedule.EarliestFit;
 public record Application(Store store, Intake intake, Planning planning) implements AutoCloseable {
     public static Application open(StoreSettings settings) {
         Store store = Store.open(settings);
-        return new Application(store, new Intake(store), new Planning(store, new Planner(new EarliestFit())));
+        return new Application(
+                store, new Intake(store), new Planning(store, new Planner(new ExactScheduler(SearchLimits.USUAL))));
     }
 
     @Override

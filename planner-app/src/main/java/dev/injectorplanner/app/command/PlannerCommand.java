@@ -1,9 +1,11 @@
 package dev.injectorplanner.app.command;
 
+import dev.injectorplanner.app.coolant.CoolantCommand;
 import dev.injectorplanner.app.demo.DemoFolder.NotTheDemoException;
 import dev.injectorplanner.app.life.LifeCommand;
 import dev.injectorplanner.app.output.Sheets.SheetException;
 import dev.injectorplanner.app.planning.Planning.NothingToPlanException;
+import dev.injectorplanner.app.schedule.ScheduleCommand;
 import dev.injectorplanner.app.store.StoreException;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.imports.FileRefusedException;
@@ -23,7 +25,9 @@ import picocli.CommandLine.ParseResult;
             CheckCommand.class,
             PlanCommand.class,
             SheetsCommand.class,
-            LifeCommand.class
+            LifeCommand.class,
+            CoolantCommand.class,
+            ScheduleCommand.class
         })
 public final class PlannerCommand {
     /** Input was refused, or the store could not be used. */
