@@ -22,6 +22,9 @@ final class PlanCommand implements Callable<Integer> {
     private PlanOptions options;
 
     @Mixin
+    private HoldOptions hold;
+
+    @Mixin
     private StoreOptions store;
 
     @Option(names = "--json", description = "Prints one JSON object.")
@@ -30,15 +33,22 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         var policy = options.policy();
+        var holds = hold.holds();
         Planned planned;
+        Planned without;
         try (Application application = Application.open(store.settings())) {
-            planned = application.planning().plan(options.today(), policy, options.depot());
+            planned = application.planning().plan(options.today(), policy, options.depot(), holds);
+            without = hold.any() ? application.planning().plan(options.today(), policy, options.depot()) : planned;
         }
         var out = spec.commandLine().getOut();
         if (json) {
             Json.print(out, PlanView.of(planned.plan()));
         } else {
-            new PlanPrinter(out).print(planned.plan());
+            PlanPrinter printer = new PlanPrinter(out);
+            printer.print(planned.plan());
+            if (hold.any()) {
+                printer.printChange(without.plan(), planned.plan());
+            }
             out.flush();
         }
         return 0;

@@ -5,14 +5,18 @@ import dev.injectorplanner.core.finding.DueFinding;
 import dev.injectorplanner.core.finding.FindingKind;
 import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.PlanCost;
 import dev.injectorplanner.core.plan.Unplanned;
 import dev.injectorplanner.core.visit.Visit;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** A plan in a screen or two: the coming visits, who waits, what is missing. */
 final class PlanPrinter {
@@ -30,6 +34,7 @@ final class PlanPrinter {
                 plan.today(), plan.firstWeek(), plan.firstWeek().plus(plan.weeks() - 1));
         findings(plan.findings());
         hours(plan);
+        cost(plan.cost());
         visits(plan.visits());
         unplanned(plan.unplanned());
         missing(plan.partNeeds());
@@ -57,6 +62,43 @@ final class PlanPrinter {
                 cylinders,
                 hours,
                 litres);
+    }
+
+    private void cost(PlanCost cost) {
+        Double gap = cost.gap();
+        String proven = gap == null ? "" : String.format(Locale.ROOT, ", proven within %.2f %% of the best", 100 * gap);
+        out.printf(Locale.ROOT, "Saves %,.0f against doing nothing in these weeks%s%n", -cost.cost(), proven);
+        cost.brokenWishes().forEach(wish -> out.println("Cannot be met: " + wish.truck() + ", " + wish.reason()));
+    }
+
+    /** What holding trucks changed. */
+    void printChange(Plan without, Plan with) {
+        out.printf(
+                Locale.ROOT,
+                "%nWith these holds the plan costs %,.0f more, takes %+.1f hours, and moves:%n",
+                with.cost().cost() - without.cost().cost(),
+                hoursOf(with) - hoursOf(without));
+        Map<String, Visit> before = new TreeMap<>();
+        without.visits().forEach(visit -> before.put(visit.truck(), visit));
+        Map<String, Visit> after = new TreeMap<>();
+        with.visits().forEach(visit -> after.put(visit.truck(), visit));
+        Set<String> trucks = new TreeSet<>(before.keySet());
+        trucks.addAll(after.keySet());
+        for (String truck : trucks) {
+            String was = inShort(before.get(truck));
+            String is = inShort(after.get(truck));
+            if (!was.equals(is)) {
+                out.println("  " + truck + ": " + was + " -> " + is);
+            }
+        }
+    }
+
+    private static double hoursOf(Plan plan) {
+        return plan.visits().stream().mapToDouble(Visit::labourHours).sum();
+    }
+
+    private static String inShort(@Nullable Visit visit) {
+        return visit == null ? "no visit" : visit.week() + " (" + work(visit) + ")";
     }
 
     private void visits(List<Visit> visits) {

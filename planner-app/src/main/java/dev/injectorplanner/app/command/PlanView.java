@@ -11,6 +11,8 @@ import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.parts.UnplannedNeed;
 import dev.injectorplanner.core.plan.Assumption;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.PlanCost;
+import dev.injectorplanner.core.plan.TruckReason;
 import dev.injectorplanner.core.plan.Unplanned;
 import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.visit.Visit;
@@ -23,7 +25,9 @@ record PlanView(
         LocalDate today,
         IsoWeek firstWeek,
         int weeks,
+        PlanCost cost,
         List<Visit> visits,
+        List<TruckReason> reasons,
         List<Unplanned> unplanned,
         List<DueFinding> findings,
         List<WeekLoad> loads,
@@ -41,7 +45,9 @@ record PlanView(
                 plan.today(),
                 plan.firstWeek(),
                 plan.weeks(),
+                plan.cost(),
                 plan.visits(),
+                plan.reasons(),
                 plan.unplanned(),
                 plan.findings(),
                 plan.loads(),

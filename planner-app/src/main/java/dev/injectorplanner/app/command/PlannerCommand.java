@@ -24,6 +24,7 @@ import picocli.CommandLine.ParseResult;
             LoadCommand.class,
             CheckCommand.class,
             PlanCommand.class,
+            AdviseCommand.class,
             SheetsCommand.class,
             LifeCommand.class,
             CoolantCommand.class,

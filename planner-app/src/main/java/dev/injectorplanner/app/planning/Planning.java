@@ -3,6 +3,7 @@ package dev.injectorplanner.app.planning;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.plan.Holds;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
@@ -24,19 +25,30 @@ public final class Planning {
     public record Planned(FleetSnapshot fleet, Plan plan) {}
 
     /**
-     * Plans one depot, or all.
+     * Plans one depot, or all, within what the manager holds.
      *
      * @param depot the depot, or null for all
      * @throws NothingToPlanException where there is no such depot, naming those there are, or no truck
      */
+    public Planned plan(LocalDate today, Policy policy, @Nullable String depot, Holds holds) {
+        FleetSnapshot fleet = fleet(depot);
+        return new Planned(fleet, planner.plan(fleet, policy, today, holds));
+    }
+
+    /** The same with nothing held. */
     public Planned plan(LocalDate today, Policy policy, @Nullable String depot) {
+        return plan(today, policy, depot, Holds.none());
+    }
+
+    /** The fleet of one depot, or of all. */
+    public FleetSnapshot fleet(@Nullable String depot) {
         FleetSnapshot fleet =
                 depot == null ? store.snapshot() : store.findSnapshot(depot).orElseThrow(() -> unknown(depot));
         if (fleet.trucks().isEmpty()) {
             throw new NothingToPlanException((depot == null ? "The store" : "Depot " + depot)
                     + " has no trucks yet. Mend: load files first, or try the demo.");
         }
-        return new Planned(fleet, planner.plan(fleet, policy, today));
+        return fleet;
     }
 
     private NothingToPlanException unknown(String depot) {

@@ -1,0 +1,107 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.core.plan.Advisor;
+import dev.injectorplanner.core.plan.Advisor.Advice;
+import dev.injectorplanner.core.plan.Advisor.Option;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** What to do along while a truck is open. */
+@Command(
+        name = "advise",
+        mixinStandardHelpOptions = true,
+        description = "For a truck in the bay anyway: that one, the bank, or all?")
+final class AdviseCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @picocli.CommandLine.Option(names = "--truck", paramLabel = "T", required = true, description = "The truck.")
+    private String truck;
+
+    @picocli.CommandLine.Option(
+            names = "--failed",
+            paramLabel = "CYL",
+            split = ",",
+            description = "Cylinders that have failed.")
+    private List<Integer> failed = List.of();
+
+    @picocli.CommandLine.Option(
+            names = "--opened",
+            paramLabel = "STEP",
+            split = ",",
+            description = "Access steps that another repair has opened.")
+    private List<String> opened = List.of();
+
+    @Mixin
+    private PlanOptions options;
+
+    @Mixin
+    private StoreOptions store;
+
+    @picocli.CommandLine.Option(names = "--json", description = "Prints one JSON object.")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        if (failed.isEmpty() && opened.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(), "Neither --failed nor --opened is given. Mend: say what is open, or why.");
+        }
+        var policy = options.policy();
+        Advice advice;
+        try (Application application = Application.open(store.settings())) {
+            advice = Advisor.advise(
+                    application.planning().fleet(options.depot()), policy, options.today(), truck, failed, opened);
+        }
+        PrintWriter out = spec.commandLine().getOut();
+        if (json) {
+            Json.print(out, advice);
+        } else {
+            print(out, advice);
+        }
+        out.flush();
+        return 0;
+    }
+
+    private static void print(PrintWriter out, Advice advice) {
+        out.println("Truck " + advice.truck());
+        out.println(advice.why());
+        out.println();
+        TextTable table = new TextTable(
+                "Set",
+                "Cylinders",
+                ">Cost more",
+                ">Opening",
+                ">Standing",
+                ">Now, not later",
+                ">Hours",
+                ">Coolant l",
+                ">Left: fails in 12 weeks");
+        for (Option option : advice.options()) {
+            table.row(
+                    option.name(),
+                    option.cylinders().stream().map(String::valueOf).collect(Collectors.joining(" ")),
+                    whole(option.cost()),
+                    whole(option.setUp()),
+                    whole(option.downtime()),
+                    whole(option.gains()),
+                    String.format(Locale.ROOT, "%.1f", option.hours()),
+                    String.format(Locale.ROOT, "%.1f", option.coolantLitres()),
+                    String.format(Locale.ROOT, "%.0f %%", 100 * option.chanceLeft()));
+        }
+        table.print(out);
+    }
+
+    private static String whole(double amount) {
+        return String.format(Locale.ROOT, "%,.0f", amount);
+    }
+}
