@@ -67,6 +67,14 @@ public final class CapacityCalendar {
                 depot.depot(), week, hours, depot.overtimeHoursPerWeek() * share, Math.max(0, premium), bayDays);
     }
 
+    /** The days of a week, from today on, on which a depot works. */
+    public List<OpenDay> openDays(Depot depot, int week) {
+        return days(week, firstWeek.monday()).stream()
+                .filter(day -> !day.isBefore(today) && worksOn(depot, day))
+                .map(day -> new OpenDay(day, hoursOn(depot, day), baysOn(depot, day)))
+                .toList();
+    }
+
     private static List<LocalDate> days(int week, LocalDate firstMonday) {
         LocalDate monday = firstMonday.plusWeeks(week);
         return monday.datesUntil(monday.plusDays(7)).toList();
