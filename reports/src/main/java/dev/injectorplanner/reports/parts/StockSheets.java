@@ -82,8 +82,8 @@ final class StockSheets {
                         SheetColumn.of("Before", Format.QUANTITY, 26),
                         SheetColumn.of("Arriving", Format.QUANTITY, 10),
                         SheetColumn.of("Advised orders", Format.QUANTITY, 10),
-                        SheetColumn.of("To have for visits", Format.QUANTITY, 11),
-                        SheetColumn.of("Left at its end", Format.QUANTITY, 10)));
+                        SheetColumn.of("To have for visits", Format.QUANTITY, 12),
+                        SheetColumn.of("Left at its end", Format.QUANTITY, 12)));
         sheet.choice(
                 "Depot and part",
                 "'" + SHELVES + "'!$A$" + first + ":$A$" + (first + byShelf.size() - 1),
@@ -123,9 +123,9 @@ final class StockSheets {
                         SheetColumn.of("On the shelf", Format.QUANTITY, 9),
                         SheetColumn.summed("Arriving", Format.QUANTITY, 9),
                         SheetColumn.summed("Advised orders", Format.QUANTITY, 9),
-                        SheetColumn.summed("To have for visits", Format.QUANTITY, 10),
+                        SheetColumn.summed("To have for visits", Format.QUANTITY, 12),
                         SheetColumn.of("Lowest", Format.QUANTITY, 9),
-                        SheetColumn.of("Left in the end", Format.QUANTITY, 9)));
+                        SheetColumn.of("Left in the end", Format.QUANTITY, 11)));
         int row = first;
         for (Map.Entry<String, List<StockWeek>> shelf : byShelf.entrySet()) {
             List<StockWeek> weeks = shelf.getValue();
@@ -167,8 +167,8 @@ final class StockSheets {
                         SheetColumn.of("Before", Format.QUANTITY, 9),
                         SheetColumn.summed("Arriving", Format.QUANTITY, 9),
                         SheetColumn.summed("Advised orders", Format.QUANTITY, 9),
-                        SheetColumn.summed("To have for visits", Format.QUANTITY, 10),
-                        SheetColumn.of("Left at its end", Format.QUANTITY, 10)));
+                        SheetColumn.summed("To have for visits", Format.QUANTITY, 12),
+                        SheetColumn.of("Left at its end", Format.QUANTITY, 12)));
         int row = first;
         for (List<StockWeek> weeks : byShelf.values()) {
             LocalDate after = plan.today().minusDays(1);
