@@ -10,7 +10,6 @@ import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.parts.FailureForecast;
-import dev.injectorplanner.core.parts.MovingCost;
 import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.schedule.CapacityCalendar;
 import dev.injectorplanner.core.schedule.Schedule;
@@ -75,8 +74,7 @@ public final class Planner {
         }
         Outcome outcome = new Outcome(index, firstWeek, works, request, schedule);
         List<Visit> visits = outcome.visits();
-        MovingCost moving = MovingCost.perWeek(policy.orders());
-        PartsPlan parts = PartsPlan.of(index, today, policy.weeks(), policy.orders(), visits, forecast, moving);
+        PartsPlan parts = PartsPlan.of(index, today, policy.weeks(), policy.orders(), visits, forecast);
         List<Assumption> assumptions = new Assumptions()
                 .policy(policy)
                 .rules(rules, index)
