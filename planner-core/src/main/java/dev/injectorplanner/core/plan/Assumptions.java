@@ -8,6 +8,7 @@ import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.parts.PartNeeds;
+import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.usage.MeterFlag;
@@ -33,11 +34,6 @@ final class Assumptions {
 
     private void add(String topic, String text, String source) {
         rows.add(new Assumption(topic, text, source));
-    }
-
-    Assumptions add(List<Assumption> others) {
-        rows.addAll(others);
-        return this;
     }
 
     Assumptions policy(Policy policy) {
@@ -145,7 +141,7 @@ final class Assumptions {
         return this;
     }
 
-    Assumptions parts(FleetIndex index, List<PartNeed> needs, LocalDate today) {
+    Assumptions supply(FleetIndex index, Policy policy, PartsPlan parts, LocalDate today) {
         add(
                 "order-by day",
                 "counted back from the Monday of the visits by the longest lead time, the cautious one",
@@ -160,7 +156,7 @@ final class Assumptions {
                     "expected " + PartNeeds.OVERDUE_DAYS + " days from today: " + firstOf(past),
                     DEFAULT);
         }
-        List<String> unknown = needs.stream()
+        List<String> unknown = parts.needs().stream()
                 .map(PartNeed::part)
                 .distinct()
                 .filter(part -> index.findPart(part).isEmpty())
@@ -169,6 +165,7 @@ final class Assumptions {
         if (!unknown.isEmpty()) {
             add("parts not in the table", "no lead time known, to be ordered today: " + firstOf(unknown), DEFAULT);
         }
+        rows.addAll(SupplyAssumptions.of(policy.orders(), policy.coolant(), parts));
         return this;
     }
 }

@@ -80,8 +80,7 @@ public final class Planner {
                 .rules(rules, index)
                 .usage(usage)
                 .visits()
-                .parts(index, parts.needs(), today)
-                .add(SupplyAssumptions.of(policy.orders(), policy.coolant(), parts))
+                .supply(index, policy, parts, today)
                 .list();
         return new Plan(
                 today,
