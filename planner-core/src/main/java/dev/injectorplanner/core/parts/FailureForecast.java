@@ -1,6 +1,9 @@
 package dev.injectorplanner.core.parts;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** What the risk model says of the injectors in service, as far as parts need it. */
 public interface FailureForecast {
@@ -34,9 +37,10 @@ public interface FailureForecast {
 
     /** A forecast at rates that stay as they are for the weeks a part takes to come. */
     static FailureForecast ofRates(List<FailureChance> chances) {
-        List<FailureChance> kept = List.copyOf(chances);
-        return (depot, part, days) -> kept.stream()
-                .filter(each -> each.depot().equals(depot) && each.part().equals(part))
+        Map<Shelf, List<FailureChance>> byShelf = chances.stream()
+                .collect(Collectors.groupingBy(
+                        each -> new Shelf(each.depot(), each.part()), TreeMap::new, Collectors.toList()));
+        return (depot, part, days) -> byShelf.getOrDefault(new Shelf(depot, part), List.of()).stream()
                 .mapToDouble(each -> each.within(days))
                 .toArray();
     }

@@ -40,6 +40,17 @@ public record PartsPlan(
         return new PartsPlan(OrderRules.standard(), List.of(), List.of(), false, List.of(), List.of(), List.of());
     }
 
+    /** As below, moving a visit costing what the rules say. */
+    public static PartsPlan of(
+            FleetIndex index,
+            LocalDate today,
+            int weeks,
+            OrderRules rules,
+            List<Visit> visits,
+            FailureForecast forecast) {
+        return of(index, today, weeks, rules, visits, forecast, MovingCost.perWeek(rules));
+    }
+
     /**
      * Works out what to buy for planned visits and for failures that no plan foresees.
      *

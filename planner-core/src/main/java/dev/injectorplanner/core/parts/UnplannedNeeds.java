@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * Stock for failures that no plan foresees, by depot and injector part. The days to cover are the lead time and the days
@@ -40,9 +41,11 @@ final class UnplannedNeeds {
     List<UnplannedNeed> of(List<PartNeed> planned) {
         List<UnplannedNeed> rows = new ArrayList<>();
         if (forecast.known()) {
+            Map<Shelf, List<PartNeed>> byShelf =
+                    planned.stream().collect(Collectors.groupingBy(need -> new Shelf(need.depot(), need.part())));
             for (Shelf shelf : injectorShelves()) {
                 index.findPart(shelf.part()).ifPresent(part -> {
-                    UnplannedNeed need = need(shelf, part, planned);
+                    UnplannedNeed need = need(shelf, part, byShelf.getOrDefault(shelf, List.of()));
                     if (need.injectors() > 0) {
                         rows.add(need);
                     }
@@ -98,9 +101,7 @@ final class UnplannedNeeds {
     private double free(Shelf shelf, List<PartNeed> planned, LocalDate until) {
         double free = supply.until(shelf, until);
         for (PartNeed need : planned) {
-            if (need.depot().equals(shelf.depot())
-                    && need.part().equals(shelf.part())
-                    && !supply.readyDay(need.week()).isAfter(until)) {
+            if (!supply.readyDay(need.week()).isAfter(until)) {
                 free += need.missing() - need.required();
             }
         }

@@ -10,6 +10,7 @@ import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.parts.PartNeeds;
+import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.risk.FamilyInspection;
 import dev.injectorplanner.core.risk.FleetRisk;
 import dev.injectorplanner.core.units.Figures;
@@ -36,11 +37,6 @@ final class Assumptions {
 
     void add(String topic, String text, String source) {
         rows.add(new Assumption(topic, text, source));
-    }
-
-    Assumptions add(List<Assumption> others) {
-        rows.addAll(others);
-        return this;
     }
 
     Assumptions policy(Policy policy) {
@@ -157,7 +153,7 @@ final class Assumptions {
         return this;
     }
 
-    Assumptions parts(FleetIndex index, List<PartNeed> needs, LocalDate today) {
+    Assumptions supply(FleetIndex index, Policy policy, PartsPlan parts, LocalDate today) {
         add(
                 "order-by day",
                 "counted back from the Monday of the visits by the longest lead time, the cautious one",
@@ -172,7 +168,7 @@ final class Assumptions {
                     "expected " + PartNeeds.OVERDUE_DAYS + " days from today: " + firstOf(past),
                     DEFAULT);
         }
-        List<String> unknown = needs.stream()
+        List<String> unknown = parts.needs().stream()
                 .map(PartNeed::part)
                 .distinct()
                 .filter(part -> index.findPart(part).isEmpty())
@@ -181,6 +177,7 @@ final class Assumptions {
         if (!unknown.isEmpty()) {
             add("parts not in the table", "no lead time known, to be ordered today: " + firstOf(unknown), DEFAULT);
         }
+        rows.addAll(SupplyAssumptions.of(policy.orders(), policy.coolant(), parts));
         return this;
     }
 }

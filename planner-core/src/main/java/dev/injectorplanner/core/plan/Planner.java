@@ -5,7 +5,6 @@ import dev.injectorplanner.core.cores.CoresOwed;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.parts.FailureForecast;
-import dev.injectorplanner.core.parts.MovingCost;
 import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.risk.ExpectedFailures;
 import dev.injectorplanner.core.risk.FamilyInspection;
@@ -97,16 +96,14 @@ public final class Planner {
         FleetRisk risk = learned.risk();
         List<FamilyInspection> inspections =
                 FamilyInspection.of(index, risk, learned.costs(), policy.inspectionHours());
-        MovingCost moving = MovingCost.perWeek(policy.orders());
-        PartsPlan parts = PartsPlan.of(index, today, policy.weeks(), policy.orders(), visits, forecast, moving);
+        PartsPlan parts = PartsPlan.of(index, today, policy.weeks(), policy.orders(), visits, forecast);
         List<Assumption> assumptions = new Assumptions()
                 .policy(policy)
                 .rules(learned.rules(), index)
                 .usage(learned.usage())
                 .risk(risk, inspections, learned.unseen())
                 .visits(policy.visits())
-                .parts(index, parts.needs(), today)
-                .add(SupplyAssumptions.of(policy.orders(), policy.coolant(), parts))
+                .supply(index, policy, parts, today)
                 .list();
         return new Plan(
                 today,

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param km km it was in, or null where neither row tells
  * @param warrantyMonths limit in months, 0 for none
  * @param warrantyKm limit in km, 0 for none
- * @param faultCodes fault codes of the cylinder before it came out, with their day, oldest first
+ * @param faultCodes fault codes of the cylinder before it came out, how often and from when to when
  * @param tests tests of the cylinder before it came out, in words, oldest first
  * @param value price of the part
  * @param lacking what a supplier will ask for and the tables do not tell, in words; empty where all is there

@@ -8,6 +8,7 @@ import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.units.Figures;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -16,6 +17,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -117,15 +120,28 @@ public final class WarrantyClaims {
     }
 
     private static List<String> faults(FleetIndex index, FittedInjector injector, LocalDate removed, ZoneId zone) {
-        List<String> words = new ArrayList<>();
+        Map<String, List<Fault>> byCode = new TreeMap<>();
         for (Fault fault : index.faultsOf(injector.truck())) {
-            LocalDate day = day(fault.seenAt(), zone);
             Integer cylinder = fault.cylinder();
-            if (cylinder != null && cylinder == injector.cylinder() && evidence(day, injector, removed)) {
-                words.add(fault.code() + " on " + day + (fault.count() > 1 ? ", " + fault.count() + " times" : ""));
+            if (cylinder != null
+                    && cylinder == injector.cylinder()
+                    && evidence(day(fault.seenAt(), zone), injector, removed)) {
+                byCode.computeIfAbsent(fault.code().text(), code -> new ArrayList<>())
+                        .add(fault);
             }
         }
-        return words;
+        return byCode.entrySet().stream()
+                .map(entry -> words(entry.getKey(), entry.getValue(), zone))
+                .toList();
+    }
+
+    /** Rows of one code, oldest first, in words. */
+    private static String words(String code, List<Fault> rows, ZoneId zone) {
+        int times = rows.stream().mapToInt(Fault::count).sum();
+        LocalDate first = day(rows.get(0).seenAt(), zone);
+        LocalDate last = day(rows.get(rows.size() - 1).seenAt(), zone);
+        return code + ", " + Figures.count(times, "time", "times")
+                + (first.equals(last) ? " on " + first : " from " + first + " to " + last);
     }
 
     private static List<String> tests(FleetIndex index, FittedInjector injector, LocalDate removed, ZoneId zone) {

@@ -5,13 +5,17 @@ import static dev.injectorplanner.core.testkit.FleetBuilder.NORTH;
 import static dev.injectorplanner.core.testkit.FleetBuilder.TODAY;
 import static dev.injectorplanner.core.testkit.FleetBuilder.V8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.JobPart;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PartKind;
 import dev.injectorplanner.core.fleet.Per;
+import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.testkit.FleetBuilder;
 import dev.injectorplanner.core.visit.Visit;
@@ -143,14 +147,14 @@ class D02_OrderAdviceTest {
         assertThat(dear.shortList()).extracting(ShortLine::moveTo).containsExactly(W10.plus(3));
     }
 
-    /** 14 days ahead with 10 to 21: late on 7 of 12 days; 18 days' notice would be late on 3 of 12. */
+    /** 14 days ahead with a lead time of 10 to 16 days: late on 2 of 7. */
     @Test
     void aSupplierWhoIsLikelyToMakeItIsTrusted() {
         rules = rules.withExpeditePrice(new BigDecimal("900"));
         fleet.parts.set(0, part(INJECTOR, "Supplier One", 10, 16, 1, 0));
         ShortLine line = plan(visit("A", 2, 1)).shortList().get(0);
         assertThat(line.advice()).isEqualTo(ShortAdvice.ORDER_TODAY);
-        // late on 15 and 16 days of 7: 2/7 of one week's 250
+        // two sevenths of one week's 250
         assertThat(line.waitingCost()).isEqualByComparingTo("71.43");
     }
 
@@ -162,7 +166,7 @@ class D02_OrderAdviceTest {
         fleet.jobParts.add(new JobPart(V8, Per.VISIT, null, "PIPE", 1, 0.1));
         ShortLine line = plan(visit("A", 0, 1)).shortList().get(0);
         assertThat(line.advice()).isEqualTo(ShortAdvice.GO_AHEAD);
-        assertThat(line.chance()).isCloseTo(0.1, org.assertj.core.api.Assertions.within(1e-12));
+        assertThat(line.chance()).isCloseTo(0.1, within(1e-12));
         assertThat(line.waitingCost()).isEqualByComparingTo("25");
     }
 
@@ -179,11 +183,35 @@ class D02_OrderAdviceTest {
     @Test
     void aWeekThatHasBegunCountsFromToday() {
         LocalDate wednesday = TODAY.plusDays(2);
-        fleet.purchaseLines.add(
-                new dev.injectorplanner.core.fleet.PurchaseLine("P", INJECTOR, NORTH, 1, wednesday, null));
+        fleet.purchaseLines.add(new PurchaseLine("P", INJECTOR, NORTH, 1, wednesday, null));
         PartNeeds needs = new PartNeeds(new FleetIndex(fleet.build()), wednesday, rules);
         PartNeed need = needs.of(List.of(visit("A", 0, 1))).get(0);
         assertThat(need.missing()).isZero();
         assertThat(need.arriving()).isEqualTo(1);
+    }
+
+    /** Two on the shelf, one more due on 10 March; the fourth is ordered today and takes 21 days. */
+    @Test
+    void theSchedulerLearnsWhenAKitIsThere() {
+        fleet.stock.add(new StockLine(NORTH, INJECTOR, 2));
+        fleet.purchaseLines.add(new PurchaseLine("P", INJECTOR, NORTH, 1, TODAY.plusDays(8), null));
+        PartArrivals arrivals = new PartArrivals(new FleetIndex(fleet.build()), TODAY, rules);
+        assertThat(arrivals.readyOn(visit("A", 0, 1, 2))).isEqualTo(TODAY);
+        assertThat(arrivals.readyOn(visit("A", 0, 1, 2, 3))).isEqualTo(TODAY.plusDays(8));
+        assertThat(arrivals.readyOn(visit("A", 0, 1, 2, 3, 4))).isEqualTo(TODAY.plusDays(21));
+    }
+
+    @Test
+    void rulesRefuseNonsense() {
+        for (double level : new double[] {0, 1, 1.5, Double.NaN}) {
+            assertThatThrownBy(() -> rules.withServiceLevel(level))
+                    .isInstanceOf(InvalidValueException.class)
+                    .hasMessageContaining("service_level");
+        }
+        assertThatThrownBy(() -> rules.withExpeditePrice(new BigDecimal("-1")))
+                .isInstanceOf(InvalidValueException.class);
+        assertThatThrownBy(() -> new FailureChance(NORTH, INJECTOR, 1)).isInstanceOf(InvalidValueException.class);
+        assertThatThrownBy(() -> new FailureChance(NORTH, INJECTOR, Double.NaN))
+                .isInstanceOf(InvalidValueException.class);
     }
 }

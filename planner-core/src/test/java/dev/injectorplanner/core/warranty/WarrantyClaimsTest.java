@@ -36,12 +36,17 @@ class WarrantyClaimsTest {
         fleet.fault("T1", OUT.minusDays(3), "SPN 655 FMI 5")
                 .fault("T1", OUT.minusDays(2), "SPN 651 FMI 5")
                 .fault("T1", OUT.minusDays(91), "P0205")
+                .fault("T1", OUT.minusDays(8), "P0205")
+                .fault("T1", OUT.minusDays(1), "P0205")
                 .test("T1", 5, OUT.minusDays(1), TestKind.BALANCE, 4.5, "mm3/stroke");
         assertThat(claims()).singleElement().satisfies(claim -> {
             assertThat(claim.serial()).isEqualTo("S-77");
             assertThat(claim.months()).isEqualTo(12);
             assertThat(claim.km()).isEqualTo(100_000);
-            assertThat(claim.faultCodes()).containsExactly("SPN 655 FMI 5 on " + OUT.minusDays(3));
+            assertThat(claim.faultCodes())
+                    .containsExactly(
+                            "P0205, 2 times from " + OUT.minusDays(8) + " to " + OUT.minusDays(1),
+                            "SPN 655 FMI 5, 1 time on " + OUT.minusDays(3));
             assertThat(claim.tests()).containsExactly("balance 4.5 mm3/stroke on " + OUT.minusDays(1) + ", warm idle");
             assertThat(claim.lacking()).isEmpty();
             assertThat(claim.value()).isEqualByComparingTo("480");

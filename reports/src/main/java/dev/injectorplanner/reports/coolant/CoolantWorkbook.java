@@ -106,18 +106,18 @@ public final class CoolantWorkbook {
                         SheetColumn.of("Depot", Format.TEXT, 13),
                         SheetColumn.of("Week", Format.TEXT, 11),
                         SheetColumn.of("Truck", Format.TEXT, 10),
-                        SheetColumn.of("System holds, l", Format.ONE_DECIMAL, 9),
+                        SheetColumn.of("System holds, l", Format.ONE_DECIMAL, 10),
                         SheetColumn.summed("Drained, l", Format.ONE_DECIMAL, 9),
-                        SheetColumn.of("Glycol now, %", Format.ONE_DECIMAL, 8),
-                        SheetColumn.of("Aimed at, %", Format.ONE_DECIMAL, 8),
-                        SheetColumn.of("Mixed to, %", Format.ONE_DECIMAL, 8),
-                        SheetColumn.summed("Old coolant to collect, l", Format.ONE_DECIMAL, 10),
+                        SheetColumn.of("Glycol now, %", Format.ONE_DECIMAL, 10),
+                        SheetColumn.of("Aimed at, %", Format.ONE_DECIMAL, 10),
+                        SheetColumn.of("Mixed to, %", Format.ONE_DECIMAL, 10),
+                        SheetColumn.summed("Old coolant to collect, l", Format.ONE_DECIMAL, 13),
                         SheetColumn.summed("Concentrate, l", Format.TWO_DECIMALS, 12),
                         SheetColumn.summed("Water, l", Format.TWO_DECIMALS, 9),
                         SheetColumn.summed("Put back, l", Format.ONE_DECIMAL, 9),
-                        SheetColumn.of("Glycol after, %", Format.ONE_DECIMAL, 9),
-                        SheetColumn.of("Freezes at, C", Format.ONE_DECIMAL, 9),
-                        SheetColumn.of("Remark", Format.WRAPPED, 50)));
+                        SheetColumn.of("Glycol after, %", Format.ONE_DECIMAL, 12),
+                        SheetColumn.of("Freezes at, C", Format.ONE_DECIMAL, 11),
+                        SheetColumn.of("Remark", Format.WRAPPED, 44)));
         plan.coolantNeeds().forEach(need -> visit(sheet, need));
         sheet.finish();
     }

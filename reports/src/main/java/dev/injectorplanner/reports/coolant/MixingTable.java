@@ -36,7 +36,7 @@ final class MixingTable {
         TableSheet sheet = book.table(
                 "Mixing table",
                 "Strength, freezing point and what 10 litres take",
-                remark + ". " + capital(GlycolWater.basis()) + ".",
+                remark + ". The warmer of two published curves; see Assumptions.",
                 List.of(
                         SheetColumn.of("Glycol, % by volume", Format.ONE_DECIMAL, 11),
                         SheetColumn.of("Glycol, % by mass", Format.ONE_DECIMAL, 11),
@@ -61,10 +61,6 @@ final class MixingTable {
                     percent < CoolantMixer.LEAST_PERCENT ? "too thin" : "within 40 to 60 %");
         }
         sheet.finish();
-    }
-
-    private static String capital(String text) {
-        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
     /** Freezing point of a strength: straight between the table's rows, to four decimals. */

@@ -9,9 +9,25 @@ import dev.injectorplanner.reports.workbook.Formula;
 import dev.injectorplanner.reports.workbook.SheetColumn;
 import dev.injectorplanner.reports.workbook.TableSheet;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Sheets {@code Needs by week}, of planned visits, and {@code Unplanned need}, of failures that no plan foresees. */
 final class NeedSheets {
+    private static final List<SheetColumn> UNPLANNED_COLUMNS = List.of(
+            SheetColumn.of("Depot", Format.TEXT, 13),
+            SheetColumn.of("Part", Format.TEXT, 13),
+            SheetColumn.of("Description", Format.WRAPPED, 28),
+            SheetColumn.summed("Injectors in service", Format.WHOLE, 10),
+            SheetColumn.of("Days to cover, least", Format.WHOLE, 9),
+            SheetColumn.of("Days to cover, most", Format.WHOLE, 9),
+            SheetColumn.summed("Failures to expect", Format.TWO_DECIMALS, 10),
+            SheetColumn.summed("To keep", Format.WHOLE, 8),
+            SheetColumn.summed("Free", Format.QUANTITY, 8),
+            SheetColumn.summed("Missing", Format.QUANTITY, 9),
+            SheetColumn.of("Free ones suffice with, %", Format.ONE_DECIMAL, 11),
+            SheetColumn.of("Worked out by", Format.TEXT, 24),
+            SheetColumn.of("May be off by, %", Format.TWO_DECIMALS, 10));
+
     private final Plan plan;
     private final String remark;
     private final Descriptions descriptions;
@@ -72,20 +88,7 @@ final class NeedSheets {
                 plan.parts().forecastKnown()
                         ? remark + ". Until an order of the buyer's next look has come."
                         : remark + ". No forecast of unplanned need yet: life curves tell it.",
-                List.of(
-                        SheetColumn.of("Depot", Format.TEXT, 13),
-                        SheetColumn.of("Part", Format.TEXT, 13),
-                        SheetColumn.of("Description", Format.WRAPPED, 28),
-                        SheetColumn.summed("Injectors in service", Format.WHOLE, 10),
-                        SheetColumn.of("Days to cover, least", Format.WHOLE, 9),
-                        SheetColumn.of("Days to cover, most", Format.WHOLE, 9),
-                        SheetColumn.summed("Failures to expect", Format.TWO_DECIMALS, 10),
-                        SheetColumn.summed("To keep", Format.WHOLE, 8),
-                        SheetColumn.summed("Free", Format.QUANTITY, 8),
-                        SheetColumn.summed("Missing", Format.QUANTITY, 9),
-                        SheetColumn.of("Free ones suffice with, %", Format.ONE_DECIMAL, 11),
-                        SheetColumn.of("Worked out by", Format.TEXT, 24),
-                        SheetColumn.of("May be off by, %", Format.TWO_DECIMALS, 10)));
+                UNPLANNED_COLUMNS);
         for (UnplannedNeed need : plan.parts().unplannedNeeds()) {
             sheet.row(
                     need.depot(),
@@ -103,20 +106,10 @@ final class NeedSheets {
                     100 * need.errorBound());
         }
         if (!plan.parts().forecastKnown()) {
-            sheet.row(
-                    "none yet",
-                    "",
-                    "no forecast of unplanned need yet",
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    "",
-                    null);
+            @Nullable Object[] none = new @Nullable Object[UNPLANNED_COLUMNS.size()];
+            none[0] = "none yet";
+            none[2] = "no forecast of unplanned need yet";
+            sheet.row(none);
         }
         sheet.finish();
     }

@@ -11,6 +11,27 @@ import java.util.List;
 
 /** Sheets {@code Order now} and {@code Order later}: quantities are formulas over what is missing, pack and least order. */
 final class OrderSheets {
+    private static final List<SheetColumn> COLUMNS = List.of(
+            SheetColumn.of("Supplier", Format.TEXT, 23),
+            SheetColumn.of("Place on", Format.DATE, 12),
+            SheetColumn.of("Last day in time", Format.DATE, 12),
+            SheetColumn.of("Part", Format.TEXT, 12),
+            SheetColumn.of("Description", Format.WRAPPED, 26),
+            SheetColumn.of("Depot", Format.TEXT, 12),
+            SheetColumn.summed("For visits", Format.QUANTITY, 10),
+            SheetColumn.summed("For reserve", Format.QUANTITY, 11),
+            SheetColumn.of("Left over before", Format.QUANTITY, 9),
+            SheetColumn.of("Pack", Format.WHOLE, 7),
+            SheetColumn.of("Least order", Format.WHOLE, 7),
+            SheetColumn.summed("Order, pieces", Format.QUANTITY, 8),
+            SheetColumn.of("Price", Format.TWO_DECIMALS, 10),
+            SheetColumn.summed("Order value", Format.TWO_DECIMALS, 12),
+            SheetColumn.summed("Core deposits", Format.TWO_DECIMALS, 12),
+            SheetColumn.of("There by, at the latest", Format.DATE, 13),
+            SheetColumn.of("In time", Format.TEXT, 9),
+            SheetColumn.of("For trucks", Format.WRAPPED, 24),
+            SheetColumn.of("Deposit of one", Format.TWO_DECIMALS, 10));
+
     static final String NOW = "Order now";
     static final String LATER = "Order later";
 
@@ -33,30 +54,7 @@ final class OrderSheets {
     }
 
     private void write(Book book, String tab, String title, String more, List<OrderLine> lines) {
-        TableSheet sheet = book.table(
-                tab,
-                title,
-                remark + "." + more,
-                List.of(
-                        SheetColumn.of("Supplier", Format.TEXT, 22),
-                        SheetColumn.of("Place on", Format.DATE, 12),
-                        SheetColumn.of("Last day in time", Format.DATE, 12),
-                        SheetColumn.of("Part", Format.TEXT, 12),
-                        SheetColumn.of("Description", Format.WRAPPED, 26),
-                        SheetColumn.of("Depot", Format.TEXT, 12),
-                        SheetColumn.summed("For visits", Format.QUANTITY, 8),
-                        SheetColumn.summed("For reserve", Format.QUANTITY, 9),
-                        SheetColumn.of("Left over before", Format.QUANTITY, 9),
-                        SheetColumn.of("Pack", Format.WHOLE, 7),
-                        SheetColumn.of("Least order", Format.WHOLE, 7),
-                        SheetColumn.summed("Order, pieces", Format.QUANTITY, 8),
-                        SheetColumn.of("Price", Format.TWO_DECIMALS, 10),
-                        SheetColumn.summed("Order value", Format.TWO_DECIMALS, 12),
-                        SheetColumn.summed("Core deposits", Format.TWO_DECIMALS, 12),
-                        SheetColumn.of("There by, at the latest", Format.DATE, 13),
-                        SheetColumn.of("In time", Format.TEXT, 9),
-                        SheetColumn.of("For trucks", Format.WRAPPED, 26),
-                        SheetColumn.of("Deposit of one", Format.TWO_DECIMALS, 10)));
+        TableSheet sheet = book.table(tab, title, remark + "." + more, COLUMNS);
         lines.forEach(line -> sheet.row(
                 line.supplier(),
                 line.placeOn(),
@@ -77,7 +75,7 @@ final class OrderSheets {
                 line.late() ? "late" : "yes",
                 String.join(", ", line.trucks()),
                 line.coreDeposit()));
-        sheet.finish().printing(18);
+        sheet.finish().printing(17);
     }
 
     /** Pieces of a shelf that advised orders bring within days, as the sheets stand. Cells: part, depot, after, until. */

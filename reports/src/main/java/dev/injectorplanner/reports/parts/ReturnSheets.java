@@ -12,6 +12,26 @@ import java.util.List;
 
 /** Sheets {@code Cores} and {@code Warranty claims}: a date that is entered takes its line off what is still open. */
 final class ReturnSheets {
+    private static final List<SheetColumn> CLAIM_COLUMNS = List.of(
+            SheetColumn.of("Came out", Format.DATE, 12),
+            SheetColumn.of("Supplier", Format.TEXT, 21),
+            SheetColumn.of("Part", Format.TEXT, 10),
+            SheetColumn.of("Serial", Format.TEXT, 15),
+            SheetColumn.of("Truck", Format.TEXT, 9),
+            SheetColumn.of("VIN", Format.TEXT, 20),
+            SheetColumn.of("Cylinder", Format.WHOLE, 8),
+            SheetColumn.of("Fitted", Format.DATE, 12),
+            SheetColumn.of("Months in", Format.WHOLE, 8),
+            SheetColumn.of("Km in", Format.WHOLE, 9),
+            SheetColumn.of("Warranty, months", Format.WHOLE, 9),
+            SheetColumn.of("Warranty, km", Format.WHOLE, 9),
+            SheetColumn.of("Fault codes", Format.WRAPPED, 30),
+            SheetColumn.of("Tests", Format.WRAPPED, 34),
+            SheetColumn.of("Still lacking", Format.WRAPPED, 22),
+            SheetColumn.summed("Value", Format.TWO_DECIMALS, 11),
+            SheetColumn.of("Claimed on", Format.DATE, 12),
+            SheetColumn.summed("Open", Format.TWO_DECIMALS, 11));
+
     private final Plan plan;
     private final String remark;
     private final Descriptions descriptions;
@@ -80,25 +100,7 @@ final class ReturnSheets {
                 "Warranty claims",
                 "Failures inside their warranty, with the evidence",
                 remark + ". Enter the day it was claimed; what is open follows.",
-                List.of(
-                        SheetColumn.of("Came out", Format.DATE, 12),
-                        SheetColumn.of("Supplier", Format.TEXT, 21),
-                        SheetColumn.of("Part", Format.TEXT, 10),
-                        SheetColumn.of("Serial", Format.TEXT, 15),
-                        SheetColumn.of("Truck", Format.TEXT, 9),
-                        SheetColumn.of("VIN", Format.TEXT, 20),
-                        SheetColumn.of("Cylinder", Format.WHOLE, 8),
-                        SheetColumn.of("Fitted", Format.DATE, 12),
-                        SheetColumn.of("Months in", Format.WHOLE, 8),
-                        SheetColumn.of("Km in", Format.WHOLE, 9),
-                        SheetColumn.of("Warranty, months", Format.WHOLE, 9),
-                        SheetColumn.of("Warranty, km", Format.WHOLE, 9),
-                        SheetColumn.of("Fault codes", Format.WRAPPED, 30),
-                        SheetColumn.of("Tests", Format.WRAPPED, 34),
-                        SheetColumn.of("Still lacking", Format.WRAPPED, 22),
-                        SheetColumn.summed("Value", Format.TWO_DECIMALS, 11),
-                        SheetColumn.of("Claimed on", Format.DATE, 12),
-                        SheetColumn.summed("Open", Format.TWO_DECIMALS, 11)));
+                CLAIM_COLUMNS);
         for (WarrantyClaim claim : plan.claims()) {
             sheet.row(
                     claim.removedOn(),

@@ -35,7 +35,7 @@ final class ShortSheet {
                         SheetColumn.of("Chance it is needed, %", Format.WHOLE, 10),
                         SheetColumn.of("Comes usually", Format.DATE, 12),
                         SheetColumn.of("At the latest", Format.DATE, 12),
-                        SheetColumn.of("What to do", Format.WRAPPED, 34),
+                        SheetColumn.of("What to do", Format.WRAPPED, 40),
                         SheetColumn.of("Moving it costs", Format.TWO_DECIMALS, 10),
                         SheetColumn.of("Waiting costs on average", Format.TWO_DECIMALS, 11),
                         SheetColumn.of("Expediting costs", Format.TWO_DECIMALS, 10)));

@@ -22,6 +22,20 @@ import java.util.function.ToDoubleFunction;
  * {@code Stock by week}, which follows the quantities of the order sheets.
  */
 final class StockSheets {
+    private static final List<SheetColumn> WEEK_COLUMNS = List.of(
+            SheetColumn.of("Depot and part", Format.TEXT, 24),
+            SheetColumn.of("Depot", Format.TEXT, 13),
+            SheetColumn.of("Part", Format.TEXT, 13),
+            SheetColumn.of("Week", Format.TEXT, 10),
+            SheetColumn.of("Description", Format.WRAPPED, 30),
+            SheetColumn.of("Arrivals after", Format.DATE, 12),
+            SheetColumn.of("Until", Format.DATE, 12),
+            SheetColumn.of("Before", Format.QUANTITY, 9),
+            SheetColumn.summed("Arriving", Format.QUANTITY, 9),
+            SheetColumn.summed("Advised orders", Format.QUANTITY, 9),
+            SheetColumn.summed("To have for visits", Format.QUANTITY, 12),
+            SheetColumn.of("Left at its end", Format.QUANTITY, 12));
+
     private static final String WEEKS = "Stock by week";
     private static final String SHELVES = "Shelves";
 
@@ -82,8 +96,8 @@ final class StockSheets {
                         SheetColumn.of("Before", Format.QUANTITY, 26),
                         SheetColumn.of("Arriving", Format.QUANTITY, 10),
                         SheetColumn.of("Advised orders", Format.QUANTITY, 10),
-                        SheetColumn.of("To have for visits", Format.QUANTITY, 11),
-                        SheetColumn.of("Left at its end", Format.QUANTITY, 10)));
+                        SheetColumn.of("To have for visits", Format.QUANTITY, 12),
+                        SheetColumn.of("Left at its end", Format.QUANTITY, 12)));
         sheet.choice(
                 "Depot and part",
                 "'" + SHELVES + "'!$A$" + first + ":$A$" + (first + byShelf.size() - 1),
@@ -123,9 +137,9 @@ final class StockSheets {
                         SheetColumn.of("On the shelf", Format.QUANTITY, 9),
                         SheetColumn.summed("Arriving", Format.QUANTITY, 9),
                         SheetColumn.summed("Advised orders", Format.QUANTITY, 9),
-                        SheetColumn.summed("To have for visits", Format.QUANTITY, 10),
+                        SheetColumn.summed("To have for visits", Format.QUANTITY, 12),
                         SheetColumn.of("Lowest", Format.QUANTITY, 9),
-                        SheetColumn.of("Left in the end", Format.QUANTITY, 9)));
+                        SheetColumn.of("Left in the end", Format.QUANTITY, 11)));
         int row = first;
         for (Map.Entry<String, List<StockWeek>> shelf : byShelf.entrySet()) {
             List<StockWeek> weeks = shelf.getValue();
@@ -156,19 +170,7 @@ final class StockSheets {
                 WEEKS,
                 "Stock by week, if the order list is followed",
                 remark + ". Below zero: the short list names the visit.",
-                List.of(
-                        SheetColumn.of("Depot and part", Format.TEXT, 24),
-                        SheetColumn.of("Depot", Format.TEXT, 13),
-                        SheetColumn.of("Part", Format.TEXT, 13),
-                        SheetColumn.of("Week", Format.TEXT, 10),
-                        SheetColumn.of("Description", Format.WRAPPED, 30),
-                        SheetColumn.of("Arrivals after", Format.DATE, 12),
-                        SheetColumn.of("Until", Format.DATE, 12),
-                        SheetColumn.of("Before", Format.QUANTITY, 9),
-                        SheetColumn.summed("Arriving", Format.QUANTITY, 9),
-                        SheetColumn.summed("Advised orders", Format.QUANTITY, 9),
-                        SheetColumn.summed("To have for visits", Format.QUANTITY, 10),
-                        SheetColumn.of("Left at its end", Format.QUANTITY, 10)));
+                WEEK_COLUMNS);
         int row = first;
         for (List<StockWeek> weeks : byShelf.values()) {
             LocalDate after = plan.today().minusDays(1);

@@ -131,7 +131,7 @@ final class TruckPage {
 
     private void kit(PageSheet page) {
         page.section(next(), "Parts to pick");
-        List<Format> formats = List.of(Format.TEXT, Format.WRAPPED, Format.TWO_DECIMALS, Format.TEXT, Format.TEXT);
+        List<Format> formats = List.of(Format.TEXT, Format.WRAPPED, Format.QUANTITY, Format.TEXT, Format.TEXT);
         page.heads(List.of("Picked", "Part", "Pieces", "Number", "Supplier"), formats);
         parts.kitOf(visit).forEach((number, kit) -> {
             Optional<Part> part = index.findPart(number);

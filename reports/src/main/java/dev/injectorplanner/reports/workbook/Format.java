@@ -9,7 +9,7 @@ public enum Format {
     DATE("yyyy-mm-dd", HorizontalAlignment.LEFT),
     WHOLE("#,##0", HorizontalAlignment.RIGHT),
     /** Pieces: whole ones without decimals, parts of one with them. */
-    QUANTITY("#,##0.##", HorizontalAlignment.RIGHT),
+    QUANTITY("General", HorizontalAlignment.RIGHT),
     ONE_DECIMAL("#,##0.0", HorizontalAlignment.RIGHT),
     TWO_DECIMALS("#,##0.00", HorizontalAlignment.RIGHT);
 
