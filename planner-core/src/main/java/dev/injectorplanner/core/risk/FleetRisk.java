@@ -8,6 +8,7 @@ import dev.injectorplanner.core.condition.TestLimit;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.history.LifeBook;
 import dev.injectorplanner.core.history.LifeHistory;
@@ -37,12 +38,14 @@ public final class FleetRisk {
     private final ConditionModel conditions;
     private final Map<String, String> depots = new LinkedHashMap<>();
     private final Map<String, InjectorRisk> risks = new LinkedHashMap<>();
+    private final boolean tested;
     private int unknown;
 
     private FleetRisk(FleetIndex index, FleetUsage usage, TestLimit limits, LocalDate today) {
         this.usage = usage;
         history = new LifeHistory(index, usage, today);
         signs = new FleetSigns(index, limits);
+        tested = index.fleet().cylinderTests().stream().anyMatch(test -> test.test() != TestKind.CONTRIBUTION);
         List<String> parts = Stream.concat(
                         index.fleet().engineFamilies().stream().map(EngineFamily::injectorPart),
                         index.fleet().injectors().stream().map(FittedInjector::part))
@@ -119,6 +122,11 @@ public final class FleetRisk {
     /** Fitted injectors whose age or usage no meter tells. */
     public int unknown() {
         return unknown;
+    }
+
+    /** Whether the fleet has any balance or return-flow test on record. */
+    public boolean tested() {
+        return tested;
     }
 
     public LifeHistory history() {
