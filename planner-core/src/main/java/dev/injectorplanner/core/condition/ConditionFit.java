@@ -122,7 +122,7 @@ public final class ConditionFit {
         double hazardBegun = model.life().cumulativeHazard(begun);
         double hazardEnded = model.life().cumulativeHazard(ended);
         if (hazardEnded > hazardBegun) {
-            Set<Sign> shown = signs.of(unit.truck()).on(unit.cylinder(), unit.fittedOn(), from);
+            Set<Sign> shown = Sign.counting(signs.of(unit.truck()).on(unit.cylinder(), unit.fittedOn(), from));
             pieces.add(new Piece(hazardBegun, hazardEnded, failed, shown));
         }
     }

@@ -1,6 +1,7 @@
 package dev.injectorplanner.core.condition;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -18,8 +19,8 @@ public final class ConditionModel {
     /** Source of a ratio that holds until the records tell. */
     public static final String DEFAULT = "planner default";
 
-    /** No product of ratios goes beyond this: signs of one defect overlap. */
-    static final double MOST = 60;
+    /** No product of ratios goes beyond this. */
+    static final double MOST = 200;
 
     private final List<SignEffect> effects;
     private final double mean;
@@ -52,26 +53,28 @@ public final class ConditionModel {
         return mean;
     }
 
-    /** Product of the ratios of the signs, at most 60; 1 for none. */
+    /** Product of the ratios of the signs that count, at most 200; 1 for none. */
     static double ratio(List<SignEffect> effects, Set<Sign> signs) {
+        Set<Sign> counting = Sign.counting(signs);
         double product = 1;
         for (SignEffect effect : effects) {
-            product *= signs.contains(effect.sign()) ? effect.ratio() : 1;
+            product *= counting.contains(effect.sign()) ? effect.ratio() : 1;
         }
         return Math.min(MOST, product);
     }
 
     /** The condition that signs make. */
     public Condition of(Set<Sign> signs) {
-        List<SignEffect> present =
-                effects.stream().filter(effect -> signs.contains(effect.sign())).toList();
-        String words = present.isEmpty()
+        String words = signs.isEmpty()
                 ? "no sign"
-                : present.stream().map(effect -> effect.sign().words()).collect(Collectors.joining(", "));
-        List<SignEffect> asked = present.isEmpty() ? effects : present;
-        boolean fitted = present.isEmpty()
-                ? asked.stream().anyMatch(effect -> effect.source().equals(FITTED))
-                : asked.stream().allMatch(effect -> effect.source().equals(FITTED));
-        return new Condition(words, ratio(effects, signs) / mean, fitted ? FITTED : DEFAULT);
+                : EnumSet.copyOf(signs).stream().map(Sign::words).collect(Collectors.joining(", "));
+        Set<Sign> counting = Sign.counting(signs);
+        boolean fitted = effects.stream()
+                .filter(effect -> counting.isEmpty() || counting.contains(effect.sign()))
+                .anyMatch(effect -> effect.source().equals(FITTED));
+        boolean defaults = effects.stream()
+                .anyMatch(effect ->
+                        counting.contains(effect.sign()) && effect.source().equals(DEFAULT));
+        return new Condition(words, ratio(effects, signs) / mean, fitted && !defaults ? FITTED : DEFAULT);
     }
 }
