@@ -25,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LifeBook {
     /** Failures (and worn) from which a group's own fit is used alone. */
-    public static final int ENOUGH_FAILURES = 20;
+    public static final int ENOUGH_FAILURES = 30;
 
     /** Failures (and worn) from which one origin may serve as the prior of the other. */
     public static final int ENOUGH_FOR_PRIOR = 5;

@@ -5,7 +5,6 @@ import dev.injectorplanner.core.coolant.CoolantNeeds;
 import dev.injectorplanner.core.finding.DueFinding;
 import dev.injectorplanner.core.finding.DueFindings;
 import dev.injectorplanner.core.finding.RuleBook;
-import dev.injectorplanner.core.finding.UnseenLimit;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Truck;
@@ -54,30 +53,22 @@ public final class Planner {
     public Plan plan(FleetSnapshot fleet, Policy policy, LocalDate today) {
         FleetIndex index = new FleetIndex(fleet);
         IsoWeek firstWeek = IsoWeek.of(today);
-        LocalDate until = firstWeek.plus(policy.weeks() - 1).sunday();
         RuleBook rules = new RuleBook(fleet);
         FleetUsage usage = new FleetUsage(index, policy.usageWindowDays(), today);
         List<InjectorAge> ages = usage.injectorAges();
         FleetRisk risk = FleetRisk.of(index, usage, ages, rules::over, today);
-        UnseenLimit unseen = UnseenLimit.of(policy.unseenFailureLimit());
-        List<FamilyInspection> inspections =
-                FamilyInspection.of(index, risk, new ReplacementCosts(index, risk.lives()), policy.inspectionHours());
-        List<DueFinding> findings = new DueFindings(index, rules, usage, risk, unseen).find(ages, today, until);
+        List<FamilyInspection> inspections = inspections(index, risk, policy);
+        List<DueFinding> findings = new DueFindings(index, rules, usage, risk, policy.unseenLimit())
+                .find(ages, today, firstWeek.plus(policy.weeks() - 1).sunday());
         Map<String, VisitWork> works = works(index, policy, findings, today);
-        ScheduleRequest request = request(index, policy, works, today);
-        Schedule schedule = scheduler.schedule(request);
-        List<String> violations = ScheduleChecker.listViolations(request, schedule);
-        if (!violations.isEmpty()) {
-            throw new IllegalStateException("the schedule breaks its limits: " + String.join("; ", violations));
-        }
-        Outcome outcome = new Outcome(index, firstWeek, works, request, schedule);
+        Outcome outcome = outcome(index, policy, works, today);
         List<Visit> visits = outcome.visits();
         List<PartNeed> parts = new PartNeeds(index, today).of(visits);
         List<Assumption> assumptions = new Assumptions()
                 .policy(policy)
                 .rules(rules, index)
                 .usage(usage)
-                .risk(risk, inspections, unseen)
+                .risk(risk, inspections, policy.unseenLimit())
                 .visits()
                 .parts(index, parts, today)
                 .list();
@@ -98,6 +89,21 @@ public final class Planner {
                 parts,
                 CoolantNeeds.of(index, visits, policy.renewCoolant()),
                 assumptions);
+    }
+
+    private static List<FamilyInspection> inspections(FleetIndex index, FleetRisk risk, Policy policy) {
+        ReplacementCosts costs = new ReplacementCosts(index, risk.lives());
+        return FamilyInspection.of(index, risk, costs, policy.inspectionHours());
+    }
+
+    private Outcome outcome(FleetIndex index, Policy policy, Map<String, VisitWork> works, LocalDate today) {
+        ScheduleRequest request = request(index, policy, works, today);
+        Schedule schedule = scheduler.schedule(request);
+        List<String> violations = ScheduleChecker.listViolations(request, schedule);
+        if (!violations.isEmpty()) {
+            throw new IllegalStateException("the schedule breaks its limits: " + String.join("; ", violations));
+        }
+        return new Outcome(index, IsoWeek.of(today), works, request, schedule);
     }
 
     /** The work of every truck with something due, the truck with the most pressing finding first. */

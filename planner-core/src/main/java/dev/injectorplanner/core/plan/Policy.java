@@ -33,6 +33,11 @@ public record Policy(
         return new Policy(26, 365, 0.5, 8, false, UnseenLimit.STANDARD);
     }
 
+    /** The limit on unseen defects, with whose it is. */
+    public UnseenLimit unseenLimit() {
+        return UnseenLimit.of(unseenFailureLimit);
+    }
+
     public Policy withWeeks(int other) {
         return new Policy(other, usageWindowDays, inspectionHours, bayHoursPerDay, renewCoolant, unseenFailureLimit);
     }
