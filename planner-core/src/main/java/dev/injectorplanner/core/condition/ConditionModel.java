@@ -7,10 +7,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * Turns signs into a multiplier on the hazard. The life model stands for the average injector, with and without signs; so
+ * Turns signs into multipliers on the hazard. The life model stands for the average injector, with and without signs; so
  * the product of an injector's ratios is divided by the mean product over all injector-time on record (weighed by the hazard
- * there), and one without any sign stands a little below 1. Ratios belong to the unit in service; the long-run cost of a new
- * one never sees them.
+ * there), and one without any sign stands below 1. How the hazard runs on from there, for those with a sign and those
+ * without, is told by what was seen over what was expected. All of it belongs to the unit in service; the long-run cost of a
+ * new one never sees it.
  */
 public final class ConditionModel {
     /** Source of a ratio fitted to the fleet's records by proportional hazards. */
@@ -24,15 +25,23 @@ public final class ConditionModel {
 
     private final List<SignEffect> effects;
     private final double mean;
+    private final Profile shown;
+    private final Profile silent;
 
-    ConditionModel(List<SignEffect> effects, double mean) {
+    /**
+     * @param shown course of the hazard after a clear sign
+     * @param silent course of the hazard without one
+     */
+    ConditionModel(List<SignEffect> effects, double mean, Profile shown, Profile silent) {
         this.effects = List.copyOf(effects);
         this.mean = mean;
+        this.shown = shown;
+        this.silent = silent;
     }
 
     /** The planner's default ratios, with every injector's time counted as without sign. */
     public static ConditionModel defaults() {
-        return new ConditionModel(defaultEffects(), 1);
+        return new ConditionModel(defaultEffects(), 1, Profile.FLAT, Profile.FLAT);
     }
 
     static List<SignEffect> defaultEffects() {
@@ -63,6 +72,11 @@ public final class ConditionModel {
         return Math.min(MOST, product);
     }
 
+    /** Whether signs clearly show a defect: faults on several days, or a test over its limit. */
+    static boolean shows(Set<Sign> signs) {
+        return signs.contains(Sign.FAULTS) || signs.contains(Sign.TEST);
+    }
+
     /** The condition that signs make. */
     public Condition of(Set<Sign> signs) {
         String words = signs.isEmpty()
@@ -75,6 +89,14 @@ public final class ConditionModel {
         boolean defaults = effects.stream()
                 .anyMatch(effect ->
                         counting.contains(effect.sign()) && effect.source().equals(DEFAULT));
-        return new Condition(words, ratio(effects, signs) / mean, fitted && !defaults ? FITTED : DEFAULT);
+        Profile profile = shows(signs) ? shown : silent;
+        double multiplier = ratio(effects, signs) / mean;
+        return new Condition(
+                words,
+                multiplier * profile.whole(),
+                fitted && !defaults ? FITTED : DEFAULT,
+                multiplier * profile.early(),
+                multiplier * profile.middle(),
+                profile.late());
     }
 }

@@ -3,6 +3,7 @@ package dev.injectorplanner.core.risk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.injectorplanner.core.condition.Condition;
 import dev.injectorplanner.core.condition.ConditionModel;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.Truck;
@@ -38,6 +39,10 @@ class F02_RiskLawsTest {
                 twentySix);
     }
 
+    private static Condition condition(double multiplier) {
+        return new Condition("", multiplier, "", 0.7 * multiplier, 1.2 * multiplier, 0.5 + 0.1 * multiplier);
+    }
+
     @Test
     void aGreaterMultiplierOrAgeOrTimeNeverLowersTheChance() {
         Random random = new Random(5);
@@ -47,16 +52,16 @@ class F02_RiskLawsTest {
             double age = 400_000 * random.nextDouble();
             double multiplier = 0.2 + 20 * random.nextDouble();
             double weeks = 1 + 30 * random.nextDouble();
-            double chance = new Forecast(LIVES, model, multiplier, usage).chance(age, weeks);
+            double chance = new Forecast(LIVES, model, condition(multiplier), usage).chance(age, weeks);
             assertThat(chance).isBetween(0.0, 1.0);
-            assertThat(new Forecast(LIVES, model, multiplier * 1.5, usage).chance(age, weeks))
+            assertThat(new Forecast(LIVES, model, condition(multiplier * 1.5), usage).chance(age, weeks))
                     .as("case %d, multiplier", i)
                     .isGreaterThanOrEqualTo(chance);
-            assertThat(new Forecast(LIVES, model, multiplier, usage).chance(age, weeks + 1))
+            assertThat(new Forecast(LIVES, model, condition(multiplier), usage).chance(age, weeks + 1))
                     .as("case %d, weeks", i)
                     .isGreaterThanOrEqualTo(chance);
             assertThat(model.life().shape()).isGreaterThan(1);
-            assertThat(new Forecast(LIVES, model, multiplier, usage).chance(age * 1.1, weeks))
+            assertThat(new Forecast(LIVES, model, condition(multiplier), usage).chance(age * 1.1, weeks))
                     .as("case %d, age", i)
                     .isGreaterThanOrEqualTo(chance);
         }
