@@ -7,6 +7,7 @@ import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.PlanCost;
 import dev.injectorplanner.core.plan.Unplanned;
+import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.visit.Visit;
 import java.io.PrintWriter;
 import java.util.List;
@@ -33,6 +34,7 @@ final class PlanPrinter {
                 "Plan of %s, weeks %s to %s%n",
                 plan.today(), plan.firstWeek(), plan.firstWeek().plus(plan.weeks() - 1));
         findings(plan.findings());
+        expected(plan.risks());
         hours(plan);
         cost(plan.cost());
         visits(plan.visits());
@@ -47,6 +49,17 @@ final class PlanPrinter {
                 .map(kind -> kind.getValue() + " " + words(kind.getKey()))
                 .collect(Collectors.joining(", "));
         out.printf("%nDue: %d findings%s%n", findings.size(), byKind.isEmpty() ? "" : " (" + byKind + ")");
+    }
+
+    private void expected(List<InjectorRisk> risks) {
+        if (!risks.isEmpty()) {
+            out.printf(
+                    Locale.ROOT,
+                    "To expect if nothing is done: %.1f failures within 4 weeks, %.1f within 12, of %d injectors%n",
+                    risks.stream().mapToDouble(InjectorRisk::chance4).sum(),
+                    risks.stream().mapToDouble(InjectorRisk::chance12).sum(),
+                    risks.size());
+        }
     }
 
     private void hours(Plan plan) {

@@ -1,10 +1,12 @@
 package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.condition.SignEffect;
 import dev.injectorplanner.core.coolant.CoolantNeed;
 import dev.injectorplanner.core.coolant.CoolantWeek;
 import dev.injectorplanner.core.cores.CoreOwed;
 import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.history.PartLife;
 import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.parts.ShortLine;
@@ -14,13 +16,18 @@ import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.PlanCost;
 import dev.injectorplanner.core.plan.TruckReason;
 import dev.injectorplanner.core.plan.Unplanned;
+import dev.injectorplanner.core.risk.ExpectedFailures;
+import dev.injectorplanner.core.risk.FamilyInspection;
+import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.core.warranty.WarrantyClaim;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
-/** What {@code plan --json} prints: the plan without the ages of injectors that are not due. */
+/** What {@code plan --json} prints: the plan without the ages and risks of injectors that are not due. */
 record PlanView(
         LocalDate today,
         IsoWeek firstWeek,
@@ -30,6 +37,11 @@ record PlanView(
         List<TruckReason> reasons,
         List<Unplanned> unplanned,
         List<DueFinding> findings,
+        List<InjectorRisk> risks,
+        List<PartLife> lives,
+        List<SignEffect> signEffects,
+        List<FamilyInspection> inspections,
+        List<ExpectedFailures> expectedFailures,
         List<WeekLoad> loads,
         List<PartNeed> partNeeds,
         List<OrderLine> orders,
@@ -50,6 +62,11 @@ record PlanView(
                 plan.reasons(),
                 plan.unplanned(),
                 plan.findings(),
+                risksOfDue(plan),
+                plan.lives(),
+                plan.signEffects(),
+                plan.inspections(),
+                plan.expectedFailures(),
                 plan.loads(),
                 plan.partNeeds(),
                 plan.parts().orders(),
@@ -60,5 +77,13 @@ record PlanView(
                 plan.coolantNeeds(),
                 plan.coolant().weeks(),
                 plan.assumptions());
+    }
+
+    private static List<InjectorRisk> risksOfDue(Plan plan) {
+        Set<String> due = new HashSet<>();
+        plan.findings().forEach(finding -> due.add(finding.truck() + "\n" + finding.cylinder()));
+        return plan.risks().stream()
+                .filter(risk -> due.contains(risk.truck() + "\n" + risk.cylinder()))
+                .toList();
     }
 }

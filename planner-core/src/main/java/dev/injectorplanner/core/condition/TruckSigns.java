@@ -71,11 +71,8 @@ public final class TruckSigns {
             signs.add(faultDays == 1 ? Sign.ONE_FAULT : Sign.FAULTS);
         }
         long since = Math.max(now - TEST_DAYS + 1, fitted);
-        if (lastIsOver(balance.get(cylinder), since, now)) {
-            signs.add(Sign.BALANCE);
-        }
-        if (lastIsOver(flow.get(cylinder), since, now)) {
-            signs.add(Sign.RETURN_FLOW);
+        if (lastIsOver(balance.get(cylinder), since, now) || lastIsOver(flow.get(cylinder), since, now)) {
+            signs.add(Sign.TEST);
         }
         if (!rail.subSet(now - FAULT_DAYS + 1, now + 1).isEmpty()) {
             signs.add(Sign.RAIL);

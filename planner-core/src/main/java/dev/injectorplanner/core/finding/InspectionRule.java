@@ -27,7 +27,8 @@ final class InspectionRule {
         String last = inspection.lastTestOn() == null
                 ? "no test of all injectors on record, "
                 : "injectors last tested on " + inspection.lastTestOn() + ", ";
-        return last + Figures.km(inspection.sinceKm()) + " ago; chance of an unseen defect failing on the road since "
+        return last + Figures.km(inspection.sinceKm())
+                + " ago; chance since then of a road failure from an unseen defect "
                 + Figures.percent(inspection.chanceNow())
                 + (inspection.estimated() ? "" : "; delay and sensitivity are planner defaults");
     }

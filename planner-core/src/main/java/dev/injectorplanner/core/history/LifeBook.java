@@ -25,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LifeBook {
     /** Failures (and worn) from which a group's own fit is used alone. */
-    public static final int ENOUGH_FAILURES = 20;
+    public static final int ENOUGH_FAILURES = 30;
 
     /** Failures (and worn) from which one origin may serve as the prior of the other. */
     public static final int ENOUGH_FOR_PRIOR = 5;
@@ -42,13 +42,16 @@ public final class LifeBook {
      * @param remaining what an injector found worn would have run on
      */
     public static LifeBook of(LifeHistory history, List<String> parts, RemainingDelay remaining) {
+        return of(parts, history.units(), remaining);
+    }
+
+    static LifeBook of(List<String> parts, List<UnitLife> units, RemainingDelay remaining) {
         Map<String, List<UnitLife>> byPart = new TreeMap<>();
         new TreeSet<>(parts).forEach(part -> byPart.put(part, new ArrayList<>()));
-        history.units()
-                .forEach(unit -> byPart.computeIfAbsent(unit.part(), part -> new ArrayList<>())
-                        .add(unit));
+        units.forEach(unit ->
+                byPart.computeIfAbsent(unit.part(), part -> new ArrayList<>()).add(unit));
         LifeBook book = new LifeBook();
-        byPart.forEach((part, units) -> new PartFit(part, units, remaining).addTo(book));
+        byPart.forEach((part, own) -> new PartFit(part, own, remaining).addTo(book));
         return book;
     }
 

@@ -48,6 +48,11 @@ public record Policy(
                 VisitRules.standard());
     }
 
+    /** The limit on unseen defects, with whose it is. */
+    public UnseenLimit unseenLimit() {
+        return UnseenLimit.of(unseenFailureLimit);
+    }
+
     public Policy withWeeks(int other) {
         return new Policy(
                 other, usageWindowDays, inspectionHours, bayHoursPerDay, unseenFailureLimit, orders, coolant, visits);

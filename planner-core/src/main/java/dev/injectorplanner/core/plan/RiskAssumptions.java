@@ -31,6 +31,12 @@ final class RiskAssumptions {
         signs(risk.conditions());
         risk.defects().forEach(this::defects);
         inspections.forEach(this::inspection);
+        if (!risk.tested()) {
+            to.add(
+                    "inspection",
+                    "no balance or return-flow test is on record: nothing is due for inspection until the first are",
+                    DEFAULT);
+        }
         to.add(
                 "unseen defects",
                 "a truck is due for inspection when the chance of a road failure from a defect nobody has seen passes "

@@ -8,6 +8,7 @@ import dev.injectorplanner.core.condition.TestLimit;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.history.LifeBook;
 import dev.injectorplanner.core.history.LifeHistory;
@@ -22,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -37,12 +39,15 @@ public final class FleetRisk {
     private final ConditionModel conditions;
     private final Map<String, String> depots = new LinkedHashMap<>();
     private final Map<String, InjectorRisk> risks = new LinkedHashMap<>();
+    private final Map<String, Condition> conditionOf = new LinkedHashMap<>();
+    private final boolean tested;
     private int unknown;
 
     private FleetRisk(FleetIndex index, FleetUsage usage, TestLimit limits, LocalDate today) {
         this.usage = usage;
         history = new LifeHistory(index, usage, today);
         signs = new FleetSigns(index, limits);
+        tested = index.fleet().cylinderTests().stream().anyMatch(test -> test.test() != TestKind.CONTRIBUTION);
         List<String> parts = Stream.concat(
                         index.fleet().engineFamilies().stream().map(EngineFamily::injectorPart),
                         index.fleet().injectors().stream().map(FittedInjector::part))
@@ -81,7 +86,8 @@ public final class FleetRisk {
             return;
         }
         Condition condition = conditions.of(signs.of(age.truck()).on(age.cylinder(), age.fittedOn(), today));
-        Forecast forecast = new Forecast(lives, model, condition.multiplier(), UsageAhead.of(meter));
+        Forecast forecast = new Forecast(lives, model, condition, UsageAhead.of(meter));
+        conditionOf.put(key(age.truck(), age.cylinder()), condition);
         double chance4 = forecast.chance(now, 4);
         double chance12 = Math.max(chance4, forecast.chance(now, 12));
         risks.put(
@@ -121,6 +127,11 @@ public final class FleetRisk {
         return unknown;
     }
 
+    /** Whether the fleet has any balance or return-flow test on record. */
+    public boolean tested() {
+        return tested;
+    }
+
     public LifeHistory history() {
         return history;
     }
@@ -158,7 +169,8 @@ public final class FleetRisk {
     public OptionalInt weeksUntilChance(InjectorRisk risk, double limit, int most) {
         PartLife model = lives.of(risk.part(), risk.origin());
         UsageAhead ahead = UsageAhead.of(model.clock().of(usage.of(risk.truck())));
-        Forecast forecast = new Forecast(lives, model, risk.multiplier(), ahead);
+        Condition condition = conditionOf.getOrDefault(key(risk.truck(), risk.cylinder()), conditions.of(Set.of()));
+        Forecast forecast = new Forecast(lives, model, condition, ahead);
         for (int week = 0; week <= most; week++) {
             double chance = week == 0 ? risk.chance12() : forecast.chance(risk.age() + week * ahead.perWeek(), 12);
             if (chance >= limit) {

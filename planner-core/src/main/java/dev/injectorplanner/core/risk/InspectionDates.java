@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * For each truck the day by which the chance that a defect nobody has seen fails on the road passes a limit, by the
  * delay-time model. Only silent defects count: those that announce themselves by faults are seen without a test. A day
- * counts as a test where every injector that was in on it and still is was tested.
+ * counts as a test where every injector that was in on it and still is was tested. A truck without such a day counts from its
+ * oldest injector's fitting; a fleet without any test on record has no dates: they begin with its first tests.
  */
 public final class InspectionDates {
     /** A defect that so many tests missed is hardly there; more of them take time and change nothing. */
@@ -44,13 +45,13 @@ public final class InspectionDates {
      *
      * @param ages its fitted injectors
      * @param until last day asked for
-     * @return empty where the limit is not passed by then, or km and usage are not known
+     * @return empty where the limit is not passed by then, km or usage are not known, or the fleet has no test on record
      */
     public Optional<TruckInspection> find(TruckUsage usage, List<InjectorAge> ages, LocalDate until) {
         List<InjectorAge> known = ages.stream().filter(age -> age.km() != null).toList();
         MeterUsage odometer = usage.odometer();
         Double now = odometer.meterOn(today);
-        if (known.isEmpty() || now == null || !(odometer.perWeek() > 0)) {
+        if (!risk.tested() || known.isEmpty() || now == null || !(odometer.perWeek() > 0)) {
             return Optional.empty();
         }
         TruckSigns signs = risk.signs().of(usage.truck());

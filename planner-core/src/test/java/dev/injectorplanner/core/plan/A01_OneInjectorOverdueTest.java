@@ -37,7 +37,8 @@ class A01_OneInjectorOverdueTest {
         DueFinding finding = plan.findings().get(0);
         assertThat(finding.cylinder()).isEqualTo(3);
         assertThat(finding.kind()).isEqualTo(FindingKind.DISTANCE_KM);
-        assertThat(finding.evidence()).isEqualTo("210,000 km since fitting on 2023-01-09, 1,400 a week");
+        assertThat(finding.evidence())
+                .isEqualTo("210,000 km since fitting on 2023-01-09, 1,400 a week; 5 % to fail within 12 weeks");
         assertThat(finding.limit()).isEqualTo("200,000 km since fitting");
         assertThat(finding.limitSource()).isEqualTo("site rule");
         assertThat(finding.by()).isEqualTo(LocalDate.of(2026, 1, 11));
@@ -52,9 +53,10 @@ class A01_OneInjectorOverdueTest {
         assertThat(visit.labourHours()).isCloseTo(3.4, within(1e-9));
         assertThat(visit.drainedLitres()).isCloseTo(20, within(1e-9));
         assertThat(visit.why())
-                .isEqualTo("Cylinder 3: 210,000 km since fitting on 2023-01-09, 1,400 a week;"
-                        + " limit 200,000 km since fitting (site rule); due 2026-01-11."
-                        + " Week 2026-W10 is the earliest it can come in.");
+                .isEqualTo(
+                        "Cylinder 3: 210,000 km since fitting on 2023-01-09, 1,400 a week; 5 % to fail within 12 weeks;"
+                                + " limit 200,000 km since fitting (site rule); due 2026-01-11."
+                                + " Week 2026-W10 is the earliest it can come in.");
     }
 
     @Test

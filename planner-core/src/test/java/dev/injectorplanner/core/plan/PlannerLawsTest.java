@@ -93,7 +93,7 @@ class PlannerLawsTest {
                 .build());
         assertThat(plan.assumptions())
                 .extracting(Assumption::topic)
-                .contains("rule age_months", "rule faults", "rule risk");
+                .contains("rule age_months", "rule faults", "sign: rail pressure fault of the engine");
         assertThat(plan.assumptions()).extracting(Assumption::topic).doesNotContain("rule distance_km");
         assertThat(plan.assumptions())
                 .filteredOn(row -> row.topic().equals("rule age_months"))

@@ -23,14 +23,16 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Workbook {@code upcoming-work}, for the fleet manager: visits, what is due, hours, what has no visit, assumptions. */
+/** Workbook {@code upcoming-work}, for the fleet manager: visits, what is due, hours, what has no visit, risk, assumptions. */
 public final class UpcomingWorkbook {
     private final Plan plan;
     private final Map<String, Truck> trucks = new HashMap<>();
+    private final RiskSheet risk;
     private final String remark;
 
     public UpcomingWorkbook(FleetSnapshot fleet, Plan plan) {
         this.plan = plan;
+        this.risk = new RiskSheet(plan);
         fleet.trucks().forEach(truck -> trucks.put(truck.truck(), truck));
         this.remark = Words.planOf(plan);
     }
@@ -41,6 +43,7 @@ public final class UpcomingWorkbook {
             findings(book);
             hours(book);
             unplanned(book);
+            risk.write(book, remark);
             book.assumptions(plan.assumptions(), remark);
             book.write(out);
         }
@@ -119,6 +122,7 @@ public final class UpcomingWorkbook {
                         SheetColumn.of("Evidence", Format.WRAPPED, 60),
                         SheetColumn.of("Limit", Format.WRAPPED, 34),
                         SheetColumn.of("Whose limit", Format.TEXT, 16),
+                        SheetColumn.of("P(fail) 12 weeks, %", Format.ONE_DECIMAL, 11),
                         SheetColumn.of("Visit", Format.TEXT, 12)));
         for (DueFinding finding : plan.findings()) {
             sheet.row(
@@ -131,6 +135,7 @@ public final class UpcomingWorkbook {
                     finding.evidence(),
                     finding.limit(),
                     finding.limitSource(),
+                    risk.percent12(finding.truck(), finding.cylinder()),
                     answered.getOrDefault(finding, "none"));
         }
         sheet.finish();

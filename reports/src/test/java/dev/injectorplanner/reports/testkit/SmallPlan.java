@@ -15,7 +15,9 @@ import dev.injectorplanner.core.parts.OrderRules;
 import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.plan.Assumption;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.PlanCost;
 import dev.injectorplanner.core.plan.Unplanned;
+import dev.injectorplanner.core.schedule.Schedule;
 import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.core.warranty.WarrantyClaims;
@@ -47,9 +49,16 @@ public final class SmallPlan {
                 SmallFleet.TODAY,
                 FIRST,
                 4,
+                new PlanCost(-1_200, null, null, List.of(), Schedule.Stop.RULE),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
                 List.of(),
                 visits.stream().flatMap(visit -> visit.findings().stream()).toList(),
                 visits,
+                List.of(),
                 List.of(new Unplanned(
                         "T3", SmallFleet.DEPOT, List.of(finding("T3", 2)), "cannot be spared: on hire, no spare")),
                 List.of(load(0, 1, 8), load(1, 1, 9.5), load(2, 1, 0.5), load(3, 0, 0)),

@@ -1,0 +1,93 @@
+package dev.injectorplanner.core.condition;
+
+import static dev.injectorplanner.core.testkit.FleetBuilder.TODAY;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.injectorplanner.core.finding.RuleBook;
+import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.fleet.RuleKind;
+import dev.injectorplanner.core.fleet.TestKind;
+import dev.injectorplanner.core.testkit.FleetBuilder;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class E01_SignsTest {
+    private static final LocalDate FITTED = TODAY.minusYears(2);
+
+    private final FleetBuilder fleet = new FleetBuilder().truck("T1").rule(RuleKind.BALANCE, 4);
+
+    private TruckSigns signs() {
+        FleetSnapshot snapshot = fleet.build();
+        FleetIndex index = new FleetIndex(snapshot);
+        return new TruckSigns(index, snapshot.trucks().get(0), new RuleBook(snapshot)::over);
+    }
+
+    private Set<Sign> of(int cylinder) {
+        return signs().on(cylinder, FITTED, TODAY);
+    }
+
+    @Test
+    void aFaultOnOneDayIsLessThanFaultsOnTwo() {
+        fleet.fault("T1", TODAY.minusDays(9), "SPN 653 FMI 5");
+        assertThat(of(3)).containsExactly(Sign.ONE_FAULT);
+        fleet.fault("T1", TODAY.minusDays(5), "SPN 653 FMI 7");
+        assertThat(of(3)).containsExactly(Sign.FAULTS);
+        assertThat(of(4)).isEmpty();
+    }
+
+    @Test
+    void faultsAgeAndBelongToTheInjectorThatWasIn() {
+        fleet.fault("T1", TODAY.minusDays(59), "SPN 653 FMI 5");
+        assertThat(of(3)).containsExactly(Sign.ONE_FAULT);
+        assertThat(signs().on(3, FITTED, TODAY.plusDays(1))).isEmpty();
+        assertThat(signs().on(3, TODAY.minusDays(58), TODAY)).isEmpty();
+    }
+
+    @Test
+    void theLatestTestOfAKindSpeaks() {
+        fleet.test("T1", 2, TODAY.minusDays(50), TestKind.BALANCE, -4.5, "mm3/stroke");
+        assertThat(of(2)).containsExactly(Sign.TEST);
+        fleet.test("T1", 2, TODAY.minusDays(20), TestKind.BALANCE, 1.0, "mm3/stroke");
+        assertThat(of(2)).isEmpty();
+        fleet.test("T1", 2, TODAY.minusDays(10), TestKind.RETURN_FLOW, 61, "ml/min");
+        assertThat(of(2)).containsExactly(Sign.TEST);
+    }
+
+    @Test
+    void aTestInAnotherUnitSaysNothing() {
+        fleet.test("T1", 2, TODAY.minusDays(50), TestKind.BALANCE, 90, "%");
+        assertThat(of(2)).isEmpty();
+    }
+
+    /** P0087 rail pressure too low (SAE J2012); SPN 157 with FMI 18 below normal, FMI 4 a short (SAE J1939-73). */
+    @Test
+    void railPressureSpeaksAgainstTheWholeEngine() {
+        fleet.fault("T1", TODAY.minusDays(3), "SPN 157 FMI 4");
+        assertThat(of(1)).isEmpty();
+        fleet.fault("T1", TODAY.minusDays(2), "SPN 157 FMI 18");
+        assertThat(of(1)).containsExactly(Sign.RAIL);
+        assertThat(of(8)).containsExactly(Sign.RAIL);
+    }
+
+    @Test
+    void threeDaysOfFaultsWithinSixtyAnnounceADefect() {
+        fleet.fault("T1", TODAY.minusDays(200), "SPN 653 FMI 5")
+                .fault("T1", TODAY.minusDays(100), "SPN 653 FMI 5")
+                .fault("T1", TODAY.minusDays(80), "SPN 653 FMI 5");
+        assertThat(signs().firstFaults(3, FITTED, TODAY)).isNull();
+        fleet.fault("T1", TODAY.minusDays(41), "SPN 653 FMI 5");
+        assertThat(signs().firstFaults(3, FITTED, TODAY)).isEqualTo(TODAY.minusDays(41));
+    }
+
+    @Test
+    void ofFaultsAndTestsOnlyTheStrongestCounts() {
+        ConditionModel model = ConditionModel.defaults();
+        assertThat(model.of(EnumSet.of(Sign.FAULTS, Sign.TEST)).multiplier()).isEqualTo(8);
+        assertThat(model.of(EnumSet.of(Sign.FAULTS, Sign.RAIL)).multiplier()).isEqualTo(9);
+        assertThat(model.of(EnumSet.of(Sign.ONE_FAULT)).source()).isEqualTo("planner default");
+        assertThat(model.of(EnumSet.noneOf(Sign.class)).words()).isEqualTo("no sign");
+    }
+}

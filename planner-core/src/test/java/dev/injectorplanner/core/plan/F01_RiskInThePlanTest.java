@@ -1,0 +1,93 @@
+package dev.injectorplanner.core.plan;
+
+import static dev.injectorplanner.core.testkit.FleetBuilder.TODAY;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.injectorplanner.core.finding.Action;
+import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.fleet.RuleKind;
+import dev.injectorplanner.core.fleet.TestKind;
+import dev.injectorplanner.core.generate.DemoFleet;
+import dev.injectorplanner.core.risk.InjectorRisk;
+import dev.injectorplanner.core.testkit.FleetBuilder;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class F01_RiskInThePlanTest {
+    private static FleetBuilder oneTruck() {
+        return new FleetBuilder().truck("T1").injector("T1", 3, TODAY.minusYears(3), 100_000.0);
+    }
+
+    private static List<DueFinding> findings(FleetBuilder fleet, FindingKind kind) {
+        return PlanOf.fleet(fleet.build()).findings().stream()
+                .filter(finding -> finding.kind() == kind)
+                .toList();
+    }
+
+    @Test
+    void aRuleOnRiskMakesAFindingWhenTheChanceReachesIt() {
+        InjectorRisk risk = PlanOf.fleet(oneTruck().build()).risks().get(0);
+        double percent = 100 * risk.chance12();
+        List<DueFinding> now = findings(oneTruck().rule(RuleKind.RISK, 0.99 * percent), FindingKind.RISK);
+        assertThat(now).hasSize(1);
+        assertThat(now.get(0).by()).isEqualTo(TODAY);
+        assertThat(now.get(0).action()).isEqualTo(Action.REPLACE);
+        assertThat(now.get(0).evidence())
+                .contains("200,000 km since fitting, no sign;")
+                .contains("to fail within 12");
+        List<DueFinding> later = findings(oneTruck().rule(RuleKind.RISK, 1.05 * percent), FindingKind.RISK);
+        assertThat(later).hasSize(1);
+        assertThat(later.get(0).by()).isAfter(TODAY);
+        assertThat(findings(oneTruck().rule(RuleKind.RISK, 5 * percent), FindingKind.RISK))
+                .isEmpty();
+    }
+
+    @Test
+    void faultsRaiseTheChanceThatTheSheetShows() {
+        double quiet = PlanOf.fleet(oneTruck().build()).risks().get(0).chance12();
+        Plan plan = PlanOf.fleet(oneTruck()
+                .fault("T1", TODAY.minusDays(12), "SPN 653 FMI 5")
+                .fault("T1", TODAY.minusDays(3), "SPN 653 FMI 5")
+                .build());
+        InjectorRisk risk = plan.risks().get(0);
+        assertThat(risk.condition()).isEqualTo("faults on several days");
+        assertThat(risk.multiplierSource()).isEqualTo("planner default");
+        assertThat(risk.chance12()).isGreaterThan(3 * quiet);
+    }
+
+    @Test
+    void dueForInspectionIsAFindingOfTheWholeTruck() {
+        FleetBuilder fleet = new FleetBuilder().truck("T1").allInjectors("T1", 150_000);
+        for (int cylinder = 1; cylinder <= 8; cylinder++) {
+            fleet.test("T1", cylinder, TODAY.minusWeeks(20), TestKind.RETURN_FLOW, 30, "ml/min");
+        }
+        List<DueFinding> findings = findings(fleet, FindingKind.INSPECTION);
+        assertThat(findings).hasSize(1);
+        DueFinding finding = findings.get(0);
+        assertThat(finding.cylinder()).isNull();
+        assertThat(finding.action()).isEqualTo(Action.INSPECT);
+        assertThat(finding.evidence())
+                .startsWith("injectors last tested on " + TODAY.minusWeeks(20) + ", 28,000 km ago;")
+                .endsWith("delay and sensitivity are planner defaults");
+        assertThat(finding.limit()).isEqualTo("5 % for a road failure from a defect nobody has seen");
+        assertThat(finding.limitSource()).isEqualTo("planner default");
+    }
+
+    @Test
+    void theDemoNamesEveryModelItUses() {
+        Plan plan = PlanOf.fleet(DemoFleet.make().snapshot());
+        assertThat(plan.lives()).hasSize(6);
+        assertThat(plan.risks()).hasSameSizeAs(plan.injectors());
+        assertThat(plan.expectedFailures())
+                .allSatisfy(row -> assertThat(row.expected()).isNotNegative());
+        assertThat(plan.assumptions())
+                .extracting(Assumption::topic)
+                .contains("life of KV-8140 new", "life of KV-8140 reman", "injectors found worn", "unseen defects")
+                .contains("defects of KV-8140", "tests of V8-140", "sign: test over its limit");
+        assertThat(plan.findings())
+                .filteredOn(finding -> finding.cylinder() != null && finding.action() == Action.REPLACE)
+                .isNotEmpty()
+                .allSatisfy(finding -> assertThat(finding.evidence()).contains("to fail within 12 weeks"));
+    }
+}

@@ -1,0 +1,90 @@
+package dev.injectorplanner.reports.work;
+
+import static java.util.Comparator.comparingDouble;
+
+import dev.injectorplanner.core.history.PartLife;
+import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.risk.InjectorRisk;
+import dev.injectorplanner.reports.workbook.Book;
+import dev.injectorplanner.reports.workbook.Format;
+import dev.injectorplanner.reports.workbook.SheetColumn;
+import dev.injectorplanner.reports.workbook.TableSheet;
+import dev.injectorplanner.reports.workbook.Words;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** The sheet on risk: fitted injectors by their chance of failing, and the chances that other sheets quote. */
+final class RiskSheet {
+    /** Longer than anyone reads; of more injectors those with the highest chances are listed. */
+    static final int MOST_ROWS = 5_000;
+
+    private final Plan plan;
+    private final Map<String, InjectorRisk> risks = new HashMap<>();
+    private final Map<String, PartLife> lives = new HashMap<>();
+
+    RiskSheet(Plan plan) {
+        this.plan = plan;
+        plan.risks().forEach(risk -> risks.put(risk.truck() + "\n" + risk.cylinder(), risk));
+        plan.lives().forEach(life -> lives.put(life.part() + "\n" + life.origin(), life));
+    }
+
+    /** Chance of failing within 12 weeks, percent; null where it is not known or no one cylinder is meant. */
+    @Nullable
+    Double percent12(String truck, @Nullable Integer cylinder) {
+        InjectorRisk risk = cylinder == null ? null : risks.get(truck + "\n" + cylinder);
+        return risk == null ? null : Double.valueOf(percent(risk.chance12()));
+    }
+
+    private static double percent(double chance) {
+        return Math.rint(chance * 1_000) / 10;
+    }
+
+    void write(Book book, String remark) {
+        boolean cut = plan.risks().size() > MOST_ROWS;
+        TableSheet sheet = book.table(
+                "Risk",
+                "Chance of failing in service if left in",
+                cut ? remark + ". The " + MOST_ROWS + " with the highest chances" : remark,
+                List.of(
+                        SheetColumn.of("Truck", Format.TEXT, 11),
+                        SheetColumn.of("Depot", Format.TEXT, 14),
+                        SheetColumn.of("Cylinder", Format.WHOLE, 9),
+                        SheetColumn.of("Part", Format.TEXT, 13),
+                        SheetColumn.of("Origin", Format.TEXT, 8),
+                        SheetColumn.of("Age", Format.WHOLE, 11),
+                        SheetColumn.of("counted in", Format.TEXT, 12),
+                        SheetColumn.of("Condition", Format.WRAPPED, 40),
+                        SheetColumn.of("Hazard, times the usual", Format.ONE_DECIMAL, 11),
+                        SheetColumn.of("4 weeks, %", Format.ONE_DECIMAL, 9),
+                        SheetColumn.of("12 weeks, %", Format.ONE_DECIMAL, 9),
+                        SheetColumn.of("26 weeks, %", Format.ONE_DECIMAL, 9),
+                        SheetColumn.of("Life model", Format.TEXT, 30),
+                        SheetColumn.of("Hazard from", Format.TEXT, 28)));
+        plan.risks().stream()
+                .sorted(comparingDouble(InjectorRisk::chance12).reversed())
+                .limit(MOST_ROWS)
+                .forEach(risk -> sheet.row(
+                        risk.truck(),
+                        risk.depot(),
+                        risk.cylinder(),
+                        risk.part(),
+                        Words.of(risk.origin()),
+                        risk.age(),
+                        risk.clock().unit(),
+                        risk.condition(),
+                        risk.multiplier(),
+                        percent(risk.chance4()),
+                        percent(risk.chance12()),
+                        percent(risk.chance26()),
+                        source(risk),
+                        risk.multiplierSource()));
+        sheet.finish();
+    }
+
+    private String source(InjectorRisk risk) {
+        PartLife life = lives.get(risk.part() + "\n" + risk.origin());
+        return life == null ? "" : life.source().words();
+    }
+}
