@@ -65,22 +65,26 @@ final class RiskSheet {
         plan.risks().stream()
                 .sorted(comparingDouble(InjectorRisk::chance12).reversed())
                 .limit(MOST_ROWS)
-                .forEach(risk -> sheet.row(
-                        risk.truck(),
-                        risk.depot(),
-                        risk.cylinder(),
-                        risk.part(),
-                        Words.of(risk.origin()),
-                        risk.age(),
-                        risk.clock().unit(),
-                        risk.condition(),
-                        risk.multiplier(),
-                        percent(risk.chance4()),
-                        percent(risk.chance12()),
-                        percent(risk.chance26()),
-                        source(risk),
-                        risk.multiplierSource()));
+                .forEach(risk -> row(sheet, risk));
         sheet.finish();
+    }
+
+    private void row(TableSheet sheet, InjectorRisk risk) {
+        sheet.row(
+                risk.truck(),
+                risk.depot(),
+                risk.cylinder(),
+                risk.part(),
+                Words.of(risk.origin()),
+                risk.age(),
+                risk.clock().unit(),
+                risk.condition(),
+                risk.multiplier(),
+                percent(risk.chance4()),
+                percent(risk.chance12()),
+                percent(risk.chance26()),
+                source(risk),
+                risk.multiplierSource());
     }
 
     private String source(InjectorRisk risk) {
