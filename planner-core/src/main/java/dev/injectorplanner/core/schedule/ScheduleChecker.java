@@ -47,6 +47,9 @@ public final class ScheduleChecker {
             }
         }
         forgotten(asked.keySet(), placed, schedule, wrong);
+        if (schedule.stop() != Schedule.Stop.RULE) {
+            silent(request, placed, schedule, wrong);
+        }
         limits(request, hours, depotDays, groupDays, wrong);
         return wrong;
     }
@@ -76,6 +79,16 @@ public final class ScheduleChecker {
         asked.stream()
                 .filter(truck -> !answered.contains(truck))
                 .forEach(truck -> wrong.add("truck " + truck + ": neither placed nor named as not placed"));
+    }
+
+    /** A search that leaves out a truck with a pin or latest week must say which limit forbids it. */
+    private static void silent(ScheduleRequest request, Set<String> placed, Schedule schedule, List<String> wrong) {
+        Set<String> told = new HashSet<>();
+        schedule.brokenWishes().forEach(wish -> told.add(wish.truck()));
+        request.trucks().stream()
+                .filter(truck -> truck.hasWish() && !placed.contains(truck.truck()) && !told.contains(truck.truck()))
+                .forEach(truck -> wrong.add("truck " + truck.truck()
+                        + ": pinned or due, not placed, and not told among the broken wishes"));
     }
 
     private static void limits(

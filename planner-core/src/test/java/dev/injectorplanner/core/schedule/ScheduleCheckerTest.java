@@ -87,4 +87,32 @@ class ScheduleCheckerTest {
         assertThat(ScheduleChecker.listViolations(request, schedule))
                 .containsExactly("truck A: week 1 is after its latest, 0");
     }
+
+    private static final TruckOptions PINNED = new TruckOptions("A", "N", null, List.of(SIX_HOURS), null, 1, null);
+
+    private static List<String> checkPinned(Schedule schedule) {
+        return ScheduleChecker.listViolations(
+                new ScheduleRequest(2, List.of(PINNED), List.of(new WeekCapacity("N", 0, 10, 0, 0, 2)), List.of()),
+                schedule);
+    }
+
+    @Test
+    void aWeekOtherThanThePinned() {
+        assertThat(checkPinned(schedule("A"))).containsExactly("truck A: week 0 is not the one it is pinned to, 1");
+    }
+
+    @Test
+    void aPinThatIsOwnedUpToMayBeBroken() {
+        Schedule.BrokenWish wish = new Schedule.BrokenWish("A", Schedule.Wish.PIN, 1, "away");
+        assertThat(checkPinned(
+                        new Schedule(schedule("A").choices(), List.of(), 0, 0.0, List.of(wish), Schedule.Stop.PROVEN)))
+                .isEmpty();
+    }
+
+    @Test
+    void aPinnedTruckLeftOutInSilence() {
+        Schedule.NotPlaced left = new Schedule.NotPlaced("A", "no room");
+        assertThat(checkPinned(new Schedule(List.of(), List.of(left), 0, 0.0, List.of(), Schedule.Stop.PROVEN)))
+                .containsExactly("truck A: pinned or due, not placed, and not told among the broken wishes");
+    }
 }

@@ -1,6 +1,5 @@
 package dev.injectorplanner.core.schedule.exact;
 
-import com.google.ortools.Loader;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
@@ -15,10 +14,6 @@ import java.util.List;
  */
 final class ExactPart {
     private static final double LEAST_SECONDS = 0.01;
-
-    static {
-        Loader.loadNativeLibraries();
-    }
 
     /**
      * How far it may go.

@@ -11,6 +11,9 @@ import java.util.Random;
  * to one thread; what it answers depends only on what it is given.
  */
 final class Improver {
+    private static final int FEWEST_CELLS = 3;
+    private static final int SIZES = 3;
+    private static final int WIDE_SIZES = 7;
     private static final int DIVE_STEPS = 3;
     private static final double EXACT_WORK = 0.25;
     private static final double EXACT_UNITS = 2.5e9;
@@ -45,10 +48,14 @@ final class Improver {
         return dive.fill(start, open, mayCome, at, steps, new Random(seed));
     }
 
-    /** Plans some cells anew with a dive; trucks that must come stay. */
-    Assignment byDive(Assignment now, Multipliers at, long seed) {
+    /**
+     * Plans some cells anew with a dive; trucks that must come stay.
+     *
+     * @param wide whether more cells at once may be picked: slower, and finds what fewer cannot
+     */
+    Assignment byDive(Assignment now, Multipliers at, boolean wide, long seed) {
         Random random = new Random(seed);
-        boolean[] open = neighbourhood.pick(3 + random.nextInt(7), random);
+        boolean[] open = neighbourhood.pick(FEWEST_CELLS + random.nextInt(wide ? WIDE_SIZES : SIZES), random);
         Assignment around = now.copy();
         boolean[] mayCome = empty(around, open, false);
         relaxation.forget();
@@ -58,7 +65,7 @@ final class Improver {
     /** Plans some cells anew with the exact solver. */
     Assignment byExactPart(Assignment now, Multipliers at, double[] prices, long seed, double secondsLeft) {
         Random random = new Random(seed);
-        boolean[] open = neighbourhood.pick(3 + random.nextInt(4), random);
+        boolean[] open = neighbourhood.pick(FEWEST_CELLS + random.nextInt(SIZES), random);
         Assignment around = now.copy();
         boolean[] mayCome = empty(around, open, true);
         int[] offered = promising(mayCome, open, at, prices, now);

@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.schedule.exact;
 
+import com.google.ortools.Loader;
 import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.IntVar;
@@ -17,6 +18,10 @@ import java.util.TreeMap;
 final class PartModel {
     private static final double DAY_PARTS = 1e6;
     private static final double ROUNDING = 1e-3;
+
+    static {
+        Loader.loadNativeLibraries();
+    }
 
     private final Problem problem;
     private final Scope scope;

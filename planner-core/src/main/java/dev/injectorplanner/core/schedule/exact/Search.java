@@ -21,7 +21,7 @@ final class Search {
     private static final double STALLED = 1e-5;
     private static final double AIM = 0.0005;
     private static final int ATTEMPTS = 8;
-    private static final int PATIENCE = 15;
+    private static final int PATIENCE = 25;
     private static final int[] FIRST_STEPS = {1, 3, 3, 8};
     private static final int SMALL = 2_500;
     private static final double SMALL_WORK = 4;
@@ -125,12 +125,12 @@ final class Search {
         for (int round = 1; goesOn(1) && !enough(); round++) {
             int now = round;
             Assignment from = best;
-            boolean exact = idle >= PATIENCE && idle % PATIENCE == 0;
+            boolean exact = idle > 0 && idle % PATIENCE == 0;
             attempt(
                     ATTEMPTS,
                     (i, improver) -> exact && i == 0
                             ? improver.byExactPart(from, at, prices, seed(now, i), secondsLeft.getAsDouble())
-                            : improver.byDive(from, at, seed(now, i)));
+                            : improver.byDive(from, at, i % 2 == 1, seed(now, i)));
             idle = best == from ? idle + 1 : 0;
         }
     }
