@@ -82,9 +82,8 @@ public final class CoolantCommand implements Callable<Integer> {
         CoolantMixer mixer = new CoolantMixer(capacityLitres, drainedLitres, nowPercent, anyStrength);
         Double percent = target.percent;
         Double protectToC = target.protectToC;
-        double wanted = percent != null
-                ? percent
-                : CoolantMixer.targetFor(protectToC == null ? Double.NaN : protectToC, anyStrength);
+        double wanted =
+                percent != null ? percent : mixer.targetToProtect(protectToC == null ? Double.NaN : protectToC, reuse);
         return reuse ? mixer.reuse(wanted, CoolantRules.standard().lostShare()) : mixer.renew(wanted);
     }
 
