@@ -26,7 +26,7 @@ import tools.jackson.core.json.JsonFactory;
         description = {
             "What to pour when coolant was drained: concentrate and water, counting what stays in the block.",
             "Percent is ethylene glycol by volume. A target that topping up cannot reach is refused with the drain that"
-                    + " would do it; so is one outside 40 to 60 %, for which heavy-duty concentrate is made.",
+                    + " would do it; so is one outside 40 to 60 %%, for which heavy-duty concentrate is made.",
             "Glycol is poisonous: collect every litre. The engine maker's coolant and strength come first."
         })
 public final class CoolantCommand implements Callable<Integer> {
@@ -82,9 +82,8 @@ public final class CoolantCommand implements Callable<Integer> {
         CoolantMixer mixer = new CoolantMixer(capacityLitres, drainedLitres, nowPercent, anyStrength);
         Double percent = target.percent;
         Double protectToC = target.protectToC;
-        double wanted = percent != null
-                ? percent
-                : CoolantMixer.targetFor(protectToC == null ? Double.NaN : protectToC, anyStrength);
+        double wanted =
+                percent != null ? percent : mixer.targetToProtect(protectToC == null ? Double.NaN : protectToC, reuse);
         return reuse ? mixer.reuse(wanted, CoolantRules.standard().lostShare()) : mixer.renew(wanted);
     }
 

@@ -57,6 +57,26 @@ public final class CoolantMixer {
     }
 
     /**
+     * The strength to aim at here for a protection temperature. Coolant that is stronger than needed already is kept as
+     * it is where it goes back in, and thinned no further than water can where it is renewed: it protects all the same.
+     *
+     * @param reuse whether the drained coolant goes back in
+     */
+    public double targetToProtect(double protectToC, boolean reuse) {
+        double needed = targetFor(protectToC, anyStrength);
+        if (nowPercent <= needed) {
+            return needed;
+        }
+        boolean allowed = anyStrength || nowPercent <= MOST_PERCENT;
+        return reuse && allowed ? nowPercent : Math.max(needed, thinnest());
+    }
+
+    /** The strength with nothing but water poured. */
+    private double thinnest() {
+        return (capacityLitres - drainedLitres) * nowPercent / capacityLitres;
+    }
+
+    /**
      * New coolant for all that was drained; the old is waste.
      *
      * @param targetPercent glycol wanted, percent by volume
@@ -132,7 +152,7 @@ public final class CoolantMixer {
         boolean up = targetPercent > nowPercent;
         double reach = up
                 ? ((capacityLitres - drainedLitres) * nowPercent + 100 * drainedLitres) / capacityLitres
-                : (capacityLitres - drainedLitres) * nowPercent / capacityLitres;
+                : thinnest();
         String tenths = Require.plain(Math.ceil(least * 10 - ROUNDING) / 10);
         return new InvalidValueException(
                 "target_percent",

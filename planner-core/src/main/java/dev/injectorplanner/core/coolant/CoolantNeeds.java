@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * and the strength there is is kept; where that is not allowed either, nothing is mixed.
  */
 public final class CoolantNeeds {
+    private static final double ROUNDING = 1e-6;
+
     private CoolantNeeds() {}
 
     /** Needs of the visits that drain, in their order. */
@@ -26,7 +28,7 @@ public final class CoolantNeeds {
 
     private static CoolantNeed need(EngineFamily family, Visit visit, CoolantRules rules) {
         double now = family.glycolPercent();
-        double target = Figures.tidy(rules.targetPercent(now));
+        double target = target(family, visit, rules);
         CoolantMix mix = null;
         String remark = "";
         try {
@@ -48,6 +50,21 @@ public final class CoolantNeeds {
                 remark);
     }
 
+    /** To four decimals upwards, so that it still protects and is still within reach. */
+    private static double target(EngineFamily family, Visit visit, CoolantRules rules) {
+        Double protectToC = rules.protectToC();
+        if (protectToC == null) {
+            return family.glycolPercent();
+        }
+        double target = mixer(family, visit, rules).targetToProtect(protectToC, !rules.renew());
+        return Math.ceil(target * 10_000 - ROUNDING) / 10_000;
+    }
+
+    private static CoolantMixer mixer(EngineFamily family, Visit visit, CoolantRules rules) {
+        return new CoolantMixer(
+                family.coolantLitres(), visit.drainedLitres(), family.glycolPercent(), rules.anyStrength());
+    }
+
     private static @Nullable CoolantMix kept(EngineFamily family, Visit visit, CoolantRules rules, double target) {
         if (target == family.glycolPercent()) {
             return null;
@@ -60,8 +77,7 @@ public final class CoolantNeeds {
     }
 
     private static CoolantMix mix(EngineFamily family, Visit visit, CoolantRules rules, double target) {
-        CoolantMixer mixer = new CoolantMixer(
-                family.coolantLitres(), visit.drainedLitres(), family.glycolPercent(), rules.anyStrength());
+        CoolantMixer mixer = mixer(family, visit, rules);
         CoolantMix mix = rules.renew() ? mixer.renew(target) : mixer.reuse(target, rules.lostShare());
         return tidied(mix, target);
     }

@@ -69,9 +69,4 @@ public record CoolantRules(
                 waterContainerLitres,
                 wasteContainerLitres);
     }
-
-    /** The strength to aim at in an engine that runs {@code familyPercent}. */
-    double targetPercent(double familyPercent) {
-        return protectToC == null ? familyPercent : CoolantMixer.targetFor(protectToC, anyStrength);
-    }
 }

@@ -51,11 +51,12 @@ public final class Demand {
 
     /** The exact distribution, whatever the work. */
     public static Demand exact(double[] chances) {
+        Moments moments = new Moments(chances);
         PieceCount count = new PieceCount();
         for (double chance : chances) {
-            count.add(Require.within("chance", chance, 0, 1));
+            count.add(chance);
         }
-        return new Demand(cumulated(count.toArray()), new Moments(chances).mean, 0, "exact Poisson-binomial");
+        return new Demand(cumulated(count.toArray()), moments.mean, 0, "exact Poisson-binomial");
     }
 
     /** The better of the two approximations, by its bound. */
@@ -210,6 +211,7 @@ public final class Demand {
         Moments(double[] chances) {
             pieces = chances.length;
             for (double p : chances) {
+                Require.within("chance", p, 0, 1);
                 mean += p;
                 variance += p * (1 - p);
                 third += p * (1 - p) * (1 - 2 * p);

@@ -86,6 +86,18 @@ class CoolantNeedsTest {
         assertThat(mix.afterPercent()).isEqualTo(50);
     }
 
+    /** 50 l at 50 % protects to -37 C: for -30 C nothing need change; renewing 2 l with water makes 48 %. */
+    @Test
+    void whatProtectsAlreadyIsMixedWithoutARemark() {
+        CoolantNeed kept = need(7, RULES.withProtectToC(-30.0));
+        assertThat(kept.targetPercent()).isEqualTo(50);
+        assertThat(kept.wasteLitres()).isCloseTo(0.35, within(1e-9));
+        CoolantNeed thinned = need(2, RULES.withRenew(true).withProtectToC(-30.0));
+        assertThat(thinned.remark()).isEmpty();
+        assertThat(thinned.targetPercent()).isCloseTo(48, within(1e-9));
+        assertThat(thinned.waterLitres()).isCloseTo(2, within(1e-9));
+    }
+
     @Test
     void aStrengthThatIsNotAllowedIsNotMixed() {
         FleetBuilder fleet = new FleetBuilder().truck("T1");

@@ -113,6 +113,20 @@ class E02_MixingTest {
         assertThat(CoolantMixer.targetFor(-36.4, false)).isCloseTo(49.6, within(1e-9));
     }
 
+    /** 40 l at 55 % with 5 l drained: water alone makes 35 x 55 / 40 = 48.125 %, more than -30 C asks for. */
+    @Test
+    void coolantThatProtectsAlreadyIsNotRefused() {
+        CoolantMixer mixer = mixer(40, 5, 55);
+        assertThat(mixer.targetToProtect(-30, false)).isCloseTo(48.125, within(1e-12));
+        CoolantMix mix = mixer.renew(mixer.targetToProtect(-30, false));
+        assertThat(mix.waterLitres()).isCloseTo(5, within(1e-9));
+        assertThat(mix.freezingPointC()).isLessThan(-30);
+        assertThat(mixer.targetToProtect(-30, true)).isEqualTo(55);
+        assertThat(mixer(40, 20, 55).targetToProtect(-30, false)).isCloseTo(GlycolWater.percentFor(-30), within(1e-12));
+        assertThat(mixer(40, 40, 62).targetToProtect(-30, true)).isCloseTo(GlycolWater.percentFor(-30), within(1e-12));
+        assertThat(mixer(40, 20, 40).targetToProtect(-30, true)).isCloseTo(GlycolWater.percentFor(-30), within(1e-12));
+    }
+
     @Test
     void nonsenseIsRefused() {
         assertThatThrownBy(() -> mixer(40, 41, 50)).hasMessageContaining("is more than the system holds, 40 l");

@@ -53,10 +53,11 @@ class A01_OneInjectorOverdueTest {
         assertThat(visit.labourHours()).isCloseTo(3.4, within(1e-9));
         assertThat(visit.drainedLitres()).isCloseTo(20, within(1e-9));
         assertThat(visit.why())
-                .isEqualTo(
+                .startsWith(
                         "Cylinder 3: 210,000 km since fitting on 2023-01-09, 1,400 a week; 5 % to fail within 12 weeks;"
-                                + " limit 200,000 km since fitting (site rule); due 2026-01-11."
-                                + " Week 2026-W10 is the earliest it can come in.");
+                                + " 200,000 km since fitting (site rule), due 2026-01-11.")
+                .contains(
+                        "against no visit", "Doing another as well would cost more: cylinder 4", "a week later costs");
     }
 
     @Test

@@ -6,6 +6,7 @@ import static dev.injectorplanner.core.testkit.FleetBuilder.TODAY;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.fleet.AwayWindow;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.StockLine;
@@ -15,18 +16,19 @@ import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 
 /**
- * Two cylinders reach their limit in ten weeks (2026-05-11, week 20); the visit may come two weeks before, in week 18.
- * One injector lies on the shelf, one arrives in April: enough. With none on the shelf one is missing, to be ordered 21
- * days before Monday 2026-04-27.
+ * Two cylinders are beyond their limit, and the truck is away until Friday 2026-04-24: the visit comes in week 18. One
+ * injector lies on the shelf, one arrives in April: enough. With none on the shelf one is missing, to be ordered 21 days
+ * before Monday 2026-04-27.
  */
 class C01_PartOnItsWayTest {
     private final FleetBuilder fleet = new FleetBuilder()
             .truck("T1")
-            .injector("T1", 1, LocalDate.of(2023, 1, 9), 114_000.0)
-            .injector("T1", 2, LocalDate.of(2023, 1, 9), 114_000.0)
+            .injector("T1", 1, LocalDate.of(2023, 1, 9), 90_000.0)
+            .injector("T1", 2, LocalDate.of(2023, 1, 9), 90_000.0)
             .rule(RuleKind.DISTANCE_KM, 200_000);
 
     C01_PartOnItsWayTest() {
+        fleet.away.add(new AwayWindow("T1", TODAY, LocalDate.of(2026, 4, 24), "harvest"));
         fleet.purchaseLines.add(new PurchaseLine("P1", INJECTOR, NORTH, 1, TODAY.plusDays(40), null));
     }
 

@@ -108,7 +108,7 @@ public final class CoolantWorkbook {
                         SheetColumn.of("Truck", Format.TEXT, 10),
                         SheetColumn.of("System holds, l", Format.ONE_DECIMAL, 10),
                         SheetColumn.summed("Drained, l", Format.ONE_DECIMAL, 9),
-                        SheetColumn.of("Glycol now, %", Format.ONE_DECIMAL, 10),
+                        SheetColumn.of("Glycol now, %", Format.ONE_DECIMAL, 13),
                         SheetColumn.of("Aimed at, %", Format.ONE_DECIMAL, 10),
                         SheetColumn.of("Mixed to, %", Format.ONE_DECIMAL, 10),
                         SheetColumn.summed("Old coolant to collect, l", Format.ONE_DECIMAL, 13),

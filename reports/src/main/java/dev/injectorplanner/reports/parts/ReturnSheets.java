@@ -25,9 +25,9 @@ final class ReturnSheets {
             SheetColumn.of("Km in", Format.WHOLE, 9),
             SheetColumn.of("Warranty, months", Format.WHOLE, 9),
             SheetColumn.of("Warranty, km", Format.WHOLE, 9),
-            SheetColumn.of("Fault codes", Format.WRAPPED, 30),
-            SheetColumn.of("Tests", Format.WRAPPED, 34),
-            SheetColumn.of("Still lacking", Format.WRAPPED, 22),
+            SheetColumn.of("Fault codes", Format.WRAPPED, 28),
+            SheetColumn.of("Tests", Format.WRAPPED, 28),
+            SheetColumn.of("Still lacking", Format.WRAPPED, 16),
             SheetColumn.summed("Value", Format.TWO_DECIMALS, 11),
             SheetColumn.of("Claimed on", Format.DATE, 12),
             SheetColumn.summed("Open", Format.TWO_DECIMALS, 11));

@@ -76,30 +76,7 @@ class CoolantWorkbookTest {
 
     @Test
     void aPlanWithoutCoolantIsAWorkbookAllTheSame() throws Exception {
-        Plan some = plan(CoolantRules.standard());
-        Plan none = new Plan(
-                some.today(),
-                some.firstWeek(),
-                some.weeks(),
-                some.cost(),
-                some.injectors(),
-                some.risks(),
-                some.lives(),
-                some.signEffects(),
-                some.inspections(),
-                some.expectedFailures(),
-                some.findings(),
-                java.util.List.of(),
-                some.reasons(),
-                some.unplanned(),
-                some.loads(),
-                some.parts(),
-                some.cores(),
-                some.claims(),
-                new dev.injectorplanner.core.coolant.CoolantPlan(
-                        CoolantRules.standard(), java.util.List.of(), java.util.List.of()),
-                some.assumptions());
-        try (XSSFWorkbook book = Golden.open(new CoolantWorkbook(none)::write)) {
+        try (XSSFWorkbook book = Golden.open(new CoolantWorkbook(SmallPlan.withoutVisits())::write)) {
             assertThat(Golden.recalculated(book)).isGreaterThan(40);
         }
     }

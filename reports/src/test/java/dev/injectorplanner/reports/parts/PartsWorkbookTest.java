@@ -101,6 +101,13 @@ class PartsWorkbookTest {
     }
 
     @Test
+    void aPlanWithoutVisitsIsAWorkbookAllTheSame() throws Exception {
+        try (XSSFWorkbook book = Golden.open(workbook(SmallPlan.withoutVisits())::write)) {
+            assertThat(Golden.recalculated(book)).isGreaterThan(20);
+        }
+    }
+
+    @Test
     void everySheetIsThereInTheReadersOrder() throws Exception {
         try (XSSFWorkbook book = Golden.open(workbook(SmallPlan.standard())::write)) {
             List<String> names = new ArrayList<>();

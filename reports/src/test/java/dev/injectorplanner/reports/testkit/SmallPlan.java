@@ -41,10 +41,23 @@ public final class SmallPlan {
     }
 
     public static Plan with(FailureForecast forecast, CoolantRules coolant) {
+        return of(
+                List.of(
+                        visit("+T2", 0, List.of(1, 3), 20),
+                        visit("T1", 1, List.of(7, 8), 30),
+                        visit("T3", 2, List.of(), 0)),
+                forecast,
+                coolant);
+    }
+
+    /** The same fleet without a visit. */
+    public static Plan withoutVisits() {
+        return of(List.of(), FailureForecast.NONE, CoolantRules.standard());
+    }
+
+    private static Plan of(List<Visit> visits, FailureForecast forecast, CoolantRules coolant) {
         FleetIndex index = new FleetIndex(SmallFleet.snapshot());
         OrderRules orders = OrderRules.standard();
-        List<Visit> visits = List.of(
-                visit("+T2", 0, List.of(1, 3), 20), visit("T1", 1, List.of(7, 8), 30), visit("T3", 2, List.of(), 0));
         return new Plan(
                 SmallFleet.TODAY,
                 FIRST,
