@@ -136,7 +136,8 @@ final class Assumptions {
         add(
                 "visits",
                 "at most one visit a truck in the horizon; cylinders and week by the least of deferral costs, set-up of the"
-                        + " union of access steps and downtime (Wildeman, Dekker and Smit 1997)",
+                        + " union of access steps and downtime (Wildeman, Dekker and Smit 1997); in weeks before its parts can"
+                        + " be there, plus one express shipment",
                 DEFAULT);
         add(
                 "set-up",

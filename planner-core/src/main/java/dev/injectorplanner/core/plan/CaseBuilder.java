@@ -8,9 +8,11 @@ import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.OptionPricer;
 import dev.injectorplanner.core.option.PricedVisit;
 import dev.injectorplanner.core.option.VisitRules;
+import dev.injectorplanner.core.parts.PartArrivals;
 import dev.injectorplanner.core.schedule.CapacityCalendar;
 import dev.injectorplanner.core.schedule.TruckOptions;
 import dev.injectorplanner.core.schedule.VisitOption;
+import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,13 +29,18 @@ final class CaseBuilder {
     private final VisitRules rules;
     private final Holds holds;
     private final IsoWeek firstWeek;
+    private final PartArrivals arrivals;
+    private final double expedite;
 
-    CaseBuilder(TruckPricing pricing, CapacityCalendar calendar, Policy policy, Holds holds, LocalDate today) {
-        this.pricing = pricing;
+    CaseBuilder(Learned learned, CapacityCalendar calendar, Holds holds) {
+        this.pricing = learned.pricing();
         this.calendar = calendar;
-        this.rules = policy.visits();
+        this.rules = learned.policy().visits();
         this.holds = holds;
-        this.firstWeek = IsoWeek.of(today);
+        this.firstWeek = learned.firstWeek();
+        this.arrivals = new PartArrivals(
+                learned.index(), learned.today(), learned.policy().orders());
+        this.expedite = learned.policy().orders().expeditePrice().doubleValue();
     }
 
     /** Cases of the trucks in service, the one with the most pressing finding first, then by what a visit saves. */
@@ -78,13 +85,14 @@ final class CaseBuilder {
         }
         visits.removeIf(visit -> !holds.allows(truck.truck(), firstWeek.plus(visit.week()))
                 || visit.truckDays() > calendar.daysFree(truck, visit.week()));
+        Map<Integer, LocalDate> ready = new HashMap<>();
         List<VisitOption> options = visits.stream()
                 .map(visit -> new VisitOption(
                         visit.week(),
                         visit.cylinders(),
                         visit.labourHours(),
                         visit.truckDays(),
-                        visit.cost() - stays(visit, announced)))
+                        visit.cost() + waiting(truck, visit, ready) - stays(visit, announced)))
                 .toList();
         return new TruckCase(
                 truck,
@@ -93,6 +101,29 @@ final class CaseBuilder {
                 pricer,
                 visits,
                 new TruckOptions(truck.truck(), truck.depot(), truck.dutyGroup(), options, null, pinned, null));
+    }
+
+    /** Expediting, where the kit of the visit's cylinders is not there by the week's Monday. */
+    private double waiting(Truck truck, PricedVisit visit, Map<Integer, LocalDate> ready) {
+        LocalDate day = ready.computeIfAbsent(visit.set(), set -> arrivals.readyOn(standIn(truck, visit)));
+        return day.isAfter(firstWeek.plus(visit.week()).monday()) && visit.set() != 0 ? expedite : 0;
+    }
+
+    private Visit standIn(Truck truck, PricedVisit visit) {
+        List<String> steps = pricing.setsOf(truck).steps(visit.set());
+        return new Visit(
+                truck.truck(),
+                truck.depot(),
+                truck.family(),
+                firstWeek.plus(visit.week()),
+                visit.cylinders(),
+                steps,
+                List.of(),
+                false,
+                visit.labourHours(),
+                0,
+                List.of(),
+                "");
     }
 
     /** What a visit that stays in its announced week is worth more than one that moves. */
