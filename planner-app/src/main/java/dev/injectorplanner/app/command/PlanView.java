@@ -12,6 +12,7 @@ import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.parts.UnplannedNeed;
 import dev.injectorplanner.core.plan.Assumption;
+import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.PlanCost;
 import dev.injectorplanner.core.plan.TruckReason;
@@ -42,6 +43,7 @@ record PlanView(
         List<SignEffect> signEffects,
         List<FamilyInspection> inspections,
         List<ExpectedFailures> expectedFailures,
+        List<DepotDays> days,
         List<WeekLoad> loads,
         List<PartNeed> partNeeds,
         List<OrderLine> orders,
@@ -67,6 +69,7 @@ record PlanView(
                 plan.signEffects(),
                 plan.inspections(),
                 plan.expectedFailures(),
+                plan.days(),
                 plan.loads(),
                 plan.partNeeds(),
                 plan.parts().orders(),

@@ -146,6 +146,11 @@ final class Assumptions {
                         + Figures.whole(rules.downtimePerDay()) + " where no duty group says otherwise",
                 DEFAULT);
         add(
+                "days",
+                "the visits of the first two weeks get bay, day and hour; the shift opens at " + DayLayout.OPENS
+                        + ", one pair of hands a bay",
+                DEFAULT);
+        add(
                 "being late",
                 "a day past a limit of the rules costs " + Figures.whole(rules.latePerDay()) + ", of a task or test "
                         + Figures.whole(rules.taskLatePerDay()) + "; a test in time before a warranty ends is worth "

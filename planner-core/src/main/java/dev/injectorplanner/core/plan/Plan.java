@@ -36,6 +36,7 @@ import java.util.List;
  * @param visits by depot, week and truck
  * @param reasons why each truck comes in when it does, or not at all, by truck
  * @param unplanned what is due and no visit of the plan answers, by truck and reason
+ * @param days bay, day and hour of the visits of the first two weeks, by depot
  * @param loads hours of every depot and week
  * @param parts what to buy: needs, short list, unplanned need, order list
  * @param cores old units owed back, the most urgent first
@@ -58,6 +59,7 @@ public record Plan(
         List<Visit> visits,
         List<TruckReason> reasons,
         List<Unplanned> unplanned,
+        List<DepotDays> days,
         List<WeekLoad> loads,
         PartsPlan parts,
         List<CoreOwed> cores,
@@ -75,6 +77,7 @@ public record Plan(
         visits = List.copyOf(visits);
         reasons = List.copyOf(reasons);
         unplanned = List.copyOf(unplanned);
+        days = List.copyOf(days);
         loads = List.copyOf(loads);
         cores = List.copyOf(cores);
         claims = List.copyOf(claims);

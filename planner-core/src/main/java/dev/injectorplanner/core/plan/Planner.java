@@ -73,7 +73,7 @@ public final class Planner {
         FailureForecast forecast = otherForecast != null
                 ? otherForecast
                 : new UnplannedChances(learned.risk().risks(), visits);
-        return assembled(learned, schedule, outcome, visits, forecast);
+        return assembled(learned, schedule, outcome, new DayLayout(learned, calendar).of(visits), forecast);
     }
 
     private static ScheduleRequest request(Policy policy, CapacityCalendar calendar, Map<String, TruckCase> cases) {
@@ -89,9 +89,10 @@ public final class Planner {
     }
 
     private static Plan assembled(
-            Learned learned, Schedule schedule, Outcome outcome, List<Visit> visits, FailureForecast forecast) {
+            Learned learned, Schedule schedule, Outcome outcome, List<DepotDays> days, FailureForecast forecast) {
         FleetIndex index = learned.index();
         LocalDate today = learned.today();
+        List<Visit> visits = outcome.visits();
         Policy policy = learned.policy();
         FleetRisk risk = learned.risk();
         List<FamilyInspection> inspections =
@@ -120,6 +121,7 @@ public final class Planner {
                 visits,
                 outcome.reasons(),
                 outcome.unplanned(),
+                days,
                 outcome.loads(),
                 parts,
                 CoresOwed.of(index, today),

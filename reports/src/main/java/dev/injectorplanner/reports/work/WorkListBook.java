@@ -4,7 +4,9 @@ import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.finding.DueFinding;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.parts.PartNeeds;
+import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.schedule.days.DayPlan;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.reports.workbook.Book;
 import dev.injectorplanner.reports.workbook.Format;
@@ -13,11 +15,18 @@ import dev.injectorplanner.reports.workbook.TableSheet;
 import dev.injectorplanner.reports.workbook.Words;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Workbook {@code work-list} of one depot and ISO week, for the mechanic: the list, then a page a truck. */
 public final class WorkListBook {
+    private static final DateTimeFormatter START = DateTimeFormatter.ofPattern("EEE yyyy-MM-dd HH:mm", Locale.ENGLISH);
+
     private final FleetIndex index;
     private final Plan plan;
     private final String depot;
@@ -35,6 +44,10 @@ public final class WorkListBook {
     public List<Visit> visits() {
         return plan.visits().stream()
                 .filter(visit -> visit.depot().equals(depot) && visit.week().equals(week))
+                .sorted(Comparator.comparing((Visit visit) -> DepotDays.find(plan.days(), visit)
+                                .map(DayPlan.Laid::start)
+                                .orElse(LocalDateTime.MAX))
+                        .thenComparing(Visit::truck))
                 .toList();
     }
 
@@ -55,18 +68,23 @@ public final class WorkListBook {
                 title,
                 remark,
                 List.of(
-                        SheetColumn.of("Truck", Format.TEXT, 12),
+                        SheetColumn.of("Start", Format.TEXT, 17),
+                        SheetColumn.of("Bay", Format.WHOLE, 5),
+                        SheetColumn.of("Truck", Format.TEXT, 10),
                         SheetColumn.of("Family", Format.TEXT, 12),
                         SheetColumn.of("Cylinders", Format.TEXT, 16),
                         SheetColumn.summed("Injectors", Format.WHOLE, 10),
                         SheetColumn.of("Along with it", Format.WRAPPED, 26),
                         SheetColumn.summed("Labour, h", Format.ONE_DECIMAL, 10),
                         SheetColumn.summed("Coolant drained, l", Format.ONE_DECIMAL, 12),
-                        SheetColumn.of("What was seen", Format.WRAPPED, 70),
+                        SheetColumn.of("What was seen", Format.WRAPPED, 60),
                         SheetColumn.of("Done on", Format.DATE, 12),
                         SheetColumn.of("By", Format.TEXT, 14)));
         for (Visit visit : visits()) {
+            Optional<DayPlan.Laid> place = DepotDays.find(plan.days(), visit);
             sheet.row(
+                    place.map(laid -> laid.start().format(START)).orElse(""),
+                    place.map(DayPlan.Laid::bay).orElse(null),
                     visit.truck(),
                     visit.family(),
                     Words.cylinders(visit.cylinders()),

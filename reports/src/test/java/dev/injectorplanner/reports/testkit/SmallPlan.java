@@ -74,6 +74,7 @@ public final class SmallPlan {
                 List.of(),
                 List.of(new Unplanned(
                         "T3", SmallFleet.DEPOT, List.of(finding("T3", 2)), "cannot be spared: on hire, no spare")),
+                List.of(),
                 List.of(load(0, 1, 8), load(1, 1, 9.5), load(2, 1, 0.5), load(3, 0, 0)),
                 PartsPlan.of(index, SmallFleet.TODAY, 4, orders, visits, forecast, MovingCost.perWeek(orders)),
                 CoresOwed.of(index, SmallFleet.TODAY),
