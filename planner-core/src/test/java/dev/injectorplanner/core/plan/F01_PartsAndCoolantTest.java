@@ -42,7 +42,7 @@ class F01_PartsAndCoolantTest {
             assertThat(line.missing()).isEqualTo(8);
         });
         assertThat(plan.parts().stockWeeks()).hasSize(26);
-        assertThat(assumption(plan, "unplanned need")).startsWith("no forecast of unplanned need yet");
+        assertThat(assumption(plan, "unplanned need")).startsWith("stock covers failures until an order");
         assertThat(assumption(plan, "expediting")).endsWith("planner default");
     }
 
