@@ -12,6 +12,7 @@ import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.visit.Visit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -35,6 +36,7 @@ final class VisitTeller {
         VisitReason reason = VisitReason.of(truck.pricer(), chosen);
         List<DueFinding> findings = new ArrayList<>(answered(truck, chosen, tasks, inspection));
         findings.addAll(worthwhile(truck, chosen, reason, findings));
+        findings.sort(Comparator.comparing(finding -> finding.action() != Action.REPLACE)); // what is opened for, first
         return new Visit(
                 truck.truck().truck(),
                 truck.truck().depot(),
