@@ -8,6 +8,7 @@ import dev.injectorplanner.app.planning.Planning.NothingToPlanException;
 import dev.injectorplanner.app.schedule.ScheduleCommand;
 import dev.injectorplanner.app.store.StoreException;
 import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.fleet.InvalidFleetException;
 import dev.injectorplanner.imports.FileRefusedException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -47,6 +48,7 @@ public final class PlannerCommand {
     private static int inWords(Exception e, CommandLine commandLine, ParseResult parsed) {
         if (e instanceof FileRefusedException
                 || e instanceof InvalidValueException
+                || e instanceof InvalidFleetException
                 || e instanceof StoreException
                 || e instanceof NothingToPlanException
                 || e instanceof SheetException

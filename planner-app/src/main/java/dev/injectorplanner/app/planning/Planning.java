@@ -1,14 +1,19 @@
 package dev.injectorplanner.app.planning;
 
 import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.plan.Holds;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
 import java.time.LocalDate;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Makes plans from what is stored. */
@@ -32,7 +37,29 @@ public final class Planning {
      */
     public Planned plan(LocalDate today, Policy policy, @Nullable String depot, Holds holds) {
         FleetSnapshot fleet = fleet(depot);
+        check(fleet, policy, today, holds);
         return new Planned(fleet, planner.plan(fleet, policy, today, holds));
+    }
+
+    private static void check(FleetSnapshot fleet, Policy policy, LocalDate today, Holds holds) {
+        Set<String> known = fleet.trucks().stream().map(Truck::truck).collect(Collectors.toSet());
+        Stream.concat(holds.pins().keySet().stream(), holds.refusals().keySet().stream())
+                .filter(truck -> !known.contains(truck))
+                .findFirst()
+                .ifPresent(truck -> {
+                    throw new InvalidValueException("truck", truck, "is not known", "check its name and depot");
+                });
+        holds.pins().forEach((truck, week) -> {
+            int ahead = IsoWeek.of(today).weeksUntil(week);
+            if (ahead < 0 || ahead >= policy.weeks()) {
+                throw new InvalidValueException(
+                        "week",
+                        week,
+                        "lies outside the plan, " + IsoWeek.of(today) + " to "
+                                + IsoWeek.of(today).plus(policy.weeks() - 1),
+                        "pin truck " + truck + " to a week of the plan, or plan more weeks");
+            }
+        });
     }
 
     /** The same with nothing held. */

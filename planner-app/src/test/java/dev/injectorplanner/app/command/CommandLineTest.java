@@ -132,6 +132,49 @@ class CommandLineTest {
     }
 
     @Test
+    void a_plan_says_what_it_saves_how_sure_that_is_and_why() {
+        Ran ran = run("plan", "--data", demo.resolve("data").toString(), "--on", "2026-03-02", "--json");
+        JsonNode plan = JsonMapper.shared().readTree(ran.out);
+        assertThat(plan.get("cost").get("cost").asDouble()).isNegative();
+        assertThat(plan.get("cost").get("bound").asDouble())
+                .isLessThanOrEqualTo(plan.get("cost").get("cost").asDouble());
+        assertThat(plan.get("cost").get("gap").asDouble()).isBetween(0.0, 0.01);
+        assertThat(plan.get("reasons").size()).isEqualTo(60);
+        for (JsonNode reason : plan.get("reasons")) {
+            assertThat(reason.get("words").asString()).isNotBlank();
+        }
+    }
+
+    @Test
+    void a_hold_is_tried_out_and_its_price_told() {
+        String data = demo.resolve("data").toString();
+        Ran ran = run("plan", "--data", data, "--on", "2026-03-02", "--pin", "T005=2026-W13");
+        assertThat(ran.exit).isZero();
+        assertThat(ran.out)
+                .contains("With these holds the plan costs", "T005: 2026-W10")
+                .contains("-> 2026-W13");
+        assertThat(run("plan", "--data", data, "--on", "2026-03-02", "--pin", "TX5=2026-W13").err)
+                .contains("truck \"TX5\": is not known. Mend: ");
+        assertThat(run("plan", "--data", data, "--on", "2026-03-02", "--pin", "T005=2027-W13").err)
+                .contains("lies outside the plan");
+    }
+
+    @Test
+    void a_truck_in_the_bay_gets_that_one_the_bank_or_all() {
+        String data = demo.resolve("data").toString();
+        Ran ran = run("advise", "--data", data, "--on", "2026-03-02", "--truck", "T032", "--failed", "6", "--json");
+        JsonNode advice = JsonMapper.shared().readTree(ran.out);
+        assertThat(advice.get("why").asString()).isNotBlank();
+        assertThat(advice.get("options").size()).isBetween(3, 4);
+        for (JsonNode option : advice.get("options")) {
+            assertThat(option.get("cylinders").toString()).contains("6");
+        }
+        Ran wrong = run("advise", "--data", data, "--on", "2026-03-02", "--truck", "T032", "--failed", "9");
+        assertThat(wrong.exit).isEqualTo(1);
+        assertThat(wrong.err).contains("cylinder \"9\": family V8-140 has cylinders 1 to 8. Mend: ");
+    }
+
+    @Test
     void wrong_use_exits_with_two() {
         assertThat(run("plan", "--weeks", "many").exit).isEqualTo(2);
         assertThat(run("sheets", "--for", "king").err).contains("choose among manager, buyer, storeman, mechanic");
