@@ -28,7 +28,7 @@ public final class LivesCsv {
         table.forEachRow(row -> {
             double entry = row.has("entry") ? row.notNegative("entry") : 0;
             double exit = row.positive("exit");
-            if (entry >= exit) {
+            if (row.has("entry") && entry >= exit) {
                 row.complain("entry", "is not below the exit " + row.text("exit"), "correct entry or exit");
             }
             entries.add(entry);
@@ -74,7 +74,7 @@ public final class LivesCsv {
         table.forEachRow(row -> {
             double start = row.has("start") ? row.notNegative("start") : 0;
             double stop = row.positive("stop");
-            if (start >= stop) {
+            if (row.has("start") && start >= stop) {
                 row.complain("stop", "is not above the start " + row.text("start"), "correct start or stop");
             }
             starts.add(start);

@@ -83,7 +83,7 @@ final class AdviseCommand implements Callable<Integer> {
                 ">Opening",
                 ">Standing",
                 ">Now, not later",
-                ">Hours",
+                ">Hours in all",
                 ">Coolant l",
                 ">Left: fails in 12 weeks");
         for (Option option : advice.options()) {

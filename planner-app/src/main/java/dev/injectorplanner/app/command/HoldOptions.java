@@ -4,6 +4,8 @@ import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.plan.Holds;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -24,13 +26,13 @@ final class HoldOptions {
             names = "--pin",
             paramLabel = "TRUCK=WEEK",
             description = "Fixes a truck's visit to a week, such as T005=2026-W12.")
-    private Map<String, String> pins = Map.of();
+    private List<String> pins = List.of();
 
     @Option(
             names = "--refuse",
             paramLabel = "TRUCK=WEEK",
             description = "Keeps a truck out of a week, or out of all: T005=never.")
-    private Map<String, String> refusals = Map.of();
+    private List<String> refusals = List.of();
 
     boolean any() {
         return !pins.isEmpty() || !refusals.isEmpty();
@@ -38,23 +40,44 @@ final class HoldOptions {
 
     Holds holds() {
         Map<String, IsoWeek> pinned = new HashMap<>();
-        pins.forEach((truck, week) -> pinned.put(truck, week("--pin", truck, week)));
-        Map<String, Set<IsoWeek>> refused = new HashMap<>();
-        refusals.forEach((truck, week) -> {
-            Set<IsoWeek> weeks = refused.computeIfAbsent(truck, each -> new TreeSet<>());
-            if (!week.equals(NEVER)) {
-                weeks.add(week("--refuse", truck, week));
+        for (String pin : pins) {
+            String[] parts = parts("--pin", pin);
+            if (pinned.put(parts[0], week("--pin", pin, parts[1])) != null) {
+                throw wrong("--pin " + pin + ": truck " + parts[0] + " is pinned twice. Mend: pin it once.");
             }
-        });
+        }
+        Map<String, Set<IsoWeek>> refused = new HashMap<>();
+        Set<String> never = new HashSet<>();
+        for (String refusal : refusals) {
+            String[] parts = parts("--refuse", refusal);
+            Set<IsoWeek> weeks = refused.computeIfAbsent(parts[0], truck -> new TreeSet<>());
+            if (parts[1].equals(NEVER)) {
+                never.add(parts[0]);
+            } else {
+                weeks.add(week("--refuse", refusal, parts[1]));
+            }
+        }
+        never.forEach(truck -> refused.put(truck, Set.of()));
         return new Holds(pinned, refused, Map.of());
     }
 
-    private IsoWeek week(String option, String truck, String week) {
+    private String[] parts(String option, String given) {
+        int equals = given.lastIndexOf('=');
+        if (equals <= 0 || equals == given.length() - 1) {
+            throw wrong(option + " " + given + ": is no truck and week. Mend: write it as T005=2026-W12.");
+        }
+        return new String[] {given.substring(0, equals), given.substring(equals + 1)};
+    }
+
+    private IsoWeek week(String option, String given, String week) {
         try {
             return IsoWeek.parse(week);
         } catch (InvalidValueException e) {
-            throw new ParameterException(
-                    spec.commandLine(), option + " " + truck + "=" + week + ": " + e.getMessage(), e);
+            throw wrong(option + " " + given + ": " + e.getMessage());
         }
+    }
+
+    private ParameterException wrong(String message) {
+        return new ParameterException(spec.commandLine(), message);
     }
 }

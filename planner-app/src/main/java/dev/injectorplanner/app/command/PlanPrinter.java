@@ -10,6 +10,7 @@ import dev.injectorplanner.core.plan.Unplanned;
 import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.visit.Visit;
 import java.io.PrintWriter;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -39,7 +40,7 @@ final class PlanPrinter {
         cost(plan.cost());
         visits(plan.visits());
         unplanned(plan.unplanned());
-        missing(plan.partNeeds());
+        missing(plan.partNeeds(), plan.today());
     }
 
     private void findings(List<DueFinding> findings) {
@@ -80,7 +81,7 @@ final class PlanPrinter {
     private void cost(PlanCost cost) {
         Double gap = cost.gap();
         String proven = gap == null ? "" : String.format(Locale.ROOT, ", proven within %.2f %% of the best", 100 * gap);
-        out.printf(Locale.ROOT, "Saves %,.0f against doing nothing in these weeks%s%n", -cost.cost(), proven);
+        out.printf(Locale.ROOT, "Saves %,.0f against doing nothing in these weeks%s%n", 0.0 - cost.cost(), proven);
         cost.brokenWishes().forEach(wish -> out.println("Cannot be met: " + wish.truck() + ", " + wish.reason()));
     }
 
@@ -138,7 +139,9 @@ final class PlanPrinter {
     private static String work(Visit visit) {
         String cylinders = visit.cylinders().stream().map(String::valueOf).collect(Collectors.joining(" "));
         if (!cylinders.isEmpty()) {
-            return cylinders;
+            return cylinders
+                    + (visit.inspection() ? " +test" : "")
+                    + (visit.tasks().isEmpty() ? "" : " +task");
         }
         return visit.inspection() ? "test" : "task";
     }
@@ -163,7 +166,12 @@ final class PlanPrinter {
         more(unplanned.size(), "trucks");
     }
 
-    private void missing(List<PartNeed> needs) {
+    private static String orderBy(PartNeed need, LocalDate today) {
+        LocalDate by = need.orderBy();
+        return by == null ? "" : by.isBefore(today) ? "now, late since " + by : by.toString();
+    }
+
+    private void missing(List<PartNeed> needs, LocalDate today) {
         List<PartNeed> missing =
                 needs.stream().filter(need -> need.missing() > 0).toList();
         if (missing.isEmpty()) {
@@ -173,7 +181,7 @@ final class PlanPrinter {
         missing.stream()
                 .limit(SHOWN)
                 .forEach(need -> table.row(
-                        String.valueOf(need.orderBy()),
+                        orderBy(need, today),
                         need.depot(),
                         need.part(),
                         Require.plain(Math.round(need.missing() * 100) / 100.0),

@@ -10,9 +10,12 @@ import dev.injectorplanner.app.store.StoreException;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.InvalidFleetException;
 import dev.injectorplanner.imports.FileRefusedException;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.TypeConversionException;
 
 /** The program's commands together. Exit codes: 0 done, 1 refused input, 2 wrong use. */
 @Command(
@@ -40,8 +43,17 @@ public final class PlannerCommand {
     /** Runs one command line and answers its exit code. */
     public static int run(String... args) {
         return new CommandLine(new PlannerCommand())
+                .registerConverter(LocalDate.class, PlannerCommand::date)
                 .setExecutionExceptionHandler(PlannerCommand::inWords)
                 .execute(args);
+    }
+
+    private static LocalDate date(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new TypeConversionException("\"" + text + "\" is no day. Mend: write it as 2026-03-02");
+        }
     }
 
     /** A person's mistake is a sentence; only a fault of the program is a stack trace. */

@@ -1,7 +1,10 @@
 package dev.injectorplanner.app.store;
 
+import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.hibernate.StatelessSession;
 import org.hibernate.query.SelectionQuery;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +25,7 @@ final class SnapshotReader {
                 rows(StoredTables.CAPACITY),
                 rows(StoredTables.ENGINE_FAMILIES),
                 rows(StoredTables.ACCESS),
-                rows(StoredTables.DUTY_GROUPS),
+                dutyGroups(),
                 rows(StoredTables.TRUCKS),
                 rows(StoredTables.INJECTORS),
                 rows(StoredTables.READINGS),
@@ -35,6 +38,29 @@ final class SnapshotReader {
                 rows(StoredTables.AWAY),
                 rows(StoredTables.INTERVALS),
                 rows(StoredTables.RULES));
+    }
+
+    /**
+     * Trucks of other depots count as on the road: a duty group that spans depots asks this one only for what they leave
+     * open.
+     */
+    private List<DutyGroup> dutyGroups() {
+        List<DutyGroup> groups = rows(StoredTables.DUTY_GROUPS);
+        if (depot == null) {
+            return groups;
+        }
+        Map<String, Integer> elsewhere = new HashMap<>();
+        session.createSelectionQuery(
+                        "from TruckRow r where r.depot <> :depot and r.dutyGroup is not null", TruckRow.class)
+                .setParameter("depot", depot)
+                .getResultList()
+                .forEach(row -> elsewhere.merge(String.valueOf(row.row().dutyGroup()), 1, Integer::sum));
+        return groups.stream()
+                .map(group -> new DutyGroup(
+                        group.dutyGroup(),
+                        Math.max(0, group.minimumOnRoad() - elsewhere.getOrDefault(group.dutyGroup(), 0)),
+                        group.downtimePerDay()))
+                .toList();
     }
 
     private <R> List<R> rows(StoredTable<R> table) {

@@ -2,6 +2,9 @@ package dev.injectorplanner.app.store;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -23,6 +26,7 @@ final class StoreOpening {
     private StoreOpening() {}
 
     static Store open(StoreSettings settings) {
+        checkFolder(settings);
         HikariDataSource pool = pool(settings);
         try {
             int version = version(pool);
@@ -40,6 +44,25 @@ final class StoreOpening {
         } catch (RuntimeException e) {
             pool.close();
             throw e;
+        }
+    }
+
+    /** Says in words what the database would call a lock. */
+    private static void checkFolder(StoreSettings settings) {
+        if (!settings.isEmbedded()) {
+            return;
+        }
+        Path folder = Path.of(settings.place()).getParent();
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new StoreException(
+                    folder + " is no folder and cannot become one. Mend: choose another with --data.", e);
+        }
+        if (!Files.isWritable(folder)) {
+            throw new StoreException(
+                    folder + " cannot be written to. Mend: choose another folder with --data.",
+                    new IOException("not writable"));
         }
     }
 

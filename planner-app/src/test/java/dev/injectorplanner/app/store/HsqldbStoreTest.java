@@ -21,6 +21,14 @@ class HsqldbStoreTest extends StoreContract {
     }
 
     @Test
+    void a_file_where_the_folder_should_be_is_said_in_words() throws Exception {
+        Path file = java.nio.file.Files.writeString(folder.resolve("notes.txt"), "notes");
+        assertThatThrownBy(() -> Store.open(StoreSettings.embedded(file)))
+                .isInstanceOf(StoreException.class)
+                .hasMessage(file + " is no folder and cannot become one. Mend: choose another with --data.");
+    }
+
+    @Test
     void an_address_that_is_none_is_refused_in_words() {
         assertThatThrownBy(() -> Store.open(new StoreSettings("jdbc:hsqldb:hsql://localhost:1/none", "SA", "")))
                 .isInstanceOf(StoreException.class)

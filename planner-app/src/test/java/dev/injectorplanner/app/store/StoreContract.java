@@ -3,11 +3,14 @@ package dev.injectorplanner.app.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.Vin;
 import java.math.BigDecimal;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -61,6 +64,44 @@ abstract class StoreContract {
         merge(OneOfEach.fleet());
         assertThat(store.findSnapshot("North")).hasValue(OneOfEach.fleet());
         assertThat(store.findSnapshot("South")).isEmpty();
+    }
+
+    @Test
+    void a_duty_group_asks_a_depot_only_for_what_the_others_leave_open() {
+        merge(OneOfEach.fleet());
+        try (StoreWriter writer = store.writer()) {
+            Depot north = OneOfEach.fleet().depots().get(0);
+            Truck first = OneOfEach.fleet().trucks().get(0);
+            writer.merge(
+                    Depot.class,
+                    List.of(new Depot(
+                            "South",
+                            "South yard",
+                            north.timeZone(),
+                            1,
+                            8,
+                            north.workDays(),
+                            BigDecimal.TEN,
+                            BigDecimal.TEN,
+                            0)),
+                    true);
+            writer.merge(
+                    Truck.class,
+                    List.of(new Truck(
+                            "T-9",
+                            new Vin("WDB12345678901299"),
+                            "South",
+                            "Four",
+                            "long haul",
+                            first.inServiceOn(),
+                            null,
+                            null)),
+                    true);
+            writer.commit();
+        }
+        assertThat(store.findSnapshot("North").orElseThrow().dutyGroups().get(0).minimumOnRoad())
+                .isZero();
+        assertThat(store.snapshot().dutyGroups().get(0).minimumOnRoad()).isEqualTo(1);
     }
 
     @Test

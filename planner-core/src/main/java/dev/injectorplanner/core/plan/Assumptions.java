@@ -39,15 +39,29 @@ final class Assumptions {
         rows.add(new Assumption(topic, text, source));
     }
 
+    private static String whose(boolean usual) {
+        return usual ? DEFAULT : SITE;
+    }
+
     Assumptions policy(Policy policy) {
-        add("horizon", Figures.count(policy.weeks(), "week", "weeks") + " from the week of today", SITE);
+        Policy usual = Policy.standard();
+        add(
+                "horizon",
+                Figures.count(policy.weeks(), "week", "weeks") + " from the week of today",
+                whose(policy.weeks() == usual.weeks()));
         add(
                 "usage",
                 "km and hours a week are the median slope of the meter readings of the last " + policy.usageWindowDays()
                         + " days, parked time counted (Theil 1950, Sen 1968)",
-                SITE);
-        add("bay", "a truck in a bay gets " + Figures.hours(policy.bayHoursPerDay()) + " of work a day", SITE);
-        add("inspection", "testing a truck's injectors takes " + Figures.hours(policy.inspectionHours()), SITE);
+                whose(policy.usageWindowDays() == usual.usageWindowDays()));
+        add(
+                "bay",
+                "a truck in a bay gets " + Figures.hours(policy.bayHoursPerDay()) + " of work a day",
+                whose(policy.bayHoursPerDay() == usual.bayHoursPerDay()));
+        add(
+                "inspection",
+                "testing a truck's injectors takes " + Figures.hours(policy.inspectionHours()),
+                whose(policy.inspectionHours() == usual.inspectionHours()));
         return this;
     }
 

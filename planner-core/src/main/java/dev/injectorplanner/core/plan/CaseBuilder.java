@@ -29,6 +29,7 @@ final class CaseBuilder {
     private final VisitRules rules;
     private final Holds holds;
     private final IsoWeek firstWeek;
+    private final LocalDate today;
     private final PartArrivals arrivals;
     private final double expedite;
 
@@ -38,13 +39,14 @@ final class CaseBuilder {
         this.rules = learned.policy().visits();
         this.holds = holds;
         this.firstWeek = learned.firstWeek();
+        this.today = learned.today();
         this.arrivals = new PartArrivals(
                 learned.index(), learned.today(), learned.policy().orders());
         this.expedite = learned.policy().orders().expeditePrice().doubleValue();
     }
 
     /** Cases of the trucks in service, the one with the most pressing finding first, then by what a visit saves. */
-    Map<String, TruckCase> casesOf(FleetSnapshot fleet, List<DueFinding> findings, LocalDate today) {
+    Map<String, TruckCase> casesOf(FleetSnapshot fleet, List<DueFinding> findings) {
         Map<String, List<DueFinding>> due = new HashMap<>();
         findings.forEach(finding ->
                 due.computeIfAbsent(finding.truck(), truck -> new ArrayList<>()).add(finding));
@@ -103,10 +105,12 @@ final class CaseBuilder {
                 new TruckOptions(truck.truck(), truck.depot(), truck.dutyGroup(), options, null, pinned, null));
     }
 
-    /** Expediting, where the kit of the visit's cylinders is not there by the week's Monday. */
+    /** Expediting, where the kit of the visit's cylinders is not there by the week's Monday, or by today in this week. */
     private double waiting(Truck truck, PricedVisit visit, Map<Integer, LocalDate> ready) {
         LocalDate day = ready.computeIfAbsent(visit.set(), set -> arrivals.readyOn(standIn(truck, visit)));
-        return day.isAfter(firstWeek.plus(visit.week()).monday()) && visit.set() != 0 ? expedite : 0;
+        LocalDate monday = firstWeek.plus(visit.week()).monday();
+        LocalDate begins = monday.isBefore(today) ? today : monday;
+        return visit.set() != 0 && day.isAfter(begins) ? expedite : 0;
     }
 
     private Visit standIn(Truck truck, PricedVisit visit) {

@@ -11,7 +11,9 @@ import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -36,11 +38,14 @@ final class DayLayout {
     List<DepotDays> of(List<Visit> visits) {
         DayPlanner planner = new DayPlanner(new Shift(OPENS, closes(), 1));
         int weeks = Math.min(WEEKS, learned.policy().weeks());
+        Map<String, Double> overtime = new HashMap<>();
+        calendar.depotCapacity().forEach(row -> overtime.put(row.depot() + " " + row.week(), row.overtimeHours()));
         List<DepotDays> all = new ArrayList<>();
         for (Depot depot : learned.index().fleet().depots()) {
             List<DepotWeek> depotWeeks = new ArrayList<>();
             for (int week = 0; week < weeks; week++) {
-                depotWeeks.add(new DepotWeek(week, calendar.openDays(depot, week), depot.overtimeHoursPerWeek()));
+                depotWeeks.add(new DepotWeek(
+                        week, calendar.openDays(depot, week), overtime.getOrDefault(depot.depot() + " " + week, 0.0)));
             }
             List<DayVisit> ofDepot = visits.stream()
                     .filter(visit -> visit.depot().equals(depot.depot()))

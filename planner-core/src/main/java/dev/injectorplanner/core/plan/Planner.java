@@ -63,8 +63,7 @@ public final class Planner {
             FleetSnapshot fleet, Policy policy, LocalDate today, Holds holds, @Nullable FailureForecast otherForecast) {
         Learned learned = Learned.of(fleet, policy, today);
         CapacityCalendar calendar = new CapacityCalendar(learned.index(), today, policy.weeks());
-        Map<String, TruckCase> cases =
-                new CaseBuilder(learned, calendar, holds).casesOf(fleet, learned.findings(), today);
+        Map<String, TruckCase> cases = new CaseBuilder(learned, calendar, holds).casesOf(fleet, learned.findings());
         ScheduleRequest request = request(policy, calendar, cases);
         Schedule schedule = checked(request, scheduler.schedule(request));
         VisitTeller teller = new VisitTeller(learned.risk(), learned.firstWeek());

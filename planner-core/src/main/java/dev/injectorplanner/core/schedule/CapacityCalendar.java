@@ -61,10 +61,9 @@ public final class CapacityCalendar {
                 open += worksOn(depot, day) ? 1 : 0;
             }
         }
-        double share = Math.min(1, open / (double) usual);
+        double overtime = depot.overtimeHoursPerWeek() * Math.min(1, open / (double) usual);
         double premium = depot.overtimePerHour().subtract(depot.labourPerHour()).doubleValue();
-        return new WeekCapacity(
-                depot.depot(), week, hours, depot.overtimeHoursPerWeek() * share, Math.max(0, premium), bayDays);
+        return new WeekCapacity(depot.depot(), week, hours, overtime, Math.max(0, premium), bayDays);
     }
 
     /** The days of a week, from today on, on which a depot works. */

@@ -75,7 +75,7 @@ public final class UpcomingWorkbook {
                     visit.truck(),
                     Words.cylinders(visit.cylinders()),
                     visit.cylinders().size(),
-                    along(visit),
+                    Words.along(visit),
                     visit.labourHours(),
                     visit.drainedLitres(),
                     visit.findings().stream()
@@ -93,14 +93,6 @@ public final class UpcomingWorkbook {
     private @Nullable String vin(String name) {
         Truck truck = trucks.get(name);
         return truck == null ? null : truck.vin().text();
-    }
-
-    private static String along(Visit visit) {
-        String tasks = String.join(", ", visit.tasks());
-        if (!visit.inspection()) {
-            return tasks;
-        }
-        return tasks.isEmpty() ? "injector test" : "injector test, " + tasks;
     }
 
     private void findings(Book book) {

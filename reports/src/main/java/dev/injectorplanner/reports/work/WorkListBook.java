@@ -27,6 +27,8 @@ import java.util.stream.Collectors;
 public final class WorkListBook {
     private static final DateTimeFormatter START = DateTimeFormatter.ofPattern("EEE yyyy-MM-dd HH:mm", Locale.ENGLISH);
 
+    private static final int SHOWN = 2;
+
     private final FleetIndex index;
     private final Plan plan;
     private final String depot;
@@ -89,14 +91,22 @@ public final class WorkListBook {
                     visit.family(),
                     Words.cylinders(visit.cylinders()),
                     visit.cylinders().size(),
-                    (visit.inspection() ? "injector test; " : "") + String.join(", ", visit.tasks()),
+                    Words.along(visit),
                     visit.labourHours(),
                     visit.drainedLitres(),
-                    visit.findings().stream().map(WorkListBook::seen).collect(Collectors.joining("; ")),
+                    inShort(visit),
                     null,
                     null);
         }
         sheet.finish();
+    }
+
+    /** The first two things; the truck's own page has them all. */
+    private static String inShort(Visit visit) {
+        String first =
+                visit.findings().stream().limit(SHOWN).map(WorkListBook::seen).collect(Collectors.joining("; "));
+        int more = visit.findings().size() - SHOWN;
+        return more > 0 ? first + "; " + more + " more on its page" : first;
     }
 
     static String seen(DueFinding finding) {

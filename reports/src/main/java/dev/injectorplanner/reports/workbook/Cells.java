@@ -9,8 +9,11 @@ import org.jspecify.annotations.Nullable;
 
 /** Values into cells: real dates, real numbers, live formulas, and text that stays text. */
 final class Cells {
-    /** Height of a line of text, points. */
-    static final float LINE_POINTS = 14f;
+    private static final float LINE_POINTS = 12.5f;
+    private static final float AIR_POINTS = 4;
+
+    /** Characters of usual text that fit in a unit of column width; a little fewer than do. */
+    private static final double CHARACTERS_A_UNIT = 1.15;
 
     private static final int LONGEST = 32_000;
 
@@ -40,6 +43,11 @@ final class Cells {
         }
     }
 
+    /** Height of a row of so many lines of text, points. */
+    static float points(int lines) {
+        return AIR_POINTS + LINE_POINTS * lines;
+    }
+
     /** Lines that a value takes in a column of a width in characters. */
     static int lines(@Nullable Object value, Format format, int width) {
         if (format != Format.WRAPPED || value == null) {
@@ -48,7 +56,7 @@ final class Cells {
         int used = 0;
         int lines = 1;
         for (String word : String.valueOf(value).split(" ", -1)) {
-            if (used > 0 && used + 1 + word.length() > width) {
+            if (used > 0 && used + 1 + word.length() > CHARACTERS_A_UNIT * width) {
                 lines++;
                 used = 0;
             }

@@ -47,7 +47,7 @@ public final class PageSheet {
             cells.put(row, c, null, styles.cellOf(Format.WRAPPED));
         }
         sheet.addMergedRegion(new CellRangeAddress(next, next, 0, COLUMNS - 1));
-        row.setHeightInPoints(Cells.LINE_POINTS * Cells.lines(text, Format.WRAPPED, CHARACTERS_ACROSS));
+        row.setHeightInPoints(Cells.points(Cells.lines(text, Format.WRAPPED, CHARACTERS_ACROSS)));
         next++;
         return this;
     }
@@ -73,7 +73,7 @@ public final class PageSheet {
             lines = Math.max(lines, Cells.lines(values[c], formats.get(c), WIDTHS[c]));
         }
         rule(row, values.length);
-        row.setHeightInPoints(Cells.LINE_POINTS * lines);
+        row.setHeightInPoints(Cells.points(lines));
         return this;
     }
 

@@ -51,7 +51,7 @@ public final class TableSheet {
             cells.put(head, c, column.title(), styles.headOf(column.format()));
             sheet.setColumnWidth(c, column.width() * 256);
         }
-        head.setHeightInPoints(Cells.LINE_POINTS * lines);
+        head.setHeightInPoints(Cells.points(lines));
     }
 
     /** Adds a row; a value for each column, null for an empty cell. */
@@ -73,7 +73,7 @@ public final class TableSheet {
                         : value instanceof Number number ? number.doubleValue() : 0;
             }
         }
-        row.setHeightInPoints(Cells.LINE_POINTS * lines);
+        row.setHeightInPoints(Cells.points(lines));
         return this;
     }
 

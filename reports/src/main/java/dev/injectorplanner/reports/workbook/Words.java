@@ -2,9 +2,11 @@ package dev.injectorplanner.reports.workbook;
 
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.visit.Visit;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The same words on every sheet. */
 public final class Words {
@@ -19,6 +21,12 @@ public final class Words {
     /** {@code 1 2 7}. */
     public static String cylinders(Collection<Integer> cylinders) {
         return cylinders.stream().map(String::valueOf).collect(Collectors.joining(" "));
+    }
+
+    /** What a visit does besides cylinders: {@code injector test, valve clearances}. */
+    public static String along(Visit visit) {
+        return Stream.concat(visit.inspection() ? Stream.of("injector test") : Stream.empty(), visit.tasks().stream())
+                .collect(Collectors.joining(", "));
     }
 
     /** An enum constant as a person writes it: {@code return flow}. */

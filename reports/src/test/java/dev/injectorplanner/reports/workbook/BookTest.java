@@ -118,7 +118,7 @@ class BookTest {
         assertThat(Cells.lines("one two three four", Format.WRAPPED, 10)).isEqualTo(2);
         assertThat(Cells.lines("one two three four", Format.TEXT, 10)).isEqualTo(1);
         assertThat(Cells.lines(null, Format.WRAPPED, 10)).isEqualTo(1);
-        assertThat(table().getRow(4).getHeightInPoints()).isEqualTo(2 * Cells.LINE_POINTS);
+        assertThat(table().getRow(4).getHeightInPoints()).isEqualTo(Cells.points(2));
     }
 
     @Test
