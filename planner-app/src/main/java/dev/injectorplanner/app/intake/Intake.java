@@ -10,7 +10,9 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Files into the store. Files that others refer to go first, whatever their order on the command line. */
@@ -31,7 +33,7 @@ public final class Intake {
         List<FileScan> scans = new ArrayList<>();
         try (StoreWriter writer = store.writer()) {
             ReadSettings reading = reading(settings, new References(writer));
-            for (Path file : files) {
+            for (Path file : withoutOwnRefusals(files)) {
                 try {
                     scans.add(FileScan.of(file, reading));
                 } catch (FileRefusedException e) {
@@ -46,6 +48,14 @@ public final class Intake {
             scans.forEach(scan -> report(load(scan, settings, listener), reports, listener));
         }
         return reports;
+    }
+
+    /** A refused-rows file whose original is loaded along is left out: it is about to be made anew. */
+    private static List<Path> withoutOwnRefusals(List<Path> files) {
+        Set<String> made = files.stream()
+                .map(file -> file.toString().replaceFirst("\\.[^.]*$", "") + ".refused.csv")
+                .collect(Collectors.toSet());
+        return files.stream().filter(file -> !made.contains(file.toString())).toList();
     }
 
     private static void report(FileReport report, List<FileReport> reports, LoadListener listener) {
@@ -79,7 +89,11 @@ public final class Intake {
             FileScan scan, LoadSettings settings, Destination destination, LoadListener listener) {
         listener.starting(scan.file(), scan.rows());
         FileLoad load = new FileLoad(scan.file(), settings.mode(), destination, listener);
-        return load.run(reading(settings, destination.references()));
+        try {
+            return load.run(reading(settings, destination.references()));
+        } catch (FileRefusedException e) { // it was there and whole a moment ago
+            return FileReport.refused(scan.file(), String.valueOf(e.getMessage()));
+        }
     }
 
     private static ReadSettings reading(LoadSettings settings, References references) {

@@ -64,6 +64,9 @@ public final class Sheets {
             for (int ahead = 0; ahead < Math.min(WORK_LIST_WEEKS, plan.weeks()); ahead++) {
                 IsoWeek week = plan.firstWeek().plus(ahead);
                 WorkListBook book = new WorkListBook(index, plan, depot.depot(), week);
+                if (book.visits().isEmpty()) {
+                    continue; // a list without work would look like one that broke
+                }
                 file("work-list-" + inFileName(depot.depot()) + "-" + week + ".xlsx", book::write);
             }
         }

@@ -102,6 +102,13 @@ public final class Advisor {
         List<CylinderPrice> prices = pricing.pricesOf(found, findings).stream()
                 .filter(price -> !failed.contains(price.cylinder()))
                 .toList();
+        if (prices.isEmpty()) {
+            throw new InvalidValueException(
+                    "truck",
+                    truck,
+                    "has no other injector whose age is known",
+                    "load its injectors and readings first");
+        }
         UnplannedVisit visit = new UnplannedVisit(family, steps, pricing.ratesOf(found), prices);
         List<Option> options = new ArrayList<>();
         for (UnplannedVisit.Choice choice : visit.choices(failed, opened)) {
@@ -185,7 +192,9 @@ public final class Advisor {
         if (best.cost() >= 0) {
             return "Do what must be done and leave the others: each other set costs more now than later.";
         }
-        return "Doing cylinders " + best.cylinders() + " while it is open saves " + Figures.whole(-best.cost())
+        return "Doing cylinders "
+                + best.cylinders().stream().map(String::valueOf).collect(Collectors.joining(" "))
+                + " while it is open saves " + Figures.whole(-best.cost())
                 + " against doing only what must be done: opening more costs " + Figures.whole(best.setUp())
                 + ", standing longer " + Figures.whole(best.downtime())
                 + ", and leaving the others for later would cost "

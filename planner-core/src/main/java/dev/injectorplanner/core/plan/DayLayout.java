@@ -2,6 +2,7 @@ package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.fleet.AwayWindow;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.parts.PartArrivals;
 import dev.injectorplanner.core.schedule.CapacityCalendar;
 import dev.injectorplanner.core.schedule.days.DayPlanner;
 import dev.injectorplanner.core.schedule.days.DayVisit;
@@ -29,10 +30,13 @@ final class DayLayout {
 
     private final Learned learned;
     private final CapacityCalendar calendar;
+    private final PartArrivals arrivals;
 
     DayLayout(Learned learned, CapacityCalendar calendar) {
         this.learned = learned;
         this.calendar = calendar;
+        this.arrivals = new PartArrivals(
+                learned.index(), learned.today(), learned.policy().orders());
     }
 
     List<DepotDays> of(List<Visit> visits) {
@@ -63,12 +67,23 @@ final class DayLayout {
         return LocalTime.of(0, 0).plusMinutes(Math.min(LAST_MINUTE, minute));
     }
 
+    /** The day the kit is there: in its own time, or by express shipment. */
+    private LocalDate partsThere(Visit visit) {
+        if (visit.cylinders().isEmpty()) {
+            return learned.today();
+        }
+        LocalDate ready = arrivals.readyOn(visit);
+        LocalDate express = learned.today().plusDays(learned.policy().orders().expediteDays());
+        return ready.isBefore(express) ? ready : express;
+    }
+
     private DayVisit dayVisit(Visit visit) {
         List<AwayWindow> away = learned.index().awayOf(visit.truck());
+        LocalDate parts = partsThere(visit);
         Set<LocalDate> notOn = visit.week()
                 .monday()
                 .datesUntil(visit.week().sunday().plusDays(1))
-                .filter(day -> away.stream().anyMatch(window -> window.touches(day, day)))
+                .filter(day -> day.isBefore(parts) || away.stream().anyMatch(window -> window.touches(day, day)))
                 .collect(Collectors.toSet());
         return new DayVisit(visit.truck(), learned.firstWeek().weeksUntil(visit.week()), visit.labourHours(), notOn);
     }

@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** A schedule told in visits, trucks without one, and hours of depots. */
@@ -119,7 +120,8 @@ final class Outcome {
         }
         return truck.pricer()
                 .leastOf()
-                .map(visit -> "no visit costs less than waiting: the least, cylinders " + visit.cylinders() + " in "
+                .map(visit -> "no visit costs less than waiting: the least, cylinders "
+                        + visit.cylinders().stream().map(String::valueOf).collect(Collectors.joining(" ")) + " in "
                         + firstWeek.plus(visit.week()) + ", would cost " + Figures.whole(visit.cost()) + " more")
                 .orElse("nothing is known of its injectors that a visit could be weighed by");
     }

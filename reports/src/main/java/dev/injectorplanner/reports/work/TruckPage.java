@@ -1,6 +1,7 @@
 package dev.injectorplanner.reports.work;
 
 import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.finding.FindingKind;
 import dev.injectorplanner.core.fleet.AccessStep;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FittedInjector;
@@ -75,7 +76,10 @@ final class TruckPage {
     private void seen(PageSheet page) {
         page.section(next(), "What was seen");
         for (DueFinding finding : visit.findings()) {
-            page.text(WorkListBook.seen(finding) + " (limit " + finding.limit() + ", " + finding.limitSource() + ")");
+            page.text(WorkListBook.seen(finding)
+                    + (finding.kind() == FindingKind.COST
+                            ? " (done along, since the engine is open)"
+                            : " (limit " + finding.limit() + ", " + finding.limitSource() + ")"));
         }
         visit.tasks().forEach(task -> page.text("Along with it: " + task));
     }

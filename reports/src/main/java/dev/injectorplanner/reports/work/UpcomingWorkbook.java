@@ -43,6 +43,7 @@ public final class UpcomingWorkbook {
             findings(book);
             hours(book);
             unplanned(book);
+            everyTruck(book);
             risk.write(book, remark);
             book.assumptions(plan.assumptions(), remark);
             book.write(out);
@@ -185,8 +186,22 @@ public final class UpcomingWorkbook {
         sheet.finish();
     }
 
+    private void everyTruck(Book book) {
+        TableSheet sheet = book.table(
+                "Every truck",
+                "Why each truck comes in when it does, or not at all",
+                remark,
+                List.of(
+                        SheetColumn.of("Truck", Format.TEXT, 12),
+                        SheetColumn.of("Visit", Format.TEXT, 12),
+                        SheetColumn.of("Why", Format.WRAPPED, 120)));
+        plan.reasons()
+                .forEach(reason ->
+                        sheet.row(reason.truck(), reason.week() == null ? "none" : reason.week(), reason.words()));
+        sheet.finish();
+    }
+
     private static String inShort(DueFinding finding) {
-        String where = finding.cylinder() == null ? "" : "cylinder " + finding.cylinder() + ": ";
-        return where + finding.evidence();
+        return WorkListBook.seen(finding);
     }
 }

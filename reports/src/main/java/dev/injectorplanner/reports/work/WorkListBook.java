@@ -110,6 +110,7 @@ public final class WorkListBook {
     }
 
     static String seen(DueFinding finding) {
-        return (finding.cylinder() == null ? "" : "cylinder " + finding.cylinder() + ": ") + finding.evidence();
+        String subject = finding.cylinder() != null ? "cylinder " + finding.cylinder() : finding.task();
+        return (subject == null ? "" : subject + ": ") + finding.evidence();
     }
 }
