@@ -15,6 +15,8 @@ import org.flywaydb.core.Flyway;
 import org.hibernate.SessionFactory;
 import org.hibernate.cfg.Configuration;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** Opens a store: pool, schema, Hibernate. */
 final class StoreOpening {
@@ -22,6 +24,9 @@ final class StoreOpening {
     static final int NEWEST = 1;
 
     private static final int CONNECTIONS = 8;
+    private static final int MOST_WAITS = 15;
+    private static final long WAIT_MILLIS = 2_000;
+    private static final Logger LOG = LoggerFactory.getLogger(StoreOpening.class);
 
     private StoreOpening() {}
 
@@ -74,16 +79,49 @@ final class StoreOpening {
         config.setPassword(settings.password());
         config.setMaximumPoolSize(CONNECTIONS);
         config.setMinimumIdle(1);
+        return opened(settings, config);
+    }
+
+    /**
+     * A process that was killed leaves a lock that counts as held for some ten seconds: waits for it to lapse before
+     * believing that another process has the store.
+     */
+    private static HikariDataSource opened(StoreSettings settings, HikariConfig config) {
+        for (int waited = 0; ; waited++) {
+            try {
+                return new HikariDataSource(config);
+            } catch (RuntimeException e) {
+                if (!isHeld(e) || waited == MOST_WAITS || !waitABit()) {
+                    throw inWords(settings, e);
+                }
+                if (waited == 0) {
+                    LOG.warn(
+                            "The store in {} is held, or was left by a process that was stopped: waiting up to {} s",
+                            settings,
+                            MOST_WAITS * WAIT_MILLIS / 1_000);
+                }
+            }
+        }
+    }
+
+    private static boolean isHeld(RuntimeException e) {
+        String text = messages(e);
+        return text.contains("lock acquisition failure") || text.contains("LockFile");
+    }
+
+    /** False where this process is told to stop meanwhile. */
+    private static boolean waitABit() {
         try {
-            return new HikariDataSource(config);
-        } catch (RuntimeException e) {
-            throw inWords(settings, e);
+            Thread.sleep(WAIT_MILLIS);
+            return true;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
         }
     }
 
     private static StoreException inWords(StoreSettings settings, RuntimeException e) {
-        String text = messages(e);
-        if (text.contains("lock acquisition failure") || text.contains("LockFile")) {
+        if (isHeld(e)) {
             return new StoreException(
                     "The store in " + settings + " is in use by another process. Mend: close that one first,"
                             + " or choose another folder with --data.",
