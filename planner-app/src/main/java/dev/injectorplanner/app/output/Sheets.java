@@ -5,6 +5,9 @@ import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.reports.bay.BaySheet;
+import dev.injectorplanner.reports.bay.BaySheetMaker;
+import dev.injectorplanner.reports.bay.Paper;
 import dev.injectorplanner.reports.coolant.CoolantWorkbook;
 import dev.injectorplanner.reports.parts.PartsWorkbook;
 import dev.injectorplanner.reports.work.UpcomingWorkbook;
@@ -16,6 +19,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Writes the sheets of a plan into a folder. A sheet is there whole, or as it was before. */
@@ -60,6 +64,7 @@ public final class Sheets {
     private void workLists(Planned planned) {
         FleetIndex index = new FleetIndex(planned.fleet());
         Plan plan = planned.plan();
+        BaySheetMaker maker = new BaySheetMaker(index, plan);
         for (Depot depot : planned.fleet().depots()) {
             for (int ahead = 0; ahead < Math.min(WORK_LIST_WEEKS, plan.weeks()); ahead++) {
                 IsoWeek week = plan.firstWeek().plus(ahead);
@@ -67,7 +72,12 @@ public final class Sheets {
                 if (book.visits().isEmpty()) {
                     continue; // a list without work would look like one that broke
                 }
-                file("work-list-" + inFileName(depot.depot()) + "-" + week + ".xlsx", book::write);
+                String of = inFileName(depot.depot()) + "-" + week;
+                file("work-list-" + of + ".xlsx", book::write);
+                List<BaySheet> sheets = book.visits().stream()
+                        .map(visit -> maker.of(visit, Map.of()))
+                        .toList();
+                file("bay-sheets-" + of + ".pdf", out -> Paper.baySheets(sheets, out));
             }
         }
     }

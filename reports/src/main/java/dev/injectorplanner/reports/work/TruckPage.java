@@ -9,6 +9,7 @@ import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.parts.PartNeeds;
 import dev.injectorplanner.core.visit.Visit;
+import dev.injectorplanner.reports.bay.Cautions;
 import dev.injectorplanner.reports.workbook.Book;
 import dev.injectorplanner.reports.workbook.Format;
 import dev.injectorplanner.reports.workbook.PageSheet;
@@ -18,22 +19,6 @@ import java.util.Optional;
 
 /** One truck's page of a work list: what was seen, cautions, steps in order, cylinders, parts, end of the job. */
 final class TruckPage {
-    /** Cautions of the trade; common practice, with no one source. */
-    private static final List<String> CAUTIONS = List.of(
-            "The engine maker's manual, local codes and licensed practice come first; torques and limits are theirs.",
-            "High-pressure fuel pierces skin: never search for leaks by hand. Let the rail bleed down before opening it.",
-            "Batteries off before any connector is pulled. Mind stored energy. Wear eye protection.",
-            "Coolant may be hot and under pressure. Glycol is poisonous: collect it all.",
-            "Clean first: blow off, cap every opened port at once, suction the bore before fitting.",
-            "No flame, no sparks near fuel. With wheels off the truck is on stands.");
-
-    private static final List<String> END = List.of(
-            "Calibration codes entered under their cylinders and read back",
-            "Stored faults cleared, none left, none new",
-            "Leaks checked, engine at rest first",
-            "Levels and freeze protection checked",
-            "Test run; recheck date agreed");
-
     private static final String BOX = "\u2610";
 
     private final FleetIndex index;
@@ -86,7 +71,7 @@ final class TruckPage {
 
     private void cautions(PageSheet page) {
         page.section(next(), "Cautions");
-        CAUTIONS.forEach(page::text);
+        Cautions.BEFORE.forEach(page::text);
     }
 
     private void steps(PageSheet page) {
@@ -152,7 +137,7 @@ final class TruckPage {
     private void end(PageSheet page) {
         page.section(next(), "End of the job");
         List<Format> formats = List.of(Format.TEXT, Format.WRAPPED);
-        END.forEach(line -> page.text(BOX + "  " + line));
+        Cautions.END.forEach(line -> page.text(BOX + "  " + line));
         page.row(formats, "Odometer, hours", null);
         page.row(formats, "Date, name", null);
     }

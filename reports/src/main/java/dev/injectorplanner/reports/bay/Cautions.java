@@ -1,0 +1,25 @@
+package dev.injectorplanner.reports.bay;
+
+import java.util.List;
+
+/** What every sheet for a mechanic says. Cautions of the trade: common practice, with no one source. */
+public final class Cautions {
+    /** Before the work. The first one defers to those who know better. */
+    public static final List<String> BEFORE = List.of(
+            "The engine maker's manual, local codes and licensed practice come first; torques and limits are theirs.",
+            "High-pressure fuel pierces skin: never search for leaks by hand. Let the rail bleed down before opening it.",
+            "Batteries off before any connector is pulled. Mind stored energy. Wear eye protection.",
+            "Coolant may be hot and under pressure. Glycol is poisonous: collect it all.",
+            "Clean first: blow off, cap every opened port at once, suction the bore before fitting.",
+            "No flame, no sparks near fuel. With wheels off the truck is on stands.");
+
+    /** After the work, in this order. */
+    public static final List<String> END = List.of(
+            "Calibration codes entered under their cylinders and read back",
+            "Stored faults cleared, none left, none new",
+            "Leaks checked, engine at rest first",
+            "Levels and freeze protection checked",
+            "Test run; recheck date agreed");
+
+    private Cautions() {}
+}
