@@ -2,6 +2,7 @@ package dev.injectorplanner.app.store;
 
 import com.zaxxer.hikari.HikariDataSource;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -33,6 +34,16 @@ public final class Store implements AutoCloseable {
 
     public DataSource dataSource() {
         return pool;
+    }
+
+    /** Whether several processes may share it: a PostgreSQL database, not a folder. */
+    public boolean isShared() {
+        return settings.isPostgres();
+    }
+
+    /** The folder of an embedded store. */
+    public Optional<Path> findFolder() {
+        return settings.isEmbedded() ? Optional.ofNullable(Path.of(settings.place()).getParent()) : Optional.empty();
     }
 
     /** The whole fleet. */
