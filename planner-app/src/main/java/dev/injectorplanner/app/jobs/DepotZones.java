@@ -22,14 +22,13 @@ public final class DepotZones {
     public Map<String, ZoneId> zones() {
         Map<String, ZoneId> zones = new TreeMap<>();
         List<Map.Entry<String, ZoneId>> rows = sql.list(
-                "select depot, time_zone from depot",
-                row -> Map.entry(row.getString(1), ZoneId.of(row.getString(2))));
+                "select depot, time_zone from depot", row -> Map.entry(row.getString(1), ZoneId.of(row.getString(2))));
         rows.forEach(row -> zones.put(row.getKey(), row.getValue()));
         return zones;
     }
 
     /** Zone of a depot; of the fleet where it is empty. */
-    ZoneId zoneOf(String depot) {
+    public ZoneId zoneOf(String depot) {
         Map<String, ZoneId> zones = zones();
         ZoneId zone = zones.get(depot);
         return zone == null ? fleet(zones) : zone;

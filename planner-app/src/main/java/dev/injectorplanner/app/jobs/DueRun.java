@@ -24,8 +24,8 @@ public record DueRun(Instant due, int passedOver, boolean tooLate) {
     public static DueRun of(JobKind kind, LocalTimes times, Instant fired, Instant now) {
         Instant latest = times.latestUntil(now);
         Instant due = latest.isBefore(fired) ? fired : latest;
-        boolean late = due.plus(PROMPT).isBefore(now)
-                && due.plus(kind.catchUp()).isBefore(now);
+        boolean late =
+                due.plus(PROMPT).isBefore(now) && due.plus(kind.catchUp()).isBefore(now);
         return new DueRun(due, times.countBetween(fired, due, MOST_COUNTED), late);
     }
 }

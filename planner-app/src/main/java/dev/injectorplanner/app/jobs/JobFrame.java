@@ -142,9 +142,7 @@ public final class JobFrame implements AutoCloseable {
     }
 
     private static String words(Throwable e) {
-        return isOurFault(e)
-                ? e.getClass().getSimpleName() + ": " + e.getMessage()
-                : String.valueOf(e.getMessage());
+        return isOurFault(e) ? e.getClass().getSimpleName() + ": " + e.getMessage() : String.valueOf(e.getMessage());
     }
 
     private void beat() {

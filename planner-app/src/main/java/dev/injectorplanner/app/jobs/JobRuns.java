@@ -110,9 +110,9 @@ public final class JobRuns {
     /** Keeps a run that is ours; false where it is not any more. */
     boolean keep(RunKey key, int attempt) {
         Instant until = clock.instant().plus(lease);
-        return sql.transaction(connection -> Sql.update(
-                        connection, "update job_run set lease_until = ?" + OURS, until, key.text(), node, attempt)
-                == 1);
+        return sql.transaction(connection ->
+                Sql.update(connection, "update job_run set lease_until = ?" + OURS, until, key.text(), node, attempt)
+                        == 1);
     }
 
     /**
@@ -171,8 +171,8 @@ public final class JobRuns {
 
     /** Lets go of the runs of processes that are gone; only where no other process can have the store. */
     public void releaseAll() {
-        sql.transaction(connection -> Sql.update(
-                connection, "update job_run set lease_until = started_at where outcome = 'RUNNING'"));
+        sql.transaction(connection ->
+                Sql.update(connection, "update job_run set lease_until = started_at where outcome = 'RUNNING'"));
     }
 
     /** Runs to be tried again, or to be taken over, the oldest first. */

@@ -96,7 +96,10 @@ public final class JobTimes {
         }
         if (kind.scope() == Scope.FLEET) {
             throw new InvalidValueException(
-                    "depot", depot, "is one too many: the " + kind.words() + " runs for the whole fleet", "leave it out");
+                    "depot",
+                    depot,
+                    "is one too many: the " + kind.words() + " runs for the whole fleet",
+                    "leave it out");
         }
         Collection<String> known = zones.zones().keySet();
         if (!known.contains(depot)) {

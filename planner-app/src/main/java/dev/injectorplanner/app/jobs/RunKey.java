@@ -21,7 +21,8 @@ public record RunKey(JobKind kind, String depot, Instant due) {
             throw new InvalidValueException(
                     "depot",
                     depot,
-                    depot.isEmpty() ? "is missing: the " + kind.words() + " runs for one depot"
+                    depot.isEmpty()
+                            ? "is missing: the " + kind.words() + " runs for one depot"
                             : "is one too many: the " + kind.words() + " runs for the whole fleet",
                     depot.isEmpty() ? "name the depot" : "leave the depot out");
         }

@@ -79,8 +79,8 @@ public final class Sql {
         return transaction(connection -> list(connection, query, reader, values));
     }
 
-    public static <R> List<R> list(
-            Connection connection, String query, RowReader<R> reader, @Nullable Object... values) throws SQLException {
+    public static <R> List<R> list(Connection connection, String query, RowReader<R> reader, @Nullable Object... values)
+            throws SQLException {
         try (PreparedStatement statement = prepared(connection, query, values);
                 ResultSet rows = statement.executeQuery()) {
             List<R> found = new ArrayList<>();

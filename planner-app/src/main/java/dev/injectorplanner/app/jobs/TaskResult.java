@@ -40,8 +40,10 @@ public record TaskResult(Map<String, Long> counts, Effect effect) {
     /** The counts as the history shows them, such as {@code visits 12, hours 40}. */
     public String words() {
         StringBuilder words = new StringBuilder();
-        counts.forEach((word, count) ->
-                words.append(words.isEmpty() ? "" : ", ").append(word).append(' ').append(count));
+        counts.forEach((word, count) -> words.append(words.isEmpty() ? "" : ", ")
+                .append(word)
+                .append(' ')
+                .append(count));
         return words.toString();
     }
 }

@@ -43,7 +43,9 @@ public final class Store implements AutoCloseable {
 
     /** The folder of an embedded store. */
     public Optional<Path> findFolder() {
-        return settings.isEmbedded() ? Optional.ofNullable(Path.of(settings.place()).getParent()) : Optional.empty();
+        return settings.isEmbedded()
+                ? Optional.ofNullable(Path.of(settings.place()).getParent())
+                : Optional.empty();
     }
 
     /** The whole fleet. */

@@ -30,6 +30,7 @@ public final class LocalTimesKeeping extends SimplePropertiesTriggerPersistenceD
     @Override
     protected TriggerPropertyBundle getTriggerPropertyBundle(SimplePropertiesTriggerProperties kept) {
         LocalTimes times = LocalTimes.of(kept.getString1(), ZoneId.of(kept.getString2()));
-        return new TriggerPropertyBundle(LocalTimesTrigger.of(times).getScheduleBuilder(), new String[0], new Object[0]);
+        return new TriggerPropertyBundle(
+                LocalTimesTrigger.of(times).getScheduleBuilder(), new String[0], new Object[0]);
     }
 }

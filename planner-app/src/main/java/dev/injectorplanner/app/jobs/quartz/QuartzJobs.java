@@ -7,6 +7,7 @@ import dev.injectorplanner.app.jobs.Upkeep;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Properties;
+import java.util.UUID;
 import javax.sql.DataSource;
 import org.quartz.Job;
 import org.quartz.Scheduler;
@@ -34,8 +35,8 @@ public final class QuartzJobs implements AutoCloseable {
         this.frame = frame;
         this.times = times;
         this.patience = patience;
-        this.upkeep = new Upkeep(
-                frame.runs(), frame.registry(), run -> once(run.key(), run.attempt() + 1, run.byHand()));
+        this.upkeep =
+                new Upkeep(frame.runs(), frame.registry(), run -> once(run.key(), run.attempt() + 1, run.byHand()));
     }
 
     /**
@@ -45,15 +46,17 @@ public final class QuartzJobs implements AutoCloseable {
      */
     public static QuartzJobs start(
             DataSource pool, boolean shared, JobFrame frame, JobTimes times, QuartzSettings settings) {
-        DBConnectionManager.getInstance().addConnectionProvider(QuartzSettings.POOL, new PoolConnections(pool));
+        String name = "planner-" + UUID.randomUUID(); // Quartz knows pools by name, all over the process
+        DBConnectionManager.getInstance().addConnectionProvider(name, new PoolConnections(pool));
         if (!shared) {
             frame.runs().releaseAll(); // whoever had them is gone: an embedded store has one process
         }
         try {
-            Properties properties = settings.properties(shared);
+            Properties properties = settings.properties(shared, name);
             Scheduler scheduler = new StdSchedulerFactory(properties).getScheduler();
             QuartzJobs jobs = new QuartzJobs(scheduler, frame, times, settings.patience());
-            scheduler.setJobFactory((bundle, of) -> jobs.job(bundle.getJobDetail().getJobClass()));
+            scheduler.setJobFactory(
+                    (bundle, of) -> jobs.job(bundle.getJobDetail().getJobClass()));
             jobs.triggers.upkeepEvery(UPKEEP_SECONDS);
             jobs.triggers.follow(times.list(frame.registry().kinds()));
             scheduler.start();
@@ -108,7 +111,9 @@ public final class QuartzJobs implements AutoCloseable {
                 Thread.sleep(50);
             }
             if (frame.active() > 0) {
-                LOG.warn("{} runs are cut off; they are taken over at the next start, or by another node", frame.active());
+                LOG.warn(
+                        "{} runs are cut off; they are taken over at the next start, or by another node",
+                        frame.active());
             }
             scheduler.shutdown(false);
         } catch (SchedulerException e) {

@@ -12,16 +12,18 @@ import java.util.Properties;
  * @param patience how long a stop waits for jobs under way, up to 10 min
  */
 public record QuartzSettings(int threads, Duration checkIn, Duration patience) {
-    static final String POOL = "planner";
-
     public QuartzSettings {
         Require.within("jobs.threads", threads, 1, 32);
         Require.within("jobs.check_in_seconds", checkIn.toMillis() / 1_000.0, 1, 60);
         Require.within("jobs.stop_seconds", patience.toMillis() / 1_000.0, 0, 600);
     }
 
-    /** Quartz's own properties. */
-    Properties properties(boolean shared) {
+    /**
+     * Quartz's own properties.
+     *
+     * @param pool the name under which Quartz finds the store's pool
+     */
+    Properties properties(boolean shared, String pool) {
         Properties set = new Properties();
         set.put("org.quartz.scheduler.instanceName", "planner");
         set.put("org.quartz.scheduler.instanceId", "AUTO");
@@ -38,7 +40,7 @@ public record QuartzSettings(int threads, Duration checkIn, Duration patience) {
         set.put(
                 "org.quartz.jobStore.driverDelegateInitString",
                 "triggerPersistenceDelegateClasses=" + LocalTimesKeeping.class.getName());
-        set.put("org.quartz.jobStore.dataSource", POOL);
+        set.put("org.quartz.jobStore.dataSource", pool);
         set.put("org.quartz.jobStore.useProperties", "true");
         set.put("org.quartz.jobStore.isClustered", String.valueOf(shared));
         set.put("org.quartz.jobStore.clusterCheckinInterval", String.valueOf(checkIn.toMillis()));

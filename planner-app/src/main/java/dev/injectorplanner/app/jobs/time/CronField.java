@@ -88,6 +88,9 @@ record CronField(boolean any, BitSet values) {
 
     private static InvalidValueException refused(Part part, String text, String why) {
         return new InvalidValueException(
-                "times", text, why, "write minute, hour, day of the month, month and day of the week, such as 30 2 * * *");
+                "times",
+                text,
+                why,
+                "write minute, hour, day of the month, month and day of the week, such as 30 2 * * *");
     }
 }

@@ -111,8 +111,7 @@ public final class LocalTimes {
     private NavigableSet<Instant> dueOn(LocalDate date) {
         NavigableSet<Instant> due = new TreeSet<>();
         if (isDay(date)) {
-            hour.values().stream()
-                    .forEach(h -> minute.values().stream().forEach(m -> add(date.atTime(h, m), due)));
+            hour.values().stream().forEach(h -> minute.values().stream().forEach(m -> add(date.atTime(h, m), due)));
         }
         return due;
     }

@@ -38,8 +38,7 @@ class PublishedTimesTest {
         LocalTimes times = LocalTimes.of(line, ZoneId.of(given.get("zone").asString()));
         Instant after = instant(given.get("after").asString());
         if (given.has("expected")) {
-            assertThat(next(times, after, given.get("expected").size()))
-                    .isEqualTo(instants(given.get("expected")));
+            assertThat(next(times, after, given.get("expected").size())).isEqualTo(instants(given.get("expected")));
         } else {
             // Our policy: a skipped time is due when the clock jumps (croner's), a doubled one once (cron_parser's).
             JsonNode ours = given.get(line.startsWith("30 2") ? "croner" : "cron_parser");
@@ -54,7 +53,8 @@ class PublishedTimesTest {
         LocalDateTime local = LocalDateTime.parse(row[1]);
         LocalTimes times = LocalTimes.of(local.getMinute() + " " + local.getHour() + " * * *", zone);
         Instant midnight = local.toLocalDate().atStartOfDay(zone).toInstant();
-        Instant nextMidnight = local.toLocalDate().plusDays(1).atStartOfDay(zone).toInstant();
+        Instant nextMidnight =
+                local.toLocalDate().plusDays(1).atStartOfDay(zone).toInstant();
         Instant due = times.nextAfter(midnight.minusMillis(1));
         if (row[2].equals("gap")) {
             assertThat(due).isEqualTo(zone.getRules().getTransition(local).getInstant());
@@ -86,7 +86,8 @@ class PublishedTimesTest {
     void a_quarter_of_an_hour_stays_one_through_both_changes() {
         for (String zone : List.of("America/Chicago", "Europe/Berlin")) {
             LocalTimes times = LocalTimes.of("*/15 * * * *", ZoneId.of(zone));
-            for (String start : List.of("2026-03-08T05:00Z", "2026-11-01T04:00Z", "2026-03-28T22:00Z", "2026-10-24T21:00Z")) {
+            for (String start :
+                    List.of("2026-03-08T05:00Z", "2026-11-01T04:00Z", "2026-03-28T22:00Z", "2026-10-24T21:00Z")) {
                 Instant from = instant(start);
                 List<Instant> due = next(times, from, 40);
                 for (int i = 0; i < 40; i++) {
