@@ -11,7 +11,6 @@ import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
@@ -28,8 +27,8 @@ import javax.sql.DataSource;
  */
 public final class Backup implements JobTask {
     private static final DateTimeFormatter NAME =
-            DateTimeFormatter.ofPattern("'planner-'yyyyMMdd'T'HHmmss'Z.tar.gz'").withZone(ZoneOffset.UTC);
-    private static final Pattern OURS = Pattern.compile("planner-\\d{8}T\\d{6}Z\\.tar\\.gz");
+            DateTimeFormatter.ofPattern("'planner-'yyyyMMdd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
+    private static final Pattern OURS = Pattern.compile("planner-\\d{8}T\\d{6}Z\\.zip");
 
     private final DataSource pool;
     private final Path folder;
@@ -41,35 +40,39 @@ public final class Backup implements JobTask {
      */
     public Backup(DataSource pool, Path folder, int keep) {
         this.pool = pool;
-        this.folder = folder.toAbsolutePath();
+        this.folder = folder.toAbsolutePath().normalize();
         this.keep = keep;
-        if (folder.toString().matches(".*['\\p{Cntrl}].*")) {
+        if (Pattern.compile("['\\p{Cntrl}]").matcher(this.folder.toString()).find()) {
             throw new InvalidValueException(
-                    "backup.folder", folder, "has a quote in its name", "choose another folder");
+                    "backup.folder", folder, "has a quote in its name", "set backup.folder to another");
         }
     }
 
     @Override
     public TaskResult run(JobContext context) throws IOException, SQLException {
         Files.createDirectories(folder);
-        Path whole = folder.resolve(name(context.key().due()));
-        if (!Files.exists(whole)) {
-            copyTo(whole);
+        String name = NAME.format(context.key().due());
+        Path copy = folder.resolve(name + ".zip");
+        if (!Files.exists(copy)) {
+            Path files = folder.resolve(name + ".files");
+            Path packed = folder.resolve(name + ".zip.partial");
+            FolderZip.delete(files); // left by a run that was cut off
+            copyTo(Files.createDirectory(files));
+            FolderZip.pack(files, packed);
+            Files.move(packed, copy, StandardCopyOption.ATOMIC_MOVE);
+            FolderZip.delete(files);
         }
         Map<String, Long> counts = new LinkedHashMap<>();
-        counts.put("KiB", (Files.size(whole) + 1023) / 1024);
+        counts.put("KiB", (Files.size(copy) + 1023) / 1024);
         counts.put("old copies removed", removeOld());
         return TaskResult.counted(counts);
     }
 
-    private void copyTo(Path whole) throws IOException, SQLException {
-        Path partial = folder.resolve("partial-" + whole.getFileName());
-        Files.deleteIfExists(partial); // left by a run that was cut off
+    private void copyTo(Path files) throws SQLException {
         try (Connection connection = pool.getConnection();
                 Statement statement = connection.createStatement()) {
-            statement.execute("backup database to '" + partial + "' not blocking");
+            statement.execute("backup database to '" + files + "/' not blocking as files");
         }
-        Files.move(partial, whole, StandardCopyOption.ATOMIC_MOVE);
     }
 
     private long removeOld() throws IOException {
@@ -85,9 +88,5 @@ public final class Backup implements JobTask {
             Files.deleteIfExists(copy);
         }
         return old.size();
-    }
-
-    private static String name(Instant due) {
-        return NAME.format(due);
     }
 }

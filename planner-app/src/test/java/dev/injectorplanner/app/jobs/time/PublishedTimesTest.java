@@ -23,12 +23,12 @@ class PublishedTimesTest {
         return JsonMapper.shared().readTree(text("crontab.json")).get("cases").valueStream();
     }
 
-    static Stream<String[]> localTimes() {
-        return text("local-times.csv").lines().skip(1).map(line -> line.split(",", -1));
+    static Stream<List<String>> localTimes() {
+        return text("local-times.csv").lines().skip(1).map(line -> List.of(line.split(",", -1)));
     }
 
-    static Stream<String[]> clockChanges() {
-        return text("clock-changes.csv").lines().skip(1).map(line -> line.split(",", -1));
+    static Stream<List<String>> clockChanges() {
+        return text("clock-changes.csv").lines().skip(1).map(line -> List.of(line.split(",", -1)));
     }
 
     @ParameterizedTest
@@ -48,19 +48,19 @@ class PublishedTimesTest {
 
     @ParameterizedTest
     @MethodSource("localTimes")
-    void a_daily_time_is_due_once_on_every_day_of_the_table(String[] row) {
-        ZoneId zone = ZoneId.of(row[0]);
-        LocalDateTime local = LocalDateTime.parse(row[1]);
+    void a_daily_time_is_due_once_on_every_day_of_the_table(List<String> row) {
+        ZoneId zone = ZoneId.of(row.get(0));
+        LocalDateTime local = LocalDateTime.parse(row.get(1));
         LocalTimes times = LocalTimes.of(local.getMinute() + " " + local.getHour() + " * * *", zone);
         Instant midnight = local.toLocalDate().atStartOfDay(zone).toInstant();
         Instant nextMidnight =
                 local.toLocalDate().plusDays(1).atStartOfDay(zone).toInstant();
         Instant due = times.nextAfter(midnight.minusMillis(1));
-        if (row[2].equals("gap")) {
+        if (row.get(2).equals("gap")) {
             assertThat(due).isEqualTo(zone.getRules().getTransition(local).getInstant());
-            assertThat(due).isBetween(instant(row[3]), instant(row[4]));
+            assertThat(due).isBetween(instant(row.get(3)), instant(row.get(4)));
         } else {
-            assertThat(due).isEqualTo(instant(row[3])); // the earlier of the two where it comes twice
+            assertThat(due).isEqualTo(instant(row.get(3))); // the earlier of the two where it comes twice
         }
         assertThat(times.nextAfter(due)).isAfterOrEqualTo(nextMidnight);
         assertThat(times.latestUntil(nextMidnight.minusMillis(1))).isEqualTo(due);
@@ -68,13 +68,13 @@ class PublishedTimesTest {
 
     @ParameterizedTest
     @MethodSource("clockChanges")
-    void a_time_inside_the_change_is_due_at_the_jump_or_the_first_time(String[] row) {
-        ZoneId zone = ZoneId.of(row[0]);
-        Instant change = instant(row[1]);
-        boolean gap = row[6].equals("gap");
+    void a_time_inside_the_change_is_due_at_the_jump_or_the_first_time(List<String> row) {
+        ZoneId zone = ZoneId.of(row.get(0));
+        Instant change = instant(row.get(1));
+        boolean gap = row.get(6).equals("gap");
         LocalDateTime doubtful = (gap
-                        ? OffsetDateTime.parse(row[2]).toLocalDateTime()
-                        : OffsetDateTime.parse(row[3]).toLocalDateTime())
+                        ? OffsetDateTime.parse(row.get(2)).toLocalDateTime()
+                        : OffsetDateTime.parse(row.get(3)).toLocalDateTime())
                 .plusMinutes(gap ? 31 : 30);
         LocalTimes times = LocalTimes.of(doubtful.getMinute() + " " + doubtful.getHour() + " * * *", zone);
         Instant due = times.nextAfter(change.minusSeconds(3_599));
