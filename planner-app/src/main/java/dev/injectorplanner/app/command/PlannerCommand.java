@@ -2,11 +2,13 @@ package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.coolant.CoolantCommand;
 import dev.injectorplanner.app.demo.DemoFolder.NotTheDemoException;
+import dev.injectorplanner.app.jobs.JobStoreException;
 import dev.injectorplanner.app.life.LifeCommand;
 import dev.injectorplanner.app.output.Sheets.SheetException;
 import dev.injectorplanner.app.planning.Planning.NothingToPlanException;
 import dev.injectorplanner.app.schedule.ScheduleCommand;
 import dev.injectorplanner.app.store.StoreException;
+import dev.injectorplanner.app.web.ServeException;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.InvalidFleetException;
 import dev.injectorplanner.imports.FileRefusedException;
@@ -34,7 +36,9 @@ import picocli.CommandLine.TypeConversionException;
             SheetsCommand.class,
             LifeCommand.class,
             CoolantCommand.class,
-            ScheduleCommand.class
+            ScheduleCommand.class,
+            ServeCommand.class,
+            JobsCommand.class
         })
 public final class PlannerCommand {
     /** Input was refused, or the store could not be used. */
@@ -66,7 +70,9 @@ public final class PlannerCommand {
                 || e instanceof StoreException
                 || e instanceof NothingToPlanException
                 || e instanceof SheetException
-                || e instanceof NotTheDemoException) {
+                || e instanceof NotTheDemoException
+                || e instanceof JobStoreException
+                || e instanceof ServeException) {
             commandLine.getErr().println(e.getMessage());
         } else {
             commandLine.getErr().println("Something went wrong inside the program; please report what follows.");

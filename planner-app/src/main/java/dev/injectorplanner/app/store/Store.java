@@ -2,6 +2,7 @@ package dev.injectorplanner.app.store;
 
 import com.zaxxer.hikari.HikariDataSource;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -50,6 +51,18 @@ public final class Store implements AutoCloseable {
     /** Does something in a transaction of its own: all of it is kept, or, where it throws, nothing. */
     public <T> T inTransaction(Function<StatelessSession, T> work) {
         return sessions.fromStatelessTransaction(work::apply);
+    }
+
+    /** Whether several processes may share it: a PostgreSQL database, not a folder. */
+    public boolean isShared() {
+        return settings.isPostgres();
+    }
+
+    /** The folder of an embedded store. */
+    public Optional<Path> findFolder() {
+        return settings.isEmbedded()
+                ? Optional.ofNullable(Path.of(settings.place()).getParent())
+                : Optional.empty();
     }
 
     /** The whole fleet. */

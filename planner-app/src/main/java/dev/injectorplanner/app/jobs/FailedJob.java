@@ -1,0 +1,10 @@
+package dev.injectorplanner.app.jobs;
+
+/**
+ * A run that was given up; someone has to look.
+ *
+ * @param key which run
+ * @param attempts how often it was tried
+ * @param error what went wrong the last time
+ */
+public record FailedJob(RunKey key, int attempts, String error) {}

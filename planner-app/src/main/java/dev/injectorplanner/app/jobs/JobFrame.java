@@ -1,0 +1,164 @@
+package dev.injectorplanner.app.jobs;
+
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Runs jobs: claims the run, does the task, ends the run together with what the task writes. A run that is done is not
+ * repeated, a failed one is tried again later, and a person is told when it is given up.
+ */
+public final class JobFrame implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(JobFrame.class);
+
+    private final JobRuns runs;
+    private final JobRegistry registry;
+    private final DepotZones zones;
+    private final Consumer<FailedJob> administrator;
+    private final InstantSource clock;
+    private final Map<RunKey, Integer> active = new ConcurrentHashMap<>();
+    private final ScheduledExecutorService heart;
+
+    /**
+     * @param administrator told of every run that is given up
+     */
+    public JobFrame(
+            JobRuns runs,
+            JobRegistry registry,
+            DepotZones zones,
+            Consumer<FailedJob> administrator,
+            InstantSource clock) {
+        this.runs = runs;
+        this.registry = registry;
+        this.zones = zones;
+        this.administrator = administrator;
+        this.clock = clock;
+        this.heart = Executors.newSingleThreadScheduledExecutor(work -> {
+            Thread thread = new Thread(work, "planner-leases");
+            thread.setDaemon(true);
+            return thread;
+        });
+        long beat = Math.max(1, runs.lease().toMillis() / 4);
+        heart.scheduleWithFixedDelay(this::beat, beat, beat, TimeUnit.MILLISECONDS);
+    }
+
+    public JobRegistry registry() {
+        return registry;
+    }
+
+    public JobRuns runs() {
+        return runs;
+    }
+
+    /** How many runs are under way here. */
+    public int active() {
+        return active.size();
+    }
+
+    /**
+     * Runs a job, unless the run is done, under way elsewhere, or waiting for its next try.
+     *
+     * @param byHand started by a person
+     * @param passedOver earlier due times that this run stands for
+     * @return true where an attempt was made here, well or badly
+     */
+    public boolean run(RunKey key, boolean byHand, int passedOver) {
+        Optional<JobTask> task = registry.find(key.kind());
+        if (task.isEmpty()) {
+            LOG.warn("The {} is not set up here: left alone", key);
+            return false;
+        }
+        int attempt = runs.claim(key, byHand, passedOver);
+        if (attempt == 0) {
+            return false;
+        }
+        active.put(key, attempt);
+        try {
+            attempt(task.get(), key, attempt);
+        } finally {
+            active.remove(key);
+        }
+        return true;
+    }
+
+    /** Notes that a run was missed for too long to be caught up. */
+    public void tooLate(RunKey key, int passedOver) {
+        runs.tooLate(key, passedOver);
+    }
+
+    private void attempt(JobTask task, RunKey key, int attempt) {
+        LOG.info("Begins: {}, attempt {}", key, attempt);
+        try {
+            if (attempt > Backoff.mostAttempts()) {
+                failed(key, attempt, "the program stopped in the middle of each of " + (attempt - 1) + " attempts");
+                return;
+            }
+            TaskResult result = task.run(new JobContext(key, attempt, clock.instant(), zones.zoneOf(key.depot())));
+            runs.done(key, attempt, result);
+            LOG.info("Done: {}: {}", key, result.words());
+        } catch (RunLostException e) {
+            LOG.warn("{}", e.getMessage());
+        } catch (Exception | Error e) {
+            if (e instanceof InterruptedException) {
+                Thread.currentThread().interrupt();
+            }
+            if (isOurFault(e)) {
+                LOG.error("The {} failed in attempt {}", key, attempt, e);
+            }
+            failed(key, attempt, words(e));
+        }
+    }
+
+    private void failed(RunKey key, int attempt, String error) {
+        Instant now = clock.instant();
+        @Nullable Instant nextTry = Backoff.findNextTry(attempt, now).orElse(null);
+        try {
+            runs.failed(key, attempt, error, nextTry);
+        } catch (RunLostException e) {
+            LOG.warn("{}", e.getMessage());
+            return;
+        } catch (JobStoreException e) {
+            LOG.error("The end of the {} cannot be noted; its lease lapses and it is tried again", key, e);
+            return;
+        }
+        LOG.warn("Failed: {}, attempt {}: {}", key, attempt, error);
+        if (nextTry == null) {
+            administrator.accept(new FailedJob(key, attempt, error));
+        }
+    }
+
+    /** A sentence that says how to mend it is a person's mistake; anything else deserves its stack trace. */
+    private static boolean isOurFault(Throwable e) {
+        return !String.valueOf(e.getMessage()).contains("Mend: ");
+    }
+
+    private static String words(Throwable e) {
+        return isOurFault(e) ? e.getClass().getSimpleName() + ": " + e.getMessage() : String.valueOf(e.getMessage());
+    }
+
+    private void beat() {
+        active.forEach((key, attempt) -> {
+            try {
+                if (!runs.keep(key, attempt) && active.containsKey(key)) {
+                    LOG.warn("The lease of the {} is lost", key);
+                }
+            } catch (RuntimeException e) {
+                LOG.warn("The lease of the {} cannot be kept up: {}", key, e.getMessage());
+            }
+        });
+    }
+
+    @Override
+    public void close() {
+        heart.shutdownNow();
+    }
+}

@@ -1,0 +1,10 @@
+package dev.injectorplanner.app.web;
+
+/** The pages cannot be served; the message is for the person who has to mend it. */
+public final class ServeException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    ServeException(String message, Throwable cause) {
+        super(message, cause);
+    }
+}

@@ -1,0 +1,162 @@
+package dev.injectorplanner.app.web;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.jobs.quartz.QuartzJobs;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.store.StoreException;
+import dev.injectorplanner.app.web.frame.FrameParts;
+import dev.injectorplanner.app.web.truck.TruckListPage;
+import dev.injectorplanner.app.wiring.JobParts;
+import dev.injectorplanner.app.wiring.JobsSettings;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import org.slf4j.bridge.SLF4JBridgeHandler;
+import org.springframework.boot.SpringApplication;
+import org.springframework.boot.SpringBootConfiguration;
+import org.springframework.boot.actuate.autoconfigure.endpoint.EndpointAutoConfiguration;
+import org.springframework.boot.actuate.autoconfigure.endpoint.jackson.JacksonEndpointAutoConfiguration;
+import org.springframework.boot.actuate.autoconfigure.endpoint.web.WebEndpointAutoConfiguration;
+import org.springframework.boot.actuate.autoconfigure.web.server.ManagementContextAutoConfiguration;
+import org.springframework.boot.autoconfigure.ImportAutoConfiguration;
+import org.springframework.boot.autoconfigure.context.ConfigurationPropertiesAutoConfiguration;
+import org.springframework.boot.autoconfigure.context.LifecycleAutoConfiguration;
+import org.springframework.boot.autoconfigure.context.PropertyPlaceholderAutoConfiguration;
+import org.springframework.boot.autoconfigure.ssl.SslAutoConfiguration;
+import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.boot.health.autoconfigure.actuate.endpoint.HealthEndpointAutoConfiguration;
+import org.springframework.boot.health.autoconfigure.contributor.HealthContributorAutoConfiguration;
+import org.springframework.boot.health.autoconfigure.registry.HealthContributorRegistryAutoConfiguration;
+import org.springframework.boot.http.converter.autoconfigure.HttpMessageConvertersAutoConfiguration;
+import org.springframework.boot.jackson.autoconfigure.JacksonAutoConfiguration;
+import org.springframework.boot.logging.LoggingSystem;
+import org.springframework.boot.servlet.autoconfigure.HttpEncodingAutoConfiguration;
+import org.springframework.boot.servlet.autoconfigure.actuate.web.ServletManagementContextAutoConfiguration;
+import org.springframework.boot.thymeleaf.autoconfigure.ThymeleafAutoConfiguration;
+import org.springframework.boot.tomcat.autoconfigure.actuate.web.server.TomcatServletManagementContextAutoConfiguration;
+import org.springframework.boot.tomcat.autoconfigure.servlet.TomcatServletWebServerAutoConfiguration;
+import org.springframework.boot.web.server.PortInUseException;
+import org.springframework.boot.webmvc.autoconfigure.DispatcherServletAutoConfiguration;
+import org.springframework.boot.webmvc.autoconfigure.WebMvcAutoConfiguration;
+import org.springframework.boot.webmvc.autoconfigure.actuate.endpoint.web.WebMvcHealthEndpointExtensionAutoConfiguration;
+import org.springframework.boot.webmvc.autoconfigure.error.ErrorMvcAutoConfiguration;
+import org.springframework.context.ApplicationContextInitializer;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.context.annotation.Import;
+import org.springframework.context.support.GenericApplicationContext;
+
+/** The pages: Spring Boot around objects that already exist. Only the parts listed are switched on. */
+@SpringBootConfiguration(proxyBeanMethods = false)
+@ImportAutoConfiguration({
+    ConfigurationPropertiesAutoConfiguration.class,
+    DispatcherServletAutoConfiguration.class,
+    EndpointAutoConfiguration.class,
+    ErrorMvcAutoConfiguration.class,
+    HealthContributorAutoConfiguration.class,
+    HealthContributorRegistryAutoConfiguration.class,
+    HealthEndpointAutoConfiguration.class,
+    HttpEncodingAutoConfiguration.class,
+    HttpMessageConvertersAutoConfiguration.class,
+    JacksonAutoConfiguration.class,
+    JacksonEndpointAutoConfiguration.class,
+    LifecycleAutoConfiguration.class,
+    ManagementContextAutoConfiguration.class,
+    PropertyPlaceholderAutoConfiguration.class,
+    ServletManagementContextAutoConfiguration.class,
+    SslAutoConfiguration.class,
+    TomcatServletManagementContextAutoConfiguration.class,
+    ThymeleafAutoConfiguration.class,
+    TomcatServletWebServerAutoConfiguration.class,
+    WebEndpointAutoConfiguration.class,
+    WebMvcAutoConfiguration.class,
+    WebMvcHealthEndpointExtensionAutoConfiguration.class
+})
+@Import({FrameParts.class, JobsPage.class, TruckListPage.class, ErrorPage.class})
+public class WebApp {
+    /** Objects that the application owns, made while Spring starts. */
+    private record Owned(Application application, JobParts jobs, QuartzJobs quartz) implements AutoCloseable {
+        static Owned of(Application application, JobsSettings settings) {
+            try {
+                JobParts jobs = JobParts.of(application, settings);
+                return new Owned(application, jobs, jobs.start(application.store()));
+            } catch (RuntimeException e) {
+                application.close();
+                throw e;
+            }
+        }
+
+        @Override
+        public void close() {
+            quartz.close();
+            jobs.close();
+            application.close();
+        }
+    }
+
+    /**
+     * Starts pages and jobs, while the store may still be opening.
+     *
+     * @param address where to listen
+     * @param port 0: any free one
+     * @throws ServeException where the port is taken
+     * @throws StoreException where the store cannot be opened
+     */
+    public static RunningApp start(
+            CompletableFuture<Application> opening, JobsSettings settings, String address, int port) {
+        SLF4JBridgeHandler.removeHandlersForRootLogger();
+        SLF4JBridgeHandler.install();
+        System.setProperty(LoggingSystem.SYSTEM_PROPERTY, LoggingSystem.NONE); // logback.xml is already in force
+        CompletableFuture<Owned> owned = opening.thenApply(application -> Owned.of(application, settings));
+        try {
+            ConfigurableApplicationContext context = new SpringApplicationBuilder(WebApp.class)
+                    .initializers(published(owned))
+                    .run(
+                            "--spring.config.location=classpath:/application.yaml",
+                            "--server.address=" + address,
+                            "--server.port=" + port);
+            Owned kept = owned.join();
+            RunningApp running = new RunningApp(context, kept.quartz(), kept.jobs(), kept.application());
+            SpringApplication.getShutdownHandlers().add(running::close);
+            return running;
+        } catch (RuntimeException e) {
+            throw closed(owned, e, port);
+        }
+    }
+
+    private static ApplicationContextInitializer<GenericApplicationContext> published(CompletableFuture<Owned> owned) {
+        return context -> {
+            context.registerBean(
+                    "application",
+                    Application.class,
+                    () -> owned.join().application(),
+                    kept -> kept.setDestroyMethodName(""));
+            context.registerBean(
+                    "store",
+                    Store.class,
+                    () -> owned.join().application().store(),
+                    kept -> kept.setDestroyMethodName(""));
+            context.registerBean(
+                    "jobParts", JobParts.class, () -> owned.join().jobs(), kept -> kept.setDestroyMethodName(""));
+            context.registerBean(
+                    "quartz", QuartzJobs.class, () -> owned.join().quartz(), kept -> kept.setDestroyMethodName(""));
+            context.registerBean("planner", JobsHealth.class);
+            context.registerBean("localOnly", LocalOnly.class);
+        };
+    }
+
+    /** What went wrong in words; the store is closed where it had been opened. */
+    private static RuntimeException closed(CompletableFuture<Owned> owned, RuntimeException e, int port) {
+        try {
+            owned.join().close();
+        } catch (CompletionException failed) {
+            return failed.getCause() instanceof RuntimeException cause ? cause : failed;
+        }
+        for (Throwable t = e; t != null; t = t.getCause()) {
+            if (t instanceof PortInUseException) {
+                return new ServeException(
+                        "Port " + port + " is in use. Mend: choose another with --port, or stop what listens there.",
+                        e);
+            }
+        }
+        return e;
+    }
+}

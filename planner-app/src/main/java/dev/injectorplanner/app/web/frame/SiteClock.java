@@ -1,0 +1,22 @@
+package dev.injectorplanner.app.web.frame;
+
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.time.ZoneId;
+
+/**
+ * Which moment it is for the pages. The demo stands still on the day its fleet was made for.
+ *
+ * @param source where the time comes from
+ */
+public record SiteClock(InstantSource source) {
+    public Instant now() {
+        return source.instant();
+    }
+
+    /** Today at a place. */
+    public LocalDate today(ZoneId zone) {
+        return LocalDate.ofInstant(source.instant(), zone);
+    }
+}

@@ -1,0 +1,72 @@
+package dev.injectorplanner.app.wiring;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.jobs.DepotZones;
+import dev.injectorplanner.app.jobs.FailedJob;
+import dev.injectorplanner.app.jobs.JobFrame;
+import dev.injectorplanner.app.jobs.JobRegistry;
+import dev.injectorplanner.app.jobs.JobRuns;
+import dev.injectorplanner.app.jobs.JobTimes;
+import dev.injectorplanner.app.jobs.quartz.QuartzJobs;
+import dev.injectorplanner.app.store.Store;
+import java.lang.management.ManagementFactory;
+import java.time.InstantSource;
+import java.util.UUID;
+import java.util.function.Consumer;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * The jobs of one process, put together.
+ *
+ * @param frame runs them
+ * @param times when they run
+ * @param zones depots and their zones
+ * @param settings the site's settings
+ */
+public record JobParts(JobFrame frame, JobTimes times, DepotZones zones, JobsSettings settings)
+        implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(JobParts.class);
+
+    /** The jobs of an application with their real tasks; a run that is given up is an error in the log. */
+    public static JobParts of(Application application, JobsSettings settings) {
+        return of(application.store(), JobTasks.of(application, settings), JobParts::log, settings);
+    }
+
+    /** The same with other tasks, and another one to be told. */
+    public static JobParts of(
+            Store store, JobRegistry registry, Consumer<FailedJob> administrator, JobsSettings settings) {
+        DepotZones zones = new DepotZones(store.dataSource());
+        InstantSource clock = InstantSource.system();
+        JobRuns runs = new JobRuns(store.dataSource(), clock, node(), settings.lease());
+        return new JobParts(
+                new JobFrame(runs, registry, zones, administrator, clock),
+                new JobTimes(store.dataSource(), zones),
+                zones,
+                settings);
+    }
+
+    /** Starts firing them. */
+    public QuartzJobs start(Store store) {
+        return QuartzJobs.start(store.dataSource(), store.isShared(), frame, times, settings.quartz());
+    }
+
+    /** Process and machine, and something of this start's own: a process number comes again. */
+    private static String node() {
+        return ManagementFactory.getRuntimeMXBean().getName() + "/"
+                + UUID.randomUUID().toString().substring(0, 8);
+    }
+
+    private static void log(FailedJob failed) {
+        LOG.error(
+                "Someone has to look: the {} failed {} times and is given up: {}",
+                failed.key(),
+                failed.attempts(),
+                failed.error());
+    }
+
+    @Override
+    public void close() {
+        frame.close();
+    }
+}

@@ -1,0 +1,165 @@
+package dev.injectorplanner.app.jobs.quartz;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.injectorplanner.app.jobs.DepotZones;
+import dev.injectorplanner.app.jobs.JobKind;
+import dev.injectorplanner.app.jobs.JobTimes;
+import dev.injectorplanner.app.jobs.Sql;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.store.StoreSettings;
+import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+/**
+ * Two processes on one PostgreSQL, 200 depots due at the same moment; one is killed half way. Every due run must have its
+ * effect exactly once. How long the killed node's runs waited is printed.
+ */
+class TwoNodesTest {
+    private static final int DEPOTS = 200;
+    private static final int HALF = DEPOTS / 2;
+
+    private record Node(Process process, String name) implements AutoCloseable {
+        static Node start(String url, String name) throws Exception {
+            Process process = new ProcessBuilder(
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
+                            "-Xmx256m",
+                            "-cp",
+                            System.getProperty("java.class.path"),
+                            TestNode.class.getName(),
+                            url,
+                            name)
+                    .redirectError(ProcessBuilder.Redirect.INHERIT)
+                    .start();
+            return new Node(process, name);
+        }
+
+        void awaitReady() throws Exception {
+            assertThat(process.inputReader().readLine()).isEqualTo("ready true");
+        }
+
+        void kill() {
+            process.toHandle().destroyForcibly(); // SIGKILL on Linux
+        }
+
+        @Override
+        public void close() throws Exception {
+            process.outputWriter().close();
+            process.waitFor();
+        }
+    }
+
+    @Test
+    @Timeout(300)
+    void each_due_run_has_its_effect_once_though_a_node_is_killed_half_way() throws Exception {
+        try (EmbeddedPostgres postgres = EmbeddedPostgres.start()) {
+            String url = postgres.getJdbcUrl("postgres", "postgres");
+            try (Store store = Store.open(new StoreSettings(url, "postgres", "postgres"))) {
+                Sql sql = new Sql(store.dataSource());
+                fill(store, sql);
+                try (Node lost = Node.start(url, "lost");
+                        Node other = Node.start(url, "other")) {
+                    lost.awaitReady();
+                    other.awaitReady();
+                    run(sql, lost);
+                }
+            }
+        }
+    }
+
+    private static void fill(Store store, Sql sql) {
+        sql.transaction(connection -> {
+            for (int i = 0; i < DEPOTS; i++) {
+                Sql.update(
+                        connection,
+                        "insert into depot values (?, ?, 'America/Chicago', 1, 8, 'MONDAY', 1, 1, 0)",
+                        "D" + i,
+                        "Depot " + i);
+            }
+            return Sql.update(connection, "create table effect (run_key varchar(200), node varchar(40))");
+        });
+        // once a year, so that nothing but the moment below is due
+        new JobTimes(store.dataSource(), new DepotZones(store.dataSource()))
+                .set(JobKind.NIGHTLY_PLAN, "", aYearFromNow(), true);
+    }
+
+    private static String aYearFromNow() {
+        var yesterday = java.time.LocalDate.now().minusDays(2);
+        return "0 12 " + Math.min(28, yesterday.getDayOfMonth()) + " " + yesterday.getMonthValue() + " *";
+    }
+
+    private static void run(Sql sql, Node lost) throws Exception {
+        assertThat(count(sql, "select count(*) from qrtz_triggers where trigger_group = 'times'"))
+                .isEqualTo(DEPOTS);
+        Instant due = Instant.now().plusSeconds(2);
+        sql.transaction(connection -> Sql.update(
+                connection,
+                "update qrtz_triggers set next_fire_time = ? where trigger_group = 'times'",
+                due.toEpochMilli()));
+        await(sql, "outcome = 'DONE'", HALF);
+        while (held(sql, lost).isEmpty()) {
+            Thread.sleep(5);
+        }
+        lost.kill();
+        lost.process().waitFor();
+        Instant killed = Instant.now();
+        List<String> left = held(sql, lost);
+        await(sql, "outcome = 'DONE'", DEPOTS);
+        report(sql, killed, left);
+
+        assertThat(count(sql, "select count(*) from job_run")).isEqualTo(DEPOTS);
+        assertThat(count(sql, "select count(*) from effect")).isEqualTo(DEPOTS);
+        assertThat(count(sql, "select count(distinct run_key) from effect")).isEqualTo(DEPOTS);
+        assertThat(count(sql, "select count(*) from effect e join job_run r on r.run_key = e.run_key"))
+                .isEqualTo(DEPOTS);
+        assertThat(count(sql, "select count(*) from effect where node = 'lost'"))
+                .isBetween(1L, DEPOTS - 1L);
+        assertThat(count(sql, "select count(*) from effect where node = 'other'"))
+                .isBetween(1L, DEPOTS - 1L);
+    }
+
+    /** Runs that the node has under way, by the process number in its name. */
+    private static List<String> held(Sql sql, Node node) {
+        return sql.list(
+                "select run_key from job_run where outcome = 'RUNNING' and node like ?",
+                row -> row.getString(1),
+                node.process().pid() + "@%");
+    }
+
+    private static void await(Sql sql, String what, long least) throws InterruptedException {
+        while (count(sql, "select count(*) from job_run where " + what) < least) {
+            Thread.sleep(20);
+        }
+    }
+
+    private static long count(Sql sql, String query) {
+        return sql.list(query, row -> row.getLong(1)).get(0);
+    }
+
+    private static void report(Sql sql, Instant killed, List<String> left) {
+        Instant last = killed;
+        for (String key : left) {
+            Instant ended = sql.list(
+                            "select ended_at from job_run where run_key = ?",
+                            row -> row.getObject(1, java.time.OffsetDateTime.class)
+                                    .toInstant(),
+                            key)
+                    .get(0);
+            last = ended.isAfter(last) ? ended : last;
+        }
+        System.err.printf(
+                "Two nodes: %d runs were under way on the killed node; the last was made good %.1f s after it died; "
+                        + "runs by node: %s%n",
+                left.size(),
+                Duration.between(killed, last).toMillis() / 1_000.0,
+                sql.list(
+                        "select node || ' ' || count(*) from effect group by node order by node",
+                        row -> row.getString(1)));
+    }
+}
