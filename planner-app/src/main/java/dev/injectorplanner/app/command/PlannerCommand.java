@@ -30,6 +30,10 @@ import picocli.CommandLine.TypeConversionException;
             PlanCommand.class,
             AdviseCommand.class,
             SheetsCommand.class,
+            AlertsCommand.class,
+            MailCommand.class,
+            CalendarCommand.class,
+            DropCommand.class,
             LifeCommand.class,
             CoolantCommand.class,
             ScheduleCommand.class

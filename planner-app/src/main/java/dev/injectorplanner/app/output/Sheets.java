@@ -5,6 +5,7 @@ import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.reports.calendar.VisitCalendar;
 import dev.injectorplanner.reports.coolant.CoolantWorkbook;
 import dev.injectorplanner.reports.parts.PartsWorkbook;
 import dev.injectorplanner.reports.work.UpcomingWorkbook;
@@ -44,6 +45,7 @@ public final class Sheets {
         Plan plan = planned.plan();
         if (readers.contains(Reader.MANAGER)) {
             file("upcoming-work.xlsx", new UpcomingWorkbook(planned.fleet(), plan)::write);
+            calendars(planned);
         }
         if (readers.contains(Reader.BUYER)) {
             file("parts-needs.xlsx", new PartsWorkbook(planned.fleet(), plan)::write);
@@ -55,6 +57,14 @@ public final class Sheets {
             workLists(planned);
         }
         return List.copyOf(written);
+    }
+
+    private void calendars(Planned planned) {
+        for (Depot depot : planned.fleet().depots()) {
+            file(
+                    "visits-" + inFileName(depot.depot()) + ".ics",
+                    new VisitCalendar(planned.fleet(), planned.plan(), depot.depot())::write);
+        }
     }
 
     private void workLists(Planned planned) {
