@@ -65,9 +65,4 @@ public record Alert(
         String words = rule.toLowerCase(Locale.ROOT).replace('_', ' ');
         return subject == null || truck == null ? words : words + " (" + subject + ")";
     }
-
-    /** Whether it is the administrator's. */
-    public boolean isOfJob() {
-        return rule.equals(AlertKey.JOB);
-    }
 }

@@ -36,7 +36,8 @@ public final class CalendarFeeds {
      *
      * @param revokedAt when it was closed, or null while it is open
      */
-    public record Feed(long id, String depot, Instant madeAt, @Nullable Instant revokedAt) {}
+    public record Feed(
+            long id, String depot, Instant madeAt, @Nullable Instant revokedAt) {}
 
     /** A new address. {@code token} is nowhere else: whoever loses it makes another. */
     public record NewFeed(Feed feed, String token) {

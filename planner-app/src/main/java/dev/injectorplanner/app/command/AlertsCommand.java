@@ -92,7 +92,10 @@ final class AlertsCommand implements Callable<Integer> {
     }
 
     /** Somebody knows. */
-    @Command(name = "seen", mixinStandardHelpOptions = true, description = "Says that an alert is known; it stays open.")
+    @Command(
+            name = "seen",
+            mixinStandardHelpOptions = true,
+            description = "Says that an alert is known; it stays open.")
     static final class Seen implements Callable<Integer> {
         @Spec
         private CommandSpec spec;

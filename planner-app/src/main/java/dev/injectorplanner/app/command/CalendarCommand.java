@@ -66,8 +66,8 @@ final class CalendarCommand {
                 return;
             }
             out.println("Calendar " + made.feed().id() + " of " + depot + ", token " + made.token());
-            out.println("It is shown this once: who has it can read the visits of " + depot + ". Close it with: calendar"
-                    + " revoke " + made.feed().id());
+            out.println("It is shown this once: who has it can read the visits of " + depot
+                    + ". Close it with: calendar" + " revoke " + made.feed().id());
         }
     }
 

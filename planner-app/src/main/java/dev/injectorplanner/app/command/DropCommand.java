@@ -47,12 +47,10 @@ final class DropCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DropSettings settings =
-                new DropSettings(folder, Duration.ofSeconds(settledSeconds), DropSettings.DEAD_AFTER);
+        DropSettings settings = new DropSettings(folder, Duration.ofSeconds(settledSeconds), DropSettings.DEAD_AFTER);
         List<Dropped> all;
         try (Application application = Application.open(store.settings())) {
-            all = new DropFolder(
-                            application.intake(), settings, "by-hand-" + UUID.randomUUID(), Clock.systemUTC())
+            all = new DropFolder(application.intake(), settings, "by-hand-" + UUID.randomUUID(), Clock.systemUTC())
                     .pass();
         }
         var out = spec.commandLine().getOut();

@@ -32,7 +32,8 @@ final class MailSendCommand implements Callable<Integer> {
         MailSettings settings = settings();
         SendCounts counts;
         try (Application application = Application.open(store.settings())) {
-            counts = new MailSending(new Outbox(application.store().dataSource()), settings, Clock.systemUTC()).sendDue();
+            counts = new MailSending(new Outbox(application.store().dataSource()), settings, Clock.systemUTC())
+                    .sendDue();
         }
         return print(spec.commandLine().getOut(), counts, json);
     }

@@ -41,7 +41,8 @@ final class MailTestCommand implements Callable<Integer> {
         Instant now = Instant.now();
         Letter letter = new Letter("Injector Planner can send mail")
                 .say("This is a test. The server " + settings + " took it from " + settings.from() + ".");
-        Mail mail = new Mail("test/" + now + "/" + address, address, letter.title(), letter.text(), letter.html(), List.of());
+        Mail mail = new Mail(
+                "test/" + now + "/" + address, address, letter.title(), letter.text(), letter.html(), List.of());
         try (Application application = Application.open(store.settings())) {
             Outbox outbox = new Outbox(application.store().dataSource());
             outbox.queue(mail, now);

@@ -76,8 +76,7 @@ public final class DropFolder {
     private void look(Path file, TakenFolder taken, List<Path> mine, List<Dropped> all) throws IOException {
         String name = String.valueOf(file.getFileName());
         try {
-            BasicFileAttributes what =
-                    Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+            BasicFileAttributes what = Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
             if (!what.isRegularFile()) {
                 String kind = what.isSymbolicLink() ? "a link" : what.isDirectory() ? "a folder" : "no file";
                 all.add(new Dropped(
@@ -123,8 +122,8 @@ public final class DropFolder {
         String name = String.valueOf(file.getFileName());
         try {
             if (Files.size(file) != sizeBefore) {
-                Path again = Files.move(
-                        file, FreeName.reserve(settings.folder(), name), StandardCopyOption.ATOMIC_MOVE);
+                Path again =
+                        Files.move(file, FreeName.reserve(settings.folder(), name), StandardCopyOption.ATOMIC_MOVE);
                 return new Dropped(
                         name, Outcome.WAITING, name + " grew while it was read and is read again.", again, report);
             }

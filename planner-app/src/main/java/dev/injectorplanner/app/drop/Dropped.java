@@ -13,7 +13,12 @@ import org.jspecify.annotations.Nullable;
  * @param place where it is now
  * @param report what was read of it, or null where nothing was
  */
-public record Dropped(String name, Outcome outcome, String words, Path place, @Nullable FileReport report) {
+public record Dropped(
+        String name,
+        Outcome outcome,
+        String words,
+        Path place,
+        @Nullable FileReport report) {
     /** What became of it. */
     public enum Outcome {
         /** Every row is in the store; the file is in {@code done}. */

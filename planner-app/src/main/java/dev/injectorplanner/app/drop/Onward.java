@@ -30,7 +30,8 @@ final class Onward {
         if (refused) {
             Files.write(folder.resolve(stem + ".report.txt"), lines(report), StandardCharsets.UTF_8);
             for (Path rows : report.refusedRows()) {
-                String rest = String.valueOf(rows.getFileName()).substring(FreeName.stem(name).length());
+                String rest = String.valueOf(rows.getFileName())
+                        .substring(FreeName.stem(name).length());
                 Files.move(rows, folder.resolve(stem + rest), StandardCopyOption.REPLACE_EXISTING);
             }
         }

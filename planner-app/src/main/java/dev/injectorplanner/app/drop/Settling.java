@@ -40,8 +40,7 @@ final class Settling {
         if (name.startsWith(".") || name.startsWith("~$") || HALF.stream().anyMatch(name::endsWith)) {
             return "its name says that it is not finished";
         }
-        BasicFileAttributes seen =
-                Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+        BasicFileAttributes seen = Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
         Instant modified = seen.lastModifiedTime().toInstant();
         Look before = looks.get(file);
         Instant since = modified;
