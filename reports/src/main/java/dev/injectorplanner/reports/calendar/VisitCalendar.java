@@ -36,7 +36,6 @@ import net.fortuna.ical4j.model.property.Summary;
 import net.fortuna.ical4j.model.property.Transp;
 import net.fortuna.ical4j.model.property.Uid;
 import net.fortuna.ical4j.model.property.immutable.ImmutableCalScale;
-import net.fortuna.ical4j.model.property.immutable.ImmutableMethod;
 import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
 
 /**
@@ -77,7 +76,6 @@ public final class VisitCalendar {
         calendar.add(new ProdId("-//Injector Planner//Visits//EN"));
         calendar.add(ImmutableVersion.VERSION_2_0);
         calendar.add(ImmutableCalScale.GREGORIAN);
-        calendar.add(ImmutableMethod.PUBLISH);
         calendar.add(new Name("Visits, " + depot.name()));
         LocalDate last = plan.firstWeek().plus(plan.weeks()).monday();
         calendar.add(ZoneTable.of(depot.timeZone(), plan.firstWeek().monday(), last));

@@ -72,6 +72,13 @@ class VisitCalendarTest {
         assertThat(value(after, "DTSTAMP")).isEqualTo("20260303T000000Z");
     }
 
+    /** The library's own check of RFC 5545, and of RFC 5546 where a method were given. */
+    @Test
+    void the_calendar_is_valid() throws Exception {
+        assertThat(read(timed(SmallPlan.standard())).validate(true).getEntries())
+                .isEmpty();
+    }
+
     @Test
     void each_visit_is_an_event_of_its_own() throws Exception {
         List<String> uids = read(SmallPlan.standard()).getComponents(Component.VEVENT).stream()
