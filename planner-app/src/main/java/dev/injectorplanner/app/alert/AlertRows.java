@@ -30,16 +30,29 @@ final class AlertRows {
         return StoreSql.list(connection, "select " + COLUMNS + " from alert " + rest, AlertRows::read, values);
     }
 
-    /** Alerts of some trucks that are open elsewhere, or were cleared not long ago. */
-    static List<Alert> listEarlier(Connection connection, Collection<String> trucks, Instant clearedSince)
-            throws SQLException {
-        List<@Nullable Object> values = new ArrayList<>(trucks);
-        values.add(clearedSince);
+    /** Alerts by their numbers, ascending. */
+    static List<Alert> listById(Connection connection, List<Long> ids) throws SQLException {
         return list(
                 connection,
-                "where truck_key in (" + String.join(",", Collections.nCopies(trucks.size(), "?"))
-                        + ") and (open_key = 0 or cleared_at > ?) order by id",
-                values.toArray());
+                "where id in (" + String.join(",", Collections.nCopies(ids.size(), "?")) + ") order by id",
+                ids.toArray());
+    }
+
+    /**
+     * Alerts of some trucks that are open elsewhere, or were cleared not long ago. Truck by truck: one database reads its
+     * whole table for a list of them.
+     */
+    static List<Alert> listEarlier(Connection connection, Collection<String> trucks, Instant clearedSince)
+            throws SQLException {
+        List<Alert> all = new ArrayList<>();
+        for (String truck : trucks) {
+            all.addAll(list(
+                    connection,
+                    "where truck_key = ? and (open_key = 0 or cleared_at > ?) order by id",
+                    truck,
+                    clearedSince));
+        }
+        return all;
     }
 
     static void insert(Connection connection, List<Alert> alerts) throws SQLException {

@@ -17,8 +17,7 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Holds a depot's alerts against what a plan found. Open alerts are read in blocks by their number and each block is one
- * transaction, so that the work grows with the number of alerts and a crash leaves whole alerts only; running it again
+ * Holds a depot's alerts against what a plan found. Open alerts are read in blocks and each block is one transaction, so that the work grows with the number of alerts and a crash leaves whole alerts only; running it again
  * finishes it and changes nothing twice.
  */
 final class PlanUpdate {
@@ -47,29 +46,32 @@ final class PlanUpdate {
     }
 
     AlertCounts run() {
-        long last = 0;
-        List<Alert> block;
-        do {
-            long after = last;
-            block = sql.inTransaction(connection -> block(connection, after));
-            last = block.isEmpty() ? last : block.get(block.size() - 1).id();
-        } while (!block.isEmpty());
+        List<Long> ids = sql.inTransaction(connection -> StoreSql.list(
+                connection,
+                "select id from alert where depot = ? and open_key = 0 and rule <> 'JOB' order by id",
+                row -> row.getLong(1),
+                depot));
+        for (int from = 0; from < ids.size(); from += StoreSql.IDS) {
+            List<Long> block = ids.subList(from, Math.min(ids.size(), from + StoreSql.IDS));
+            sql.inTransaction(connection -> {
+                block(connection, block);
+                return true;
+            });
+        }
         raiseNew();
         return counts;
     }
 
-    private List<Alert> block(Connection connection, long after) throws SQLException {
-        List<Alert> open = AlertRows.list(
-                connection,
-                "where depot = ? and open_key = 0 and id > ? and rule <> 'JOB' order by id fetch first " + StoreSql.IDS
-                        + " rows only",
-                depot,
-                after);
+    private void block(Connection connection, List<Long> ids) throws SQLException {
+        List<Alert> open = AlertRows.listById(connection, ids);
         List<Step> steps = new ArrayList<>();
         List<Alert> before = new ArrayList<>();
         for (Alert alert : open) {
             AlertKey key = AlertKey.of(alert);
             known.add(key);
+            if (alert.state() == AlertState.CLEARED) {
+                continue; // this very moment
+            }
             Found now = found.get(key);
             if (now == null && !happened.knows(alert)) {
                 continue; // another depot has the truck now, and its plan finds the alert again
@@ -83,7 +85,6 @@ final class PlanUpdate {
             }
         }
         store(connection, before, steps);
-        return open;
     }
 
     private void store(Connection connection, List<Alert> before, List<Step> steps) throws SQLException {
