@@ -8,6 +8,7 @@ import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.reports.bay.BaySheet;
 import dev.injectorplanner.reports.bay.BaySheetMaker;
 import dev.injectorplanner.reports.bay.Paper;
+import dev.injectorplanner.reports.calendar.VisitCalendar;
 import dev.injectorplanner.reports.coolant.CoolantWorkbook;
 import dev.injectorplanner.reports.parts.PartsWorkbook;
 import dev.injectorplanner.reports.work.UpcomingWorkbook;
@@ -48,6 +49,7 @@ public final class Sheets {
         Plan plan = planned.plan();
         if (readers.contains(Reader.MANAGER)) {
             file("upcoming-work.xlsx", new UpcomingWorkbook(planned.fleet(), plan)::write);
+            calendars(planned);
         }
         if (readers.contains(Reader.BUYER)) {
             file("parts-needs.xlsx", new PartsWorkbook(planned.fleet(), plan)::write);
@@ -59,6 +61,14 @@ public final class Sheets {
             workLists(planned);
         }
         return List.copyOf(written);
+    }
+
+    private void calendars(Planned planned) {
+        for (Depot depot : planned.fleet().depots()) {
+            file(
+                    "visits-" + inFileName(depot.depot()) + ".ics",
+                    new VisitCalendar(planned.fleet(), planned.plan(), depot.depot())::write);
+        }
     }
 
     private void workLists(Planned planned) {

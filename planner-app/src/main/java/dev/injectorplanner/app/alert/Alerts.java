@@ -1,0 +1,213 @@
+package dev.injectorplanner.app.alert;
+
+import dev.injectorplanner.app.alert.AlertRows.Event;
+import dev.injectorplanner.app.planning.Planning.Planned;
+import dev.injectorplanner.app.store.StoreSql;
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.fleet.Depot;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import javax.sql.DataSource;
+import org.jspecify.annotations.Nullable;
+
+/** Alerts: what somebody must decide. Of a truck, cylinder and rule at most one is open. */
+public final class Alerts {
+    private static final int LONGEST_WORDS = 2_000;
+
+    private final StoreSql sql;
+
+    public Alerts(DataSource store) {
+        this.sql = new StoreSql(store);
+    }
+
+    /**
+     * Holds the alerts of each depot of a plan against what it found: raises, marks as planned, refreshes, clears, and
+     * brings back those whose silence has ended. Running it twice changes nothing more.
+     *
+     * @param at when, for the history
+     */
+    public AlertCounts update(Planned planned, Instant at) {
+        AlertCounts counts = AlertCounts.NONE;
+        for (Depot depot : planned.fleet().depots()) {
+            counts = counts.plus(new PlanUpdate(sql, planned, depot.depot(), at).run());
+        }
+        return counts;
+    }
+
+    /** Alerts in some states, of one depot or all, the most pressing first. */
+    public List<Alert> list(@Nullable String depot, Collection<AlertState> states) {
+        List<Object> values = new ArrayList<>(states.stream().map(Enum::name).toList());
+        String where = "where state in (" + String.join(",", Collections.nCopies(states.size(), "?")) + ")";
+        if (depot != null) {
+            where += " and depot = ?";
+            values.add(depot);
+        }
+        String rest = where + " order by due_on, truck_key, cylinder_key, rule, id";
+        return sql.inTransaction(connection -> AlertRows.list(connection, rest, values.toArray()));
+    }
+
+    /** @throws InvalidValueException where there is no such alert */
+    public Alert get(long id) {
+        return sql.inTransaction(connection -> get(connection, id));
+    }
+
+    private static Alert get(Connection connection, long id) throws SQLException {
+        return AlertRows.list(connection, "where id = ?", id).stream()
+                .findFirst()
+                .orElseThrow(() -> new InvalidValueException(
+                        "alert", id, "is not known", "take a number from the list of alerts"));
+    }
+
+    /** An alert's history, oldest first. */
+    public List<AlertEvent> history(long id) {
+        return sql.inTransaction(connection -> StoreSql.list(
+                connection,
+                "select happened_at, who, from_state, to_state, why from alert_event where alert = ? order by id",
+                row -> {
+                    String from = row.getString("from_state");
+                    return new AlertEvent(
+                            StoreSql.moment(row, "happened_at"),
+                            row.getString("who"),
+                            from == null ? null : AlertState.valueOf(from),
+                            AlertState.valueOf(row.getString("to_state")),
+                            row.getString("why"));
+                },
+                id));
+    }
+
+    /** Somebody knows of it. It stays open; one that a visit answers stays planned. */
+    public Alert seen(long id, String who, Instant at) {
+        return change(id, who, at, "said to be known", alert -> {
+            AlertState state = alert.state() == AlertState.RAISED ? AlertState.SEEN : alert.state();
+            return Edits.seen(alert, state, at);
+        });
+    }
+
+    /**
+     * Silences it until a day, on which the next plan brings it back if it is still found.
+     *
+     * @param today the day it is done on, before {@code until}
+     * @param why a reason, for whoever asks later
+     */
+    public Alert mute(long id, LocalDate until, String why, String who, Instant at, LocalDate today) {
+        if (!until.isAfter(today)) {
+            throw new InvalidValueException("until", until, "is not after " + today, "name a later day");
+        }
+        String reason = Require.text("why", why);
+        if (reason.isEmpty()) {
+            throw new InvalidValueException("why", "", "is empty", "say why it may wait");
+        }
+        return change(id, who, at, "until " + until + ": " + reason, alert -> Edits.muted(alert, until, reason));
+    }
+
+    /** A job that failed, for the administrator; told again only after it went well in between. */
+    public void jobFailed(String job, @Nullable String depot, String error, Instant at) {
+        String words = shortened(error);
+        String name = jobName(job, depot);
+        sql.inTransaction(connection -> {
+            List<Alert> open = openOfJob(connection, name);
+            if (open.isEmpty()) {
+                Alert alert = Edits.ofJob(StoreSql.nextIds(connection, "alert_seq"), depot, name, words, at);
+                AlertRows.insert(connection, List.of(alert));
+                AlertRows.insertEvents(
+                        connection, List.of(new Event(alert.id(), at, "jobs", null, AlertState.RAISED, words)));
+            } else {
+                StoreSql.update(
+                        connection,
+                        "update alert set evidence = ? where id = ?",
+                        words,
+                        open.get(0).id());
+            }
+            return true;
+        });
+    }
+
+    /** The job went well: its alert is cleared. */
+    public void jobWentWell(String job, @Nullable String depot, Instant at) {
+        sql.inTransaction(connection -> {
+            for (Alert alert : openOfJob(connection, jobName(job, depot))) {
+                String why = "went well on " + at.atZone(ZoneOffset.UTC).toLocalDate();
+                store(connection, alert, Edits.cleared(alert, at, why), "jobs", at, why);
+            }
+            return true;
+        });
+    }
+
+    private static String jobName(String job, @Nullable String depot) {
+        return depot == null ? job : job + ", " + depot;
+    }
+
+    private static List<Alert> openOfJob(Connection connection, String name) throws SQLException {
+        return AlertRows.list(
+                connection,
+                "where truck_key = '' and cylinder_key = 0 and rule = 'JOB' and subject_key = ? and open_key = 0",
+                name);
+    }
+
+    /** Alerts of a depot that no digest has told yet, or told as planned and now without a visit; most pressing first. */
+    public List<Alert> listUntold(String depot) {
+        return sql.inTransaction(connection -> AlertRows.list(
+                connection,
+                "where depot = ? and open_key = 0 and rule <> 'JOB' and ((told is null and state in ('RAISED',"
+                        + " 'PLANNED')) or (told = 'PLANNED' and state = 'RAISED'))"
+                        + " order by due_on, truck_key, cylinder_key, rule, id",
+                depot));
+    }
+
+    /** Alerts of failed jobs that no mail has told yet. */
+    public List<Alert> listUntoldJobs() {
+        return sql.inTransaction(connection -> AlertRows.list(
+                connection, "where truck_key = '' and open_key = 0 and told is null and state = 'RAISED' order by id"));
+    }
+
+    /** Marks alerts as told, within the transaction that queues the mail, so that neither is without the other. */
+    public static void markTold(Connection connection, List<Alert> alerts) throws SQLException {
+        for (Alert alert : alerts) {
+            StoreSql.update(
+                    connection,
+                    "update alert set told = ? where id = ?",
+                    alert.state() == AlertState.PLANNED ? "PLANNED" : "RAISED",
+                    alert.id());
+        }
+    }
+
+    private interface Edit {
+        Alert of(Alert alert);
+    }
+
+    private Alert change(long id, String who, Instant at, String why, Edit edit) {
+        String name = Require.name("who", who);
+        return sql.inTransaction(connection -> {
+            Alert alert = get(connection, id);
+            if (alert.state() == AlertState.CLEARED) {
+                throw new InvalidValueException(
+                        "alert", id, "is cleared: " + alert.clearedWhy(), "nothing is left to do with it");
+            }
+            Alert changed = edit.of(alert);
+            store(connection, alert, changed, name, at, why);
+            return changed;
+        });
+    }
+
+    private static void store(Connection connection, Alert before, Alert after, String who, Instant at, String why)
+            throws SQLException {
+        if (!AlertRows.update(connection, List.of(after), List.of(before.state()))[0]) {
+            throw new InvalidValueException("alert", before.id(), "was changed this very moment", "try again");
+        }
+        AlertRows.insertEvents(
+                connection, List.of(new Event(before.id(), at, who, before.state(), after.state(), why)));
+    }
+
+    private static String shortened(String words) {
+        String line = words.replaceAll("\\p{Cntrl}+", " ").strip();
+        return line.length() <= LONGEST_WORDS ? line : line.substring(0, LONGEST_WORDS - 3) + "...";
+    }
+}

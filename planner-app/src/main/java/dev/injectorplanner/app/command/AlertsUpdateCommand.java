@@ -1,0 +1,58 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.alert.AlertCounts;
+import dev.injectorplanner.app.alert.Alerts;
+import java.time.Instant;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** What the nightly job does, by hand. */
+@Command(
+        name = "update",
+        mixinStandardHelpOptions = true,
+        description = "Plans, and holds the alerts against what the plan found.")
+final class AlertsUpdateCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private PlanOptions options;
+
+    @Mixin
+    private StoreOptions store;
+
+    @Option(names = "--json", description = "Prints one JSON object.")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        var policy = options.policy();
+        AlertCounts counts;
+        try (Application application = Application.open(store.settings())) {
+            var planned = application.planning().plan(options.today(), policy, options.depot());
+            counts = new Alerts(application.store().dataSource()).update(planned, Instant.now());
+        }
+        var out = spec.commandLine().getOut();
+        if (json) {
+            Json.print(out, counts);
+        } else {
+            out.printf(
+                    "Alerts: %,d raised, %,d planned, %,d lost their visit, %,d back, %,d cleared, %,d refreshed,"
+                            + " %,d unchanged%n",
+                    counts.raised(),
+                    counts.planned(),
+                    counts.unplanned(),
+                    counts.back(),
+                    counts.cleared(),
+                    counts.refreshed(),
+                    counts.unchanged());
+            out.flush();
+        }
+        return 0;
+    }
+}

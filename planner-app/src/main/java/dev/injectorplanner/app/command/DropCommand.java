@@ -1,0 +1,76 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.drop.DropFolder;
+import dev.injectorplanner.app.drop.DropSettings;
+import dev.injectorplanner.app.drop.Dropped;
+import dev.injectorplanner.app.drop.Dropped.Outcome;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** One look at the drop folder. */
+@Command(
+        name = "drop",
+        mixinStandardHelpOptions = true,
+        description = "Loads the files of a drop folder once and moves them to its folders done and refused.")
+final class DropCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private StoreOptions store;
+
+    @Parameters(paramLabel = "DIR", description = "The drop folder.")
+    private Path folder;
+
+    @Option(
+            names = "--settled",
+            paramLabel = "SECONDS",
+            description = "A file is whole when it has not changed for so long (default: 30).")
+    private long settledSeconds = DropSettings.SETTLED.toSeconds();
+
+    @Option(names = "--json", description = "Prints one JSON object.")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        DropSettings settings = new DropSettings(folder, Duration.ofSeconds(settledSeconds), DropSettings.DEAD_AFTER);
+        List<Dropped> all;
+        try (Application application = Application.open(store.settings())) {
+            all = new DropFolder(application.intake(), settings, "by-hand-" + UUID.randomUUID(), Clock.systemUTC())
+                    .pass();
+        }
+        var out = spec.commandLine().getOut();
+        if (json) {
+            Json.print(out, Map.of("files", all.stream().map(DropCommand::json).toList()));
+        } else if (all.isEmpty()) {
+            out.println(folder + " holds nothing to load.");
+        } else {
+            all.forEach(each -> out.println(each.words()));
+        }
+        out.flush();
+        return all.stream().anyMatch(each -> each.outcome() == Outcome.REFUSED) ? PlannerCommand.REFUSED : 0;
+    }
+
+    private static Map<String, String> json(Dropped dropped) {
+        Map<String, String> json = new LinkedHashMap<>();
+        json.put("file", dropped.name());
+        json.put("outcome", dropped.outcome().name().toLowerCase(Locale.ROOT));
+        json.put("words", dropped.words());
+        json.put("place", dropped.place().toString());
+        return json;
+    }
+}

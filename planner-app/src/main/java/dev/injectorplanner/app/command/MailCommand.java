@@ -1,0 +1,19 @@
+package dev.injectorplanner.app.command;
+
+import picocli.CommandLine.Command;
+
+/** Who gets mail, what waits to be sent. */
+@Command(
+        name = "mail",
+        mixinStandardHelpOptions = true,
+        description = "Who gets mail, what waits to be sent. The server comes from PLANNER_MAIL_HOST, _PORT, _FROM,"
+                + " _STARTTLS, _USER and _PASSWORD in the environment.",
+        subcommands = {
+            MailRecipientsCommand.class,
+            MailOutboxCommand.class,
+            MailSendCommand.class,
+            MailTestCommand.class
+        })
+final class MailCommand {
+    private MailCommand() {}
+}

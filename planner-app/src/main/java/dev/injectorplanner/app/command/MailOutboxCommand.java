@@ -1,0 +1,59 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.mail.Outbox;
+import dev.injectorplanner.app.mail.QueuedMail;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** What waits to be sent. */
+@Command(
+        name = "outbox",
+        mixinStandardHelpOptions = true,
+        description = "Lists the newest mails, those not sent first.")
+final class MailOutboxCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private StoreOptions store;
+
+    @Option(names = "--most", paramLabel = "N", description = "The most mails listed (default: 50).")
+    private int most = 50;
+
+    @Option(names = "--json", description = "Prints one JSON object.")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        List<QueuedMail> mails;
+        try (Application application = Application.open(store.settings())) {
+            mails = new Outbox(application.store().dataSource()).list(most);
+        }
+        var out = spec.commandLine().getOut();
+        TextTable table = new TextTable(">Mail", "State", ">Tries", "To", "Subject", "Last error");
+        mails.forEach(mail -> table.row(
+                mail.id(),
+                mail.state().name().toLowerCase(Locale.ROOT),
+                mail.attempts(),
+                mail.recipient(),
+                mail.subject(),
+                mail.lastError() == null ? "" : mail.lastError()));
+        if (json) {
+            Json.print(out, Map.of("mails", mails));
+        } else if (table.isEmpty()) {
+            out.println("No mail.");
+        } else {
+            table.print(out);
+        }
+        out.flush();
+        return 0;
+    }
+}

@@ -1,0 +1,61 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.mail.MailSending;
+import dev.injectorplanner.app.mail.MailSending.SendCounts;
+import dev.injectorplanner.app.mail.MailSettings;
+import dev.injectorplanner.app.mail.Outbox;
+import dev.injectorplanner.core.check.InvalidValueException;
+import java.io.PrintWriter;
+import java.time.Clock;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Sends what is due. */
+@Command(name = "send", mixinStandardHelpOptions = true, description = "Sends what waits and is due, once.")
+final class MailSendCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private StoreOptions store;
+
+    @Option(names = "--json", description = "Prints one JSON object.")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        MailSettings settings = settings();
+        SendCounts counts;
+        try (Application application = Application.open(store.settings())) {
+            counts = new MailSending(new Outbox(application.store().dataSource()), settings, Clock.systemUTC())
+                    .sendDue();
+        }
+        return print(spec.commandLine().getOut(), counts, json);
+    }
+
+    static MailSettings settings() {
+        return MailSettings.find(System.getenv())
+                .orElseThrow(() -> new InvalidValueException(
+                        "PLANNER_MAIL_HOST", "", "is not set", "name the mail server in the environment"));
+    }
+
+    static int print(PrintWriter out, SendCounts counts, boolean json) {
+        if (json) {
+            Json.print(out, counts);
+        } else {
+            out.printf(
+                    "Mail: %,d sent, %,d to be tried again, %,d refused%s%n",
+                    counts.sent(),
+                    counts.waiting(),
+                    counts.refused(),
+                    counts.error().isEmpty() ? "" : ": " + counts.error());
+            out.flush();
+        }
+        return counts.waiting() + counts.refused() > 0 ? PlannerCommand.REFUSED : 0;
+    }
+}

@@ -1,0 +1,53 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.mail.Letter;
+import dev.injectorplanner.app.mail.Mail;
+import dev.injectorplanner.app.mail.MailSending;
+import dev.injectorplanner.app.mail.MailSettings;
+import dev.injectorplanner.app.mail.Outbox;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Tries the server out. */
+@Command(
+        name = "test",
+        mixinStandardHelpOptions = true,
+        description = "Sends a short mail to an address, and whatever else is due.")
+final class MailTestCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private StoreOptions store;
+
+    @Parameters(paramLabel = "ADDRESS", description = "Where to.")
+    private String address;
+
+    @Option(names = "--json", description = "Prints one JSON object.")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        MailSettings settings = MailSendCommand.settings();
+        Instant now = Instant.now();
+        Letter letter = new Letter("Injector Planner can send mail")
+                .say("This is a test. The server " + settings + " took it from " + settings.from() + ".");
+        Mail mail = new Mail(
+                "test/" + now + "/" + address, address, letter.title(), letter.text(), letter.html(), List.of());
+        try (Application application = Application.open(store.settings())) {
+            Outbox outbox = new Outbox(application.store().dataSource());
+            outbox.queue(mail, now);
+            var counts = new MailSending(outbox, settings, Clock.systemUTC()).sendDue();
+            return MailSendCommand.print(spec.commandLine().getOut(), counts, json);
+        }
+    }
+}

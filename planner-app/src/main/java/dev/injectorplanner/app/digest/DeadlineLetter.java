@@ -1,0 +1,68 @@
+package dev.injectorplanner.app.digest;
+
+import dev.injectorplanner.app.mail.Letter;
+import dev.injectorplanner.app.planning.Planning.Planned;
+import dev.injectorplanner.core.cores.CoreOwed;
+import dev.injectorplanner.core.warranty.WarrantyClaim;
+import java.util.List;
+import java.util.Optional;
+
+/** Deposits that are lost soon and claims that nobody has made. */
+final class DeadlineLetter {
+    /** Cores with so many days left or fewer are told: planner default. */
+    static final int DAYS_AHEAD = 14;
+
+    private DeadlineLetter() {}
+
+    static Optional<Letter> find(Planned planned, String depot) {
+        List<CoreOwed> cores = planned.plan().cores().stream()
+                .filter(core -> core.depot().equals(depot) && core.daysLeft() >= 0 && core.daysLeft() <= DAYS_AHEAD)
+                .toList();
+        List<WarrantyClaim> claims = planned.plan().claims().stream()
+                .filter(claim -> claim.depot().equals(depot))
+                .toList();
+        if (cores.isEmpty() && claims.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Letter(depot + ": " + AlertLetter.count(cores.size(), "core") + " to send back, "
+                        + AlertLetter.count(claims.size(), "claim") + " open")
+                .say(
+                        cores.isEmpty()
+                                ? "No deposit is lost within " + DAYS_AHEAD + " days."
+                                : "The first deposit is lost after "
+                                        + cores.get(0).lastDay() + ".")
+                .table(
+                        "Cores to send back",
+                        List.of("Last day", "Days left", "Truck", "Part", "Supplier", "Old serial", "Deposit"),
+                        cores.stream().map(DeadlineLetter::row).toList())
+                .table(
+                        "Claims to make",
+                        List.of("Truck", "Part", "Supplier", "Serial", "Fitted", "Out", "Value", "Still lacking"),
+                        claims.stream().map(DeadlineLetter::row).toList()));
+    }
+
+    private static List<String> row(CoreOwed core) {
+        String serial = core.oldSerial();
+        return List.of(
+                core.lastDay().toString(),
+                String.valueOf(core.daysLeft()),
+                core.truck() + ", cylinder " + core.cylinder(),
+                core.part(),
+                core.supplier(),
+                serial == null ? "not known" : serial,
+                core.deposit().toPlainString());
+    }
+
+    private static List<String> row(WarrantyClaim claim) {
+        String serial = claim.serial();
+        return List.of(
+                claim.truck() + ", cylinder " + claim.cylinder(),
+                claim.part(),
+                claim.supplier(),
+                serial == null ? "not known" : serial,
+                claim.fittedOn().toString(),
+                claim.removedOn().toString(),
+                claim.value().toPlainString(),
+                claim.lacking().isEmpty() ? "nothing" : String.join("; ", claim.lacking()));
+    }
+}

@@ -1,0 +1,107 @@
+package dev.injectorplanner.app.store;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import javax.sql.DataSource;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Plain SQL for the tables that are not the fleet's: each piece of work is one transaction, whole or not at all. The same
+ * statements run on both databases.
+ */
+public final class StoreSql {
+    /** Numbers that one call of {@link #nextIds} hands out; the sequences step by it. */
+    public static final int IDS = 1_000;
+
+    private final DataSource source;
+
+    public StoreSql(DataSource source) {
+        this.source = source;
+    }
+
+    /** Work within one transaction. */
+    public interface Work<T extends @Nullable Object> {
+        T in(Connection connection) throws SQLException;
+    }
+
+    /** One row of an answer. */
+    public interface RowReader<T> {
+        T read(ResultSet row) throws SQLException;
+    }
+
+    /** Runs work in a transaction: committed when it ends, undone when it throws. */
+    public <T extends @Nullable Object> T inTransaction(Work<T> work) {
+        try (Connection connection = source.getConnection()) {
+            connection.setAutoCommit(false);
+            try {
+                T result = work.in(connection);
+                connection.commit();
+                return result;
+            } catch (SQLException | RuntimeException e) {
+                connection.rollback();
+                throw e;
+            } finally {
+                connection.setAutoCommit(true);
+            }
+        } catch (SQLException e) {
+            throw new StoreException("The store did not do as asked: " + e.getMessage(), e);
+        }
+    }
+
+    public static <T> List<T> list(Connection connection, String sql, RowReader<T> reader, @Nullable Object... values)
+            throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement(sql)) {
+            fill(statement, values);
+            List<T> rows = new ArrayList<>();
+            try (ResultSet row = statement.executeQuery()) {
+                while (row.next()) {
+                    rows.add(reader.read(row));
+                }
+            }
+            return rows;
+        }
+    }
+
+    /** How many rows it changed. */
+    public static int update(Connection connection, String sql, @Nullable Object... values) throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement(sql)) {
+            fill(statement, values);
+            return statement.executeUpdate();
+        }
+    }
+
+    /** The first of {@value #IDS} numbers that nobody else gets. */
+    public static long nextIds(Connection connection, String sequence) throws SQLException {
+        boolean postgres = connection.getMetaData().getDatabaseProductName().startsWith("Postgre");
+        return list(
+                        connection,
+                        postgres ? "select nextval('" + sequence + "')" : "call next value for " + sequence,
+                        row -> row.getLong(1))
+                .get(0);
+    }
+
+    /** Puts values in place; moments go as UTC. */
+    public static void fill(PreparedStatement statement, @Nullable Object... values) throws SQLException {
+        for (int i = 0; i < values.length; i++) {
+            Object value = values[i];
+            statement.setObject(i + 1, value instanceof Instant moment ? moment.atOffset(ZoneOffset.UTC) : value);
+        }
+    }
+
+    public static @Nullable Instant instant(ResultSet row, String column) throws SQLException {
+        OffsetDateTime moment = row.getObject(column, OffsetDateTime.class);
+        return moment == null ? null : moment.toInstant();
+    }
+
+    /** A moment of a column that is never empty. */
+    public static Instant moment(ResultSet row, String column) throws SQLException {
+        return row.getObject(column, OffsetDateTime.class).toInstant();
+    }
+}

@@ -1,0 +1,5 @@
+/** Calendar: the visits of a depot as iCalendar (RFC 5545). */
+@NullMarked
+package dev.injectorplanner.reports.calendar;
+
+import org.jspecify.annotations.NullMarked;
