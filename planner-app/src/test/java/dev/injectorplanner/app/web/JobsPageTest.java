@@ -82,7 +82,8 @@ class JobsPageTest {
         for (int i = 0; i < 2; i++) {
             HttpResponse<String> answer = run(address, "nightly-plan", "North", due);
             assertThat(answer.statusCode()).isEqualTo(303);
-            assertThat(answer.headers().firstValue("Location")).hasValueSatisfying(to -> assertThat(to).endsWith("/jobs"));
+            assertThat(answer.headers().firstValue("Location"))
+                    .hasValueSatisfying(to -> assertThat(to).endsWith("/jobs"));
         }
         JobRun run = ended(app, "nightly-plan", due);
         assertThat(run.outcome()).as(run.error()).isEqualTo(RunOutcome.DONE);
@@ -110,7 +111,9 @@ class JobsPageTest {
         assertThat(run(address, "nightly-plan", "", due).body()).contains("is missing");
         assertThat(run(address, "backup", "", due.plusSeconds(900)).body()).contains("is no moment that has come");
         HttpResponse<String> none = client.send(
-                HttpRequest.newBuilder(address.resolve("/%3Cb%3E")).header("Accept", "text/html").build(),
+                HttpRequest.newBuilder(address.resolve("/%3Cb%3E"))
+                        .header("Accept", "text/html")
+                        .build(),
                 BodyHandlers.ofString());
         assertThat(none.statusCode()).isEqualTo(404);
         assertThat(none.body()).contains("There is no such page").doesNotContain("<b>", "Exception");
@@ -120,9 +123,11 @@ class JobsPageTest {
     void other_sites_and_borrowed_names_are_refused(URI address, RunningApp app) throws Exception {
         Instant due = Instant.now().minusSeconds(1);
         int before = runs(app).size();
-        assertThat(run(address, "backup", "", due, "Origin", "http://elsewhere.example").statusCode())
+        assertThat(run(address, "backup", "", due, "Origin", "http://elsewhere.example")
+                        .statusCode())
                 .isEqualTo(403);
-        assertThat(run(address, "backup", "", due, "Sec-Fetch-Site", "cross-site").statusCode())
+        assertThat(run(address, "backup", "", due, "Sec-Fetch-Site", "cross-site")
+                        .statusCode())
                 .isEqualTo(403);
         assertThat(runs(app)).hasSize(before);
         assertThat(withHost(address, "elsewhere.example")).isEqualTo(403);
