@@ -46,6 +46,10 @@ class JobsCommandTest {
     }
 
     private Ran run(String... args) {
+        return runAt(folder, args);
+    }
+
+    private static Ran runAt(Path data, String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
@@ -53,7 +57,7 @@ class JobsCommandTest {
         String[] all = new String[args.length + 2];
         System.arraycopy(args, 0, all, 0, args.length);
         all[args.length] = "--data";
-        all[args.length + 1] = folder.toString();
+        all[args.length + 1] = data.toString();
         int exit = PlannerCommand.run(all);
         return new Ran(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
@@ -118,6 +122,16 @@ class JobsCommandTest {
             });
         }
         assertThat(run("serve", "--port", "70000").err()).contains("--port 70000: is no port. Mend: ");
+    }
+
+    @Test
+    void serve_says_that_the_store_cannot_be_opened() throws Exception {
+        Path file = java.nio.file.Files.writeString(folder.resolve("notes.txt"), "notes");
+        Ran ran = runAt(file, "serve", "--port", "0");
+        assertThat(ran.exit()).isEqualTo(1);
+        assertThat(ran.err())
+                .contains("notes.txt is no folder and cannot become one. Mend: choose another with --data.")
+                .doesNotContain("Exception");
     }
 
     @Test
