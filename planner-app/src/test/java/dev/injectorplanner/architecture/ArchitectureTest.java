@@ -12,6 +12,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import dev.injectorplanner.app.planted.AppWithFramework;
+import dev.injectorplanner.app.planted.AppWithQuartz;
 import dev.injectorplanner.core.planted.CoreWithClock;
 import dev.injectorplanner.core.planted.CoreWithFile;
 import dev.injectorplanner.core.planted.CoreWithLibrary;
@@ -111,6 +112,14 @@ class ArchitectureTest {
             .resideInAPackage("org.springframework..")
             .because("commands answer without a web framework");
 
+    private static final ArchRule QUARTZ_STAYS_IN_ITS_ROOM = noClasses()
+            .that()
+            .resideOutsideOfPackage("dev.injectorplanner.app.jobs.quartz..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.quartz..")
+            .because("the frame of jobs runs without it");
+
     static Stream<Arguments> rules() {
         return Stream.of(
                 Arguments.of(CORE_KNOWS_NO_FRAMEWORK, CoreWithLibrary.class),
@@ -119,7 +128,8 @@ class ArchitectureTest {
                 Arguments.of(CORE_HAS_NO_LUCK, CoreWithLuck.class),
                 Arguments.of(IMPORTS_KNOW_NO_DATABASE, ImportsWithDatabase.class),
                 Arguments.of(REPORTS_KNOW_THE_ENGINE_ONLY, ReportsWithImports.class),
-                Arguments.of(SPRING_STAYS_OUTSIDE, AppWithFramework.class));
+                Arguments.of(SPRING_STAYS_OUTSIDE, AppWithFramework.class),
+                Arguments.of(QUARTZ_STAYS_IN_ITS_ROOM, AppWithQuartz.class));
     }
 
     @ParameterizedTest

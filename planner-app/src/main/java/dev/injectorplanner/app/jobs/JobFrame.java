@@ -148,9 +148,7 @@ public final class JobFrame implements AutoCloseable {
     private void beat() {
         active.forEach((key, attempt) -> {
             try {
-                if (!runs.keep(key, attempt) && active.containsKey(key)) {
-                    LOG.warn("The lease of the {} is lost", key);
-                }
+                runs.keep(key, attempt); // where it is lost, the end of the run will find out
             } catch (RuntimeException e) {
                 LOG.warn("The lease of the {} cannot be kept up: {}", key, e.getMessage());
             }

@@ -1,10 +1,8 @@
 package dev.injectorplanner.app.planted;
 
-import org.springframework.planted.StandIn;
+import org.springframework.context.ApplicationContext;
 
-/** Breaks a rule on purpose: knows the web framework where it may not. */
+/** Breaks a rule on purpose. */
 public final class AppWithFramework {
-    StandIn bean() {
-        return new StandIn();
-    }
+    ApplicationContext context;
 }

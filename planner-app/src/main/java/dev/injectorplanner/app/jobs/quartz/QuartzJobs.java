@@ -107,7 +107,8 @@ public final class QuartzJobs implements AutoCloseable {
         try {
             scheduler.standby();
             Instant end = Instant.now().plus(patience);
-            while (frame.active() > 0 && Instant.now().isBefore(end)) {
+            while (!scheduler.getCurrentlyExecutingJobs().isEmpty()
+                    && Instant.now().isBefore(end)) {
                 Thread.sleep(50);
             }
             if (frame.active() > 0) {

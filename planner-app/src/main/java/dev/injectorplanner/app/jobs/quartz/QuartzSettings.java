@@ -28,6 +28,8 @@ public record QuartzSettings(int threads, Duration checkIn, Duration patience) {
         set.put("org.quartz.scheduler.instanceName", "planner");
         set.put("org.quartz.scheduler.instanceId", "AUTO");
         set.put("org.quartz.scheduler.skipUpdateCheck", "true");
+        // as often an idle node looks for work that another put there
+        set.put("org.quartz.scheduler.idleWaitTime", String.valueOf(checkIn.toMillis()));
         set.put("org.quartz.scheduler.interruptJobsOnShutdown", "false");
         set.put("org.quartz.threadPool.class", "org.quartz.simpl.SimpleThreadPool");
         set.put("org.quartz.threadPool.threadCount", String.valueOf(threads + 1)); // one for the upkeep

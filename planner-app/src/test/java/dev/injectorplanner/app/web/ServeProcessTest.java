@@ -1,0 +1,68 @@
+package dev.injectorplanner.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.injectorplanner.app.Main;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The program itself, started and told to stop. */
+@DisabledOnOs(value = OS.WINDOWS, disabledReason = "has no SIGTERM: a stop there is a kill")
+class ServeProcessTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    @Timeout(120)
+    void a_stop_closes_pages_jobs_and_store() throws Exception {
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Main.class.getName(),
+                        "serve",
+                        "--port",
+                        "0",
+                        "--data",
+                        folder.resolve("data").toString())
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        try {
+            String ready = process.inputReader().readLine();
+            assertThat(ready).startsWith("Ready on http://127.0.0.1:");
+            URI address = URI.create(ready.split(" ")[2]);
+            assertThat(HttpClient.newHttpClient()
+                            .send(
+                                    HttpRequest.newBuilder(address.resolve("/actuator/health"))
+                                            .build(),
+                                    BodyHandlers.ofString())
+                            .body())
+                    .isEqualTo("{\"status\":\"UP\"}");
+            assertThat(modified()).isEqualTo("modified=yes");
+            process.destroy(); // SIGTERM
+            assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
+            assertThat(process.exitValue()).isEqualTo(143); // 128 + SIGTERM
+            assertThat(modified()).isEqualTo("modified=no");
+        } finally {
+            process.toHandle().destroyForcibly();
+        }
+    }
+
+    /** How HSQLDB marks a store that is open, or was not closed. */
+    private String modified() throws Exception {
+        return Files.readAllLines(folder.resolve("data/planner.properties")).stream()
+                .filter(line -> line.startsWith("modified="))
+                .findFirst()
+                .orElseThrow();
+    }
+}
