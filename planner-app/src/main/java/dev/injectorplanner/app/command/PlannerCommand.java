@@ -30,6 +30,8 @@ import picocli.CommandLine.TypeConversionException;
             LoadCommand.class,
             CheckCommand.class,
             PlanCommand.class,
+            HoldCommand.class,
+            AnnounceCommand.class,
             AdviseCommand.class,
             SheetsCommand.class,
             LifeCommand.class,

@@ -21,7 +21,7 @@ final class JobTasks {
     static JobRegistry of(Application application, JobsSettings settings) {
         DataSource pool = application.store().dataSource();
         Planning planning = application.planning();
-        PlanKeeper keeper = PlanKeeper.NONE;
+        PlanKeeper keeper = (runKey, depot, at, planned) -> application.plans().keep(runKey, depot, at, planned.plan());
         JobRegistry.Builder registry = JobRegistry.builder()
                 .add(JobKind.NIGHTLY_PLAN, new NightlyPlan(planning, keeper))
                 .add(JobKind.SWEEP, new Sweep(planning, keeper, new NewRecords(pool)))
