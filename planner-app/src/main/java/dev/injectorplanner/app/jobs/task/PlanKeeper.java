@@ -6,9 +6,6 @@ import java.time.Instant;
 /** Keeps the plans that jobs make. */
 @FunctionalInterface
 public interface PlanKeeper {
-    /** Looks at plans and keeps none. */
-    PlanKeeper NONE = (runKey, depot, at, planned) -> {};
-
     /**
      * Keeps a plan. A run may come twice after a crash: the same key twice must leave one plan.
      *

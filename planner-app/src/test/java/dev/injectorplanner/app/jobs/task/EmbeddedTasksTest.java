@@ -2,6 +2,7 @@ package dev.injectorplanner.app.jobs.task;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.demo.FleetFiles;
 import dev.injectorplanner.app.intake.Intake;
 import dev.injectorplanner.app.intake.LoadListener;
@@ -22,9 +23,6 @@ import dev.injectorplanner.app.store.OneOfEach;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.core.fleet.Reading;
-import dev.injectorplanner.core.plan.Planner;
-import dev.injectorplanner.core.schedule.exact.ExactScheduler;
-import dev.injectorplanner.core.schedule.exact.SearchLimits;
 import dev.injectorplanner.imports.TableWriter;
 import dev.injectorplanner.imports.Tables;
 import java.io.InputStream;
@@ -56,8 +54,9 @@ class EmbeddedTasksTest {
 
     @BeforeEach
     void fill() throws Exception {
-        store = Store.open(StoreSettings.embedded(folder.resolve("data")));
-        planning = new Planning(store, new Planner(new ExactScheduler(SearchLimits.USUAL)));
+        Application application = Application.open(StoreSettings.embedded(folder.resolve("data")));
+        store = application.store();
+        planning = application.planning();
         load(FleetFiles.write(OneOfEach.fleet(), Files.createDirectories(folder.resolve("files"))));
     }
 
