@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.wiring;
 
 import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.alert.Alerts;
 import dev.injectorplanner.app.jobs.DepotZones;
 import dev.injectorplanner.app.jobs.FailedJob;
 import dev.injectorplanner.app.jobs.JobFrame;
@@ -13,8 +14,6 @@ import java.lang.management.ManagementFactory;
 import java.time.InstantSource;
 import java.util.UUID;
 import java.util.function.Consumer;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 
 /**
  * The jobs of one process, put together.
@@ -26,11 +25,10 @@ import org.slf4j.LoggerFactory;
  */
 public record JobParts(JobFrame frame, JobTimes times, DepotZones zones, JobsSettings settings)
         implements AutoCloseable {
-    private static final Logger LOG = LoggerFactory.getLogger(JobParts.class);
-
-    /** The jobs of an application with their real tasks; a run that is given up is an error in the log. */
+    /** The jobs of an application with their real tasks; a run that is given up is an alert to the administrator. */
     public static JobParts of(Application application, JobsSettings settings) {
-        return of(application.store(), JobTasks.of(application, settings), JobParts::log, settings);
+        AlertedJobs alerted = new AlertedJobs(new Alerts(application.store().dataSource()), InstantSource.system());
+        return of(application.store(), JobTasks.of(application, settings, alerted), alerted, settings);
     }
 
     /** The same with other tasks, and another one to be told. */
@@ -55,14 +53,6 @@ public record JobParts(JobFrame frame, JobTimes times, DepotZones zones, JobsSet
     private static String node() {
         return ManagementFactory.getRuntimeMXBean().getName() + "/"
                 + UUID.randomUUID().toString().substring(0, 8);
-    }
-
-    private static void log(FailedJob failed) {
-        LOG.error(
-                "Someone has to look: the {} failed {} times and is given up: {}",
-                failed.key(),
-                failed.attempts(),
-                failed.error());
     }
 
     @Override

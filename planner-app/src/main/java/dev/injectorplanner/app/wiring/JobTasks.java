@@ -1,36 +1,105 @@
 package dev.injectorplanner.app.wiring;
 
 import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.alert.Alerts;
+import dev.injectorplanner.app.digest.Digests;
+import dev.injectorplanner.app.drop.DropFolder;
+import dev.injectorplanner.app.drop.DropSettings;
 import dev.injectorplanner.app.jobs.JobKind;
 import dev.injectorplanner.app.jobs.JobRegistry;
+import dev.injectorplanner.app.jobs.JobTask;
 import dev.injectorplanner.app.jobs.task.Backup;
+import dev.injectorplanner.app.jobs.task.DropPass;
+import dev.injectorplanner.app.jobs.task.InForce;
+import dev.injectorplanner.app.jobs.task.LetterJobs;
 import dev.injectorplanner.app.jobs.task.LifeRefit;
+import dev.injectorplanner.app.jobs.task.MailOut;
 import dev.injectorplanner.app.jobs.task.NewRecords;
 import dev.injectorplanner.app.jobs.task.NightlyPlan;
 import dev.injectorplanner.app.jobs.task.PlanKeeper;
 import dev.injectorplanner.app.jobs.task.RefittedLives;
 import dev.injectorplanner.app.jobs.task.Sweep;
+import dev.injectorplanner.app.mail.MailSending;
+import dev.injectorplanner.app.mail.MailSettings;
+import dev.injectorplanner.app.mail.Outbox;
 import dev.injectorplanner.app.planning.Planning;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.util.UUID;
 import javax.sql.DataSource;
 
 /** Which job does what: the one place where a job gets its task. */
 final class JobTasks {
-    private JobTasks() {}
+    private final Application application;
+    private final JobsSettings settings;
+    private final DataSource pool;
+    private final AlertedJobs alerted;
+    private final JobRegistry.Builder registry = JobRegistry.builder();
 
-    static JobRegistry of(Application application, JobsSettings settings) {
-        DataSource pool = application.store().dataSource();
+    private JobTasks(Application application, JobsSettings settings, AlertedJobs alerted) {
+        this.application = application;
+        this.settings = settings;
+        this.pool = application.store().dataSource();
+        this.alerted = alerted;
+    }
+
+    static JobRegistry of(Application application, JobsSettings settings, AlertedJobs alerted) {
+        JobTasks tasks = new JobTasks(application, settings, alerted);
+        tasks.planning();
+        tasks.letters();
+        tasks.files();
+        return tasks.registry.build();
+    }
+
+    private void add(JobKind kind, JobTask task) {
+        registry.add(kind, alerted.watched(task));
+    }
+
+    /** A plan that a job keeps raises, plans and clears alerts. */
+    private void planning() {
+        Alerts alerts = alerted.alerts();
         Planning planning = application.planning();
-        PlanKeeper keeper = (runKey, depot, at, planned) -> application.plans().keep(runKey, depot, at, planned.plan());
-        JobRegistry.Builder registry = JobRegistry.builder()
-                .add(JobKind.NIGHTLY_PLAN, new NightlyPlan(planning, keeper))
-                .add(JobKind.SWEEP, new Sweep(planning, keeper, new NewRecords(pool)))
-                .add(JobKind.LIFE_REFIT, new LifeRefit(planning, new RefittedLives(pool)));
+        PlanKeeper keeper = (runKey, depot, at, planned) -> {
+            application.plans().keep(runKey, depot, at, planned.plan());
+            alerts.update(planned, at);
+        };
+        Digests digests = new Digests(pool);
+        JobTask nightly = new NightlyPlan(planning, keeper);
+        add(JobKind.NIGHTLY_PLAN, context -> {
+            var result = nightly.run(context);
+            digests.daily(context.key().depot(), context.key().due());
+            return result;
+        });
+        add(JobKind.SWEEP, new Sweep(planning, keeper, new NewRecords(pool)));
+        add(JobKind.LIFE_REFIT, new LifeRefit(planning, new RefittedLives(pool)));
+    }
+
+    private void letters() {
+        Digests digests = new Digests(pool);
+        LetterJobs letters = new LetterJobs(
+                new InForce(application.planning(), application.plans()), digests, application.announcing());
+        add(JobKind.WORK_LIST, letters.workList());
+        add(JobKind.ORDER_LIST, letters.orderList());
+        add(JobKind.DEADLINES, letters.deadlines());
+        MailSettings.find(System.getenv())
+                .ifPresent(mail -> add(
+                        JobKind.MAIL_OUT,
+                        new MailOut(digests, new MailSending(new Outbox(pool), mail, Clock.systemUTC()))));
+    }
+
+    private void files() {
+        settings.dropFolder()
+                .ifPresent(folder -> add(
+                        JobKind.DROP_FOLDER,
+                        new DropPass(new DropFolder(
+                                application.intake(),
+                                DropSettings.standard(folder),
+                                "node-" + UUID.randomUUID(),
+                                Clock.systemUTC()))));
         // A PostgreSQL database has its own tools and its own administrator for copies.
         application.store().findFolder().ifPresent(store -> {
             Path folder = settings.backupFolder().orElse(store.resolveSibling(store.getFileName() + "-backup"));
-            registry.add(JobKind.BACKUP, new Backup(pool, folder, settings.backupKeep()));
+            add(JobKind.BACKUP, new Backup(pool, folder, settings.backupKeep()));
         });
-        return registry.build();
     }
 }

@@ -15,14 +15,17 @@ import java.util.TreeSet;
  * @param lease how long a silent node keeps a run, 5 s to 10 min
  * @param backupFolder where copies of the store go; empty: beside the store's folder
  * @param backupKeep how many copies stay, 1 to 1,000
+ * @param dropFolder where files are put to be loaded; empty: nowhere
  */
-public record JobsSettings(QuartzSettings quartz, Duration lease, Optional<Path> backupFolder, int backupKeep) {
+public record JobsSettings(
+        QuartzSettings quartz, Duration lease, Optional<Path> backupFolder, int backupKeep, Optional<Path> dropFolder) {
     /** Names of the settings, in words that a file may use. */
     public enum Name {
         THREADS("jobs.threads", "2", "jobs at a time in this process"),
         LEASE("jobs.lease-seconds", "20", "how long a silent node keeps a run before another takes it over"),
         STOP("jobs.stop-seconds", "20", "how long a stop waits for jobs under way"),
         BACKUP_FOLDER("backup.folder", "store's folder + -backup", "where copies of the embedded store go"),
+        DROP_FOLDER("drop.folder", "none", "where files are put to be loaded"),
         BACKUP_KEEP("backup.keep", "7", "how many copies stay");
 
         private final String key;
@@ -72,7 +75,8 @@ public record JobsSettings(QuartzSettings quartz, Duration lease, Optional<Path>
                         number(settings, Name.THREADS), CHECK_IN, Duration.ofSeconds(number(settings, Name.STOP))),
                 Duration.ofSeconds(number(settings, Name.LEASE)),
                 settings.find(Name.BACKUP_FOLDER.key).map(Path::of),
-                number(settings, Name.BACKUP_KEEP));
+                number(settings, Name.BACKUP_KEEP),
+                settings.find(Name.DROP_FOLDER.key).map(Path::of));
     }
 
     private static int number(Settings settings, Name name) {

@@ -24,7 +24,8 @@ final class TestNode {
                 new QuartzSettings(3, Duration.ofSeconds(1), Duration.ofSeconds(5)),
                 Duration.ofSeconds(5),
                 Optional.empty(),
-                1);
+                1,
+                Optional.empty());
     }
 
     public static void main(String[] args) throws Exception {

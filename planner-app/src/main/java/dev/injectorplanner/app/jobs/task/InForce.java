@@ -1,0 +1,22 @@
+package dev.injectorplanner.app.jobs.task;
+
+import dev.injectorplanner.app.planning.Planning;
+import dev.injectorplanner.app.planning.Planning.Planned;
+import dev.injectorplanner.app.plans.KeptPlans;
+import java.util.Optional;
+
+/** The plans in force with the fleet they are of: what letters speak of. */
+public final class InForce {
+    private final Planning planning;
+    private final KeptPlans plans;
+
+    public InForce(Planning planning, KeptPlans plans) {
+        this.planning = planning;
+        this.plans = plans;
+    }
+
+    /** A depot's plan in force with its trucks as they are now; empty where none was kept yet. */
+    Optional<Planned> find(String depot) {
+        return plans.findInForce(depot).map(kept -> new Planned(planning.fleet(depot), kept.plan()));
+    }
+}
