@@ -48,8 +48,9 @@ record Learned(
         FleetRisk risk = FleetRisk.of(index, usage, ages, rules::over, today);
         UnseenLimit unseen = UnseenLimit.of(policy.unseenFailureLimit());
         LocalDate until = IsoWeek.of(today).plus(policy.weeks() - 1).sunday();
-        List<DueFinding> findings = new DueFindings(index, rules, usage, risk, unseen).find(ages, today, until);
-        ReplacementCosts costs = new ReplacementCosts(index, risk.lives());
+        List<DueFinding> findings =
+                new DueFindings(index, rules, usage, risk, unseen, policy.safety()).find(ages, today, until);
+        ReplacementCosts costs = new ReplacementCosts(index, risk.lives(), policy.setUpShareHours());
         return new Learned(index, today, policy, rules, usage, ages, risk, costs, unseen, findings);
     }
 

@@ -9,16 +9,12 @@ import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.risk.ExpectedFailures;
 import dev.injectorplanner.core.risk.FamilyInspection;
 import dev.injectorplanner.core.risk.FleetRisk;
-import dev.injectorplanner.core.schedule.CapacityCalendar;
-import dev.injectorplanner.core.schedule.Schedule;
-import dev.injectorplanner.core.schedule.ScheduleChecker;
-import dev.injectorplanner.core.schedule.ScheduleRequest;
+import dev.injectorplanner.core.schedule.ExtraCapacity;
 import dev.injectorplanner.core.schedule.VisitScheduler;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.core.warranty.WarrantyClaims;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -61,34 +57,36 @@ public final class Planner {
      */
     public Plan plan(
             FleetSnapshot fleet, Policy policy, LocalDate today, Holds holds, @Nullable FailureForecast otherForecast) {
-        Learned learned = Learned.of(fleet, policy, today);
-        CapacityCalendar calendar = new CapacityCalendar(learned.index(), today, policy.weeks());
-        Map<String, TruckCase> cases = new CaseBuilder(learned, calendar, holds).casesOf(fleet, learned.findings());
-        ScheduleRequest request = request(policy, calendar, cases);
-        Schedule schedule = checked(request, scheduler.schedule(request));
-        VisitTeller teller = new VisitTeller(learned.risk(), learned.firstWeek());
-        Outcome outcome = new Outcome(learned.index(), learned.firstWeek(), cases, request, schedule, teller);
-        List<Visit> visits = outcome.visits();
+        PreparedFleet prepared = prepare(fleet, policy, today);
+        return tell(prepared.tryOut(scheduler, holds, List.of()), otherForecast);
+    }
+
+    /** Learns a fleet and prices its visits, for plans within several holds and capacities. */
+    public PreparedFleet prepare(FleetSnapshot fleet, Policy policy, LocalDate today) {
+        return new PreparedFleet(Learned.of(fleet, policy, today));
+    }
+
+    /** As {@link PreparedFleet#tryOut}, with this planner's scheduler. */
+    public PreparedFleet.Trial tryOut(PreparedFleet fleet, Holds holds, List<ExtraCapacity> extra) {
+        return fleet.tryOut(scheduler, holds, extra);
+    }
+
+    /** The whole plan of a schedule that was tried out. */
+    public Plan tell(PreparedFleet.Trial trial) {
+        return tell(trial, null);
+    }
+
+    private static Plan tell(PreparedFleet.Trial trial, @Nullable FailureForecast otherForecast) {
+        Draft draft = trial.draft;
+        Outcome outcome = new Outcome(draft);
         FailureForecast forecast = otherForecast != null
                 ? otherForecast
-                : new UnplannedChances(learned.risk().risks(), visits);
-        return assembled(learned, schedule, outcome, new DayLayout(learned, calendar).of(visits), forecast);
+                : new UnplannedChances(draft.learned().risk().risks(), outcome.visits());
+        return assembled(draft, outcome, forecast);
     }
 
-    private static ScheduleRequest request(Policy policy, CapacityCalendar calendar, Map<String, TruckCase> cases) {
-        return new ScheduleRequest(
-                policy.weeks(),
-                cases.values().stream()
-                        .filter(each ->
-                                each.options().hasWish() || !each.visits().isEmpty())
-                        .map(TruckCase::options)
-                        .toList(),
-                calendar.depotCapacity(),
-                calendar.groupCapacity());
-    }
-
-    private static Plan assembled(
-            Learned learned, Schedule schedule, Outcome outcome, List<DepotDays> days, FailureForecast forecast) {
+    private static Plan assembled(Draft draft, Outcome outcome, FailureForecast forecast) {
+        Learned learned = draft.learned();
         FleetIndex index = learned.index();
         LocalDate today = learned.today();
         List<Visit> visits = outcome.visits();
@@ -109,7 +107,7 @@ public final class Planner {
                 today,
                 learned.firstWeek(),
                 policy.weeks(),
-                PlanCost.of(schedule),
+                PlanCost.of(draft.schedule(), new BrokenWishes(draft).list()),
                 learned.ages(),
                 risk.risks(),
                 risk.lives().lives(),
@@ -120,20 +118,12 @@ public final class Planner {
                 visits,
                 outcome.reasons(),
                 outcome.unplanned(),
-                days,
+                new DayLayout(learned, draft.calendar()).of(visits),
                 outcome.loads(),
                 parts,
                 CoresOwed.of(index, today),
                 WarrantyClaims.of(index, today),
                 CoolantPlan.of(index, visits, policy.coolant()),
                 assumptions);
-    }
-
-    private static Schedule checked(ScheduleRequest request, Schedule schedule) {
-        List<String> violations = ScheduleChecker.listViolations(request, schedule);
-        if (!violations.isEmpty()) {
-            throw new IllegalStateException("the schedule breaks its limits: " + String.join("; ", violations));
-        }
-        return schedule;
     }
 }
