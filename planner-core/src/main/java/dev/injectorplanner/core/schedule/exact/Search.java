@@ -67,6 +67,12 @@ final class Search {
         Assignment filled = best.copy();
         filled.fill();
         offer(filled);
+        if (problem.groupDays.length > 0) {
+            byGroups();
+        }
+        if (enough()) {
+            return new Result(best, bound, Schedule.Stop.PROVEN);
+        }
         BoundSearch search = new BoundSearch(problem, relaxation, Scope.whole(problem), StartPrices.of(problem));
         findBound(search);
         Multipliers at = search.best();
@@ -81,6 +87,13 @@ final class Search {
         }
         Schedule.Stop stop = enough() ? Schedule.Stop.PROVEN : clock ? Schedule.Stop.CLOCK : Schedule.Stop.WORK_LIMIT;
         return new Result(best, bound, stop);
+    }
+
+    private void byGroups() {
+        GroupBound groups = new GroupBound(problem, (int) (limits.seed() & 0xFFFF), secondsLeft).solve(workers);
+        otherWork += (long) (groups.work() * STEPS_PER_WORK);
+        raise(groups.bound());
+        offer(groups.schedule(best));
     }
 
     private void findBound(BoundSearch search) {
