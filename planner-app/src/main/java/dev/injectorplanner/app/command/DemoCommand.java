@@ -17,6 +17,7 @@ import dev.injectorplanner.core.plan.Policy;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,7 +60,8 @@ final class DemoCommand implements Callable<Integer> {
         Planned planned;
         try (Application application = Application.open(StoreSettings.embedded(folder.data()))) {
             reports = application.intake().load(files, LoadSettings.of(Mode.GOOD_ROWS), LoadProgress.here(json));
-            planned = application.planning().plan(DemoFleet.TODAY, Policy.standard(), null);
+            planned =
+                    application.planning().planAndKeep("demo", Instant.now(), DemoFleet.TODAY, Policy.standard(), null);
         }
         List<Path> sheets = new Sheets(folder.sheets()).write(planned, Reader.all());
         PrintWriter out = spec.commandLine().getOut();

@@ -28,6 +28,8 @@ import picocli.CommandLine.TypeConversionException;
             LoadCommand.class,
             CheckCommand.class,
             PlanCommand.class,
+            HoldCommand.class,
+            AnnounceCommand.class,
             AdviseCommand.class,
             SheetsCommand.class,
             LifeCommand.class,

@@ -1,5 +1,7 @@
 package dev.injectorplanner.app.planning;
 
+import dev.injectorplanner.app.holds.HoldBook;
+import dev.injectorplanner.app.plans.KeptPlans;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
@@ -10,6 +12,7 @@ import dev.injectorplanner.core.plan.Holds;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -20,25 +23,43 @@ import org.jspecify.annotations.Nullable;
 public final class Planning {
     private final Store store;
     private final Planner planner;
+    private final HoldBook holds;
+    private final KeptPlans plans;
 
-    public Planning(Store store, Planner planner) {
+    public Planning(Store store, Planner planner, HoldBook holds, KeptPlans plans) {
         this.store = store;
         this.planner = planner;
+        this.holds = holds;
+        this.plans = plans;
     }
 
     /** A plan and the fleet it was made for. */
     public record Planned(FleetSnapshot fleet, Plan plan) {}
 
     /**
-     * Plans one depot, or all, within what the manager holds.
+     * Plans one depot, or all, within what the manager holds and what is tried on top of it.
      *
      * @param depot the depot, or null for all
+     * @param tried pins and refusals to try; they go before stored ones of the same truck
      * @throws NothingToPlanException where there is no such depot, naming those there are, or no truck
      */
-    public Planned plan(LocalDate today, Policy policy, @Nullable String depot, Holds holds) {
+    public Planned plan(LocalDate today, Policy policy, @Nullable String depot, Holds tried) {
         FleetSnapshot fleet = fleet(depot);
-        check(fleet, policy, today, holds);
-        return new Planned(fleet, planner.plan(fleet, policy, today, holds));
+        check(fleet, policy, today, tried);
+        Holds all = StoredAndTried.of(holds.holds(depot, IsoWeek.of(today)), tried)
+                .within(IsoWeek.of(today).plus(policy.weeks() - 1));
+        return new Planned(fleet, planner.plan(fleet, policy, today, all));
+    }
+
+    /**
+     * Plans within what the manager holds, and keeps the plan: it is in force from then on.
+     *
+     * @param runKey names the run; a plan is kept once under it
+     */
+    public Planned planAndKeep(String runKey, Instant at, LocalDate today, Policy policy, @Nullable String depot) {
+        Planned planned = plan(today, policy, depot);
+        plans.keep(runKey, depot, at, planned.plan());
+        return planned;
     }
 
     private static void check(FleetSnapshot fleet, Policy policy, LocalDate today, Holds holds) {
@@ -62,7 +83,7 @@ public final class Planning {
         });
     }
 
-    /** The same with nothing held. */
+    /** The same with nothing tried. */
     public Planned plan(LocalDate today, Policy policy, @Nullable String depot) {
         return plan(today, policy, depot, Holds.none());
     }

@@ -5,9 +5,12 @@ import dev.injectorplanner.core.fleet.FleetSnapshot;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.sql.DataSource;
 import org.hibernate.SessionFactory;
+import org.hibernate.StatelessSession;
 
 /** The open store: one pool, a schema at its newest version, and Hibernate on top. */
 public final class Store implements AutoCloseable {
@@ -28,11 +31,25 @@ public final class Store implements AutoCloseable {
      *     program
      */
     public static Store open(StoreSettings settings) {
-        return StoreOpening.open(settings);
+        return open(settings, List.of());
+    }
+
+    /**
+     * As above, with the entities of subjects that keep their own tables.
+     *
+     * @param entities their classes
+     */
+    public static Store open(StoreSettings settings, List<Class<?>> entities) {
+        return StoreOpening.open(settings, entities);
     }
 
     public DataSource dataSource() {
         return pool;
+    }
+
+    /** Does something in a transaction of its own: all of it is kept, or, where it throws, nothing. */
+    public <T> T inTransaction(Function<StatelessSession, T> work) {
+        return sessions.fromStatelessTransaction(work::apply);
     }
 
     /** The whole fleet. */

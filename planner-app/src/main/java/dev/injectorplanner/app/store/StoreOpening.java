@@ -9,6 +9,8 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.List;
+import java.util.Map;
 import java.util.Properties;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
@@ -21,7 +23,7 @@ import org.slf4j.LoggerFactory;
 /** Opens a store: pool, schema, Hibernate. */
 final class StoreOpening {
     /** Version of the newest migration; a test holds it against the files. */
-    static final int NEWEST = 1;
+    static final int NEWEST = 2;
 
     private static final int CONNECTIONS = 8;
     private static final int MOST_WAITS = 15;
@@ -30,7 +32,7 @@ final class StoreOpening {
 
     private StoreOpening() {}
 
-    static Store open(StoreSettings settings) {
+    static Store open(StoreSettings settings, List<Class<?>> entities) {
         checkFolder(settings);
         HikariDataSource pool = pool(settings);
         try {
@@ -43,9 +45,9 @@ final class StoreOpening {
             }
             boolean changed = version < NEWEST;
             if (changed) {
-                migrate(pool, settings.isPostgres() ? "postgresql" : "hsqldb");
+                migrate(pool, settings.isPostgres());
             }
-            return new Store(settings, pool, hibernate(pool, changed));
+            return new Store(settings, pool, hibernate(pool, changed, entities));
         } catch (RuntimeException e) {
             pool.close();
             throw e;
@@ -169,15 +171,18 @@ final class StoreOpening {
         }
     }
 
-    private static void migrate(DataSource pool, String vendor) {
+    private static void migrate(DataSource pool, boolean postgres) {
         Flyway.configure()
                 .dataSource(pool)
-                .locations("classpath:db/migration/common", "classpath:db/migration/" + vendor)
+                .locations(
+                        "classpath:db/migration/common",
+                        "classpath:db/migration/" + (postgres ? "postgresql" : "hsqldb"))
+                .placeholders(Map.of("bytes", postgres ? "bytea" : "varbinary(1000000000)"))
                 .load()
                 .migrate();
     }
 
-    private static SessionFactory hibernate(DataSource pool, boolean validate) {
+    private static SessionFactory hibernate(DataSource pool, boolean validate, List<Class<?>> entities) {
         Properties set = new Properties();
         set.put("hibernate.connection.datasource", pool);
         set.put(
@@ -192,6 +197,7 @@ final class StoreOpening {
         Configuration configuration = new Configuration();
         configuration.setProperties(set);
         StoredTables.ALL.forEach(table -> configuration.addAnnotatedClass(table.entity()));
+        entities.forEach(configuration::addAnnotatedClass);
         return configuration.buildSessionFactory();
     }
 }

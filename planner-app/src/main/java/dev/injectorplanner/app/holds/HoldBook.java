@@ -1,0 +1,190 @@
+package dev.injectorplanner.app.holds;
+
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.plan.Holds;
+import java.time.Instant;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.hibernate.StatelessSession;
+import org.jspecify.annotations.Nullable;
+
+/** Pins, refusals and announced visits, as stored. */
+public final class HoldBook {
+    private static final String OF_DEPOT = " (select t.truck from TruckRow t where t.depot = :depot)";
+
+    private final Store store;
+
+    public HoldBook(Store store) {
+        this.store = store;
+    }
+
+    /** Entities of this package's tables. */
+    public static List<Class<?>> entities() {
+        return List.of(HoldRow.class, AnnouncedVisitRow.class);
+    }
+
+    /**
+     * Holds a truck. A pin replaces its earlier pin and its refusal of that week; a refusal replaces a pin to that week,
+     * and keeping it out of all weeks every other hold.
+     *
+     * @throws InvalidValueException where the truck is not known
+     */
+    public void hold(Hold hold) {
+        store.inTransaction(session -> {
+            requireTruck(session, hold.truck());
+            switch (hold.kind()) {
+                case PIN -> release(session, hold.truck(), Set.of("pin", "never", String.valueOf(hold.week())));
+                case REFUSE -> releaseForRefusal(session, hold);
+            }
+            session.insert(HoldRow.of(hold));
+            return null;
+        });
+    }
+
+    private static void releaseForRefusal(StatelessSession session, Hold refusal) {
+        IsoWeek week = refusal.week();
+        if (week == null) {
+            delete(session, refusal.truck());
+            return;
+        }
+        release(session, refusal.truck(), Set.of(refusal.slot(), "never"));
+        session.createMutationQuery(
+                        "delete from HoldRow h where h.truck = :truck and h.slot = 'pin' and h.week = :week")
+                .setParameter("truck", refusal.truck())
+                .setParameter("week", week.toString())
+                .executeUpdate();
+    }
+
+    /**
+     * Takes back all holds of a truck.
+     *
+     * @return how many there were
+     * @throws InvalidValueException where the truck is not known
+     */
+    public int release(String truck) {
+        return store.inTransaction(session -> {
+            requireTruck(session, truck);
+            return delete(session, truck);
+        });
+    }
+
+    /** Every hold of a depot's trucks, or of all, by truck. */
+    public List<Hold> list(@Nullable String depot) {
+        return store.inTransaction(session -> holds(session, depot));
+    }
+
+    /**
+     * What is held in the plan of a depot, or of all. What lies before its first week is over and left out.
+     *
+     * @param firstWeek the plan's first week
+     */
+    public Holds holds(@Nullable String depot, IsoWeek firstWeek) {
+        return store.inTransaction(session -> {
+            Map<String, IsoWeek> pins = new HashMap<>();
+            Map<String, Set<IsoWeek>> refusals = new HashMap<>();
+            for (Hold hold : holds(session, depot)) {
+                IsoWeek week = hold.week();
+                if (week == null) {
+                    refusals.put(hold.truck(), Set.of());
+                } else if (week.compareTo(firstWeek) >= 0) {
+                    if (hold.kind() == Hold.Kind.PIN) {
+                        pins.put(hold.truck(), week);
+                    } else {
+                        refusals.computeIfAbsent(hold.truck(), truck -> new TreeSet<>())
+                                .add(week);
+                    }
+                }
+            }
+            Map<String, IsoWeek> announced = new HashMap<>();
+            announced(session, depot).stream()
+                    .filter(row -> row.week().compareTo(firstWeek) >= 0)
+                    .forEach(row -> announced.put(row.truck(), row.week()));
+            return new Holds(pins, refusals, announced);
+        });
+    }
+
+    /**
+     * Notes that visits were announced: from then on they move only if it pays more than the nuisance, and in the frozen
+     * weeks not at all.
+     *
+     * @param visits truck and week
+     * @return how many of them were not announced for that week before
+     */
+    public int announce(Map<String, IsoWeek> visits, Instant at, String by) {
+        return store.inTransaction(session -> {
+            Map<String, IsoWeek> there = new HashMap<>();
+            announced(session, null).forEach(row -> there.put(row.truck(), row.week()));
+            int added = 0;
+            for (Map.Entry<String, IsoWeek> visit : visits.entrySet()) {
+                AnnouncedVisitRow row = new AnnouncedVisitRow(visit.getKey(), visit.getValue(), at, by);
+                IsoWeek week = there.get(visit.getKey());
+                if (week == null) {
+                    session.insert(row);
+                } else if (!week.equals(visit.getValue())) {
+                    session.update(row);
+                }
+                added += visit.getValue().equals(week) ? 0 : 1;
+            }
+            return added;
+        });
+    }
+
+    /** Takes back that visits of these trucks were announced. */
+    public void withdraw(Collection<String> trucks) {
+        store.inTransaction(session -> {
+            trucks.forEach(
+                    truck -> session.createMutationQuery("delete from AnnouncedVisitRow a where a.truck = :truck")
+                            .setParameter("truck", truck)
+                            .executeUpdate());
+            return null;
+        });
+    }
+
+    private static void requireTruck(StatelessSession session, String truck) {
+        boolean known = !session.createSelectionQuery(
+                        "select t.truck from TruckRow t where t.truck = :truck", String.class)
+                .setParameter("truck", truck)
+                .getResultList()
+                .isEmpty();
+        if (!known) {
+            throw new InvalidValueException("truck", truck, "is not known", "check its name");
+        }
+    }
+
+    private static void release(StatelessSession session, String truck, Set<String> slots) {
+        session.createMutationQuery("delete from HoldRow h where h.truck = :truck and h.slot in (:slots)")
+                .setParameter("truck", truck)
+                .setParameterList("slots", slots)
+                .executeUpdate();
+    }
+
+    private static int delete(StatelessSession session, String truck) {
+        return session.createMutationQuery("delete from HoldRow h where h.truck = :truck")
+                .setParameter("truck", truck)
+                .executeUpdate();
+    }
+
+    private static List<Hold> holds(StatelessSession session, @Nullable String depot) {
+        String where = depot == null ? "" : " where h.truck in" + OF_DEPOT;
+        var query = session.createSelectionQuery("from HoldRow h" + where + " order by h.truck, h.slot", HoldRow.class);
+        if (depot != null) {
+            query.setParameter("depot", depot);
+        }
+        return query.getResultList().stream().map(HoldRow::hold).toList();
+    }
+
+    private static List<AnnouncedVisitRow> announced(StatelessSession session, @Nullable String depot) {
+        String where = depot == null ? "" : " where a.truck in" + OF_DEPOT;
+        var query = session.createSelectionQuery("from AnnouncedVisitRow a" + where, AnnouncedVisitRow.class);
+        if (depot != null) {
+            query.setParameter("depot", depot);
+        }
+        return query.getResultList();
+    }
+}

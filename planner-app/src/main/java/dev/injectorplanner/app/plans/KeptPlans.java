@@ -1,0 +1,145 @@
+package dev.injectorplanner.app.plans;
+
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.core.plan.Plan;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.hibernate.StatelessSession;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Plans that are kept. The newest of a depot, be it the depot's own or one of all depots, is in force. Earlier plans keep
+ * their visits; their documents go after a while.
+ */
+public final class KeptPlans {
+    /** Whole plans kept of a depot: a week of nights. */
+    private static final int DOCUMENTS = 7;
+
+    private final Store store;
+
+    public KeptPlans(Store store) {
+        this.store = store;
+    }
+
+    /** Entities of this package's tables. */
+    public static List<Class<?>> entities() {
+        return List.of(PlanRunRow.class, PlannedVisitRow.class);
+    }
+
+    /**
+     * Keeps a plan; it is in force from then on.
+     *
+     * @param runKey names the run that made it: what is kept under a key is kept once, a second time changes nothing
+     * @param depot the depot it plans, or null for all
+     * @return the number of the kept plan
+     */
+    public long keep(String runKey, @Nullable String depot, Instant at, Plan plan) {
+        return store.inTransaction(session -> {
+            Optional<Long> there = session
+                    .createSelectionQuery("select r.id from PlanRunRow r where r.runKey = :key", Long.class)
+                    .setParameter("key", runKey)
+                    .getResultList()
+                    .stream()
+                    .findFirst();
+            return there.orElseGet(() -> insert(session, PlanRunRow.of(runKey, depot, at, plan), plan));
+        });
+    }
+
+    private static long insert(StatelessSession session, PlanRunRow run, Plan plan) {
+        session.insert(run);
+        List<PlannedVisitRow> visits = plan.visits().stream()
+                .map(visit -> PlannedVisitRow.of(run.id(), plan, visit))
+                .toList();
+        if (!visits.isEmpty()) {
+            session.insertMultiple(visits);
+        }
+        letGoOfOldDocuments(session, run);
+        return run.id();
+    }
+
+    private static void letGoOfOldDocuments(StatelessSession session, PlanRunRow run) {
+        List<Long> newest = session.createSelectionQuery(
+                        "select r.id from PlanRunRow r where r.depotKey ="
+                                + " (select s.depotKey from PlanRunRow s where s.id = :run) order by r.id desc",
+                        Long.class)
+                .setParameter("run", run.id())
+                .setMaxResults(DOCUMENTS)
+                .getResultList();
+        session.createMutationQuery("update PlanRunRow r set r.document = null where r.document is not null"
+                        + " and r.depotKey = (select s.depotKey from PlanRunRow s where s.id = :run)"
+                        + " and r.id not in (:newest)")
+                .setParameter("run", run.id())
+                .setParameterList("newest", newest)
+                .executeUpdate();
+    }
+
+    /** The plan in force at a depot: the newest one of it or of all depots. */
+    public Optional<KeptPlan> findInForce(String depot) {
+        return store.inTransaction(session -> newestIds(session, depot, 1).stream()
+                .findFirst()
+                .map(id -> session.get(PlanRunRow.class, id).kept()));
+    }
+
+    /** The number of the plan in force at a depot: cheap to ask. */
+    public Optional<Long> findInForceId(String depot) {
+        return store.inTransaction(
+                session -> newestIds(session, depot, 1).stream().findFirst());
+    }
+
+    /** A kept plan whose document is still there. */
+    public Optional<KeptPlan> find(long id) {
+        return store.inTransaction(session -> session
+                .createSelectionQuery("from PlanRunRow r where r.id = :id and r.document is not null", PlanRunRow.class)
+                .setParameter("id", id)
+                .getResultList()
+                .stream()
+                .findFirst()
+                .map(PlanRunRow::kept));
+    }
+
+    /** A depot's plans that were kept before a moment, the newest last: their visits at that depot. */
+    public Optional<List<KeptVisit>> findVisitsBefore(String depot, Instant moment) {
+        return store.inTransaction(session -> session
+                .createSelectionQuery(
+                        "select r.id from PlanRunRow r where r.depotKey in (:keys) and r.keptAt < :moment"
+                                + " order by r.id desc",
+                        Long.class)
+                .setParameterList("keys", List.of(depot, PlanRunRow.ALL_DEPOTS))
+                .setParameter("moment", moment)
+                .setMaxResults(1)
+                .getResultList()
+                .stream()
+                .findFirst()
+                .map(id -> visits(session, id, depot)));
+    }
+
+    /** Visits of the plan in force at a depot, by week and truck; none where no plan was kept. */
+    public List<KeptVisit> listVisits(String depot) {
+        return store.inTransaction(session -> newestIds(session, depot, 1).stream()
+                .findFirst()
+                .map(id -> visits(session, id, depot))
+                .orElse(List.of()));
+    }
+
+    private static List<Long> newestIds(StatelessSession session, String depot, int most) {
+        return session.createSelectionQuery(
+                        "select r.id from PlanRunRow r where r.depotKey in (:keys) order by r.id desc", Long.class)
+                .setParameterList("keys", List.of(depot, PlanRunRow.ALL_DEPOTS))
+                .setMaxResults(most)
+                .getResultList();
+    }
+
+    private static List<KeptVisit> visits(StatelessSession session, long run, String depot) {
+        return session
+                .createSelectionQuery(
+                        "from PlannedVisitRow v where v.planRun = :run and v.depot = :depot order by v.week, v.truck",
+                        PlannedVisitRow.class)
+                .setParameter("run", run)
+                .setParameter("depot", depot)
+                .getResultList()
+                .stream()
+                .map(PlannedVisitRow::kept)
+                .toList();
+    }
+}
