@@ -2,15 +2,18 @@ package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.coolant.CoolantPlan;
 import dev.injectorplanner.core.cores.CoresOwed;
+import dev.injectorplanner.core.finding.RuleBook;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.parts.FailureForecast;
 import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.risk.ExpectedFailures;
 import dev.injectorplanner.core.risk.FamilyInspection;
+import dev.injectorplanner.core.risk.FleetLives;
 import dev.injectorplanner.core.risk.FleetRisk;
 import dev.injectorplanner.core.schedule.ExtraCapacity;
 import dev.injectorplanner.core.schedule.VisitScheduler;
+import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.core.warranty.WarrantyClaims;
 import java.time.LocalDate;
@@ -61,9 +64,31 @@ public final class Planner {
         return tell(prepared.tryOut(scheduler, holds, List.of()), otherForecast);
     }
 
+    /**
+     * Learns a fleet's lives, for its depots to be planned one by one, in turn or on several nodes: each takes these and the
+     * snapshot of one depot to {@link #prepare(FleetSnapshot, Policy, LocalDate, FleetLives)}, and holds no more than that
+     * depot while it plans. Depots that share a duty group should be planned as one snapshot; else each counts the trucks of
+     * the others as on the road.
+     */
+    public FleetLives learnLives(FleetSnapshot wholeFleet, Policy policy, LocalDate today) {
+        FleetIndex index = new FleetIndex(wholeFleet);
+        FleetUsage usage = new FleetUsage(index, policy.usageWindowDays(), today);
+        RuleBook rules = new RuleBook(wholeFleet);
+        return FleetRisk.of(index, usage, List.of(), rules::over, today).shared();
+    }
+
     /** Learns a fleet and prices its visits, for plans within several holds and capacities. */
     public PreparedFleet prepare(FleetSnapshot fleet, Policy policy, LocalDate today) {
         return new PreparedFleet(Learned.of(fleet, policy, today));
+    }
+
+    /**
+     * The same for a part of a fleet, judged by the lives of the whole.
+     *
+     * @param lives of a fleet that has all injector parts of this one
+     */
+    public PreparedFleet prepare(FleetSnapshot fleet, Policy policy, LocalDate today, FleetLives lives) {
+        return new PreparedFleet(Learned.of(fleet, policy, today, lives));
     }
 
     /** As {@link PreparedFleet#tryOut}, with this planner's scheduler. */
@@ -100,6 +125,7 @@ public final class Planner {
                 .rules(learned.rules(), index)
                 .usage(learned.usage())
                 .risk(risk, inspections, learned.unseen())
+                .safety(policy.safety())
                 .visits(policy.visits())
                 .supply(index, policy, parts, today)
                 .list();

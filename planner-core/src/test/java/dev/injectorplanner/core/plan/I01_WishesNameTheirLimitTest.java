@@ -114,7 +114,8 @@ class I01_WishesNameTheirLimitTest {
         assertThat(plan.cost().brokenWishes())
                 .singleElement()
                 .satisfies(wish -> assertThat(wish.reason())
-                        .startsWith("pinned to 2026-W12: no labour hours left, 5.4 of 9 h are taken (T"));
+                        .startsWith(
+                                "pinned to 2026-W12: no labour hours left, 8.8 of 9 h are taken (T1 held as well)"));
         assertThat(plan.visits()).hasSize(2);
     }
 

@@ -41,10 +41,11 @@ public final class ExactScheduler implements VisitScheduler {
         List<ScheduleRequest> parts = IndependentParts.of(request);
         Part[] done = new Part[parts.size()];
         boolean apart = parts.size() > 1;
+        SearchLimits each = limits.forEachOf(parts.size());
         try (Workers outer = new Workers(apart ? limits.threads() : 1)) {
             outer.forEach(parts.size(), (i, worker) -> {
                 try (Workers inner = new Workers(apart ? 1 : limits.threads())) {
-                    done[i] = solve(parts.get(i), inner);
+                    done[i] = solve(parts.get(i), each, inner);
                 }
             });
         }
@@ -58,8 +59,8 @@ public final class ExactScheduler implements VisitScheduler {
             double bound,
             Stop stop) {}
 
-    private Part solve(ScheduleRequest part, Workers workers) {
-        Wishes wishes = Wishes.settle(part, limits, secondsLeft);
+    private Part solve(ScheduleRequest part, SearchLimits each, Workers workers) {
+        Wishes wishes = Wishes.settle(part, each, secondsLeft);
         List<TruckOptions> trucks = wishes.trucks();
         boolean[] must = new boolean[trucks.size()];
         for (int t = 0; t < must.length; t++) {
@@ -67,7 +68,7 @@ public final class ExactScheduler implements VisitScheduler {
         }
         Problem problem = new Problem(trucks, must, part.depots(), part.groups());
         Assignment start = wishes.start(problem);
-        Search.Result result = new Search(problem, start, limits, workers, secondsLeft).run();
+        Search.Result result = new Search(problem, start, each, workers, secondsLeft).run();
         Map<String, VisitOption> chosen = new HashMap<>();
         Map<String, String> reasons = new HashMap<>();
         for (int t = 0; t < trucks.size(); t++) {
