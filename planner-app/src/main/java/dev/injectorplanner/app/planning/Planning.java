@@ -71,8 +71,8 @@ public final class Planning {
         FleetSnapshot fleet = fleet(depot);
         check(fleet, policy, today, tried);
         PreparedFleet prepared = planner.prepare(fleet, policy, today);
-        PreparedFleet.Trial after = planner.tryOut(prepared, all(today, policy, depot, tried), extra);
         PreparedFleet.Trial before = planner.tryOut(prepared, all(today, policy, depot, Holds.none()), List.of());
+        PreparedFleet.Trial after = planner.tryOut(prepared, all(today, policy, depot, tried), extra, before);
         return new Tried(new Planned(fleet, planner.tell(after)), prepared.change(before, after));
     }
 

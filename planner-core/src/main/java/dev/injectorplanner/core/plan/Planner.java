@@ -96,6 +96,12 @@ public final class Planner {
         return fleet.tryOut(scheduler, holds, extra);
     }
 
+    /** The same near another trial, to be compared with it. */
+    public PreparedFleet.Trial tryOut(
+            PreparedFleet fleet, Holds holds, List<ExtraCapacity> extra, PreparedFleet.Trial near) {
+        return fleet.tryOut(scheduler, holds, extra, near);
+    }
+
     /** The whole plan of a schedule that was tried out. */
     public Plan tell(PreparedFleet.Trial trial) {
         return tell(trial, null);
@@ -120,15 +126,6 @@ public final class Planner {
         List<FamilyInspection> inspections =
                 FamilyInspection.of(index, risk, learned.costs(), policy.inspectionHours());
         PartsPlan parts = PartsPlan.of(index, today, policy.weeks(), policy.orders(), visits, forecast);
-        List<Assumption> assumptions = new Assumptions()
-                .policy(policy)
-                .rules(learned.rules(), index)
-                .usage(learned.usage())
-                .risk(risk, inspections, learned.unseen())
-                .safety(policy.safety())
-                .visits(policy.visits())
-                .supply(index, policy, parts, today)
-                .list();
         return new Plan(
                 today,
                 learned.firstWeek(),
@@ -150,6 +147,18 @@ public final class Planner {
                 CoresOwed.of(index, today),
                 WarrantyClaims.of(index, today),
                 CoolantPlan.of(index, visits, policy.coolant()),
-                assumptions);
+                assumptions(learned, parts, inspections));
+    }
+
+    private static List<Assumption> assumptions(Learned learned, PartsPlan parts, List<FamilyInspection> inspections) {
+        return new Assumptions()
+                .policy(learned.policy())
+                .rules(learned.rules(), learned.index())
+                .usage(learned.usage())
+                .risk(learned.risk(), inspections, learned.unseen())
+                .safety(learned.policy().safety())
+                .visits(learned.policy().visits())
+                .supply(learned.index(), learned.policy(), parts, learned.today())
+                .list();
     }
 }

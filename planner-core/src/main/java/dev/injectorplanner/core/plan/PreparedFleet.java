@@ -13,6 +13,7 @@ import dev.injectorplanner.core.schedule.VisitScheduler;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A fleet learned and priced once, which is the slow part: from here on a plan within other holds, or with hours and bays
@@ -52,6 +53,14 @@ public final class PreparedFleet {
      * @throws IllegalStateException if the scheduler breaks a limit, with each in words
      */
     public Trial tryOut(VisitScheduler scheduler, Holds holds, List<ExtraCapacity> extra) {
+        return tryOut(scheduler, holds, extra, null);
+    }
+
+    /**
+     * As above, near another trial of this fleet: visits that need not move stay, so that the change between the two shows
+     * what was asked and not another schedule as good.
+     */
+    public Trial tryOut(VisitScheduler scheduler, Holds holds, List<ExtraCapacity> extra, @Nullable Trial near) {
         CapacityCalendar calendar = new CapacityCalendar(
                 learned.index(), learned.today(), learned.policy().weeks(), extra);
         extra.forEach(row -> check(calendar, row));
@@ -66,7 +75,9 @@ public final class PreparedFleet {
                         .toList(),
                 calendar.depotCapacity(),
                 calendar.groupCapacity());
-        Schedule schedule = checked(request, scheduler.schedule(request));
+        Schedule schedule = checked(
+                request,
+                near == null ? scheduler.schedule(request) : scheduler.schedule(request, near.draft.schedule()));
         return new Trial(
                 new Draft(learned, calendar, holds, builder, cases, request, schedule, new Booked(request, schedule)));
     }

@@ -44,7 +44,7 @@ class K01_WhatIfTest {
     private final PreparedFleet.Trial base = planner.tryOut(fleet, Holds.none(), List.of());
 
     private PlanChange with(ExtraCapacity... extra) {
-        return fleet.change(base, planner.tryOut(fleet, Holds.none(), List.of(extra)));
+        return fleet.change(base, planner.tryOut(fleet, Holds.none(), List.of(extra), base));
     }
 
     @Test
@@ -83,7 +83,7 @@ class K01_WhatIfTest {
     @Test
     void aTruckRefusedAltogetherIsDroppedAndRisksMore() {
         PlanChange change = fleet.change(
-                base, planner.tryOut(fleet, new Holds(Map.of(), Map.of("T2", Set.of()), Map.of()), List.of()));
+                base, planner.tryOut(fleet, new Holds(Map.of(), Map.of("T2", Set.of()), Map.of()), List.of(), base));
         assertThat(change.visits()).extracting(VisitChange::truck).contains("T2");
         assertThat(change.visits())
                 .filteredOn(visit -> visit.truck().equals("T2"))

@@ -54,7 +54,7 @@ class WhatIfBenchmark {
     private void print(
             PreparedFleet fleet, PreparedFleet.Trial base, String what, Holds holds, List<ExtraCapacity> extra) {
         long start = System.nanoTime();
-        PlanChange change = fleet.change(base, quick.tryOut(fleet, holds, extra));
+        PlanChange change = fleet.change(base, quick.tryOut(fleet, holds, extra, base));
         System.out.printf(
                 Locale.ROOT,
                 "%-10s %8.2f %10.0f %8.1f %8d %10.3f%n",

@@ -63,10 +63,14 @@ final class Search {
      */
     record Result(Assignment best, double bound, Schedule.Stop stop) {}
 
-    Result run() {
+    /** @param near another schedule to start from, where it is better than filling up; the start itself where there is none */
+    Result run(Assignment near) {
         Assignment filled = best.copy();
         filled.fill();
+        Assignment kept = near.copy();
+        kept.fill();
         offer(filled);
+        offer(kept);
         if (problem.groupDays.length > 0) {
             byGroups();
         }
