@@ -68,7 +68,7 @@ final class DemoCommand implements Callable<Integer> {
         if (json) {
             Map<String, Object> all = new LinkedHashMap<>();
             all.put("files", LoadPrinter.json(reports));
-            all.put("plan", PlanView.of(planned.plan()));
+            all.put("plan", PlanView.of(planned.plan(), null));
             all.put("sheets", sheets.stream().map(Path::toString).toList());
             Json.print(out, all);
         } else {

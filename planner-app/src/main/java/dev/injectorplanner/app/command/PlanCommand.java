@@ -1,10 +1,12 @@
 package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.Application;
-import dev.injectorplanner.app.planning.Planning.Planned;
+import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.PlanChange;
 import java.time.Instant;
 import java.util.UUID;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -28,6 +30,9 @@ final class PlanCommand implements Callable<Integer> {
     private HoldOptions hold;
 
     @Mixin
+    private CapacityOptions capacity;
+
+    @Mixin
     private StoreOptions store;
 
     @Option(names = "--keep", description = "Keeps the plan: it is the one in force from then on.")
@@ -38,35 +43,47 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (keep && hold.any()) {
+        boolean trying = hold.any() || capacity.any();
+        if (keep && trying) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "--keep: pins and refusals that are only tried cannot be kept. Mend: store them first, with hold.");
+                    "--keep: what is only tried cannot be kept. Mend: store pins and refusals first, with hold; enter"
+                            + " hours and bays in the table capacity.");
         }
         var policy = options.policy();
         var holds = hold.holds();
-        Planned planned;
-        Planned without;
+        var extra = capacity.extra();
+        Plan plan;
+        PlanChange change = null;
         try (Application application = Application.open(store.settings())) {
-            planned = application.planning().plan(options.today(), policy, options.depot(), holds);
-            if (keep) {
-                application
-                        .plans()
-                        .keep("by hand " + UUID.randomUUID(), options.depot(), Instant.now(), planned.plan());
+            if (trying) {
+                var tried = application.planning().tryOut(options.today(), policy, options.depot(), holds, extra);
+                plan = tried.planned().plan();
+                change = tried.change();
+            } else {
+                plan = application
+                        .planning()
+                        .plan(options.today(), policy, options.depot())
+                        .plan();
             }
-            without = hold.any() ? application.planning().plan(options.today(), policy, options.depot()) : planned;
+            if (keep) {
+                application.plans().keep("by hand " + UUID.randomUUID(), options.depot(), Instant.now(), plan);
+            }
         }
+        print(plan, change);
+        return 0;
+    }
+
+    private void print(Plan plan, @Nullable PlanChange change) {
         var out = spec.commandLine().getOut();
         if (json) {
-            Json.print(out, PlanView.of(planned.plan()));
-        } else {
-            PlanPrinter printer = new PlanPrinter(out);
-            printer.print(planned.plan());
-            if (hold.any()) {
-                printer.printChange(without.plan(), planned.plan());
-            }
-            out.flush();
+            Json.print(out, PlanView.of(plan, change));
+            return;
         }
-        return 0;
+        new PlanPrinter(out).print(plan);
+        if (change != null) {
+            new ChangePrinter(out).print(change);
+        }
+        out.flush();
     }
 }

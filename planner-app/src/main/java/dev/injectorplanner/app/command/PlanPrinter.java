@@ -14,11 +14,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /** A plan in a screen or two: the coming visits, who waits, what is missing. */
 final class PlanPrinter {
@@ -38,6 +35,7 @@ final class PlanPrinter {
         expected(plan.risks());
         hours(plan);
         cost(plan.cost());
+        mustNotWait(plan);
         visits(plan.visits());
         unplanned(plan.unplanned());
         missing(plan.partNeeds(), plan.today());
@@ -85,34 +83,24 @@ final class PlanPrinter {
         cost.brokenWishes().forEach(wish -> out.println("Cannot be met: " + wish.truck() + ", " + wish.reason()));
     }
 
-    /** What holding trucks changed. */
-    void printChange(Plan without, Plan with) {
-        out.printf(
-                Locale.ROOT,
-                "%nWith these holds the plan costs %,.0f more, takes %+.1f hours, and moves:%n",
-                with.cost().cost() - without.cost().cost(),
-                hoursOf(with) - hoursOf(without));
-        Map<String, Visit> before = new TreeMap<>();
-        without.visits().forEach(visit -> before.put(visit.truck(), visit));
-        Map<String, Visit> after = new TreeMap<>();
-        with.visits().forEach(visit -> after.put(visit.truck(), visit));
-        Set<String> trucks = new TreeSet<>(before.keySet());
-        trucks.addAll(after.keySet());
-        for (String truck : trucks) {
-            String was = inShort(before.get(truck));
-            String is = inShort(after.get(truck));
-            if (!was.equals(is)) {
-                out.println("  " + truck + ": " + was + " -> " + is);
-            }
+    /** Trucks with a leak or a fault of the fuel pressure, and when they come in. */
+    private void mustNotWait(Plan plan) {
+        List<DueFinding> safety = plan.findings().stream()
+                .filter(finding -> finding.kind() == FindingKind.SAFETY)
+                .toList();
+        if (safety.isEmpty()) {
+            return;
         }
-    }
-
-    private static double hoursOf(Plan plan) {
-        return plan.visits().stream().mapToDouble(Visit::labourHours).sum();
-    }
-
-    private static String inShort(@Nullable Visit visit) {
-        return visit == null ? "no visit" : visit.week() + " (" + work(visit) + ")";
+        out.printf("%nMust not wait (where fuel leaks, stop the truck; the engine maker's manual decides)%n");
+        for (DueFinding finding : safety) {
+            String when = plan.visits().stream()
+                    .filter(visit -> visit.truck().equals(finding.truck()))
+                    .map(visit -> "comes in " + visit.week())
+                    .findFirst()
+                    .orElse("has no visit");
+            out.println("  " + finding.truck() + " (" + finding.depot() + "): " + finding.evidence() + "; due "
+                    + finding.by() + ", " + when);
+        }
     }
 
     private void visits(List<Visit> visits) {
@@ -199,6 +187,8 @@ final class PlanPrinter {
     }
 
     private static String words(FindingKind kind) {
-        return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return kind == FindingKind.SAFETY
+                ? "must not wait"
+                : kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

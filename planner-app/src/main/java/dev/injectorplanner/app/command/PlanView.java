@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.command;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.condition.SignEffect;
 import dev.injectorplanner.core.coolant.CoolantNeed;
@@ -14,6 +15,7 @@ import dev.injectorplanner.core.parts.UnplannedNeed;
 import dev.injectorplanner.core.plan.Assumption;
 import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.PlanChange;
 import dev.injectorplanner.core.plan.PlanCost;
 import dev.injectorplanner.core.plan.TruckReason;
 import dev.injectorplanner.core.plan.Unplanned;
@@ -27,6 +29,7 @@ import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** What {@code plan --json} prints: the plan without the ages and risks of injectors that are not due. */
 record PlanView(
@@ -53,8 +56,10 @@ record PlanView(
         List<WarrantyClaim> claims,
         List<CoolantNeed> coolantNeeds,
         List<CoolantWeek> coolantWeeks,
-        List<Assumption> assumptions) {
-    static PlanView of(Plan plan) {
+        List<Assumption> assumptions,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable PlanChange change) {
+    /** @param change what was tried changes, or null where nothing was */
+    static PlanView of(Plan plan, @Nullable PlanChange change) {
         return new PlanView(
                 plan.today(),
                 plan.firstWeek(),
@@ -79,7 +84,8 @@ record PlanView(
                 plan.claims(),
                 plan.coolantNeeds(),
                 plan.coolant().weeks(),
-                plan.assumptions());
+                plan.assumptions(),
+                change);
     }
 
     private static List<InjectorRisk> risksOfDue(Plan plan) {

@@ -10,10 +10,14 @@ import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.plan.Holds;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.PlanChange;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
+import dev.injectorplanner.core.plan.PreparedFleet;
+import dev.injectorplanner.core.schedule.ExtraCapacity;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -37,6 +41,14 @@ public final class Planning {
     public record Planned(FleetSnapshot fleet, Plan plan) {}
 
     /**
+     * A plan that was tried out.
+     *
+     * @param planned the plan with what was tried
+     * @param change what that changes against the plan without it
+     */
+    public record Tried(Planned planned, PlanChange change) {}
+
+    /**
      * Plans one depot, or all, within what the manager holds and what is tried on top of it.
      *
      * @param depot the depot, or null for all
@@ -46,9 +58,27 @@ public final class Planning {
     public Planned plan(LocalDate today, Policy policy, @Nullable String depot, Holds tried) {
         FleetSnapshot fleet = fleet(depot);
         check(fleet, policy, today, tried);
-        Holds all = StoredAndTried.of(holds.holds(depot, IsoWeek.of(today)), tried)
+        return new Planned(fleet, planner.plan(fleet, policy, today, all(today, policy, depot, tried)));
+    }
+
+    /**
+     * The same, with hours and bays to try as well, and what all of it changes. The fleet is read, learned and priced once.
+     *
+     * @throws InvalidValueException where a truck, depot or week is not known
+     */
+    public Tried tryOut(
+            LocalDate today, Policy policy, @Nullable String depot, Holds tried, List<ExtraCapacity> extra) {
+        FleetSnapshot fleet = fleet(depot);
+        check(fleet, policy, today, tried);
+        PreparedFleet prepared = planner.prepare(fleet, policy, today);
+        PreparedFleet.Trial before = planner.tryOut(prepared, all(today, policy, depot, Holds.none()), List.of());
+        PreparedFleet.Trial after = planner.tryOut(prepared, all(today, policy, depot, tried), extra, before);
+        return new Tried(new Planned(fleet, planner.tell(after)), prepared.change(before, after));
+    }
+
+    private Holds all(LocalDate today, Policy policy, @Nullable String depot, Holds tried) {
+        return StoredAndTried.of(holds.holds(depot, IsoWeek.of(today)), tried)
                 .within(IsoWeek.of(today).plus(policy.weeks() - 1));
-        return new Planned(fleet, planner.plan(fleet, policy, today, all));
     }
 
     /**

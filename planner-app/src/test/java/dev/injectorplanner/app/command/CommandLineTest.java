@@ -151,12 +151,42 @@ class CommandLineTest {
         Ran ran = run("plan", "--data", data, "--on", "2026-03-02", "--pin", "T005=2026-W13");
         assertThat(ran.exit).isZero();
         assertThat(ran.out)
-                .contains("With these holds the plan costs", "T005: 2026-W10")
+                .contains("What was tried changes the plan: it costs", "T005 (Aldermoor): 2026-W10")
                 .contains("-> 2026-W13");
         assertThat(run("plan", "--data", data, "--on", "2026-03-02", "--pin", "TX5=2026-W13").err)
                 .contains("truck \"TX5\": is not known. Mend: ");
         assertThat(run("plan", "--data", data, "--on", "2026-03-02", "--pin", "T005=2027-W13").err)
                 .contains("lies outside the plan");
+    }
+
+    @Test
+    void hours_and_bays_are_tried_out_and_what_they_change_is_told() {
+        String data = demo.resolve("data").toString();
+        Ran ran = run(
+                "plan",
+                "--data",
+                data,
+                "--on",
+                "2026-03-02",
+                "--add-hours",
+                "Norrvik=2026-W10:40",
+                "--add-bays",
+                "Norrvik=2026-W10:2",
+                "--json");
+        assertThat(ran.exit).isZero();
+        JsonNode change = JsonMapper.shared().readTree(ran.out).get("change");
+        assertThat(change.get("cost").asDouble()).isLessThanOrEqualTo(0);
+        assertThat(change.get("gap").asDouble()).isBetween(0.0, 0.01);
+        assertThat(change.get("expectedFailuresBefore").asDouble()).isPositive();
+        assertThat(JsonMapper.shared()
+                        .readTree(run("plan", "--data", data, "--on", "2026-03-02", "--json").out)
+                        .has("change"))
+                .isFalse();
+        assertThat(run("plan", "--data", data, "--on", "2026-03-02", "--add-hours", "Narvik=2026-W10:40").err)
+                .contains("depot \"Narvik\": is not in this plan. Mend: choose one of Aldermoor, Brennick, Norrvik");
+        Ran wrong = run("plan", "--data", data, "--on", "2026-03-02", "--add-bays", "Norrvik=2026-W10:half");
+        assertThat(wrong.exit).isEqualTo(2);
+        assertThat(wrong.err).contains("\"half\" is no number it could add. Mend: ");
     }
 
     @Test

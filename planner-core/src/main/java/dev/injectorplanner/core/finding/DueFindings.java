@@ -19,12 +19,14 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is due within a horizon, by the rules on age, distance, engine hours, faults, tests, risk, unseen defects, warranty
+ * What is due within a horizon: what must not wait, and what the rules find on age, distance, engine hours, faults, tests, risk, unseen defects, warranty
  * and interval tasks. Where the risk of an injector is known, the evidence quotes it.
  */
 public final class DueFindings {
-    /** Most pressing first: by day, then work before tests before tasks, then by truck, cylinder, kind, task and evidence. */
-    public static final Comparator<DueFinding> MOST_PRESSING = comparing(DueFinding::by)
+    /** Most pressing first: what must not wait, then by day, then work before tests before tasks, then by truck, cylinder, kind, task and evidence. */
+    public static final Comparator<DueFinding> MOST_PRESSING = comparing(
+                    (DueFinding finding) -> finding.kind() != FindingKind.SAFETY)
+            .thenComparing(DueFinding::by)
             .thenComparing(DueFinding::action)
             .thenComparing(DueFinding::truck)
             .thenComparing(DueFinding::cylinder, nullsFirst(naturalOrder()))
@@ -37,20 +39,30 @@ public final class DueFindings {
     private final FleetUsage usage;
     private final @Nullable FleetRisk risk;
     private final UnseenLimit unseen;
+    private final SafetyLimit safety;
 
     /** Without forecasts: rules on risk and unseen defects find nothing. */
     public DueFindings(FleetIndex index, RuleBook rules, FleetUsage usage) {
-        this(index, rules, usage, null, UnseenLimit.of(UnseenLimit.STANDARD));
+        this(index, rules, usage, null, UnseenLimit.of(UnseenLimit.STANDARD), SafetyLimit.standard());
     }
 
-    /** @param unseen how likely a road failure from an unseen defect may become before a truck is tested */
+    /**
+     * @param unseen how likely a road failure from an unseen defect may become before a truck is tested
+     * @param safety how soon a truck with a fuel leak must come in
+     */
     public DueFindings(
-            FleetIndex index, RuleBook rules, FleetUsage usage, @Nullable FleetRisk risk, UnseenLimit unseen) {
+            FleetIndex index,
+            RuleBook rules,
+            FleetUsage usage,
+            @Nullable FleetRisk risk,
+            UnseenLimit unseen,
+            SafetyLimit safety) {
         this.index = index;
         this.rules = rules;
         this.usage = usage;
         this.risk = risk;
         this.unseen = unseen;
+        this.safety = safety;
     }
 
     /**
@@ -70,6 +82,7 @@ public final class DueFindings {
                 TruckCase one =
                         new TruckCase(truck, index, rules, usage.of(truck.truck()), today, lastDay(truck, until), risk);
                 List<InjectorAge> fitted = byTruck.getOrDefault(truck.truck(), List.of());
+                SafetyRule.apply(one, fitted, safety);
                 fitted.forEach(age -> injector(one, age));
                 forecast(one, fitted);
                 WarrantyRule.apply(one, fitted);

@@ -2,6 +2,8 @@ package dev.injectorplanner.core.finding;
 
 /** What made something due. */
 public enum FindingKind {
+    /** A fuel leak or a fault of the fuel pressure: it must not wait. */
+    SAFETY,
     AGE_MONTHS,
     DISTANCE_KM,
     ENGINE_HOURS,

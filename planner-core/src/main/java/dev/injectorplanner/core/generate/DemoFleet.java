@@ -2,8 +2,13 @@ package dev.injectorplanner.core.generate;
 
 import dev.injectorplanner.core.fleet.AwayWindow;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.Fault;
+import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -24,6 +29,7 @@ public final class DemoFleet {
             LocalDate.of(2026, 4, 3), LocalDate.of(2026, 4, 6), LocalDate.of(2026, 5, 1), LocalDate.of(2026, 5, 25));
 
     private static final String HIRED = "T026";
+    private static final String LEAKING = "T028";
 
     private DemoFleet() {}
 
@@ -31,7 +37,7 @@ public final class DemoFleet {
     public static GeneratedFleet make() {
         FleetSpec spec = new FleetSpec(catalogue(MadeUpDepots.three()), SEED, TRUCKS, TODAY, HISTORY_DAYS, 7, 0.04);
         GeneratedFleet made = new FleetGenerator(spec).generate();
-        return new GeneratedFleet(withLongHire(made.snapshot()), made.truth());
+        return new GeneratedFleet(withExceptions(made.snapshot()), made.truth());
     }
 
     /**
@@ -60,8 +66,16 @@ public final class DemoFleet {
                 MadeUpParts.lives());
     }
 
-    /** One truck is on hire over the whole summer and cannot be spared, whatever is due. */
-    private static FleetSnapshot withLongHire(FleetSnapshot fleet) {
+    /**
+     * One truck is on hire over the whole summer and cannot be spared, whatever is due; one lost rail pressure in the last
+     * days and must not wait (SPN 157 FMI 18 in SAE J1939-71 and -73).
+     */
+    private static FleetSnapshot withExceptions(FleetSnapshot fleet) {
+        List<Fault> faults = new ArrayList<>(fleet.faults());
+        for (int day = 3; day > 0; day -= 2) {
+            Instant seen = TODAY.minusDays(day).atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC);
+            faults.add(new Fault(LEAKING, seen, new FaultCode("SPN 157 FMI 18"), null, 1, null));
+        }
         List<AwayWindow> away = new ArrayList<>(fleet.away());
         away.removeIf(window -> window.truck().equals(HIRED));
         away.add(new AwayWindow(HIRED, TODAY.minusDays(12), LocalDate.of(2026, 9, 30), "on hire abroad, no spare"));
@@ -74,7 +88,7 @@ public final class DemoFleet {
                 fleet.trucks(),
                 fleet.injectors(),
                 fleet.readings(),
-                fleet.faults(),
+                faults,
                 fleet.cylinderTests(),
                 fleet.parts(),
                 fleet.jobParts(),

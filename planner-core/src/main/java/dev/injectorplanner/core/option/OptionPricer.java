@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Prices the ways to treat one truck. Against no visit, cylinders B in week t cost the sum over B of [D(t) - D later -
@@ -35,7 +36,7 @@ public final class OptionPricer {
     }
 
     /**
-     * Ways that cost less than no visit: for each week the best few sets, the riders alone, and each task that makes a
+     * Ways that cost less than no visit, or hold work that must be done: for each week the best few sets, the riders alone, and each task that makes a
      * visit by itself. Of the sets of a week those are kept of which none takes fewer hours at less cost.
      *
      * @param kept the most sets a week
@@ -50,15 +51,24 @@ public final class OptionPricer {
             if (!along.isEmpty()) {
                 ofWeek.add(price(week, 0, along));
             }
-            ofWeek.removeIf(visit -> visit.cost() >= 0);
+            ofWeek.removeIf(visit -> !holdsMust(visit) && visit.cost() >= 0);
             ofWeek.sort(Comparator.comparingDouble(PricedVisit::cost).thenComparingInt(PricedVisit::set));
             all.addAll(ofWeek);
         }
         return all;
     }
 
+    private static boolean holdsMust(PricedVisit visit) {
+        return visit.riders().stream().anyMatch(Rider::must);
+    }
+
     private Function<Rider, PricedVisit> only(int week) {
-        return rider -> price(week, 0, List.of(rider));
+        return rider -> price(week, 0, withMust(rider));
+    }
+
+    private List<Rider> withMust(Rider rider) {
+        return Stream.concat(riders.stream().filter(Rider::must), Stream.of(rider))
+                .toList();
     }
 
     /** The cheapest set of a week, whatever it costs; riders that pay come along. */
@@ -91,7 +101,7 @@ public final class OptionPricer {
 
     private List<Rider> along(int week) {
         return riders.stream()
-                .filter(rider -> rider.rides() && rider.addedIn(week, rates) < 0)
+                .filter(rider -> rider.rides() && (rider.must() || rider.addedIn(week, rates) < 0))
                 .toList();
     }
 

@@ -9,8 +9,14 @@ import dev.injectorplanner.core.check.Require;
  * @param labourHours labour
  * @param cost what doing it in each week costs against not doing it: cost[week]; below zero it saves
  * @param rides whether it may be done along with other work; else it makes a visit by itself
+ * @param must whether each visit of the truck holds it, whatever it costs
  */
-public record Rider(String name, double labourHours, double[] cost, boolean rides) {
+public record Rider(String name, double labourHours, double[] cost, boolean rides, boolean must) {
+    /** Work that comes along where it pays. */
+    public Rider(String name, double labourHours, double[] cost, boolean rides) {
+        this(name, labourHours, cost, rides, false);
+    }
+
     /** The name of an inspection. */
     public static final String INSPECTION = "injector test";
 

@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param left cylinders it leaves, each with what the visit would cost more with it
  * @param weekEarlier what the same work costs more a week earlier, or null in the first week
  * @param weekLater what it costs more a week later, or null in the last week
+ * @param earlierLimit the limit that stands against a week earlier, in words, or null
+ * @param laterLimit the limit that stands against a week later, in words, or null
  */
 public record VisitReason(
         double saves,
@@ -25,7 +27,9 @@ public record VisitReason(
         List<Cylinder> done,
         List<Cylinder> left,
         @Nullable Double weekEarlier,
-        @Nullable Double weekLater) {
+        @Nullable Double weekLater,
+        @Nullable String earlierLimit,
+        @Nullable String laterLimit) {
     public VisitReason {
         done = List.copyOf(done);
         left = List.copyOf(left);
@@ -39,29 +43,54 @@ public record VisitReason(
      */
     public record Cylinder(int cylinder, double otherWayCosts) {}
 
-    /** The reason of a visit that a pricer priced. */
+    /**
+     * The visit in another week, the rest of the schedule where it is.
+     *
+     * @param costs what it costs more
+     * @param limit the limit that stands against it, in words, or null
+     */
+    public record Move(double costs, @Nullable String limit) {}
+
+    /** The reason of a visit that a pricer priced, by the truck's own figures: depot and duty group are not looked at. */
     public static VisitReason of(OptionPricer pricer, PricedVisit visit) {
         int week = visit.week();
-        double cost = visit.cost();
+        return of(
+                pricer,
+                visit,
+                week == 0 ? null : moved(pricer, visit, week - 1),
+                week == pricer.weeks() - 1 ? null : moved(pricer, visit, week + 1));
+    }
+
+    /**
+     * The same with what is known of the weeks beside it.
+     *
+     * @param earlier a week earlier, or null in the first week
+     * @param later a week later, or null in the last week
+     */
+    public static VisitReason of(OptionPricer pricer, PricedVisit visit, @Nullable Move earlier, @Nullable Move later) {
         List<Cylinder> done = new ArrayList<>();
         List<Cylinder> left = new ArrayList<>();
         for (int cylinder : pricer.pricedCylinders()) {
             int bit = CylinderSets.maskOf(List.of(cylinder));
-            double other = pricer.price(week, visit.set() ^ bit, visit.riders()).cost() - cost;
+            double other = pricer.price(visit.week(), visit.set() ^ bit, visit.riders())
+                            .cost()
+                    - visit.cost();
             ((visit.set() & bit) != 0 ? done : left).add(new Cylinder(cylinder, other));
         }
         return new VisitReason(
-                -cost,
+                -visit.cost(),
                 visit.setUp(),
                 visit.downtime(),
                 done,
                 left,
-                week == 0 ? null : Double.valueOf(moved(pricer, visit, week - 1)),
-                week == pricer.weeks() - 1 ? null : Double.valueOf(moved(pricer, visit, week + 1)));
+                earlier == null ? null : Double.valueOf(earlier.costs()),
+                later == null ? null : Double.valueOf(later.costs()),
+                earlier == null ? null : earlier.limit(),
+                later == null ? null : later.limit());
     }
 
-    private static double moved(OptionPricer pricer, PricedVisit visit, int week) {
-        return pricer.price(week, visit.set(), visit.riders()).cost() - visit.cost();
+    private static Move moved(OptionPricer pricer, PricedVisit visit, int week) {
+        return new Move(pricer.price(week, visit.set(), visit.riders()).cost() - visit.cost(), null);
     }
 
     /** In words, two or three sentences. */
@@ -89,16 +118,22 @@ public record VisitReason(
     private String weeks() {
         List<String> moves = new ArrayList<>();
         if (weekEarlier != null) {
-            moves.add("a week earlier " + signed(weekEarlier));
+            moves.add("a week earlier " + told(weekEarlier, earlierLimit));
         }
         if (weekLater != null) {
-            moves.add("a week later " + signed(weekLater));
+            moves.add("a week later " + told(weekLater, laterLimit));
         }
-        return moves.isEmpty() ? "" : " " + moves.stream().collect(Collectors.joining(", ", "Moved ", "."));
+        boolean limited = earlierLimit != null || laterLimit != null;
+        return moves.isEmpty()
+                ? ""
+                : " " + moves.stream().collect(Collectors.joining(limited ? "; " : ", ", "Moved ", "."));
     }
 
-    private static String signed(double cost) {
-        return cost < 0 ? "saves " + money(-cost) : "costs " + money(cost);
+    private static String told(double cost, @Nullable String limit) {
+        if (limit == null) {
+            return cost < 0 ? "saves " + money(-cost) : "costs " + money(cost);
+        }
+        return (cost < 0 ? "would save " + money(-cost) : "would cost " + money(cost)) + " but cannot be: " + limit;
     }
 
     private static String money(double amount) {

@@ -2,6 +2,7 @@ package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.finding.DueRule;
 import dev.injectorplanner.core.finding.RuleBook;
+import dev.injectorplanner.core.finding.SafetyLimit;
 import dev.injectorplanner.core.finding.TestRules;
 import dev.injectorplanner.core.finding.UnseenLimit;
 import dev.injectorplanner.core.fleet.FleetIndex;
@@ -143,6 +144,20 @@ final class Assumptions {
 
     Assumptions risk(FleetRisk risk, List<FamilyInspection> inspections, UnseenLimit unseen) {
         new RiskAssumptions(this).list(risk, inspections, unseen);
+        return this;
+    }
+
+    /** How soon a leak brings a truck in. */
+    Assumptions safety(SafetyLimit limit) {
+        add(
+                "must not wait",
+                "a truck with a fuel leak or a fault of its fuel pressure (generic codes P0087, P0088, P008A, P008B, P0093,"
+                        + " P0094; SPN 94 and 157 at severe levels, 1239, 1240) comes in within "
+                        + Figures.count(limit.days(), "day", "days") + " of the first sighting; active are sightings of"
+                        + " the last " + Figures.count(limit.windowDays(), "day", "days")
+                        + " with no injector fitted since; the engine maker's manual and local codes may ask to stop it at"
+                        + " once",
+                limit.source().equals(DueRule.DEFAULT) ? PRACTICE : SITE);
         return this;
     }
 

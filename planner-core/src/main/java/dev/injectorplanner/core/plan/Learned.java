@@ -7,12 +7,14 @@ import dev.injectorplanner.core.finding.RuleBook;
 import dev.injectorplanner.core.finding.UnseenLimit;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.risk.FleetLives;
 import dev.injectorplanner.core.risk.FleetRisk;
 import dev.injectorplanner.core.risk.ReplacementCosts;
 import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.usage.InjectorAge;
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a fleet's records say on a day, before anything is decided.
@@ -41,15 +43,21 @@ record Learned(
         List<DueFinding> findings) {
 
     static Learned of(FleetSnapshot fleet, Policy policy, LocalDate today) {
+        return of(fleet, policy, today, null);
+    }
+
+    /** @param shared lives learned from more of the fleet, or null to learn them here */
+    static Learned of(FleetSnapshot fleet, Policy policy, LocalDate today, @Nullable FleetLives shared) {
         FleetIndex index = new FleetIndex(fleet);
         RuleBook rules = new RuleBook(fleet);
         FleetUsage usage = new FleetUsage(index, policy.usageWindowDays(), today);
         List<InjectorAge> ages = usage.injectorAges();
-        FleetRisk risk = FleetRisk.of(index, usage, ages, rules::over, today);
+        FleetRisk risk = FleetRisk.of(index, usage, ages, rules::over, today, shared);
         UnseenLimit unseen = UnseenLimit.of(policy.unseenFailureLimit());
         LocalDate until = IsoWeek.of(today).plus(policy.weeks() - 1).sunday();
-        List<DueFinding> findings = new DueFindings(index, rules, usage, risk, unseen).find(ages, today, until);
-        ReplacementCosts costs = new ReplacementCosts(index, risk.lives());
+        List<DueFinding> findings =
+                new DueFindings(index, rules, usage, risk, unseen, policy.safety()).find(ages, today, until);
+        ReplacementCosts costs = new ReplacementCosts(index, risk.lives(), policy.setUpShareHours());
         return new Learned(index, today, policy, rules, usage, ages, risk, costs, unseen, findings);
     }
 

@@ -4,7 +4,6 @@ import static java.util.Comparator.comparing;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.option.PricedVisit;
 import dev.injectorplanner.core.option.VisitReason;
 import dev.injectorplanner.core.schedule.Schedule;
@@ -15,6 +14,7 @@ import dev.injectorplanner.core.schedule.WeekCapacity;
 import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.visit.Visit;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,39 +24,39 @@ import org.jspecify.annotations.Nullable;
 
 /** A schedule told in visits, trucks without one, and hours of depots. */
 final class Outcome {
-    private final FleetIndex index;
+    private final Draft draft;
     private final IsoWeek firstWeek;
     private final Map<String, TruckCase> cases;
     private final ScheduleRequest request;
     private final Schedule schedule;
+    private final Moves moves;
     private final VisitTeller teller;
+    private final WeekStops stops;
     private final Map<String, TruckOptions> options = new LinkedHashMap<>();
+    private final List<Visit> visits;
 
-    Outcome(
-            FleetIndex index,
-            IsoWeek firstWeek,
-            Map<String, TruckCase> cases,
-            ScheduleRequest request,
-            Schedule schedule,
-            VisitTeller teller) {
-        this.index = index;
-        this.firstWeek = firstWeek;
-        this.cases = cases;
-        this.request = request;
-        this.schedule = schedule;
-        this.teller = teller;
+    Outcome(Draft draft) {
+        this.draft = draft;
+        this.firstWeek = draft.learned().firstWeek();
+        this.cases = draft.cases();
+        this.request = draft.request();
+        this.schedule = draft.schedule();
+        this.moves = new Moves(draft);
+        this.teller = new VisitTeller(draft.learned().risk(), firstWeek, moves);
+        this.stops = new WeekStops(draft);
         request.trucks().forEach(truck -> options.put(truck.truck(), truck));
+        this.visits = told();
     }
 
     private TruckCase caseOf(String truck) {
-        TruckCase found = cases.get(truck);
-        if (found == null) {
-            throw new IllegalStateException("truck " + truck + " was scheduled and is not known");
-        }
-        return found;
+        return draft.caseOf(truck);
     }
 
     List<Visit> visits() {
+        return visits;
+    }
+
+    private List<Visit> told() {
         return schedule.choices().stream()
                 .map(choice -> {
                     TruckCase truck = caseOf(choice.truck());
@@ -68,14 +68,14 @@ final class Outcome {
 
     /** By truck: what is due of trucks not placed, and what the visits of the others leave for later. */
     List<Unplanned> unplanned() {
-        Map<String, Visit> visits = new LinkedHashMap<>();
-        visits().forEach(visit -> visits.put(visit.truck(), visit));
+        Map<String, Visit> byTruck = new LinkedHashMap<>();
+        visits.forEach(visit -> byTruck.put(visit.truck(), visit));
         Map<String, String> reasons = new LinkedHashMap<>();
         schedule.notPlaced().forEach(truck -> reasons.put(truck.truck(), reason(truck)));
         List<Unplanned> rows = new ArrayList<>();
         for (TruckCase truck : cases.values()) {
             String name = truck.truck().truck();
-            Visit visit = visits.get(name);
+            Visit visit = byTruck.get(name);
             List<DueFinding> open = truck.findings().stream()
                     .filter(finding -> visit == null || !visit.findings().contains(finding))
                     .toList();
@@ -107,7 +107,7 @@ final class Outcome {
     private TruckReason reasonOf(TruckCase truck, @Nullable PricedVisit visit, Map<String, String> notPlaced) {
         String name = truck.truck().truck();
         if (visit != null) {
-            VisitReason reason = VisitReason.of(truck.pricer(), visit);
+            VisitReason reason = moves.reason(truck, visit);
             return new TruckReason(name, firstWeek.plus(visit.week()), reason, reason.words());
         }
         String words = notPlaced.get(name);
@@ -131,13 +131,21 @@ final class Outcome {
         if (asked != null && !asked.options().isEmpty()) {
             return truck.reason();
         }
-        List<String> windows = index.awayOf(truck.truck()).stream()
-                .filter(window -> !window.to().isBefore(firstWeek.monday()))
-                .map(window -> "away " + window.from() + " to " + window.to() + " (" + window.reason() + ")")
-                .toList();
-        return windows.isEmpty()
+        TruckCase own = caseOf(truck.truck());
+        if (refusedAlways(own)) {
+            return "it is refused in every week it could come in";
+        }
+        String away = stops.away(own.truck(), firstWeek.monday(), LocalDate.MAX);
+        return away.isEmpty()
                 ? "its visit takes more days than its depot works, or than it stays in the fleet, in any week"
-                : "cannot be spared long enough in any week it could come in: " + String.join(", ", windows);
+                : "cannot be spared long enough in any week it could come in: " + away;
+    }
+
+    private boolean refusedAlways(TruckCase truck) {
+        List<PricedVisit> visits = truck.priced().visits();
+        return !visits.isEmpty()
+                && visits.stream()
+                        .noneMatch(visit -> draft.holds().allows(truck.truck().truck(), firstWeek.plus(visit.week())));
     }
 
     List<WeekLoad> loads() {

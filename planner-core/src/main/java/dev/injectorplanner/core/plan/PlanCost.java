@@ -23,8 +23,7 @@ public record PlanCost(
         brokenWishes = List.copyOf(brokenWishes);
     }
 
-    static PlanCost of(Schedule schedule) {
-        return new PlanCost(
-                schedule.cost(), schedule.bound(), schedule.gap(), schedule.brokenWishes(), schedule.stop());
+    static PlanCost of(Schedule schedule, List<Schedule.BrokenWish> brokenWishes) {
+        return new PlanCost(schedule.cost(), schedule.bound(), schedule.gap(), brokenWishes, schedule.stop());
     }
 }

@@ -2,23 +2,22 @@ package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.coolant.CoolantPlan;
 import dev.injectorplanner.core.cores.CoresOwed;
+import dev.injectorplanner.core.finding.RuleBook;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.parts.FailureForecast;
 import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.risk.ExpectedFailures;
 import dev.injectorplanner.core.risk.FamilyInspection;
+import dev.injectorplanner.core.risk.FleetLives;
 import dev.injectorplanner.core.risk.FleetRisk;
-import dev.injectorplanner.core.schedule.CapacityCalendar;
-import dev.injectorplanner.core.schedule.Schedule;
-import dev.injectorplanner.core.schedule.ScheduleChecker;
-import dev.injectorplanner.core.schedule.ScheduleRequest;
+import dev.injectorplanner.core.schedule.ExtraCapacity;
 import dev.injectorplanner.core.schedule.VisitScheduler;
+import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.core.warranty.WarrantyClaims;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -61,34 +60,64 @@ public final class Planner {
      */
     public Plan plan(
             FleetSnapshot fleet, Policy policy, LocalDate today, Holds holds, @Nullable FailureForecast otherForecast) {
-        Learned learned = Learned.of(fleet, policy, today);
-        CapacityCalendar calendar = new CapacityCalendar(learned.index(), today, policy.weeks());
-        Map<String, TruckCase> cases = new CaseBuilder(learned, calendar, holds).casesOf(fleet, learned.findings());
-        ScheduleRequest request = request(policy, calendar, cases);
-        Schedule schedule = checked(request, scheduler.schedule(request));
-        VisitTeller teller = new VisitTeller(learned.risk(), learned.firstWeek());
-        Outcome outcome = new Outcome(learned.index(), learned.firstWeek(), cases, request, schedule, teller);
-        List<Visit> visits = outcome.visits();
+        PreparedFleet prepared = prepare(fleet, policy, today);
+        return tell(prepared.tryOut(scheduler, holds, List.of()), otherForecast);
+    }
+
+    /**
+     * Learns a fleet's lives, for its depots to be planned one by one, in turn or on several nodes: each takes these and the
+     * snapshot of one depot to {@link #prepare(FleetSnapshot, Policy, LocalDate, FleetLives)}, and holds no more than that
+     * depot while it plans. Depots that share a duty group should be planned as one snapshot; else each counts the trucks of
+     * the others as on the road.
+     */
+    public FleetLives learnLives(FleetSnapshot wholeFleet, Policy policy, LocalDate today) {
+        FleetIndex index = new FleetIndex(wholeFleet);
+        FleetUsage usage = new FleetUsage(index, policy.usageWindowDays(), today);
+        RuleBook rules = new RuleBook(wholeFleet);
+        return FleetRisk.of(index, usage, List.of(), rules::over, today).shared();
+    }
+
+    /** Learns a fleet and prices its visits, for plans within several holds and capacities. */
+    public PreparedFleet prepare(FleetSnapshot fleet, Policy policy, LocalDate today) {
+        return new PreparedFleet(Learned.of(fleet, policy, today));
+    }
+
+    /**
+     * The same for a part of a fleet, judged by the lives of the whole.
+     *
+     * @param lives of a fleet that has all injector parts of this one
+     */
+    public PreparedFleet prepare(FleetSnapshot fleet, Policy policy, LocalDate today, FleetLives lives) {
+        return new PreparedFleet(Learned.of(fleet, policy, today, lives));
+    }
+
+    /** As {@link PreparedFleet#tryOut}, with this planner's scheduler. */
+    public PreparedFleet.Trial tryOut(PreparedFleet fleet, Holds holds, List<ExtraCapacity> extra) {
+        return fleet.tryOut(scheduler, holds, extra);
+    }
+
+    /** The same near another trial, to be compared with it. */
+    public PreparedFleet.Trial tryOut(
+            PreparedFleet fleet, Holds holds, List<ExtraCapacity> extra, PreparedFleet.Trial near) {
+        return fleet.tryOut(scheduler, holds, extra, near);
+    }
+
+    /** The whole plan of a schedule that was tried out. */
+    public Plan tell(PreparedFleet.Trial trial) {
+        return tell(trial, null);
+    }
+
+    private static Plan tell(PreparedFleet.Trial trial, @Nullable FailureForecast otherForecast) {
+        Draft draft = trial.draft;
+        Outcome outcome = new Outcome(draft);
         FailureForecast forecast = otherForecast != null
                 ? otherForecast
-                : new UnplannedChances(learned.risk().risks(), visits);
-        return assembled(learned, schedule, outcome, new DayLayout(learned, calendar).of(visits), forecast);
+                : new UnplannedChances(draft.learned().risk().risks(), outcome.visits());
+        return assembled(draft, outcome, forecast);
     }
 
-    private static ScheduleRequest request(Policy policy, CapacityCalendar calendar, Map<String, TruckCase> cases) {
-        return new ScheduleRequest(
-                policy.weeks(),
-                cases.values().stream()
-                        .filter(each ->
-                                each.options().hasWish() || !each.visits().isEmpty())
-                        .map(TruckCase::options)
-                        .toList(),
-                calendar.depotCapacity(),
-                calendar.groupCapacity());
-    }
-
-    private static Plan assembled(
-            Learned learned, Schedule schedule, Outcome outcome, List<DepotDays> days, FailureForecast forecast) {
+    private static Plan assembled(Draft draft, Outcome outcome, FailureForecast forecast) {
+        Learned learned = draft.learned();
         FleetIndex index = learned.index();
         LocalDate today = learned.today();
         List<Visit> visits = outcome.visits();
@@ -97,19 +126,11 @@ public final class Planner {
         List<FamilyInspection> inspections =
                 FamilyInspection.of(index, risk, learned.costs(), policy.inspectionHours());
         PartsPlan parts = PartsPlan.of(index, today, policy.weeks(), policy.orders(), visits, forecast);
-        List<Assumption> assumptions = new Assumptions()
-                .policy(policy)
-                .rules(learned.rules(), index)
-                .usage(learned.usage())
-                .risk(risk, inspections, learned.unseen())
-                .visits(policy.visits())
-                .supply(index, policy, parts, today)
-                .list();
         return new Plan(
                 today,
                 learned.firstWeek(),
                 policy.weeks(),
-                PlanCost.of(schedule),
+                PlanCost.of(draft.schedule(), new BrokenWishes(draft).list()),
                 learned.ages(),
                 risk.risks(),
                 risk.lives().lives(),
@@ -120,20 +141,24 @@ public final class Planner {
                 visits,
                 outcome.reasons(),
                 outcome.unplanned(),
-                days,
+                new DayLayout(learned, draft.calendar()).of(visits),
                 outcome.loads(),
                 parts,
                 CoresOwed.of(index, today),
                 WarrantyClaims.of(index, today),
                 CoolantPlan.of(index, visits, policy.coolant()),
-                assumptions);
+                assumptions(learned, parts, inspections));
     }
 
-    private static Schedule checked(ScheduleRequest request, Schedule schedule) {
-        List<String> violations = ScheduleChecker.listViolations(request, schedule);
-        if (!violations.isEmpty()) {
-            throw new IllegalStateException("the schedule breaks its limits: " + String.join("; ", violations));
-        }
-        return schedule;
+    private static List<Assumption> assumptions(Learned learned, PartsPlan parts, List<FamilyInspection> inspections) {
+        return new Assumptions()
+                .policy(learned.policy())
+                .rules(learned.rules(), learned.index())
+                .usage(learned.usage())
+                .risk(learned.risk(), inspections, learned.unseen())
+                .safety(learned.policy().safety())
+                .visits(learned.policy().visits())
+                .supply(learned.index(), learned.policy(), parts, learned.today())
+                .list();
     }
 }

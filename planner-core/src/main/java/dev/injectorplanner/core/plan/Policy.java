@@ -2,9 +2,13 @@ package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.coolant.CoolantRules;
+import dev.injectorplanner.core.finding.SafetyLimit;
 import dev.injectorplanner.core.finding.UnseenLimit;
 import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.parts.OrderRules;
+import java.util.Collections;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * How a plan is to be made.
@@ -17,6 +21,9 @@ import dev.injectorplanner.core.parts.OrderRules;
  * @param orders how the site buys
  * @param coolant how the site handles coolant
  * @param visits how visits are weighed
+ * @param safety how soon a truck with a fuel leak or a fault of its fuel pressure must come in
+ * @param setUpShareHours hours of set-up that a cylinder bears, by family, as the last plans paid it ({@link SetUpShares}); the
+ *     full set's set-up divided by its cylinders where missing
  */
 public record Policy(
         int weeks,
@@ -26,13 +33,40 @@ public record Policy(
         double unseenFailureLimit,
         OrderRules orders,
         CoolantRules coolant,
-        VisitRules visits) {
+        VisitRules visits,
+        SafetyLimit safety,
+        Map<String, Double> setUpShareHours) {
     public Policy {
         Require.within("weeks", weeks, 1, 104);
         Require.within("usage_window_days", usageWindowDays, 14, 3_650);
         Require.within("inspection_hours", inspectionHours, 0, 24);
         Require.within("bay_hours_per_day", bayHoursPerDay, 1, 24);
         Require.within("unseen_failure_limit", unseenFailureLimit, 0.0001, 0.9999);
+        setUpShareHours = Collections.unmodifiableMap(new TreeMap<>(setUpShareHours));
+        setUpShareHours.values().forEach(hours -> Require.notNegative("set_up_share_hours", hours));
+    }
+
+    /** With the usual haste for leaks and the first run's set-up shares. */
+    public Policy(
+            int weeks,
+            int usageWindowDays,
+            double inspectionHours,
+            double bayHoursPerDay,
+            double unseenFailureLimit,
+            OrderRules orders,
+            CoolantRules coolant,
+            VisitRules visits) {
+        this(
+                weeks,
+                usageWindowDays,
+                inspectionHours,
+                bayHoursPerDay,
+                unseenFailureLimit,
+                orders,
+                coolant,
+                visits,
+                SafetyLimit.standard(),
+                Map.of());
     }
 
     /** 26 weeks, a year of readings, half an hour a test, one eight-hour shift a truck, standard buying and coolant. */
@@ -55,21 +89,85 @@ public record Policy(
 
     public Policy withWeeks(int other) {
         return new Policy(
-                other, usageWindowDays, inspectionHours, bayHoursPerDay, unseenFailureLimit, orders, coolant, visits);
+                other,
+                usageWindowDays,
+                inspectionHours,
+                bayHoursPerDay,
+                unseenFailureLimit,
+                orders,
+                coolant,
+                visits,
+                safety,
+                setUpShareHours);
     }
 
     public Policy withOrders(OrderRules other) {
         return new Policy(
-                weeks, usageWindowDays, inspectionHours, bayHoursPerDay, unseenFailureLimit, other, coolant, visits);
+                weeks,
+                usageWindowDays,
+                inspectionHours,
+                bayHoursPerDay,
+                unseenFailureLimit,
+                other,
+                coolant,
+                visits,
+                safety,
+                setUpShareHours);
     }
 
     public Policy withCoolant(CoolantRules other) {
         return new Policy(
-                weeks, usageWindowDays, inspectionHours, bayHoursPerDay, unseenFailureLimit, orders, other, visits);
+                weeks,
+                usageWindowDays,
+                inspectionHours,
+                bayHoursPerDay,
+                unseenFailureLimit,
+                orders,
+                other,
+                visits,
+                safety,
+                setUpShareHours);
     }
 
     public Policy withVisits(VisitRules other) {
         return new Policy(
-                weeks, usageWindowDays, inspectionHours, bayHoursPerDay, unseenFailureLimit, orders, coolant, other);
+                weeks,
+                usageWindowDays,
+                inspectionHours,
+                bayHoursPerDay,
+                unseenFailureLimit,
+                orders,
+                coolant,
+                other,
+                safety,
+                setUpShareHours);
+    }
+
+    public Policy withSafety(SafetyLimit other) {
+        return new Policy(
+                weeks,
+                usageWindowDays,
+                inspectionHours,
+                bayHoursPerDay,
+                unseenFailureLimit,
+                orders,
+                coolant,
+                visits,
+                other,
+                setUpShareHours);
+    }
+
+    public Policy withSetUpShareHours(Map<String, Double> other) {
+        return new Policy(
+                weeks,
+                usageWindowDays,
+                inspectionHours,
+                bayHoursPerDay,
+                unseenFailureLimit,
+                orders,
+                coolant,
+                visits,
+                safety,
+                other);
     }
 }

@@ -149,9 +149,11 @@ final class TruckPricing {
         List<Rider> riders = new ArrayList<>();
         double[] test = new double[policy.weeks()];
         boolean tested = false;
+        boolean must = false;
         for (DueFinding finding : findings) {
             if (finding.action() == Action.INSPECT) {
                 tested = true;
+                must |= finding.kind() == FindingKind.SAFETY;
                 addTest(test, finding);
             } else if (finding.action() == Action.SERVICE) {
                 index.intervalsOf(truck.family()).stream()
@@ -160,14 +162,18 @@ final class TruckPricing {
             }
         }
         if (tested) {
-            riders.add(new Rider(Rider.INSPECTION, policy.inspectionHours(), test, true));
+            riders.add(new Rider(Rider.INSPECTION, policy.inspectionHours(), test, true, must));
         }
         return riders;
     }
 
     private void addTest(double[] cost, DueFinding finding) {
         if (finding.kind() != FindingKind.WARRANTY) {
-            addLate(cost, finding.by(), policy.visits().taskLatePerDay());
+            boolean safety = finding.kind() == FindingKind.SAFETY;
+            addLate(
+                    cost,
+                    finding.by(),
+                    safety ? policy.safety().latePerDay() : policy.visits().taskLatePerDay());
             return;
         }
         for (int week = 0; week < cost.length; week++) {

@@ -21,9 +21,11 @@ import java.util.stream.Collectors;
 final class VisitTeller {
     private final FleetRisk risk;
     private final IsoWeek firstWeek;
+    private final Moves moves;
 
-    VisitTeller(FleetRisk risk, IsoWeek firstWeek) {
+    VisitTeller(FleetRisk risk, IsoWeek firstWeek, Moves moves) {
         this.risk = risk;
+        this.moves = moves;
         this.firstWeek = firstWeek;
     }
 
@@ -33,10 +35,11 @@ final class VisitTeller {
                 .filter(name -> !name.equals(Rider.INSPECTION))
                 .toList();
         boolean inspection = tasks.size() < chosen.riders().size();
-        VisitReason reason = VisitReason.of(truck.pricer(), chosen);
+        VisitReason reason = moves.reason(truck, chosen);
         List<DueFinding> findings = new ArrayList<>(answered(truck, chosen, tasks, inspection));
         findings.addAll(worthwhile(truck, chosen, reason, findings));
-        findings.sort(Comparator.comparing(finding -> finding.action() != Action.REPLACE)); // what is opened for, first
+        findings.sort(Comparator.comparing((DueFinding finding) -> finding.kind() != FindingKind.SAFETY)
+                .thenComparing(finding -> finding.action() != Action.REPLACE)); // what is opened for, first
         return new Visit(
                 truck.truck().truck(),
                 truck.truck().depot(),

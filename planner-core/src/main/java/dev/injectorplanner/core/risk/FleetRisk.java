@@ -25,6 +25,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a fleet's records say of the chance of failure: life models by part and origin, ratios of signs, behaviour of
@@ -43,24 +44,34 @@ public final class FleetRisk {
     private final boolean tested;
     private int unknown;
 
-    private FleetRisk(FleetIndex index, FleetUsage usage, TestLimit limits, LocalDate today) {
+    private FleetRisk(
+            FleetIndex index, FleetUsage usage, TestLimit limits, LocalDate today, @Nullable FleetLives shared) {
         this.usage = usage;
         history = new LifeHistory(index, usage, today);
         signs = new FleetSigns(index, limits);
         tested = index.fleet().cylinderTests().stream().anyMatch(test -> test.test() != TestKind.CONTRIBUTION);
-        List<String> parts = Stream.concat(
+        if (shared != null) {
+            defects = shared.defects;
+            lives = shared.lives;
+            conditions = shared.conditions;
+        } else {
+            defects = DefectHistory.of(history, signs, parts(index));
+            RemainingDelay remaining = (part, clock) -> defectsOf(part).remaining(clock);
+            lives = LifeBook.of(history, parts(index), remaining);
+            conditions = ConditionFit.of(history, lives, signs, remaining, today);
+        }
+        for (Truck truck : index.fleet().trucks()) {
+            depots.put(truck.truck(), truck.depot());
+        }
+    }
+
+    private static List<String> parts(FleetIndex index) {
+        return Stream.concat(
                         index.fleet().engineFamilies().stream().map(EngineFamily::injectorPart),
                         index.fleet().injectors().stream().map(FittedInjector::part))
                 .distinct()
                 .sorted()
                 .toList();
-        defects = DefectHistory.of(history, signs, parts);
-        RemainingDelay remaining = (part, clock) -> defectsOf(part).remaining(clock);
-        lives = LifeBook.of(history, parts, remaining);
-        conditions = ConditionFit.of(history, lives, signs, remaining, today);
-        for (Truck truck : index.fleet().trucks()) {
-            depots.put(truck.truck(), truck.depot());
-        }
     }
 
     /**
@@ -72,9 +83,29 @@ public final class FleetRisk {
      */
     public static FleetRisk of(
             FleetIndex index, FleetUsage usage, List<InjectorAge> ages, TestLimit limits, LocalDate today) {
-        FleetRisk risk = new FleetRisk(index, usage, limits, today);
+        return of(index, usage, ages, limits, today, null);
+    }
+
+    /**
+     * As above, with what another, larger part of the fleet has taught.
+     *
+     * @param shared lives of a fleet that has all injector parts of this one; null to learn them here
+     */
+    public static FleetRisk of(
+            FleetIndex index,
+            FleetUsage usage,
+            List<InjectorAge> ages,
+            TestLimit limits,
+            LocalDate today,
+            @Nullable FleetLives shared) {
+        FleetRisk risk = new FleetRisk(index, usage, limits, today, shared);
         ages.forEach(age -> risk.judge(age, today));
         return risk;
+    }
+
+    /** What was learned here, to judge parts of the fleet by. */
+    public FleetLives shared() {
+        return FleetLives.of(this);
     }
 
     private void judge(InjectorAge age, LocalDate today) {

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,11 +28,19 @@ public final class CapacityCalendar {
     private final int weeks;
     private final Map<String, Map<LocalDate, CapacityOverride>> overrides = new HashMap<>();
 
+    private final List<ExtraCapacity> extra;
+
     public CapacityCalendar(FleetIndex index, LocalDate today, int weeks) {
+        this(index, today, weeks, List.of());
+    }
+
+    /** @param extra hours and bays on top, spread over the days on which a depot works */
+    public CapacityCalendar(FleetIndex index, LocalDate today, int weeks, List<ExtraCapacity> extra) {
         this.index = index;
         this.today = today;
         this.firstWeek = IsoWeek.of(today);
         this.weeks = weeks;
+        this.extra = List.copyOf(extra);
         for (CapacityOverride row : index.fleet().capacity()) {
             overrides.computeIfAbsent(row.depot(), depot -> new HashMap<>()).put(row.date(), row);
         }
@@ -62,16 +71,35 @@ public final class CapacityCalendar {
             }
         }
         double overtime = depot.overtimeHoursPerWeek() * Math.min(1, open / (double) usual);
+        hours += open > 0 ? extraHours(depot, week) : 0;
+        bayDays += (double) open * extraBays(depot, week);
         double premium = depot.overtimePerHour().subtract(depot.labourPerHour()).doubleValue();
         return new WeekCapacity(depot.depot(), week, hours, overtime, Math.max(0, premium), bayDays);
     }
 
     /** The days of a week, from today on, on which a depot works. */
     public List<OpenDay> openDays(Depot depot, int week) {
-        return days(week, firstWeek.monday()).stream()
+        List<LocalDate> open = days(week, firstWeek.monday()).stream()
                 .filter(day -> !day.isBefore(today) && worksOn(depot, day))
-                .map(day -> new OpenDay(day, hoursOn(depot, day), baysOn(depot, day)))
                 .toList();
+        double hours = open.isEmpty() ? 0 : extraHours(depot, week) / open.size();
+        int bays = extraBays(depot, week);
+        return open.stream()
+                .map(day -> new OpenDay(day, hoursOn(depot, day) + hours, baysOn(depot, day) + bays))
+                .toList();
+    }
+
+    private Stream<ExtraCapacity> extra(Depot depot, int week) {
+        return extra.stream()
+                .filter(row -> row.depot().equals(depot.depot()) && firstWeek.weeksUntil(row.week()) == week);
+    }
+
+    private double extraHours(Depot depot, int week) {
+        return extra(depot, week).mapToDouble(ExtraCapacity::labourHours).sum();
+    }
+
+    private int extraBays(Depot depot, int week) {
+        return extra(depot, week).mapToInt(ExtraCapacity::bays).sum();
     }
 
     private static List<LocalDate> days(int week, LocalDate firstMonday) {

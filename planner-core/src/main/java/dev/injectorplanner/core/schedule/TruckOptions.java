@@ -13,8 +13,6 @@ import org.jspecify.annotations.Nullable;
  * @param latestWeek week by which one of them must be chosen, or null where it need not
  * @param pinnedWeek the week the manager pinned its visit to, or null; a wish like {@code latestWeek}: where limits
  *     forbid it the schedule says so, and places the truck as if it had not been asked for
- * @param announcedWeek the week its visit was announced for, or null. What moving it costs is inside the options' costs
- *     (those of the announced week are cheaper by the nuisance); a scheduler uses it for nothing else
  */
 public record TruckOptions(
         String truck,
@@ -22,20 +20,19 @@ public record TruckOptions(
         @Nullable String dutyGroup,
         List<VisitOption> options,
         @Nullable Integer latestWeek,
-        @Nullable Integer pinnedWeek,
-        @Nullable Integer announcedWeek) {
+        @Nullable Integer pinnedWeek) {
     public TruckOptions {
         options = List.copyOf(options);
     }
 
-    /** A truck without pin or announcement. */
+    /** A truck without a pin. */
     public TruckOptions(
             String truck,
             String depot,
             @Nullable String dutyGroup,
             List<VisitOption> options,
             @Nullable Integer latestWeek) {
-        this(truck, depot, dutyGroup, options, latestWeek, null, null);
+        this(truck, depot, dutyGroup, options, latestWeek, null);
     }
 
     /** Whether an option meets pin and latest week, where there are any. */

@@ -4,4 +4,12 @@ package dev.injectorplanner.core.schedule;
 public interface VisitScheduler {
     /** Same request, same answer. */
     Schedule schedule(ScheduleRequest request);
+
+    /**
+     * The same, near a schedule of a request that was little different: what need not move stays, as far as the method that
+     * stands behind this can.
+     */
+    default Schedule schedule(ScheduleRequest request, Schedule near) {
+        return schedule(request);
+    }
 }

@@ -10,6 +10,22 @@ final class PlanOf {
     private PlanOf() {}
 
     static Plan fleet(FleetSnapshot fleet) {
-        return new Planner(new ExactScheduler(SearchLimits.USUAL)).plan(fleet, Policy.standard(), FleetBuilder.TODAY);
+        return held(fleet, Holds.none());
+    }
+
+    static Plan fleet(FleetSnapshot fleet, Policy policy) {
+        return held(fleet, Holds.none(), policy);
+    }
+
+    static Plan held(FleetSnapshot fleet, Holds holds) {
+        return held(fleet, holds, Policy.standard());
+    }
+
+    static Plan held(FleetSnapshot fleet, Holds holds, Policy policy) {
+        return planner().plan(fleet, policy, FleetBuilder.TODAY, holds);
+    }
+
+    static Planner planner() {
+        return new Planner(new ExactScheduler(SearchLimits.USUAL));
     }
 }

@@ -88,7 +88,7 @@ class ScheduleCheckerTest {
                 .containsExactly("truck A: week 1 is after its latest, 0");
     }
 
-    private static final TruckOptions PINNED = new TruckOptions("A", "N", null, List.of(SIX_HOURS), null, 1, null);
+    private static final TruckOptions PINNED = new TruckOptions("A", "N", null, List.of(SIX_HOURS), null, 1);
 
     private static List<String> checkPinned(Schedule schedule) {
         return ScheduleChecker.listViolations(

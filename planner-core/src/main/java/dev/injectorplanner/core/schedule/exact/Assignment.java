@@ -73,7 +73,7 @@ final class Assignment {
         int group = problem.groupOf[option];
         double days = problem.days[option];
         if (units[cell] + problem.high[option] > problem.cells[cell].units()) {
-            return Limit.LABOUR_HOURS;
+            return problem.ofBays[cell] ? Limit.BAYS : Limit.LABOUR_HOURS;
         }
         if (bayDays[cell] + days > problem.cells[cell].capacity().bayDays() + ROUNDING) {
             return Limit.BAYS;

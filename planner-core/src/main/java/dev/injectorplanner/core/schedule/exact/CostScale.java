@@ -33,11 +33,29 @@ final class CostScale {
         return new Scaled(finest, (offered.length + overtimeUnits) / finest);
     }
 
-    private static boolean isWhole(Problem problem, int[] offered, double scale) {
+    /** For a part in which no overtime is paid. */
+    static Scaled withoutOvertime(Problem problem, int[] offered) {
+        for (double scale : SCALES) {
+            if (costsAreWhole(problem, offered, scale)) {
+                return new Scaled(scale, 0);
+            }
+        }
+        double finest = SCALES[SCALES.length - 1];
+        return new Scaled(finest, offered.length / finest);
+    }
+
+    private static boolean costsAreWhole(Problem problem, int[] offered, double scale) {
         for (int option : offered) {
             if (!isWhole(problem.cost[option] * scale)) {
                 return false;
             }
+        }
+        return true;
+    }
+
+    private static boolean isWhole(Problem problem, int[] offered, double scale) {
+        if (!costsAreWhole(problem, offered, scale)) {
+            return false;
         }
         for (Cell cell : problem.cells) {
             double premium = cell.capacity().overtimePremium() * scale;

@@ -45,7 +45,11 @@ final class ExactPart {
      * @param now options among them that are chosen now: a start
      */
     static Answer solve(Problem problem, Scope scope, int[] offered, int[] now, Limits limits) {
-        Scaled scale = CostScale.of(problem, offered);
+        return solve(problem, scope, offered, now, limits, CostScale.of(problem, offered));
+    }
+
+    /** @param scale whole numbers for the costs */
+    static Answer solve(Problem problem, Scope scope, int[] offered, int[] now, Limits limits, Scaled scale) {
         PartModel built = new PartModel(problem, scope, offered, scale);
         built.hint(now);
         if (offered.length == 0) {

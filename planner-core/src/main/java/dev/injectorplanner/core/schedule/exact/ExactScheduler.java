@@ -38,13 +38,26 @@ public final class ExactScheduler implements VisitScheduler {
 
     @Override
     public Schedule schedule(ScheduleRequest request) {
+        return schedule(request, Map.of());
+    }
+
+    /** Starts from the other schedule's choices, so that a search changes only what it can better or must. */
+    @Override
+    public Schedule schedule(ScheduleRequest request, Schedule near) {
+        Map<String, VisitOption> start = new HashMap<>();
+        near.choices().forEach(choice -> start.put(choice.truck(), choice.option()));
+        return schedule(request, start);
+    }
+
+    private Schedule schedule(ScheduleRequest request, Map<String, VisitOption> near) {
         List<ScheduleRequest> parts = IndependentParts.of(request);
         Part[] done = new Part[parts.size()];
         boolean apart = parts.size() > 1;
+        SearchLimits each = limits.forEachOf(parts.size());
         try (Workers outer = new Workers(apart ? limits.threads() : 1)) {
             outer.forEach(parts.size(), (i, worker) -> {
                 try (Workers inner = new Workers(apart ? 1 : limits.threads())) {
-                    done[i] = solve(parts.get(i), inner);
+                    done[i] = solve(parts.get(i), near, each, inner);
                 }
             });
         }
@@ -58,8 +71,8 @@ public final class ExactScheduler implements VisitScheduler {
             double bound,
             Stop stop) {}
 
-    private Part solve(ScheduleRequest part, Workers workers) {
-        Wishes wishes = Wishes.settle(part, limits, secondsLeft);
+    private Part solve(ScheduleRequest part, Map<String, VisitOption> near, SearchLimits each, Workers workers) {
+        Wishes wishes = Wishes.settle(part, each, secondsLeft);
         List<TruckOptions> trucks = wishes.trucks();
         boolean[] must = new boolean[trucks.size()];
         for (int t = 0; t < must.length; t++) {
@@ -67,7 +80,7 @@ public final class ExactScheduler implements VisitScheduler {
         }
         Problem problem = new Problem(trucks, must, part.depots(), part.groups());
         Assignment start = wishes.start(problem);
-        Search.Result result = new Search(problem, start, limits, workers, secondsLeft).run();
+        Search.Result result = new Search(problem, start, each, workers, secondsLeft).run(near(problem, start, near));
         Map<String, VisitOption> chosen = new HashMap<>();
         Map<String, String> reasons = new HashMap<>();
         for (int t = 0; t < trucks.size(); t++) {
@@ -79,6 +92,31 @@ public final class ExactScheduler implements VisitScheduler {
             }
         }
         return new Part(chosen, reasons, wishes.broken(), result.bound(), result.stop());
+    }
+
+    /** The choices of another schedule as far as they fit around what must be; empty trucks where they do not. */
+    private static Assignment near(Problem problem, Assignment start, Map<String, VisitOption> choices) {
+        Assignment built = start.copy();
+        for (int t = 0; t < problem.truckCount() && !choices.isEmpty(); t++) {
+            VisitOption other = choices.get(problem.trucks.get(t).truck());
+            for (int option = problem.first[t]; other != null && option < problem.first[t + 1]; option++) {
+                if (sameWork(problem.options[option], other) && built.choice(t) != option) {
+                    int now = built.choice(t);
+                    built.drop(t);
+                    int taken = built.fits(option) ? option : now;
+                    if (taken != Assignment.NONE) {
+                        built.take(taken);
+                    }
+                }
+            }
+        }
+        return built;
+    }
+
+    private static boolean sameWork(VisitOption one, VisitOption other) {
+        return one.week() == other.week()
+                && one.cylinders().equals(other.cylinders())
+                && one.labourHours() == other.labourHours();
     }
 
     private static Schedule together(ScheduleRequest request, List<Part> parts) {

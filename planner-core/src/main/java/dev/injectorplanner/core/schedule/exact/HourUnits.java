@@ -13,11 +13,11 @@ record HourUnits(double hoursPerUnit) {
     private static final double HUNDREDTHS = 100;
     private static final double ROUNDING = 1e-7;
 
-    static HourUnits of(List<TruckOptions> trucks) {
+    static HourUnits of(List<TruckOptions> trucks, BayCells bays) {
         BigInteger common = BigInteger.ZERO;
         for (TruckOptions truck : trucks) {
             for (VisitOption option : truck.options()) {
-                double hundredths = option.labourHours() * HUNDREDTHS;
+                double hundredths = bays.weight(truck.depot(), option) * HUNDREDTHS;
                 long whole = Math.round(hundredths);
                 if (Math.abs(hundredths - whole) > ROUNDING) {
                     return new HourUnits(1 / HUNDREDTHS);

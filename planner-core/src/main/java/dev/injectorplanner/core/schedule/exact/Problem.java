@@ -21,6 +21,9 @@ final class Problem {
     final List<TruckOptions> trucks;
     final HourUnits units;
     final Cell[] cells;
+    /** Cells whose hours are bay-days counted as hours, since bays run out first. */
+    final boolean[] ofBays;
+
     final double[] groupDays;
     /** Options of truck t are {@code first[t]} to {@code first[t + 1]}, that one not included. */
     final int[] first;
@@ -47,9 +50,15 @@ final class Problem {
     Problem(List<TruckOptions> trucks, boolean[] must, List<WeekCapacity> depots, List<GroupCapacity> groups) {
         this.trucks = List.copyOf(trucks);
         this.must = must.clone();
-        this.units = HourUnits.of(trucks);
-        this.cells =
-                depots.stream().map(row -> Cell.of(row, units.hoursPerUnit())).toArray(Cell[]::new);
+        BayCells bays = new BayCells(trucks, depots);
+        this.units = HourUnits.of(trucks, bays);
+        this.cells = depots.stream()
+                .map(row -> Cell.of(bays.counted(row), units.hoursPerUnit()))
+                .toArray(Cell[]::new);
+        this.ofBays = new boolean[cells.length];
+        for (int i = 0; i < cells.length; i++) {
+            ofBays[i] = bays.isOfBays(depots.get(i));
+        }
         this.groupDays = groups.stream().mapToDouble(GroupCapacity::truckDays).toArray();
         Map<String, Integer> cellAt = new TreeMap<>();
         for (int i = 0; i < depots.size(); i++) {
@@ -69,12 +78,11 @@ final class Problem {
         this.truckOf = offers.stream().mapToInt(Offer::truck).toArray();
         this.cellOf = offers.stream().mapToInt(Offer::cell).toArray();
         this.groupOf = offers.stream().mapToInt(Offer::group).toArray();
-        this.low = Arrays.stream(options)
-                .mapToInt(option -> units.down(option.labourHours()))
+        double[] weights = offers.stream()
+                .mapToDouble(offer -> bays.weight(trucks.get(offer.truck()).depot(), offer.option()))
                 .toArray();
-        this.high = Arrays.stream(options)
-                .mapToInt(option -> units.up(option.labourHours()))
-                .toArray();
+        this.low = Arrays.stream(weights).mapToInt(units::down).toArray();
+        this.high = Arrays.stream(weights).mapToInt(units::up).toArray();
         this.cost = Arrays.stream(options).mapToDouble(VisitOption::cost).toArray();
         this.days = Arrays.stream(options).mapToDouble(VisitOption::truckDays).toArray();
         this.ofCell = byCell();

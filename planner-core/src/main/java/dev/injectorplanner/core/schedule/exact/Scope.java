@@ -12,11 +12,23 @@ import java.util.Arrays;
  * @param groupDays truck-days left in each duty group and week
  */
 record Scope(boolean[] mayCome, boolean[] closed, int[] usedUnits, double[] bayDays, double[] groupDays) {
+    private static final int NO_END = 1 << 28;
+
     /** Everything is open. */
     static Scope whole(Problem problem) {
         boolean[] all = new boolean[problem.truckCount()];
         Arrays.fill(all, true);
         return around(problem, new Assignment(problem), all, new boolean[problem.cells.length]);
+    }
+
+    /** Duty groups alone: depots have hours and bays without end. */
+    static Scope withoutDepots(Problem problem) {
+        Scope whole = whole(problem);
+        int[] used = new int[problem.cells.length];
+        Arrays.fill(used, -NO_END);
+        double[] bays = new double[problem.cells.length];
+        Arrays.fill(bays, Double.POSITIVE_INFINITY);
+        return new Scope(whole.mayCome(), whole.closed(), used, bays, whole.groupDays());
     }
 
     /** What an assignment leaves. */

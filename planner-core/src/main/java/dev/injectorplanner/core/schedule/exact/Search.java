@@ -63,10 +63,20 @@ final class Search {
      */
     record Result(Assignment best, double bound, Schedule.Stop stop) {}
 
-    Result run() {
+    /** @param near another schedule to start from, where it is better than filling up; the start itself where there is none */
+    Result run(Assignment near) {
         Assignment filled = best.copy();
         filled.fill();
+        Assignment kept = near.copy();
+        kept.fill();
         offer(filled);
+        offer(kept);
+        if (problem.groupDays.length > 0) {
+            byGroups();
+        }
+        if (enough()) {
+            return new Result(best, bound, Schedule.Stop.PROVEN);
+        }
         BoundSearch search = new BoundSearch(problem, relaxation, Scope.whole(problem), StartPrices.of(problem));
         findBound(search);
         Multipliers at = search.best();
@@ -81,6 +91,13 @@ final class Search {
         }
         Schedule.Stop stop = enough() ? Schedule.Stop.PROVEN : clock ? Schedule.Stop.CLOCK : Schedule.Stop.WORK_LIMIT;
         return new Result(best, bound, stop);
+    }
+
+    private void byGroups() {
+        GroupBound groups = new GroupBound(problem, (int) (limits.seed() & 0xFFFF), secondsLeft).solve(workers);
+        otherWork += (long) (groups.work() * STEPS_PER_WORK);
+        raise(groups.bound());
+        offer(groups.schedule(best));
     }
 
     private void findBound(BoundSearch search) {

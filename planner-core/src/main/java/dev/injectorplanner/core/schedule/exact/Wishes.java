@@ -90,13 +90,7 @@ final class Wishes {
                 .filter(option -> brokenBy(truck, visit).containsAll(brokenBy(truck, option)))
                 .toList();
         return new TruckOptions(
-                truck.truck(),
-                truck.depot(),
-                truck.dutyGroup(),
-                keeping,
-                truck.latestWeek(),
-                truck.pinnedWeek(),
-                truck.announcedWeek());
+                truck.truck(), truck.depot(), truck.dutyGroup(), keeping, truck.latestWeek(), truck.pinnedWeek());
     }
 
     private static List<Wish> brokenBy(TruckOptions truck, @Nullable VisitOption visit) {

@@ -111,7 +111,7 @@ class ExactSchedulerTest {
         for (int week = 0; week < costs.length; week++) {
             options.add(new VisitOption(week, List.of(1), 6, 1, costs[week]));
         }
-        return new TruckOptions(name, "N", null, options, latest, pinned, null);
+        return new TruckOptions(name, "N", null, options, latest, pinned);
     }
 
     private static ScheduleRequest oneVisitAWeek(TruckOptions... trucks) {

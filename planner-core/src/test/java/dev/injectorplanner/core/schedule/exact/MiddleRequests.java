@@ -27,7 +27,7 @@ final class MiddleRequests {
             }
             Integer pinned = random.nextInt(12) == 0 ? Integer.valueOf(random.nextInt(weeks)) : null;
             Integer latest = random.nextInt(12) == 0 ? Integer.valueOf(random.nextInt(weeks)) : null;
-            list.add(new TruckOptions("T" + (100 + t), "D", t % 3 == 0 ? "G" : null, options, latest, pinned, null));
+            list.add(new TruckOptions("T" + (100 + t), "D", t % 3 == 0 ? "G" : null, options, latest, pinned));
         }
         List<WeekCapacity> capacity = new ArrayList<>();
         List<GroupCapacity> groups = new ArrayList<>();

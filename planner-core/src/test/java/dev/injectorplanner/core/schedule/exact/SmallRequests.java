@@ -58,8 +58,7 @@ final class SmallRequests {
                 random.nextBoolean() ? "G" : null,
                 options,
                 wishes && random.nextBoolean() ? Integer.valueOf(random.nextInt(weeks)) : null,
-                wishes && random.nextBoolean() ? Integer.valueOf(random.nextInt(weeks)) : null,
-                null);
+                wishes && random.nextBoolean() ? Integer.valueOf(random.nextInt(weeks)) : null);
     }
 
     private static double grained(Random random, double most, double grain) {

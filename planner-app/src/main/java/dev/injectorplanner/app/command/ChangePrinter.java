@@ -1,0 +1,60 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.core.plan.PlanChange;
+import dev.injectorplanner.core.plan.PlanChange.Stay;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** What a trial changes, on the terminal. */
+final class ChangePrinter {
+    private static final int SHOWN = 40;
+
+    private final PrintWriter out;
+
+    ChangePrinter(PrintWriter out) {
+        this.out = out;
+    }
+
+    void print(PlanChange change) {
+        out.printf(
+                Locale.ROOT,
+                "%nWhat was tried changes the plan: it costs %,.0f %s, takes %+.1f hours, and lets %+.2f failures be expected"
+                        + " (%.1f before)%n",
+                Math.abs(change.cost()),
+                change.cost() < 0 ? "less" : "more",
+                change.hours(),
+                change.expectedFailures(),
+                change.expectedFailuresBefore());
+        Double gap = change.gap();
+        Double before = change.gapBefore();
+        if (gap != null && before != null) {
+            out.printf(Locale.ROOT, "Proven within %.2f %% of the best, before %.2f %%%n", 100 * gap, 100 * before);
+        }
+        change.visits().stream()
+                .limit(SHOWN)
+                .forEach(visit -> out.println("  " + visit.truck() + " (" + visit.depot() + "): "
+                        + inShort(visit.before()) + " -> " + inShort(visit.after())));
+        if (change.visits().size() > SHOWN) {
+            out.printf("  ... %d visits in all%n", change.visits().size());
+        }
+        if (change.visits().isEmpty()) {
+            out.println("  No visit moves.");
+        }
+    }
+
+    private static String inShort(@Nullable Stay stay) {
+        if (stay == null) {
+            return "no visit";
+        }
+        List<String> work = new ArrayList<>();
+        if (!stay.cylinders().isEmpty()) {
+            work.add("cyl " + stay.cylinders().stream().map(String::valueOf).collect(Collectors.joining(" ")));
+        }
+        work.addAll(stay.along());
+        return stay.week() + " (" + String.join(", ", work) + ")";
+    }
+}

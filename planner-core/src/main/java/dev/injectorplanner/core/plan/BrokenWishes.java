@@ -1,0 +1,104 @@
+package dev.injectorplanner.core.plan;
+
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.option.PricedVisit;
+import dev.injectorplanner.core.schedule.Schedule.BrokenWish;
+import dev.injectorplanner.core.schedule.Schedule.Wish;
+import dev.injectorplanner.core.schedule.TruckOptions;
+import dev.injectorplanner.core.schedule.VisitOption;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Pins and safety dates that could not be met, each with the limit that forbids it, in the words and weeks of people. */
+final class BrokenWishes {
+    private static final int SHOWN = 4;
+
+    private final Draft draft;
+    private final WeekStops stops;
+
+    BrokenWishes(Draft draft) {
+        this.draft = draft;
+        this.stops = new WeekStops(draft);
+    }
+
+    List<BrokenWish> list() {
+        return draft.schedule().brokenWishes().stream().map(this::told).toList();
+    }
+
+    private BrokenWish told(BrokenWish wish) {
+        TruckCase truck = draft.caseOf(wish.truck());
+        return new BrokenWish(wish.truck(), wish.wish(), wish.week(), words(truck, wish));
+    }
+
+    private String words(TruckCase truck, BrokenWish wish) {
+        IsoWeek week = weekOf(wish.week());
+        if (wish.wish() == Wish.LATEST_WEEK) {
+            return "must not wait beyond " + week + ": " + untilLatest(truck, wish);
+        }
+        Integer latest = truck.options().latestWeek();
+        if (latest != null && wish.week() > latest) {
+            return "pinned to " + week + ": it must not wait beyond " + weekOf(latest);
+        }
+        return "pinned to " + week + ": " + in(truck, wish.week()).orElse(wish.reason());
+    }
+
+    private String untilLatest(TruckCase truck, BrokenWish wish) {
+        List<String> weeks = new ArrayList<>();
+        int last = Math.min(wish.week(), draft.request().weeks() - 1);
+        for (int week = 0; week <= last && weeks.size() < SHOWN; week++) {
+            int at = week;
+            in(truck, week).ifPresent(reason -> weeks.add(last == 0 ? reason : weekOf(at) + ", " + reason));
+        }
+        return weeks.isEmpty() ? wish.reason() : String.join("; ", weeks);
+    }
+
+    private IsoWeek weekOf(int week) {
+        return draft.learned().firstWeek().plus(week);
+    }
+
+    /** The limit that keeps a truck out of a week; empty where this finds none. */
+    private Optional<String> in(TruckCase truck, int week) {
+        if (week >= draft.request().weeks()) {
+            return Optional.of("it lies after the plan's last week");
+        }
+        Optional<VisitOption> shortest = truck.options().options().stream()
+                .filter(option -> option.week() == week)
+                .min(Comparator.comparingDouble(VisitOption::labourHours));
+        return shortest.isEmpty()
+                ? Optional.ofNullable(notOffered(truck, week))
+                : Optional.ofNullable(noRoom(truck, shortest.get()));
+    }
+
+    private @Nullable String notOffered(TruckCase truck, int week) {
+        if (truck.pricer().pricedCylinders().isEmpty()
+                && truck.priced().visits().isEmpty()) {
+            return "nothing is known of its injectors that a visit could be made of";
+        }
+        double days = truck.priced().visits().stream()
+                .filter(visit -> visit.week() == week)
+                .mapToDouble(PricedVisit::truckDays)
+                .min()
+                .orElseGet(() -> truck.pricer().best(week).truckDays());
+        return stops.of(truck, week, days);
+    }
+
+    private @Nullable String noRoom(TruckCase truck, VisitOption option) {
+        TruckOptions asked = truck.options();
+        String alone = draft.booked().limitAlone(asked, option);
+        if (alone != null) {
+            return alone;
+        }
+        String beside = draft.booked().limitBeside(asked, option);
+        if (beside == null) {
+            return null;
+        }
+        List<String> held = draft.booked().trucksOf(asked.depot(), option.week()).stream()
+                .filter(name -> draft.caseOf(name).options().hasWish())
+                .limit(SHOWN)
+                .toList();
+        return held.isEmpty() ? beside : beside + " (" + String.join(", ", held) + " held as well)";
+    }
+}

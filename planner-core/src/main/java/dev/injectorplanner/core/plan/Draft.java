@@ -1,0 +1,37 @@
+package dev.injectorplanner.core.plan;
+
+import dev.injectorplanner.core.schedule.Booked;
+import dev.injectorplanner.core.schedule.CapacityCalendar;
+import dev.injectorplanner.core.schedule.Schedule;
+import dev.injectorplanner.core.schedule.ScheduleRequest;
+import java.util.Map;
+
+/**
+ * A schedule with what it was asked, before it is told as a plan.
+ *
+ * @param learned what the records say
+ * @param calendar hours and bays, with those added
+ * @param holds what the manager holds
+ * @param builder made the cases
+ * @param cases trucks in service with their ways, by truck, the most pressing first
+ * @param request what the scheduler was asked
+ * @param schedule its answer, held against every limit
+ * @param booked what the schedule takes of every week
+ */
+record Draft(
+        Learned learned,
+        CapacityCalendar calendar,
+        Holds holds,
+        CaseBuilder builder,
+        Map<String, TruckCase> cases,
+        ScheduleRequest request,
+        Schedule schedule,
+        Booked booked) {
+    TruckCase caseOf(String truck) {
+        TruckCase found = cases.get(truck);
+        if (found == null) {
+            throw new IllegalStateException("truck " + truck + " was scheduled and is not known");
+        }
+        return found;
+    }
+}

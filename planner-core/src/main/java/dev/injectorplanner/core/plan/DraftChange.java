@@ -1,0 +1,80 @@
+package dev.injectorplanner.core.plan;
+
+import dev.injectorplanner.core.option.PricedVisit;
+import dev.injectorplanner.core.option.Rider;
+import dev.injectorplanner.core.plan.PlanChange.Stay;
+import dev.injectorplanner.core.plan.PlanChange.VisitChange;
+import dev.injectorplanner.core.plan.PlanChange.What;
+import dev.injectorplanner.core.schedule.Schedule;
+import dev.injectorplanner.core.units.Figures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/** Holds two schedules of one fleet against each other. */
+final class DraftChange {
+    private DraftChange() {}
+
+    static PlanChange of(Draft before, Draft after) {
+        Map<String, Stay> was = stays(before);
+        Map<String, Stay> is = stays(after);
+        TreeSet<String> trucks = new TreeSet<>(was.keySet());
+        trucks.addAll(is.keySet());
+        List<VisitChange> changes = new ArrayList<>();
+        for (String truck : trucks) {
+            Stay one = was.get(truck);
+            Stay other = is.get(truck);
+            What what = what(one, other);
+            if (what != null) {
+                changes.add(new VisitChange(truck, after.caseOf(truck).truck().depot(), what, one, other));
+            }
+        }
+        double failures = new PlanRisk(before).expectedFailures();
+        return new PlanChange(
+                after.schedule().cost() - before.schedule().cost(),
+                Figures.tidy(hours(after) - hours(before)),
+                new PlanRisk(after).expectedFailures() - failures,
+                failures,
+                changes,
+                new BrokenWishes(after).list(),
+                before.schedule().gap(),
+                after.schedule().gap());
+    }
+
+    private static @Nullable What what(@Nullable Stay before, @Nullable Stay after) {
+        if (before == null) {
+            return after == null ? null : What.ADDED;
+        }
+        if (after == null) {
+            return What.DROPPED;
+        }
+        if (!before.week().equals(after.week())) {
+            return What.MOVED;
+        }
+        return before.equals(after) ? null : What.OTHER_WORK;
+    }
+
+    private static double hours(Draft draft) {
+        return draft.schedule().choices().stream()
+                .mapToDouble(choice -> choice.option().labourHours())
+                .sum();
+    }
+
+    private static Map<String, Stay> stays(Draft draft) {
+        Map<String, Stay> stays = new TreeMap<>();
+        for (Schedule.Choice choice : draft.schedule().choices()) {
+            PricedVisit visit = draft.caseOf(choice.truck()).visitOf(choice.option());
+            stays.put(
+                    choice.truck(),
+                    new Stay(
+                            draft.learned().firstWeek().plus(visit.week()),
+                            visit.cylinders(),
+                            visit.riders().stream().map(Rider::name).toList(),
+                            Figures.tidy(visit.labourHours())));
+        }
+        return stays;
+    }
+}

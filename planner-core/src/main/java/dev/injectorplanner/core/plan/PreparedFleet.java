@@ -1,0 +1,126 @@
+package dev.injectorplanner.core.plan;
+
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.schedule.Booked;
+import dev.injectorplanner.core.schedule.CapacityCalendar;
+import dev.injectorplanner.core.schedule.ExtraCapacity;
+import dev.injectorplanner.core.schedule.Schedule;
+import dev.injectorplanner.core.schedule.ScheduleChecker;
+import dev.injectorplanner.core.schedule.ScheduleRequest;
+import dev.injectorplanner.core.schedule.VisitScheduler;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A fleet learned and priced once, which is the slow part: from here on a plan within other holds, or with hours and bays
+ * added, costs only its schedule. Trying out changes nothing, and one of these may serve many threads.
+ */
+public final class PreparedFleet {
+    private final Learned learned;
+    private final FleetPricing pricing;
+    private final List<PricedTruck> trucks;
+
+    PreparedFleet(Learned learned) {
+        this.learned = learned;
+        this.pricing = new FleetPricing(learned);
+        this.trucks = List.copyOf(pricing.trucks());
+    }
+
+    /** A schedule that was tried out, to be compared or told as a plan. */
+    public static final class Trial {
+        final Draft draft;
+
+        Trial(Draft draft) {
+            this.draft = draft;
+        }
+
+        /** What it costs against doing nothing in the horizon. */
+        public PlanCost cost() {
+            return PlanCost.of(draft.schedule(), new BrokenWishes(draft).list());
+        }
+    }
+
+    /**
+     * Schedules within holds.
+     *
+     * @param extra hours and bays on top; several rows of a week add up
+     * @throws InvalidValueException where {@code extra} names a depot that is not there, or a week outside the plan or
+     *     without a working day
+     * @throws IllegalStateException if the scheduler breaks a limit, with each in words
+     */
+    public Trial tryOut(VisitScheduler scheduler, Holds holds, List<ExtraCapacity> extra) {
+        return tryOut(scheduler, holds, extra, null);
+    }
+
+    /**
+     * As above, near another trial of this fleet: visits that need not move stay, so that the change between the two shows
+     * what was asked and not another schedule as good.
+     */
+    public Trial tryOut(VisitScheduler scheduler, Holds holds, List<ExtraCapacity> extra, @Nullable Trial near) {
+        CapacityCalendar calendar = new CapacityCalendar(
+                learned.index(), learned.today(), learned.policy().weeks(), extra);
+        extra.forEach(row -> check(calendar, row));
+        CaseBuilder builder = new CaseBuilder(learned, pricing, calendar, holds);
+        Map<String, TruckCase> cases = builder.casesOf(trucks);
+        ScheduleRequest request = new ScheduleRequest(
+                learned.policy().weeks(),
+                cases.values().stream()
+                        .filter(each ->
+                                each.options().hasWish() || !each.visits().isEmpty())
+                        .map(TruckCase::options)
+                        .toList(),
+                calendar.depotCapacity(),
+                calendar.groupCapacity());
+        Schedule schedule = checked(
+                request,
+                near == null ? scheduler.schedule(request) : scheduler.schedule(request, near.draft.schedule()));
+        return new Trial(
+                new Draft(learned, calendar, holds, builder, cases, request, schedule, new Booked(request, schedule)));
+    }
+
+    /** What changes from one trial to another, both of this fleet. */
+    public PlanChange change(Trial before, Trial after) {
+        return DraftChange.of(before.draft, after.draft);
+    }
+
+    private void check(CapacityCalendar calendar, ExtraCapacity row) {
+        List<Depot> depots = learned.index().fleet().depots();
+        Depot depot = depots.stream()
+                .filter(each -> each.depot().equals(row.depot()))
+                .findFirst()
+                .orElseThrow(() -> new InvalidValueException(
+                        "depot",
+                        row.depot(),
+                        "is not in this plan",
+                        "choose one of " + depots.stream().map(Depot::depot).collect(Collectors.joining(", "))));
+        IsoWeek first = learned.firstWeek();
+        int week = first.weeksUntil(row.week());
+        if (week < 0 || week >= learned.policy().weeks()) {
+            throw new InvalidValueException(
+                    "week",
+                    row.week(),
+                    "lies outside the plan, " + first + " to "
+                            + first.plus(learned.policy().weeks() - 1),
+                    "add capacity in a week of the plan, or plan more weeks");
+        }
+        if (calendar.openDays(depot, week).isEmpty()) {
+            throw new InvalidValueException(
+                    "week",
+                    row.week(),
+                    "has no working day of depot " + row.depot() + " left",
+                    "enter its days in the table capacity, or choose another week");
+        }
+    }
+
+    private static Schedule checked(ScheduleRequest request, Schedule schedule) {
+        List<String> violations = ScheduleChecker.listViolations(request, schedule);
+        if (!violations.isEmpty()) {
+            throw new IllegalStateException("the schedule breaks its limits: " + String.join("; ", violations));
+        }
+        return schedule;
+    }
+}

@@ -1,0 +1,44 @@
+package dev.injectorplanner.core.plan;
+
+import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.option.CylinderSets;
+import dev.injectorplanner.core.option.OptionPricer;
+import dev.injectorplanner.core.option.PricedVisit;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A truck with its ways to come in, before anybody holds it and before hours are looked at: the costly part of a plan, the
+ * same for every hold and capacity.
+ *
+ * @param truck the truck
+ * @param findings what is due of it, most pressing first; may be empty
+ * @param sets its engine's sets
+ * @param pricer prices its visits
+ * @param visits the ways worth looking at
+ * @param kitOn the day on which the kit of a set of cylinders can be there without an express shipment, by set
+ */
+record PricedTruck(
+        Truck truck,
+        List<DueFinding> findings,
+        CylinderSets sets,
+        OptionPricer pricer,
+        List<PricedVisit> visits,
+        Map<Integer, LocalDate> kitOn) {
+    PricedTruck {
+        findings = List.copyOf(findings);
+        visits = List.copyOf(visits);
+        kitOn = Map.copyOf(kitOn);
+    }
+
+    /** The finding for which it must come in by a day; empty where there is none. */
+    Optional<DueFinding> findSafety() {
+        return findings.stream()
+                .filter(finding -> finding.kind() == FindingKind.SAFETY)
+                .findFirst();
+    }
+}

@@ -1,0 +1,51 @@
+package dev.injectorplanner.core.plan;
+
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.units.Figures;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** What keeps a truck out of a week whatever the other trucks do, in words: the manager, its work, or its depot's days. */
+final class WeekStops {
+    private final Draft draft;
+
+    WeekStops(Draft draft) {
+        this.draft = draft;
+    }
+
+    /** Null where the truck itself could come for so many days. */
+    @Nullable
+    String of(TruckCase truck, int week, double truckDays) {
+        IsoWeek asked = draft.learned().firstWeek().plus(week);
+        if (!draft.holds().allows(truck.truck().truck(), asked)) {
+            return "it is refused";
+        }
+        int free = draft.calendar().daysFree(truck.truck(), week);
+        return truckDays <= free ? null : days(truck.truck(), asked, truckDays, free);
+    }
+
+    private String days(Truck truck, IsoWeek week, double truckDays, int free) {
+        LocalDate out = truck.outOfServiceOn();
+        if (out != null && !out.isAfter(week.sunday())) {
+            return "it leaves the fleet on " + out;
+        }
+        String away = away(truck, week.monday(), week.sunday());
+        if (!away.isEmpty()) {
+            return away;
+        }
+        return "it takes " + Figures.tenths(truckDays) + " days, the depot works " + Figures.count(free, "day", "days")
+                + " then";
+    }
+
+    /** Windows in which a truck cannot be spared, that touch some days; empty where there are none. */
+    String away(Truck truck, LocalDate from, LocalDate to) {
+        List<String> windows = draft.learned().index().awayOf(truck.truck()).stream()
+                .filter(window -> window.touches(from, to))
+                .map(window -> "away " + window.from() + " to " + window.to() + " (" + window.reason() + ")")
+                .toList();
+        return windows.stream().collect(Collectors.joining(", "));
+    }
+}
