@@ -29,12 +29,14 @@ public final class Planning {
     private final Planner planner;
     private final HoldBook holds;
     private final KeptPlans plans;
+    private final Learning learning;
 
     public Planning(Store store, Planner planner, HoldBook holds, KeptPlans plans) {
         this.store = store;
         this.planner = planner;
         this.holds = holds;
         this.plans = plans;
+        this.learning = new Learning(store, planner, plans);
     }
 
     /** A plan and the fleet it was made for. */
@@ -58,7 +60,8 @@ public final class Planning {
     public Planned plan(LocalDate today, Policy policy, @Nullable String depot, Holds tried) {
         FleetSnapshot fleet = fleet(depot);
         check(fleet, policy, today, tried);
-        return new Planned(fleet, planner.plan(fleet, policy, today, all(today, policy, depot, tried)));
+        PreparedFleet prepared = learning.prepare(fleet, policy, today, depot);
+        return new Planned(fleet, planner.tell(planner.tryOut(prepared, all(today, policy, depot, tried), List.of())));
     }
 
     /**
@@ -70,7 +73,7 @@ public final class Planning {
             LocalDate today, Policy policy, @Nullable String depot, Holds tried, List<ExtraCapacity> extra) {
         FleetSnapshot fleet = fleet(depot);
         check(fleet, policy, today, tried);
-        PreparedFleet prepared = planner.prepare(fleet, policy, today);
+        PreparedFleet prepared = learning.prepare(fleet, policy, today, depot);
         PreparedFleet.Trial before = planner.tryOut(prepared, all(today, policy, depot, Holds.none()), List.of());
         PreparedFleet.Trial after = planner.tryOut(prepared, all(today, policy, depot, tried), extra, before);
         return new Tried(new Planned(fleet, planner.tell(after)), prepared.change(before, after));

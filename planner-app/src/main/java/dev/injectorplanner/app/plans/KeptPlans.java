@@ -3,7 +3,10 @@ package dev.injectorplanner.app.plans;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.plan.Plan;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hibernate.StatelessSession;
 import org.jspecify.annotations.Nullable;
@@ -79,6 +82,29 @@ public final class KeptPlans {
         return store.inTransaction(session -> newestIds(session, depot, 1).stream()
                 .findFirst()
                 .map(id -> session.get(PlanRunRow.class, id).kept()));
+    }
+
+    /**
+     * Plans made for days before one, the latest first, one a day; no more than are kept whole.
+     *
+     * @param depot plans of that depot or of all, or null for those of all alone
+     */
+    public List<Plan> listEarlier(@Nullable String depot, LocalDate day) {
+        List<String> keys = depot == null ? List.of(PlanRunRow.ALL_DEPOTS) : List.of(depot, PlanRunRow.ALL_DEPOTS);
+        return store.inTransaction(session -> {
+            Map<LocalDate, Plan> byDay = new LinkedHashMap<>();
+            session.createSelectionQuery(
+                            "from PlanRunRow r where r.depotKey in (:keys) and r.madeFor < :day and r.document is not null"
+                                    + " order by r.madeFor desc, r.id desc",
+                            PlanRunRow.class)
+                    .setParameterList("keys", keys)
+                    .setParameter("day", day)
+                    .setMaxResults(DOCUMENTS)
+                    .getResultList()
+                    .forEach(row -> byDay.computeIfAbsent(
+                            row.madeFor(), made -> row.kept().plan()));
+            return List.copyOf(byDay.values());
+        });
     }
 
     /** The number of the plan in force at a depot: cheap to ask. */

@@ -7,6 +7,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.sql.DataSource;
@@ -63,6 +64,24 @@ public final class Store implements AutoCloseable {
         return settings.isEmbedded()
                 ? Optional.ofNullable(Path.of(settings.place()).getParent())
                 : Optional.empty();
+    }
+
+    /** How many depots there are. */
+    public long countDepots() {
+        return inTransaction(session -> session.createSelectionQuery("select count(*) from DepotRow", Long.class)
+                .getSingleResult());
+    }
+
+    /** The number of the injector row that came last; 0 where there is none. */
+    public long newestInjector() {
+        return inTransaction(session ->
+                session
+                        .createSelectionQuery("select max(i.id) from FittedInjectorRow i", Long.class)
+                        .getResultList()
+                        .stream()
+                        .filter(Objects::nonNull)
+                        .findFirst()
+                        .orElse(0L));
     }
 
     /** The whole fleet. */

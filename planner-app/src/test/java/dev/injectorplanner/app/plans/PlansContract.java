@@ -206,6 +206,29 @@ abstract class PlansContract {
     }
 
     @Test
+    void a_depot_is_judged_by_the_lives_of_the_whole_fleet() {
+        assertThat(plan.lives()).isEqualTo(planned(null).lives());
+        assertThat(plan.signEffects()).isEqualTo(planned(null).signEffects());
+    }
+
+    /** The same fleet, priced with what the visits of an earlier day's plan paid for set-up. */
+    @Test
+    void set_up_is_shared_as_the_plans_of_earlier_days_paid_it() {
+        application.plans().keep("the day before", DEPOT, NIGHT, earlier());
+        application.plans().keep("the same day", DEPOT, NIGHT.plusSeconds(1), plan);
+        assertThat(application.plans().listEarlier(DEPOT, DemoFleet.TODAY)).containsExactly(earlier());
+        assertThat(planned(DEPOT).cost()).isNotEqualTo(plan.cost());
+        assertThat(planned(DEPOT)).isEqualTo(planned(DEPOT));
+    }
+
+    private Plan earlier() {
+        return application
+                .planning()
+                .plan(DemoFleet.TODAY.minusDays(1), POLICY, DEPOT)
+                .plan();
+    }
+
+    @Test
     void nothing_can_be_announced_without_a_plan() {
         assertThatThrownBy(() -> application.announcing().announce(DEPOT, plan.firstWeek(), NIGHT, "Ilze"))
                 .isInstanceOf(NothingToPlanException.class)

@@ -1,0 +1,67 @@
+package dev.injectorplanner.app.planning;
+
+import dev.injectorplanner.app.plans.KeptPlans;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.Planner;
+import dev.injectorplanner.core.plan.Policy;
+import dev.injectorplanner.core.plan.PreparedFleet;
+import dev.injectorplanner.core.plan.SetUpShares;
+import dev.injectorplanner.core.risk.FleetLives;
+import dev.injectorplanner.core.visit.Visit;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a plan learns from beyond the trucks it plans: a depot's plan from the injectors of the whole fleet, and every plan
+ * from the set-up that visits of earlier days' plans paid.
+ */
+final class Learning {
+    /** Days of plans whose visits tell what set-up a cylinder bears. */
+    private static final int DAYS = 4;
+
+    private final Store store;
+    private final Planner planner;
+    private final KeptPlans plans;
+    private @Nullable Learned newest;
+
+    Learning(Store store, Planner planner, KeptPlans plans) {
+        this.store = store;
+        this.planner = planner;
+        this.plans = plans;
+    }
+
+    /** Lives learned on a day, when the newest injector had that number. */
+    private record Learned(LocalDate day, long newestInjector, FleetLives lives) {}
+
+    /** The fleet learned and priced. */
+    PreparedFleet prepare(FleetSnapshot fleet, Policy policy, LocalDate today, @Nullable String depot) {
+        Policy paid = withPaidSetUp(policy, fleet, today, depot);
+        return depot == null || store.countDepots() == 1
+                ? planner.prepare(fleet, paid, today)
+                : planner.prepare(fleet, paid, today, lives(paid, today));
+    }
+
+    /** Families that no earlier plan has touched keep the first run's share. */
+    private Policy withPaidSetUp(Policy policy, FleetSnapshot fleet, LocalDate today, @Nullable String depot) {
+        List<Visit> visits = plans.listEarlier(depot, today).stream()
+                .limit(DAYS)
+                .map(Plan::visits)
+                .flatMap(List::stream)
+                .toList();
+        return visits.isEmpty() ? policy : policy.withSetUpShareHours(SetUpShares.of(fleet, visits));
+    }
+
+    /** Learned once a day, and again when injectors were fitted. */
+    private synchronized FleetLives lives(Policy policy, LocalDate today) {
+        long injector = store.newestInjector();
+        Learned there = newest;
+        if (there == null || !there.day().equals(today) || there.newestInjector() != injector) {
+            there = new Learned(today, injector, planner.learnLives(store.snapshot(), policy, today));
+            newest = there;
+        }
+        return there.lives();
+    }
+}
