@@ -82,7 +82,7 @@ public final class DueFindings {
                 TruckCase one =
                         new TruckCase(truck, index, rules, usage.of(truck.truck()), today, lastDay(truck, until), risk);
                 List<InjectorAge> fitted = byTruck.getOrDefault(truck.truck(), List.of());
-                SafetyRule.apply(one, fitted, safety);
+                SafetyRule.apply(one, fitted, safety.of(rules, truck.family()));
                 fitted.forEach(age -> injector(one, age));
                 forecast(one, fitted);
                 WarrantyRule.apply(one, fitted);

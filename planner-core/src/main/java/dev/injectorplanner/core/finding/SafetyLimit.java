@@ -1,6 +1,7 @@
 package dev.injectorplanner.core.finding;
 
 import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.fleet.RuleKind;
 
 /**
  * How soon a truck with a fuel leak or a fault of its fuel pressure must be in a bay.
@@ -22,6 +23,14 @@ public record SafetyLimit(int days, int windowDays, double latePerDay) {
      */
     public static SafetyLimit standard() {
         return new SafetyLimit(3, 30, 50);
+    }
+
+    /** What holds for a family: the site's rule where it has one. */
+    SafetyLimit of(RuleBook rules, String family) {
+        return rules.find(family, RuleKind.SAFETY)
+                .map(rule -> new SafetyLimit(
+                        (int) rule.limit(), rule.windowDays() == null ? windowDays : rule.windowDays(), latePerDay))
+                .orElse(this);
     }
 
     /** Whose limit it is. */

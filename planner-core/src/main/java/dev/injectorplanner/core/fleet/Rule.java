@@ -23,5 +23,8 @@ public record Rule(
         if (windowDays != null) {
             Require.within("window_days", windowDays, 1, 3_650);
         }
+        if (rule == RuleKind.SAFETY) {
+            Require.within("limit", limit, 1, 60);
+        }
     }
 }

@@ -17,5 +17,7 @@ public enum RuleKind {
     /** Chance of failing within the next 12 weeks, percent. */
     RISK,
     /** Days before a warranty ends in which to test. */
-    WARRANTY
+    WARRANTY,
+    /** Days from the first sighting of a fuel leak or a fault of the fuel pressure to the bay. */
+    SAFETY
 }

@@ -104,6 +104,7 @@ final class Assumptions {
             case RETURN_FLOW -> TestRules.RETURN_FLOW_UNIT;
             case RISK -> "%";
             case WARRANTY -> "days before a warranty ends, in which to test";
+            case SAFETY -> "days from the first sighting to the bay";
         };
     }
 
@@ -156,7 +157,7 @@ final class Assumptions {
                         + Figures.count(limit.days(), "day", "days") + " of the first sighting; active are sightings of"
                         + " the last " + Figures.count(limit.windowDays(), "day", "days")
                         + " with no injector fitted since; the engine maker's manual and local codes may ask to stop it at"
-                        + " once",
+                        + " once; a rule of the kind safety goes before it",
                 limit.source().equals(DueRule.DEFAULT) ? PRACTICE : SITE);
         return this;
     }

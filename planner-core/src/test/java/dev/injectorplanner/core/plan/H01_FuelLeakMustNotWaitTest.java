@@ -51,6 +51,17 @@ class H01_FuelLeakMustNotWaitTest {
         assertThat(plan.cost().brokenWishes()).isEmpty();
     }
 
+    @Test
+    void aRuleOfTheSiteSaysHowSoonForItsFamily() {
+        Plan plan = PlanOf.fleet(fleet.fault("T1", TODAY.minusDays(1), "P0093")
+                .rule(RuleKind.SAFETY, 1)
+                .build());
+        DueFinding leak = safety(plan).get(0);
+        assertThat(leak.by()).isEqualTo(TODAY);
+        assertThat(leak.limit()).startsWith("must not wait: in the bay within 1 day of");
+        assertThat(leak.limitSource()).isEqualTo("site rule");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
