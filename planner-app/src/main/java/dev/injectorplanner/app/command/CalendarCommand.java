@@ -65,7 +65,8 @@ final class CalendarCommand {
                 Json.print(out, Map.of("calendar", made.feed().id(), "depot", depot, "token", made.token()));
                 return;
             }
-            out.println("Calendar " + made.feed().id() + " of " + depot + ", token " + made.token());
+            out.println("Calendar " + made.feed().id() + " of " + depot + ": /calendar/" + made.token()
+                    + ".ics on the address of serve");
             out.println("It is shown this once: who has it can read the visits of " + depot
                     + ". Close it with: calendar" + " revoke " + made.feed().id());
         }
