@@ -20,6 +20,9 @@ import org.jspecify.annotations.Nullable;
  * added, costs only its schedule. Trying out changes nothing, and one of these may serve many threads.
  */
 public final class PreparedFleet {
+    /** What moving a visit that need not move must save, in the site's currency: planner default. */
+    private static final double WORTH_OF_STAYING = 20;
+
     private final Learned learned;
     private final FleetPricing pricing;
     private final List<PricedTruck> trucks;
@@ -76,10 +79,26 @@ public final class PreparedFleet {
                 calendar.depotCapacity(),
                 calendar.groupCapacity());
         Schedule schedule = checked(
-                request,
-                near == null ? scheduler.schedule(request) : scheduler.schedule(request, near.draft.schedule()));
+                request, near == null ? scheduler.schedule(request) : near(scheduler, request, near.draft.schedule()));
         return new Trial(
                 new Draft(learned, calendar, holds, builder, cases, request, schedule, new Booked(request, schedule)));
+    }
+
+    /**
+     * Twice: once for the bound and the least cost, once with visits favoured that stay. The second is taken where it costs
+     * no more than all it lets stay is worth, which is always so unless the first search ended early.
+     */
+    private static Schedule near(VisitScheduler scheduler, ScheduleRequest request, Schedule near) {
+        Schedule proven = scheduler.schedule(request, near);
+        StayNear stay = new StayNear(request, near, WORTH_OF_STAYING);
+        Schedule staying = stay.trueCosts(scheduler.schedule(stay.favouring(), near), proven);
+        boolean keepsAsMuch =
+                staying.brokenWishes().size() <= proven.brokenWishes().size();
+        return keepsAsMuch
+                        && staying.cost() - proven.cost()
+                                <= WORTH_OF_STAYING * near.choices().size()
+                ? staying
+                : proven;
     }
 
     /** What changes from one trial to another, both of this fleet. */

@@ -17,6 +17,7 @@ import dev.injectorplanner.core.visit.Visit;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -69,6 +70,30 @@ class K01_WhatIfTest {
         assertThat(change.cost()).isLessThan(-3.4 * 30);
         assertThat(change.expectedFailures()).isNegative();
         assertThat(change.gap()).isCloseTo(0, within(1e-12));
+    }
+
+    /** Six trucks of one age, some equal plans: a pin swaps two of them and lets the others stay. */
+    @Test
+    void aPinMovesNoTruckThatNeedNotMove() {
+        FleetBuilder builder = new FleetBuilder().withDepot(1, 2, 0).rule(RuleKind.DISTANCE_KM, 200_000);
+        for (int truck = 1; truck <= 6; truck++) {
+            builder.truck("E" + truck).allInjectors("E" + truck, 220_000);
+        }
+        PreparedFleet equal = planner.prepare(builder.build(), Policy.standard(), TODAY);
+        PreparedFleet.Trial before = planner.tryOut(equal, Holds.none(), List.of());
+        Map<String, IsoWeek> weeks =
+                planner.tell(before).visits().stream().collect(Collectors.toMap(Visit::truck, Visit::week));
+        String first = weeks.entrySet().stream()
+                .min(Map.Entry.comparingByValue())
+                .orElseThrow()
+                .getKey();
+        IsoWeek last = weeks.values().stream().max(IsoWeek::compareTo).orElseThrow();
+        Holds pin = new Holds(Map.of(first, last), Map.of(), Map.of());
+        PlanChange change = equal.change(before, planner.tryOut(equal, pin, List.of(), before));
+        assertThat(change.visits())
+                .hasSizeLessThanOrEqualTo(2)
+                .extracting(VisitChange::truck)
+                .contains(first);
     }
 
     /** The full plan of the trial has no overtime left, and the hours are on its loads. */
