@@ -2,6 +2,7 @@ package dev.injectorplanner.app;
 
 import dev.injectorplanner.app.holds.HoldBook;
 import dev.injectorplanner.app.intake.Intake;
+import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.planning.Announcing;
 import dev.injectorplanner.app.planning.Planning;
 import dev.injectorplanner.app.plans.KeptPlans;
@@ -32,6 +33,11 @@ public record Application(
                 holds,
                 new Planning(store, planner, holds, plans),
                 new Announcing(plans, holds));
+    }
+
+    /** Where every change is noted. */
+    public AuditTrail audit() {
+        return new AuditTrail(store.dataSource());
     }
 
     private static List<Class<?>> entities() {

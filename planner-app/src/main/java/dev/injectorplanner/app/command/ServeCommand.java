@@ -1,13 +1,16 @@
 package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.people.People;
+import dev.injectorplanner.app.security.Pbkdf2Hashing;
 import dev.injectorplanner.app.store.StoreSettings;
+import dev.injectorplanner.app.web.Listening;
 import dev.injectorplanner.app.web.RunningApp;
 import dev.injectorplanner.app.web.WebApp;
+import dev.injectorplanner.app.web.frame.SiteClock;
 import java.io.PrintWriter;
 import java.lang.management.ManagementFactory;
-import java.net.InetAddress;
-import java.net.UnknownHostException;
+import java.time.InstantSource;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import org.slf4j.LoggerFactory;
@@ -15,7 +18,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Pages and timed jobs, until it is told to stop. */
@@ -24,8 +26,6 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "Runs the timed jobs and serves the pages, until it is stopped (Ctrl-C).")
 final class ServeCommand implements Callable<Integer> {
-    private static final int MOST_PORT = 65_535;
-
     @Spec
     private CommandSpec spec;
 
@@ -46,46 +46,54 @@ final class ServeCommand implements Callable<Integer> {
             names = "--address",
             paramLabel = "ADDRESS",
             defaultValue = "127.0.0.1",
-            description = "Address to listen on, of this machine itself (default: ${DEFAULT-VALUE}).")
+            description = "Address to listen on (default: ${DEFAULT-VALUE}, this machine alone). Browsers sign in from"
+                    + " elsewhere only through a proxy that speaks TLS: see --behind-tls.")
     private String address;
+
+    @Option(
+            names = "--behind-tls",
+            description =
+                    "A proxy in front speaks TLS with the browsers and sends X-Forwarded-For and X-Forwarded-Proto.")
+    private boolean behindTls;
+
+    @Option(
+            names = "--demo",
+            description = "Shows the demo's fleet on its own day, with one-time sign-ins, on this machine alone.")
+    private boolean demo;
 
     @Override
     public Integer call() throws InterruptedException {
-        String host = loopback();
-        if (port < 0 || port > MOST_PORT) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--port " + port + ": is no port. Mend: choose one from 1 to " + MOST_PORT + ".");
-        }
+        Listening listening = Listening.on(address, port, behindTls);
         var jobs = settings.jobs();
-        StoreSettings place = store.settings();
+        StoreSettings place = demo ? DemoServing.place(store, listening) : store.settings();
         LoggerFactory.getLogger(ServeCommand.class).debug("Opening {}", place); // before a second thread logs
         var opening = CompletableFuture.supplyAsync(() -> Application.open(place));
-        try (RunningApp running = WebApp.start(opening, jobs, host, port)) {
+        SiteClock clock = demo ? DemoServing.clock() : new SiteClock(InstantSource.system());
+        try (RunningApp running = WebApp.start(opening, jobs, listening, clock)) {
             PrintWriter out = spec.commandLine().getOut();
             long up = System.currentTimeMillis()
                     - ManagementFactory.getRuntimeMXBean().getStartTime();
             out.printf("Ready on %s after %.1f s. Stop with Ctrl-C.%n", running.address(), up / 1000.0);
+            People people = new People(running.application().store().dataSource(), new Pbkdf2Hashing());
+            if (demo) {
+                DemoServing.signIns(people, running.application(), out);
+            } else {
+                firstSignIn(people, out);
+            }
+            if (!listening.isLocal() && !behindTls) {
+                out.println("Browsers send the sign-in over TLS only: put a proxy in front, and say --behind-tls.");
+            }
             out.flush();
             running.await();
         }
         return 0;
     }
 
-    /** Without sign-in whoever reaches the pages may do all: so only this machine reaches them. */
-    private String loopback() {
-        try {
-            InetAddress asked = InetAddress.getByName(address);
-            if (asked.isLoopbackAddress()) {
-                return asked.getHostAddress();
-            }
-        } catch (UnknownHostException e) {
-            throw new ParameterException(
-                    spec.commandLine(), "--address " + address + ": is no address. Mend: write 127.0.0.1.", e);
-        }
-        throw new ParameterException(
-                spec.commandLine(),
-                "--address " + address + ": there is no sign-in yet, so the pages are for this machine alone."
-                        + " Mend: leave it out, or write 127.0.0.1.");
+    private static void firstSignIn(People people, PrintWriter out) {
+        people.findFirstPassword().ifPresent(password -> {
+            out.println("First start. Sign in as " + People.FIRST + " with this password, to be changed there:");
+            out.println("  " + password);
+            out.println("It is shown this once. Lost? Stop, and set another: user password " + People.FIRST);
+        });
     }
 }

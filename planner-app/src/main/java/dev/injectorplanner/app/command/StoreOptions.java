@@ -2,6 +2,7 @@ package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.store.StoreSettings;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
@@ -33,6 +34,15 @@ final class StoreOptions {
                     given.database, environment("PLANNER_DATABASE_USER"), environment("PLANNER_DATABASE_PASSWORD"));
         }
         return StoreSettings.embedded(given == null || given.data == null ? Path.of("planner-data") : given.data);
+    }
+
+    /** The folder that was named, or another where none was; empty where a database was named. */
+    Optional<Path> findFolder(Path otherwise) {
+        Place given = place;
+        if (given == null) {
+            return Optional.of(otherwise);
+        }
+        return Optional.ofNullable(given.data);
     }
 
     private static String environment(String name) {

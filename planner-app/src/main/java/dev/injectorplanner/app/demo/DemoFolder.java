@@ -38,6 +38,21 @@ public final class DemoFolder {
         return new DemoFolder(folder);
     }
 
+    /**
+     * Makes sure that a store's folder is the demo's.
+     *
+     * @param data the store's folder within it
+     * @throws NotTheDemoException where it is not, or the demo has not been made yet
+     */
+    public static void requireData(Path data) {
+        Path folder = data.toAbsolutePath().normalize().getParent();
+        if (folder == null || !Files.exists(folder.resolve(MARK)) || !Files.isDirectory(data)) {
+            throw new NotTheDemoException(
+                    data + " is not the demo's data. Mend: make the demo first with the command demo,"
+                            + " or name its data folder with --data.");
+        }
+    }
+
     private static boolean isEmpty(Path folder) throws IOException {
         if (!Files.isDirectory(folder)) {
             return false;

@@ -8,10 +8,13 @@ import org.jspecify.annotations.Nullable;
  * Who looks at a page.
  *
  * @param name the name the person signs in with
- * @param roles what the person may do, at least one
+ * @param roles what the person may do, none for nobody
  * @param depot the one depot the person sees, or null for all
  */
 public record Viewer(String name, Set<Role> roles, @Nullable String depot) {
+    /** Where nobody signed in: may do nothing. */
+    public static final Viewer NOBODY = new Viewer("nobody", Set.of(), null);
+
     public Viewer {
         roles = Set.copyOf(roles);
     }

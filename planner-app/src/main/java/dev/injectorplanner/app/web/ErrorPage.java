@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.web;
 
+import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
@@ -8,7 +9,6 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
-import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.web.servlet.View;
 
@@ -30,17 +30,35 @@ class ErrorPage {
         public void render(@Nullable Map<String, ?> model, HttpServletRequest request, HttpServletResponse response)
                 throws IOException {
             response.setContentType("text/html;charset=UTF-8");
-            String page = page(model == null ? "" : String.valueOf(model.get("status")));
+            String status = model == null ? "" : String.valueOf(model.get("status"));
+            String page = page(status, String.valueOf(request.getAttribute(RequestDispatcher.ERROR_MESSAGE)));
             response.getOutputStream().write(page.getBytes(StandardCharsets.UTF_8));
         }
     }
 
-    private static String page(String status) {
-        return status.equals(String.valueOf(HttpStatus.NOT_FOUND.value()))
-                ? new Html("There is no such page").say("Mend: go to /jobs.").whole()
-                : new Html("That did not work")
-                        .say(
-                                "The program's log says what went wrong. Mend: try again; if it stays so, tell the administrator.")
+    private static String page(String status, String error) {
+        return switch (status) {
+            case "404" ->
+                new Html("There is no such page")
+                        .say("Mend: go back to the first page.")
                         .whole();
+            case "403" ->
+                error.equals("old form")
+                        ? new Html("That form is no longer good")
+                                .say(
+                                        "It was made before you signed in, or stood open for too long; nothing was changed."
+                                                + " Mend: go back, load the page anew, and send it again.")
+                                .whole()
+                        : new Html("That is not for you")
+                                .say(
+                                        "Your role does not go there, or may not change it; nothing was changed. Mend: ask the"
+                                                + " administrator, who can give you the role.")
+                                .whole();
+            default ->
+                new Html("That did not work")
+                        .say("The program's log says what went wrong. Mend: try again; if it stays so, tell the"
+                                + " administrator.")
+                        .whole();
+        };
     }
 }

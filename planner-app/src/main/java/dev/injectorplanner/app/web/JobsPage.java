@@ -6,6 +6,9 @@ import dev.injectorplanner.app.jobs.JobSetting;
 import dev.injectorplanner.app.jobs.RunKey;
 import dev.injectorplanner.app.jobs.RunOutcome;
 import dev.injectorplanner.app.jobs.quartz.QuartzJobs;
+import dev.injectorplanner.app.people.AuditTrail;
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.wiring.JobParts;
 import dev.injectorplanner.core.check.InvalidValueException;
 import java.net.URI;
@@ -24,8 +27,10 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
+import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
@@ -38,21 +43,23 @@ class JobsPage {
 
     private final JobParts jobs;
     private final QuartzJobs quartz;
+    private final AuditTrail audit;
 
-    JobsPage(JobParts jobs, QuartzJobs quartz) {
+    JobsPage(JobParts jobs, QuartzJobs quartz, AuditTrail audit) {
         this.jobs = jobs;
         this.quartz = quartz;
+        this.audit = audit;
     }
 
     @GetMapping("/")
-    ResponseEntity<Void> home() {
+    ResponseEntity<Void> home(@ModelAttribute("viewer") Viewer viewer) {
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
-                .location(URI.create("/jobs"))
+                .location(URI.create(viewer.is(Role.MANAGER, Role.ADMINISTRATOR) ? "/jobs" : "/trucks"))
                 .build();
     }
 
     @GetMapping(path = "/jobs", produces = MediaType.TEXT_HTML_VALUE)
-    String page() {
+    String page(CsrfToken csrf) {
         Map<String, ZoneId> zones = jobs.zones().zones();
         List<JobRun> runs = jobs.frame().runs().listNewest(MOST);
         Html page = new Html("Jobs");
@@ -65,7 +72,7 @@ class JobsPage {
                         : givenUp + " of the newest " + runs.size()
                                 + " runs failed and were given up: see what is wrong below, mend it, and run the job now.");
         history(page, runs, zones);
-        times(page, Instant.now().truncatedTo(ChronoUnit.SECONDS));
+        times(page, Instant.now().truncatedTo(ChronoUnit.SECONDS), csrf);
         return page.whole();
     }
 
@@ -115,7 +122,7 @@ class JobsPage {
                 : run.counts() + " (stands for " + run.passedOver() + " missed before it)";
     }
 
-    private void times(Html page, Instant now) {
+    private void times(Html page, Instant now, CsrfToken csrf) {
         page.section("B", "What will run");
         page.head("Jobs and their next time", "Job", "Depot", "Times", "Next", "Now");
         for (JobSetting setting : jobs.times().list(jobs.frame().registry().kinds())) {
@@ -129,7 +136,7 @@ class JobsPage {
                                             setting.times().nextAfter(now),
                                             setting.times().zone())
                                     : "by hand only"),
-                    button(setting, now));
+                    button(setting, now, csrf));
         }
         page.endTable();
         Set<JobKind> missing = EnumSet.allOf(JobKind.class);
@@ -138,8 +145,9 @@ class JobsPage {
     }
 
     /** The time the page was made is the run's due time: a button pressed twice is one run. */
-    private static String button(JobSetting setting, Instant now) {
+    private static String button(JobSetting setting, Instant now, CsrfToken csrf) {
         return "<form method=\"post\" action=\"/jobs/run\">"
+                + hidden(csrf.getParameterName(), csrf.getToken())
                 + hidden("kind", setting.kind().option())
                 + hidden("depot", setting.depot())
                 + hidden("due", now.toString())
@@ -157,12 +165,15 @@ class JobsPage {
 
     @PostMapping("/jobs/run")
     ResponseEntity<Void> run(
+            @ModelAttribute("viewer") Viewer viewer,
             @RequestParam("kind") String kind,
             @RequestParam("depot") String depot,
             @RequestParam("due") @Nullable String due) {
         JobKind job = JobKind.of(kind);
         jobs.times().checkDepot(job, depot);
-        quartz.runNow(new RunKey(job, depot, moment(due)));
+        Instant moment = moment(due);
+        quartz.runNow(new RunKey(job, depot, moment));
+        audit.record(viewer.name(), "run a job by hand", job.option() + " " + depot, "", "due " + moment);
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
                 .location(URI.create("/jobs"))
                 .build();

@@ -2,10 +2,13 @@ package dev.injectorplanner.app.web;
 
 import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.jobs.quartz.QuartzJobs;
+import dev.injectorplanner.app.security.SecurityParts;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreException;
 import dev.injectorplanner.app.web.calendar.CalendarPage;
 import dev.injectorplanner.app.web.frame.FrameParts;
+import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.web.people.PeopleParts;
 import dev.injectorplanner.app.web.truck.TruckListPage;
 import dev.injectorplanner.app.wiring.JobParts;
 import dev.injectorplanner.app.wiring.JobsSettings;
@@ -30,6 +33,9 @@ import org.springframework.boot.health.autoconfigure.registry.HealthContributorR
 import org.springframework.boot.http.converter.autoconfigure.HttpMessageConvertersAutoConfiguration;
 import org.springframework.boot.jackson.autoconfigure.JacksonAutoConfiguration;
 import org.springframework.boot.logging.LoggingSystem;
+import org.springframework.boot.security.autoconfigure.SecurityAutoConfiguration;
+import org.springframework.boot.security.autoconfigure.web.servlet.SecurityFilterAutoConfiguration;
+import org.springframework.boot.security.autoconfigure.web.servlet.ServletWebSecurityAutoConfiguration;
 import org.springframework.boot.servlet.autoconfigure.HttpEncodingAutoConfiguration;
 import org.springframework.boot.servlet.autoconfigure.actuate.web.ServletManagementContextAutoConfiguration;
 import org.springframework.boot.thymeleaf.autoconfigure.ThymeleafAutoConfiguration;
@@ -62,7 +68,10 @@ import org.springframework.context.support.GenericApplicationContext;
     LifecycleAutoConfiguration.class,
     ManagementContextAutoConfiguration.class,
     PropertyPlaceholderAutoConfiguration.class,
+    SecurityAutoConfiguration.class,
+    SecurityFilterAutoConfiguration.class,
     ServletManagementContextAutoConfiguration.class,
+    ServletWebSecurityAutoConfiguration.class,
     SslAutoConfiguration.class,
     TomcatServletManagementContextAutoConfiguration.class,
     ThymeleafAutoConfiguration.class,
@@ -71,7 +80,7 @@ import org.springframework.context.support.GenericApplicationContext;
     WebMvcAutoConfiguration.class,
     WebMvcHealthEndpointExtensionAutoConfiguration.class
 })
-@Import({FrameParts.class, CalendarPage.class, JobsPage.class, TruckListPage.class, ErrorPage.class})
+@Import({FrameParts.class, CalendarPage.class, JobsPage.class, TruckListPage.class, ErrorPage.class, SecurityParts.class, PeopleParts.class})
 public class WebApp {
     /** Objects that the application owns, made while Spring starts. */
     private record Owned(Application application, JobParts jobs, QuartzJobs quartz) implements AutoCloseable {
@@ -96,34 +105,32 @@ public class WebApp {
     /**
      * Starts pages and jobs, while the store may still be opening.
      *
-     * @param address where to listen
-     * @param port 0: any free one
+     * @param listening where to listen, and how it is reached
+     * @param clock which moment it is for the pages
      * @throws ServeException where the port is taken
      * @throws StoreException where the store cannot be opened
      */
     public static RunningApp start(
-            CompletableFuture<Application> opening, JobsSettings settings, String address, int port) {
+            CompletableFuture<Application> opening, JobsSettings settings, Listening listening, SiteClock clock) {
         SLF4JBridgeHandler.removeHandlersForRootLogger();
         SLF4JBridgeHandler.install();
         System.setProperty(LoggingSystem.SYSTEM_PROPERTY, LoggingSystem.NONE); // logback.xml is already in force
         CompletableFuture<Owned> owned = opening.thenApply(application -> Owned.of(application, settings));
         try {
             ConfigurableApplicationContext context = new SpringApplicationBuilder(WebApp.class)
-                    .initializers(published(owned))
-                    .run(
-                            "--spring.config.location=classpath:/application.yaml",
-                            "--server.address=" + address,
-                            "--server.port=" + port);
+                    .initializers(published(owned, clock))
+                    .run(listening.arguments());
             Owned kept = owned.join();
             RunningApp running = new RunningApp(context, kept.quartz(), kept.jobs(), kept.application());
             SpringApplication.getShutdownHandlers().add(running::close);
             return running;
         } catch (RuntimeException e) {
-            throw closed(owned, e, port);
+            throw closed(owned, e, listening.port());
         }
     }
 
-    private static ApplicationContextInitializer<GenericApplicationContext> published(CompletableFuture<Owned> owned) {
+    private static ApplicationContextInitializer<GenericApplicationContext> published(
+            CompletableFuture<Owned> owned, SiteClock clock) {
         return context -> {
             context.registerBean(
                     "application",
@@ -140,7 +147,7 @@ public class WebApp {
             context.registerBean(
                     "quartz", QuartzJobs.class, () -> owned.join().quartz(), kept -> kept.setDestroyMethodName(""));
             context.registerBean("planner", JobsHealth.class);
-            context.registerBean("localOnly", LocalOnly.class);
+            context.registerBean("siteClock", SiteClock.class, () -> clock);
         };
     }
 

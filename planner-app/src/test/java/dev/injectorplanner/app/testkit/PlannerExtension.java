@@ -5,8 +5,10 @@ import dev.injectorplanner.app.store.FleetMerge;
 import dev.injectorplanner.app.store.OneOfEach;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.app.store.StoreWriter;
+import dev.injectorplanner.app.web.Listening;
 import dev.injectorplanner.app.web.RunningApp;
 import dev.injectorplanner.app.web.WebApp;
+import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.wiring.JobsSettings;
 import dev.injectorplanner.app.wiring.Settings;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
@@ -15,6 +17,7 @@ import java.io.UncheckedIOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.InstantSource;
 import java.util.Comparator;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
@@ -69,11 +72,12 @@ final class PlannerExtension implements BeforeAllCallback, ParameterResolver {
                     FleetMerge.into(writer, OneOfEach.fleet());
                     writer.commit();
                 }
+                Visitor.addAll(application.store());
                 RunningApp app = WebApp.start(
                         CompletableFuture.completedFuture(application),
                         JobsSettings.of(Settings.none()),
-                        "127.0.0.1",
-                        0);
+                        Listening.here(0),
+                        new SiteClock(InstantSource.system()));
                 return new Running(folder, app, shared ? postgres : () -> {});
             } catch (IOException e) {
                 throw new UncheckedIOException(e);

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 
 /**
  * The real application runs on a free port, with a tiny fleet in a fresh store, while this test class runs. Tests may take
- * a {@code URI} (its address) or a {@code RunningApp}.
+ * a {@code URI} (its address) or a {@code RunningApp}; {@link Visitor} signs in.
  */
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)

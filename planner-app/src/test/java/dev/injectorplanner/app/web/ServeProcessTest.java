@@ -3,12 +3,15 @@ package dev.injectorplanner.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.injectorplanner.app.Main;
+import dev.injectorplanner.app.testkit.Visitor;
+import java.io.BufferedReader;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -38,7 +41,8 @@ class ServeProcessTest {
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
         try {
-            String ready = process.inputReader().readLine();
+            BufferedReader said = process.inputReader();
+            String ready = said.readLine();
             assertThat(ready).startsWith("Ready on http://127.0.0.1:");
             URI address = URI.create(ready.split(" ")[2]);
             assertThat(HttpClient.newHttpClient()
@@ -48,6 +52,9 @@ class ServeProcessTest {
                                     BodyHandlers.ofString())
                             .body())
                     .isEqualTo("{\"status\":\"UP\"}");
+            assertThat(said.readLine()).startsWith("First start. Sign in as administrator");
+            a_first_sign_in_leads_to_a_password_of_ones_own(
+                    address, said.readLine().strip());
             assertThat(modified()).isEqualTo("modified=yes");
             process.destroy(); // SIGTERM
             assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
@@ -56,6 +63,20 @@ class ServeProcessTest {
         } finally {
             process.toHandle().destroyForcibly();
         }
+    }
+
+    private static void a_first_sign_in_leads_to_a_password_of_ones_own(URI address, String given) throws Exception {
+        Visitor administrator = Visitor.as("administrator", given, address);
+        assertThat(administrator.get("/jobs").headers().firstValue("Location")).hasValue("/password");
+        var changed = administrator.post(
+                "/password",
+                "/password",
+                Map.of("now", given, "next", "a password of my own", "again", "a password of my own"));
+        assertThat(changed.headers().firstValue("Location").orElseThrow()).endsWith("/sign-in?changed");
+        assertThat(Visitor.as("administrator", "a password of my own", address)
+                        .get("/jobs")
+                        .statusCode())
+                .isEqualTo(200);
     }
 
     /** How HSQLDB marks a store that is open, or was not closed. */

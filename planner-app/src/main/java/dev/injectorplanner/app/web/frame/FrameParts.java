@@ -1,10 +1,6 @@
 package dev.injectorplanner.app.web.frame;
 
 import dev.injectorplanner.app.Application;
-import dev.injectorplanner.app.people.Role;
-import dev.injectorplanner.app.people.Viewer;
-import java.time.InstantSource;
-import java.util.Set;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
@@ -24,18 +20,7 @@ public class FrameParts {
     }
 
     @Bean
-    SiteClock siteClock() {
-        return new SiteClock(InstantSource.system());
-    }
-
-    @Bean
     SiteName siteName() {
         return new SiteName("");
-    }
-
-    /** Until people sign in, whoever sits at this machine may do all. */
-    @Bean
-    Viewers viewers() {
-        return () -> new Viewer("this machine", Set.of(Role.values()), null);
     }
 }

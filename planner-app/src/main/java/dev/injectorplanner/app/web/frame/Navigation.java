@@ -13,9 +13,28 @@ public final class Navigation {
      * @param path its address; what lies below it belongs to it
      * @param name its name
      * @param roles who may go there
+     * @param changers who of them may change something there
      */
-    public record Place(String path, String name, Set<Role> roles) {
+    public record Place(String path, String name, Set<Role> roles, Set<Role> changers) {
         public Place {
+            roles = Set.copyOf(roles);
+            changers = Set.copyOf(changers);
+        }
+
+        /** A place where all who go there may change what it shows. */
+        public Place(String path, String name, Set<Role> roles) {
+            this(path, name, roles, roles);
+        }
+    }
+
+    /**
+     * A part of a place that fewer people may go to.
+     *
+     * @param path its address; what lies below it belongs to it
+     * @param roles who may go there, and change something
+     */
+    public record Inner(String path, Set<Role> roles) {
+        public Inner {
             roles = Set.copyOf(roles);
         }
     }
@@ -25,18 +44,29 @@ public final class Navigation {
 
     /** In the order of the menu. */
     public static final List<Place> PLACES = List.of(
-            new Place("/week", "Week ahead", ALL),
-            new Place("/plan", "Plan", OFFICE),
-            new Place("/trucks", "Trucks", ALL),
-            new Place("/order", "To order", OFFICE),
-            new Place("/returns", "Cores and claims", OFFICE),
-            new Place("/coolant", "Coolant", ALL),
-            new Place("/bay", "Bay sheets", Set.of(Role.MANAGER, Role.MECHANIC, Role.ADMINISTRATOR)),
-            new Place("/alerts", "Alerts", OFFICE),
-            new Place("/life", "Life curves", OFFICE),
+            new Place("/week", "Week ahead", ALL, Set.of(Role.MANAGER)),
+            new Place("/plan", "Plan", OFFICE, Set.of(Role.MANAGER)),
+            new Place("/trucks", "Trucks", ALL, Set.of(Role.MANAGER)),
+            new Place("/order", "To order", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
+            new Place("/returns", "Cores and claims", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
+            new Place("/coolant", "Coolant", ALL, Set.of(Role.MANAGER, Role.BUYER)),
+            new Place(
+                    "/bay",
+                    "Bay sheets",
+                    Set.of(Role.MANAGER, Role.MECHANIC, Role.ADMINISTRATOR),
+                    Set.of(Role.MANAGER, Role.MECHANIC)),
+            new Place("/alerts", "Alerts", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
+            new Place("/life", "Life curves", OFFICE, Set.of(Role.MANAGER)),
             new Place("/imports", "Imports", OFFICE),
             new Place("/jobs", "Jobs", Set.of(Role.MANAGER, Role.ADMINISTRATOR)),
             new Place("/settings", "Settings", Set.of(Role.MANAGER, Role.ADMINISTRATOR)));
+
+    /** Within places. */
+    public static final List<Inner> INNER = List.of(
+            new Inner("/settings/people", Set.of(Role.ADMINISTRATOR)),
+            new Inner("/settings/tokens", Set.of(Role.ADMINISTRATOR)),
+            new Inner("/settings/audit", Set.of(Role.ADMINISTRATOR)),
+            new Inner("/settings/audit.csv", Set.of(Role.ADMINISTRATOR)));
 
     private Navigation() {}
 

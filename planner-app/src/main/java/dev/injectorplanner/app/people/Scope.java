@@ -1,0 +1,35 @@
+package dev.injectorplanner.app.people;
+
+import dev.injectorplanner.core.check.InvalidValueException;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** What a token lets another program do. */
+public enum Scope {
+    READINGS_READ,
+    READINGS_WRITE,
+    FAULTS_READ,
+    FAULTS_WRITE,
+    PLAN_READ,
+    CLOSEOUTS_READ,
+    CLOSEOUTS_WRITE;
+
+    /** As it is written: {@code readings:write}. */
+    public String text() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ':');
+    }
+
+    /** @throws InvalidValueException where there is none of that text */
+    public static Scope of(String text) {
+        return Arrays.stream(values())
+                .filter(scope -> scope.text().equals(text.strip()))
+                .findFirst()
+                .orElseThrow(() -> new InvalidValueException(
+                        "scope",
+                        text,
+                        "is not known",
+                        "choose among "
+                                + Arrays.stream(values()).map(Scope::text).collect(Collectors.joining(", "))));
+    }
+}

@@ -1,0 +1,83 @@
+package dev.injectorplanner.app.security;
+
+import dev.injectorplanner.app.people.ApiTokens;
+import dev.injectorplanner.app.people.AuditTrail;
+import dev.injectorplanner.app.people.People;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.web.frame.Viewers;
+import io.github.bucket4j.TimeMeter;
+import jakarta.servlet.DispatcherType;
+import java.time.InstantSource;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Import;
+import org.springframework.core.annotation.Order;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.core.Authentication;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.access.intercept.AuthorizationFilter;
+
+/** Signing in to the pages, as beans. */
+@Configuration(proxyBeanMethods = false)
+@Import(SignInPage.class)
+public class SecurityParts {
+    static final String COOKIE = "planner_session";
+
+    @Bean
+    People people(Store store) {
+        return new People(store.dataSource(), new Pbkdf2Hashing());
+    }
+
+    @Bean
+    ApiTokens apiTokens(Store store) {
+        return new ApiTokens(store.dataSource());
+    }
+
+    @Bean
+    AuditTrail auditTrail(Store store) {
+        return new AuditTrail(store.dataSource());
+    }
+
+    @Bean
+    SignInThrottle signInThrottle() {
+        return new SignInThrottle(TimeMeter.SYSTEM_NANOTIME);
+    }
+
+    /** Only within a page's request: there is somebody then. */
+    @Bean
+    Viewers viewers() {
+        return () -> {
+            Authentication known = SecurityContextHolder.getContext().getAuthentication();
+            if (known != null && known.getPrincipal() instanceof Viewer viewer) {
+                return viewer;
+            }
+            return Viewer.NOBODY;
+        };
+    }
+
+    @Bean
+    @Order(2)
+    SecurityFilterChain pages(HttpSecurity http, People people, SignInThrottle throttle) throws Exception {
+        InstantSource clock = InstantSource.system();
+        return http.authenticationProvider(new SignInCheck(people, throttle, clock))
+                .authorizeHttpRequests(rules -> {
+                    rules.dispatcherTypeMatchers(DispatcherType.ERROR).permitAll();
+                    PageRules.set(rules);
+                })
+                .addFilterBefore(new CurrentPerson(people, clock), AuthorizationFilter.class)
+                .formLogin(form -> form.loginPage(SignInPage.SIGN_IN)
+                        .loginProcessingUrl(SignInPage.SIGN_IN)
+                        .usernameParameter("name")
+                        .passwordParameter("password")
+                        .successHandler(new AfterSignIn())
+                        .failureHandler(AfterSignIn::failed))
+                .logout(out -> out.logoutUrl(SignInPage.SIGN_OUT)
+                        .logoutSuccessUrl(SignInPage.SIGN_IN + "?out")
+                        .deleteCookies(COOKIE))
+                .exceptionHandling(refusals -> refusals.accessDeniedHandler(new Refusal()))
+                .headers(SecurityHeaders::set)
+                .build();
+    }
+}

@@ -1,0 +1,115 @@
+package dev.injectorplanner.app.security;
+
+import dev.injectorplanner.app.people.People;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.web.frame.SiteName;
+import dev.injectorplanner.core.check.InvalidValueException;
+import jakarta.servlet.http.HttpServletRequest;
+import java.time.Duration;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** Signing in, and changing one's password. */
+@Controller
+class SignInPage {
+    static final String SIGN_IN = "/sign-in";
+    static final String SIGN_OUT = "/sign-out";
+    static final String PASSWORD = "/password";
+
+    private static final int LONGEST_WAIT = 86_400;
+    private static final Map<String, String> NOTES = Map.of(
+            "out", "You are signed out.",
+            "ended", "You were signed out: the time was up, or your account was changed. Sign in again.",
+            "changed", "The password is changed. Sign in with the new one.",
+            "old", "The form stood open for too long. Please sign in now.");
+
+    private final People people;
+    private final SignInThrottle throttle;
+    private final SiteName site;
+
+    SignInPage(People people, SignInThrottle throttle, SiteName site) {
+        this.people = people;
+        this.throttle = throttle;
+        this.site = site;
+    }
+
+    @GetMapping(SIGN_IN)
+    String signIn(@RequestParam Map<String, String> asked, Model model) {
+        model.addAttribute("site", site.name());
+        model.addAttribute("wrong", wrong(asked));
+        model.addAttribute(
+                "note",
+                NOTES.entrySet().stream()
+                        .filter(note -> asked.containsKey(note.getKey()))
+                        .map(Map.Entry::getValue)
+                        .findFirst()
+                        .orElse(""));
+        return "sign-in";
+    }
+
+    private static String wrong(Map<String, String> asked) {
+        String wait = asked.get("wait");
+        if (wait != null && wait.matches("\\d{1,6}")) {
+            int seconds = Math.min(LONGEST_WAIT, Integer.parseInt(wait));
+            return "Too many tries. Wait " + SignInThrottle.words(Duration.ofSeconds(seconds)) + ", then try again.";
+        }
+        return asked.containsKey("wrong") ? "Name and password do not go together. Try again." : "";
+    }
+
+    @GetMapping(PASSWORD)
+    String password(@ModelAttribute("viewer") Viewer viewer, Model model) {
+        boolean first =
+                people.find(viewer.name()).map(account -> account.mustChange()).orElse(false);
+        model.addAttribute("first", first);
+        model.addAttribute("wrong", "");
+        return "password";
+    }
+
+    /** The old password is asked for again: a device left open must not be enough. Then everybody signs in anew. */
+    @PostMapping(PASSWORD)
+    String change(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam("now") String now,
+            @RequestParam("next") String next,
+            @RequestParam("again") String again,
+            HttpServletRequest request,
+            Model model) {
+        String wrong = refusal(viewer.name(), now, next, again, request.getRemoteAddr());
+        if (wrong == null) {
+            request.getSession().invalidate();
+            return "redirect:" + SIGN_IN + "?changed";
+        }
+        model.addAttribute("first", false);
+        model.addAttribute("wrong", wrong);
+        return "password";
+    }
+
+    private @Nullable String refusal(String name, String now, String next, String again, String address) {
+        Duration wait = throttle.take(name.toLowerCase(java.util.Locale.ROOT), address);
+        if (!wait.isZero()) {
+            return "Too many tries. Wait " + SignInThrottle.words(wait) + ", then try again.";
+        }
+        if (people.findBySignIn(name, now).isEmpty()) {
+            return "The password of now is not that. Try again.";
+        }
+        throttle.right(name.toLowerCase(java.util.Locale.ROOT), address);
+        if (!next.equals(again)) {
+            return "The new password was typed in two ways. Type it twice alike.";
+        }
+        if (next.equals(now)) {
+            return "The new password is the old one. Choose another.";
+        }
+        try {
+            people.setPassword(name, next, false, name);
+            return null;
+        } catch (InvalidValueException e) {
+            return "The new password " + e.reason() + ". Mend: " + e.mend() + ".";
+        }
+    }
+}

@@ -1,0 +1,24 @@
+package dev.injectorplanner.app.security;
+
+import dev.injectorplanner.app.people.Account;
+import java.io.Serializable;
+import java.time.Instant;
+
+/**
+ * What a session remembers of who signed in; the rest is read anew at every request.
+ *
+ * @param id the person's number
+ * @param name the person's name
+ * @param stamp the person's stamp at that time
+ * @param until when the person must sign in again
+ */
+record SignedIn(long id, String name, long stamp, Instant until) implements Serializable {
+    static SignedIn of(Account account, Instant until) {
+        return new SignedIn(account.id(), account.name(), account.stamp(), until);
+    }
+
+    /** Whether it still holds. */
+    boolean isStill(Account account, Instant now) {
+        return account.stamp() == stamp && !account.disabled() && now.isBefore(until);
+    }
+}
