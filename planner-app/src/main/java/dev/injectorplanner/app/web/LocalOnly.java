@@ -21,7 +21,7 @@ final class LocalOnly extends OncePerRequestFilter {
             throws ServletException, IOException {
         response.setHeader(
                 "Content-Security-Policy",
-                "default-src 'none'; style-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'");
+                "default-src 'none'; style-src 'self'; script-src 'self'; connect-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'");
         response.setHeader("X-Content-Type-Options", "nosniff");
         response.setHeader("Referrer-Policy", "same-origin");
         response.setHeader("Cache-Control", "no-store");

@@ -32,6 +32,7 @@ public final class Navigation {
             new Place("/returns", "Cores and claims", OFFICE),
             new Place("/coolant", "Coolant", ALL),
             new Place("/bay", "Bay sheets", Set.of(Role.MANAGER, Role.MECHANIC, Role.ADMINISTRATOR)),
+            new Place("/store", "Goods in and kits", ALL),
             new Place("/alerts", "Alerts", OFFICE),
             new Place("/life", "Life curves", OFFICE),
             new Place("/imports", "Imports", OFFICE),
