@@ -13,6 +13,7 @@ import java.util.function.Function;
 import javax.sql.DataSource;
 import org.hibernate.SessionFactory;
 import org.hibernate.StatelessSession;
+import org.jspecify.annotations.Nullable;
 
 /** The open store: one pool, a schema at its newest version, and Hibernate on top. */
 public final class Store implements AutoCloseable {
@@ -52,6 +53,20 @@ public final class Store implements AutoCloseable {
     /** Does something in a transaction of its own: all of it is kept, or, where it throws, nothing. */
     public <T> T inTransaction(Function<StatelessSession, T> work) {
         return sessions.fromStatelessTransaction(work::apply);
+    }
+
+    /** Work in SQL on tables of one's own and, through the writer, on the fleet's rows. */
+    public interface JointWork<T extends @Nullable Object> {
+        T in(Connection connection, StoreWriter writer) throws SQLException;
+    }
+
+    /** Does such work in one transaction: all of it is kept, or, where it throws, nothing. */
+    public <T extends @Nullable Object> T inJointTransaction(JointWork<T> work) {
+        try (StoreWriter writer = writer()) {
+            T result = writer.onConnection(connection -> work.in(connection, writer));
+            writer.commit();
+            return result;
+        }
     }
 
     /** Whether several processes may share it: a PostgreSQL database, not a folder. */

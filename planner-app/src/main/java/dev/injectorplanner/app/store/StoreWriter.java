@@ -143,6 +143,12 @@ public final class StoreWriter implements AutoCloseable {
         return (Histories<R>) histories.computeIfAbsent(table.type(), type -> new Histories<>(session, table));
     }
 
+    /** SQL of other tables, in the writer's transaction. */
+    <T extends @Nullable Object> T onConnection(StoreSql.Work<T> work) {
+        begin();
+        return session.doReturningWork(work::in);
+    }
+
     private void begin() {
         if (transaction == null) {
             transaction = session.beginTransaction();

@@ -1,0 +1,230 @@
+package dev.injectorplanner.app.closeout;
+
+import dev.injectorplanner.app.closeout.CloseOut.Done;
+import dev.injectorplanner.app.closeout.CloseOut.ReadBack;
+import dev.injectorplanner.app.closeout.CloseOut.Taken;
+import dev.injectorplanner.app.closeout.CloseOutEntry.Cylinder;
+import dev.injectorplanner.app.closeout.CloseOutEntry.Used;
+import dev.injectorplanner.app.store.StoreSql;
+import dev.injectorplanner.app.store.StoreWriter;
+import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.fleet.CylinderTest;
+import dev.injectorplanner.core.fleet.FittedInjector;
+import dev.injectorplanner.core.fleet.Reading;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** Writes what a close-out means: lives end and begin, the meters are read, stock goes down, the visit is over. */
+final class CloseOutWork {
+    private final Connection connection;
+    private final StoreWriter writer;
+    private final Instant at;
+    private final String by;
+
+    CloseOutWork(Connection connection, StoreWriter writer, Instant at, String by) {
+        this.connection = connection;
+        this.writer = writer;
+        this.at = at;
+        this.by = by;
+    }
+
+    /**
+     * @param before the version that it corrects, already undone, or null
+     * @param why why it is corrected, or empty
+     */
+    CloseOut write(Checked checked, @Nullable CloseOut before, String why) throws SQLException {
+        CloseOutRows rows = new CloseOutRows(connection);
+        long id = rows.newId();
+        boolean read = checked.entry().odometerKm() != null || checked.entry().engineHours() != null;
+        lives(checked);
+        if (read) {
+            reading(checked);
+        }
+        tests(checked);
+        List<String> remarks = new ArrayList<>();
+        List<Taken> taken = stock(checked, remarks);
+        CloseOut made = made(id, checked, before, why, read, remarks, taken);
+        rows.insert(made);
+        for (NewInjector injector : checked.injectors()) {
+            shelf(checked, injector, id);
+        }
+        if (before == null) {
+            over(checked);
+        }
+        return made;
+    }
+
+    private void lives(Checked checked) {
+        CloseOutEntry entry = checked.entry();
+        List<FittedInjector> rows = new ArrayList<>();
+        for (NewInjector injector : checked.injectors()) {
+            FittedInjector old = injector.old();
+            if (old != null) {
+                rows.add(Lives.ended(old, checked.doneOn(), entry.odometerKm(), entry.engineHours(), injector.found()));
+            }
+            rows.add(new FittedInjector(
+                    entry.truck(),
+                    injector.cylinder(),
+                    injector.part().part(),
+                    injector.serial(),
+                    injector.code(),
+                    injector.origin(),
+                    checked.doneOn(),
+                    entry.odometerKm(),
+                    entry.engineHours(),
+                    null,
+                    null,
+                    null,
+                    null));
+        }
+        if (!rows.isEmpty()) {
+            writer.merge(FittedInjector.class, rows, true);
+        }
+    }
+
+    private void reading(Checked checked) {
+        CloseOutEntry entry = checked.entry();
+        Reading reading = new Reading(
+                entry.truck(), checked.moment(), entry.odometerKm(), entry.engineHours(), entry.meterReplaced());
+        writer.merge(Reading.class, List.of(reading), true);
+    }
+
+    private void tests(Checked checked) {
+        List<CylinderTest> tests = checked.entry().tests().stream()
+                .map(test -> EntryCheck.test(checked.truck().truck(), test, checked.moment()))
+                .toList();
+        if (!tests.isEmpty()) {
+            writer.merge(CylinderTest.class, tests, true);
+        }
+    }
+
+    private List<Taken> stock(Checked checked, List<String> remarks) {
+        Map<String, Double> used = new TreeMap<>();
+        checked.injectors().forEach(injector -> used.merge(injector.part().part(), 1.0, Double::sum));
+        for (Used each : checked.entry().used()) {
+            if (each.pieces() > 0) {
+                used.merge(each.part(), each.pieces(), Double::sum);
+            }
+        }
+        Stock stock = new Stock(writer, checked.truck().depot());
+        List<Taken> taken = new ArrayList<>();
+        used.forEach((part, pieces) -> {
+            double there = stock.take(part, pieces);
+            taken.add(new Taken(part, pieces, there));
+            if (there < pieces) {
+                remarks.add("Stock of " + part + " had " + Require.plain(there) + ", and " + Require.plain(pieces)
+                        + " were used: count the shelf.");
+            }
+        });
+        return taken;
+    }
+
+    private void shelf(Checked checked, NewInjector injector, long id) throws SQLException {
+        ShelfInjector shelf = injector.shelf();
+        for (ShelfInjector meant : ShelfRows.boundTo(connection, checked.truck().truck())) {
+            boolean other = shelf == null || meant.id() != shelf.id();
+            if (other && meant.isFor(checked.truck().truck(), injector.cylinder())) {
+                ShelfRows.release(connection, meant.id());
+            }
+        }
+        if (shelf != null) {
+            ShelfRows.gone(connection, shelf.id(), at, by, id);
+        }
+    }
+
+    /** The visit is over: it is announced no more, and a pin to its week holds no more. */
+    private void over(Checked checked) throws SQLException {
+        String truck = checked.truck().truck();
+        String week = checked.entry().week();
+        StoreSql.update(connection, "delete from announced_visit where truck = ?", truck);
+        if (week != null) {
+            StoreSql.update(
+                    connection, "delete from plan_hold where truck = ? and slot = 'pin' and week = ?", truck, week);
+        }
+    }
+
+    private CloseOut made(
+            long id,
+            Checked checked,
+            @Nullable CloseOut before,
+            String why,
+            boolean read,
+            List<String> remarks,
+            List<Taken> taken) {
+        CloseOutEntry entry = checked.entry();
+        return new CloseOut(
+                id,
+                entry.formKey(),
+                entry.truck(),
+                checked.truck().depot(),
+                entry.week(),
+                checked.doneOn(),
+                before == null ? 1 : before.version() + 1,
+                before == null ? null : before.id(),
+                null,
+                why.strip(),
+                checked.labourHours(),
+                entry.odometerKm(),
+                entry.engineHours(),
+                entry.meterReplaced(),
+                entry.extras().strip(),
+                entry.tasks(),
+                entry.recheckOn(),
+                read || !entry.tests().isEmpty() ? checked.moment() : null,
+                remarks,
+                before == null ? at : before.closedAt(),
+                at,
+                by,
+                done(checked),
+                taken,
+                entry.tests());
+    }
+
+    private static List<Done> done(Checked checked) {
+        List<Done> done = new ArrayList<>();
+        checked.injectors().forEach(injector -> done.add(done(injector)));
+        for (Cylinder each : checked.entry().cylinders()) {
+            if (!each.fitted()) {
+                done.add(new Done(
+                        each.cylinder(),
+                        false,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        false,
+                        ReadBack.NONE,
+                        each.reason().strip()));
+            }
+        }
+        done.sort(java.util.Comparator.comparing(Done::cylinder));
+        return done;
+    }
+
+    private static Done done(NewInjector injector) {
+        FittedInjector old = injector.old();
+        String code = injector.code();
+        return new Done(
+                injector.cylinder(),
+                true,
+                injector.found(),
+                old == null ? null : old.serial(),
+                old == null ? null : old.fittedOn(),
+                injector.part().part(),
+                injector.serial(),
+                code.isEmpty() ? null : code,
+                injector.origin(),
+                !code.isEmpty(),
+                injector.readBack(),
+                "");
+    }
+}

@@ -1,0 +1,137 @@
+package dev.injectorplanner.app.closeout;
+
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.core.check.Require;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Visits that are over: what was found, fitted, coded, checked and used, and what that means for the fleet's tables. */
+public final class CloseOuts {
+    private static final int LONGEST_KEY = 100;
+
+    private final Store store;
+
+    public CloseOuts(Store store) {
+        this.store = store;
+    }
+
+    /**
+     * What became of an entry.
+     *
+     * @param closeOut as it is kept
+     * @param again true where its form had been kept before: nothing was changed
+     */
+    public record Saved(CloseOut closeOut, boolean again) {}
+
+    /**
+     * Closes a visit out: all of it is kept, or nothing. The same form a second time changes nothing.
+     *
+     * @param today today at the depot: nothing can have been done later
+     * @throws RefusedEntryException with all that is wrong
+     */
+    public Saved close(CloseOutEntry entry, Instant at, String by, LocalDate today) {
+        requireKey(entry);
+        return store.inJointTransaction((connection, writer) -> {
+            ShelfRows.takeTurn(connection);
+            Optional<CloseOut> there = kept(new CloseOutRows(connection), entry);
+            if (there.isPresent()) {
+                return new Saved(there.get(), true);
+            }
+            Checked checked = new EntryCheck(connection, writer, entry).check(at, today);
+            return new Saved(new CloseOutWork(connection, writer, at, by).write(checked, null, ""), false);
+        });
+    }
+
+    /** What is wrong with an entry, without keeping anything; empty where it could be kept. */
+    public List<Problem> check(CloseOutEntry entry, Instant at, LocalDate today) {
+        return store.inJointTransaction((connection, writer) -> {
+            try {
+                new EntryCheck(connection, writer, entry).check(at, today);
+                return List.<Problem>of();
+            } catch (RefusedEntryException e) {
+                return e.problems();
+            }
+        });
+    }
+
+    /**
+     * Corrects a close-out: what it wrote is taken back and the corrected entry takes its place, in one go. The earlier
+     * version stays readable.
+     *
+     * @param why the reason, not empty
+     * @throws RefusedEntryException with all that is wrong; also where another correction came first
+     */
+    public Saved correct(long id, CloseOutEntry entry, String why, Instant at, String by, LocalDate today) {
+        requireKey(entry);
+        Problems problems = new Problems();
+        if (why.isBlank()) {
+            problems.add("why", "reason of the correction: is empty", "say what was wrong");
+        }
+        problems.guarded("why", () -> Require.text("reason of the correction", why));
+        problems.throwIfAny();
+        return store.inJointTransaction((connection, writer) -> {
+            ShelfRows.takeTurn(connection);
+            CloseOutRows rows = new CloseOutRows(connection);
+            Optional<CloseOut> there = kept(rows, entry);
+            if (there.isPresent()) {
+                return new Saved(there.get(), true);
+            }
+            CloseOut before = rows.find(id)
+                    .filter(row -> row.holds() && row.truck().equals(entry.truck()))
+                    .orElseThrow(() -> RefusedEntryException.of(
+                            "why",
+                            "this version of the close-out is not the one that holds",
+                            "open the newest version and correct that"));
+            new CloseOutUndo(connection, writer).undo(before);
+            Checked checked = new EntryCheck(connection, writer, entry).check(at, today);
+            return new Saved(new CloseOutWork(connection, writer, at, by).write(checked, before, why), false);
+        });
+    }
+
+    private static void requireKey(CloseOutEntry entry) {
+        if (entry.formKey().isBlank() || entry.formKey().length() > LONGEST_KEY) {
+            throw RefusedEntryException.of("formKey", "the form has no key, or a strange one", "open the page again");
+        }
+    }
+
+    private static Optional<CloseOut> kept(CloseOutRows rows, CloseOutEntry entry) throws java.sql.SQLException {
+        Optional<CloseOut> there = rows.findByKey(entry.formKey());
+        if (there.isPresent() && !there.get().truck().equals(entry.truck())) {
+            throw RefusedEntryException.of(
+                    "formKey",
+                    "this form was kept for truck " + there.get().truck(),
+                    "open the page of truck " + entry.truck() + " again");
+        }
+        return there;
+    }
+
+    /** A truck's, all versions, the newest first: the record of what was fitted, coded and read back. */
+    public List<CloseOut> ofTruck(String truck) {
+        return store.inJointTransaction((connection, writer) -> new CloseOutRows(connection).ofTruck(truck));
+    }
+
+    /** One version. */
+    public Optional<CloseOut> find(long id) {
+        return store.inJointTransaction((connection, writer) -> new CloseOutRows(connection).find(id));
+    }
+
+    /**
+     * Trucks of a depot that were closed out since a moment, with the newest that holds: their visits in a plan kept at
+     * that moment are done.
+     */
+    public Map<String, CloseOut> since(String depot, Instant moment) {
+        return store.inJointTransaction((connection, writer) -> {
+            Map<String, CloseOut> byTruck = new HashMap<>();
+            for (CloseOut each : new CloseOutRows(connection).since(depot, moment)) {
+                if (each.holds()) {
+                    byTruck.putIfAbsent(each.truck(), each);
+                }
+            }
+            return byTruck;
+        });
+    }
+}

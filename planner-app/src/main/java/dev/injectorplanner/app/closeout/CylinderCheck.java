@@ -1,0 +1,237 @@
+package dev.injectorplanner.app.closeout;
+
+import dev.injectorplanner.app.closeout.CloseOut.ReadBack;
+import dev.injectorplanner.app.closeout.CloseOutEntry.Cylinder;
+import dev.injectorplanner.app.closeout.Whereabouts.InEngine;
+import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.FittedInjector;
+import dev.injectorplanner.core.fleet.Found;
+import dev.injectorplanner.core.fleet.Origin;
+import dev.injectorplanner.core.fleet.Part;
+import dev.injectorplanner.core.fleet.Truck;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Holds what was entered for each cylinder against the shelf, the engines of the fleet, and the other cylinders. */
+final class CylinderCheck {
+    private final Connection connection;
+    private final Known known;
+    private final Truck truck;
+    private final EngineFamily family;
+    private final List<FittedInjector> injectors;
+    private final LocalDate doneOn;
+    private final Set<Integer> renewed;
+    private final Problems problems;
+    private final Map<String, Integer> serials = new HashMap<>();
+    private final Map<String, Integer> codes = new HashMap<>();
+
+    /** @param renewed cylinders of this entry that get an injector: what was in them is free */
+    CylinderCheck(
+            Connection connection,
+            Known known,
+            Truck truck,
+            List<FittedInjector> injectors,
+            LocalDate doneOn,
+            Set<Integer> renewed,
+            Problems problems) {
+        this.connection = connection;
+        this.known = known;
+        this.truck = truck;
+        this.family = known.familyOf(truck);
+        this.injectors = injectors;
+        this.doneOn = doneOn;
+        this.renewed = renewed;
+        this.problems = problems;
+    }
+
+    /** The new injector of a cylinder; null where something is wrong with it, which is then among the problems. */
+    @Nullable NewInjector check(Cylinder entry) throws SQLException {
+        int before = problems.list().size();
+        String field = "c" + entry.cylinder() + ".";
+        String where = "Cylinder " + entry.cylinder() + ", ";
+        LabelOrTyped typed = LabelOrTyped.of(truck.truck(), entry, where, problems);
+        String serial = Codes.serial(typed.serial());
+        ShelfInjector shelf = serial.isEmpty()
+                ? null
+                : ShelfRows.findThere(connection, "serial", serial).orElse(null);
+        Part part = part(shelf);
+        String code = Codes.code(part, typed.code());
+        if (typed.usable()) {
+            Codes.check(part, serial, code, where, field, problems);
+        }
+        onShelf(entry.cylinder(), shelf, code, where, field);
+        whereElse(entry.cylinder(), serial, code, where, field);
+        twice(entry.cylinder(), serial, code, where, field);
+        Found found = entry.found();
+        if (found == null) {
+            problems.add(field + "found", where + "found: is empty", "choose failed, worn, healthy or not known");
+        }
+        ReadBack readBack = code.isEmpty() ? ReadBack.NONE : confirmed(entry, part, code, where, field);
+        Optional<FittedInjector> old = old(entry.cylinder(), where, field);
+        if (problems.list().size() > before || found == null) {
+            return null;
+        }
+        return new NewInjector(
+                entry.cylinder(),
+                found,
+                old.orElse(null),
+                part,
+                serial,
+                code,
+                origin(entry, shelf, part),
+                readBack,
+                shelf);
+    }
+
+    private Part part(@Nullable ShelfInjector shelf) {
+        return shelf == null
+                ? known.injectorPart(family.injectorPart())
+                : known.findPart(shelf.part()).orElseThrow();
+    }
+
+    private static Origin origin(Cylinder entry, @Nullable ShelfInjector shelf, Part part) {
+        Origin told = entry.origin();
+        if (shelf != null) {
+            return shelf.origin();
+        }
+        return told != null ? told : part.coreDeposit().signum() > 0 ? Origin.REMAN : Origin.NEW;
+    }
+
+    private void onShelf(int cylinder, @Nullable ShelfInjector shelf, String code, String where, String field) {
+        if (shelf == null) {
+            return;
+        }
+        String what = where + "serial \"" + shelf.serial() + "\": ";
+        if (shelf.truck() != null && !shelf.isFor(truck.truck(), cylinder)) {
+            problems.add(
+                    field + "serial",
+                    what + "is meant for " + shelf.place().orElseThrow(),
+                    "fit the one whose label says truck " + truck.truck() + ", cylinder " + cylinder
+                            + ", or release it on the page of kits");
+        } else if (!shelf.depot().equals(truck.depot())) {
+            problems.add(
+                    field + "serial",
+                    what + "lies on the shelf of " + shelf.depot(),
+                    "read it on the injector again, or take it off there and in at " + truck.depot());
+        } else if (!shelf.part().equals(family.injectorPart())) {
+            problems.add(
+                    field + "serial",
+                    what + "is a " + shelf.part() + ", and engines of family " + family.family() + " take "
+                            + family.injectorPart(),
+                    "fit an injector of that part");
+        }
+        if (!code.isEmpty() && !shelf.code().isEmpty() && !shelf.code().equals(code)) {
+            problems.add(
+                    field + "code",
+                    where + "code \"" + code + "\": serial " + shelf.serial() + " was taken in with code "
+                            + shelf.code(),
+                    "read both on the injector again; if goods-in was wrong, take it off the shelf and in again");
+        }
+    }
+
+    private void whereElse(int cylinder, String serial, String code, String where, String field) throws SQLException {
+        Whereabouts whereabouts = new Whereabouts(connection);
+        Integer movedFrom = null;
+        for (InEngine there : serial.isEmpty() ? List.<InEngine>of() : whereabouts.fittedWithSerial(serial)) {
+            if (there.truck().equals(truck.truck()) && there.cylinder() == cylinder) {
+                problems.add(
+                        field + "serial",
+                        where + "serial \"" + serial + "\": is the one that was in this cylinder",
+                        "enter the new one; where the old one stays, choose not done");
+            } else if (there.truck().equals(truck.truck()) && renewed.contains(there.cylinder())) {
+                movedFrom = there.cylinder();
+            } else {
+                problems.add(
+                        field + "serial",
+                        where + "serial \"" + serial + "\": " + there.words(),
+                        "read it on the injector again, or close that truck out first");
+            }
+        }
+        for (InEngine there : code.isEmpty() ? List.<InEngine>of() : whereabouts.fittedWithCode(code)) {
+            if (movedFrom == null || there.cylinder() != movedFrom || !there.truck().equals(truck.truck())) {
+                problems.add(
+                        field + "code",
+                        where + "code \"" + code + "\": " + there.words() + "; no two injectors share a code",
+                        "read it on the new injector again");
+            }
+        }
+        Optional<ShelfInjector> other =
+                code.isEmpty() ? Optional.empty() : ShelfRows.findThere(connection, "calibration_code", code);
+        other.filter(there -> !there.serial().equals(serial))
+                .ifPresent(there -> problems.add(
+                        field + "code",
+                        where + "code \"" + code + "\": " + Whereabouts.onShelf(there),
+                        "read serial and code on the injector again"));
+    }
+
+    private void twice(int cylinder, String serial, String code, String where, String field) {
+        Integer same = serial.isEmpty() ? null : serials.putIfAbsent(serial, cylinder);
+        if (same != null) {
+            problems.add(
+                    field + "serial",
+                    where + "serial \"" + serial + "\": stands under cylinder " + same + " already",
+                    "read both injectors again");
+        }
+        Integer sameCode = code.isEmpty() ? null : codes.putIfAbsent(code, cylinder);
+        if (sameCode != null) {
+            problems.add(
+                    field + "code",
+                    where + "code \"" + code + "\": stands under cylinder " + sameCode + " already",
+                    "read both injectors again");
+        }
+    }
+
+    private ReadBack confirmed(Cylinder entry, Part part, String code, String where, String field) {
+        if (!entry.programmed()) {
+            problems.add(
+                    field + "programmed",
+                    where + "the code is not confirmed as entered in the controller",
+                    "enter it under cylinder " + entry.cylinder() + " and tick it");
+        }
+        String back = Codes.code(part, entry.readBack());
+        if (back.isEmpty()) {
+            if (!entry.compared()) {
+                problems.add(
+                        field + "readBack",
+                        where + "the code was not read back",
+                        "read it back from the controller, then type it or tick that it is the same");
+            }
+            return ReadBack.COMPARED;
+        }
+        if (!back.equals(code)) {
+            problems.add(
+                    field + "readBack",
+                    where + "read back \"" + back + "\": differs from the code \"" + code + "\"",
+                    "enter the code in the controller again under cylinder " + entry.cylinder() + ", and read it back");
+        }
+        return ReadBack.TYPED;
+    }
+
+    /** What is in the cylinder now; it, and all before it, must have gone in before that day. */
+    private Optional<FittedInjector> old(int cylinder, String where, String field) {
+        for (FittedInjector each : injectors) {
+            boolean later = each.cylinder() == cylinder
+                    && (!each.fittedOn().isBefore(doneOn)
+                            || each.removedOn() != null && each.removedOn().isAfter(doneOn));
+            if (later) {
+                problems.add(
+                        field + "serial",
+                        where + "an injector went in on " + each.fittedOn()
+                                + (each.removedOn() == null ? "" : " and came out on " + each.removedOn())
+                                + ", not before " + doneOn,
+                        "correct the day, or correct the close-out of that one");
+                return Optional.empty();
+            }
+        }
+        return injectors.stream()
+                .filter(each -> each.cylinder() == cylinder && each.removedOn() == null)
+                .findFirst();
+    }
+}

@@ -1,0 +1,195 @@
+package dev.injectorplanner.app.closeout;
+
+import dev.injectorplanner.app.closeout.CloseOutEntry.Cylinder;
+import dev.injectorplanner.app.closeout.CloseOutEntry.Used;
+import dev.injectorplanner.app.store.StoreSql;
+import dev.injectorplanner.app.store.StoreWriter;
+import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.fleet.CylinderTest;
+import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.FittedInjector;
+import dev.injectorplanner.core.fleet.Truck;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Holds a whole entry against what is known, and gathers all that is wrong with it. */
+final class EntryCheck {
+    private static final double MOST_HOURS = 500;
+    private static final double MOST_PIECES = 10_000;
+
+    private final Connection connection;
+    private final StoreWriter writer;
+    private final Known known;
+    private final CloseOutEntry entry;
+    private final Problems problems = new Problems();
+
+    EntryCheck(Connection connection, StoreWriter writer, CloseOutEntry entry) {
+        this.connection = connection;
+        this.writer = writer;
+        this.known = new Known(writer);
+        this.entry = entry;
+    }
+
+    /**
+     * @param at now
+     * @param today today at the depot: nothing can be done later
+     * @throws RefusedEntryException with all that is wrong
+     */
+    Checked check(Instant at, LocalDate today) throws SQLException {
+        Truck truck = known.truck(entry.truck());
+        ZoneId zone = known.depot(truck.depot()).timeZone();
+        LocalDate doneOn = day(truck, today);
+        Instant moment = moment(doneOn, at, zone);
+        double hours = hours();
+        new MeterCheck(connection, truck.truck(), moment, entry.meterReplaced(), problems)
+                .check(entry.odometerKm(), entry.engineHours());
+        problems.guarded("extras", () -> Require.text("extras", entry.extras()));
+        LocalDate recheck = entry.recheckOn();
+        if (recheck != null && recheck.isBefore(doneOn)) {
+            problems.add("recheckOn", "recheck \"" + recheck + "\": is before the day of the work", "enter a later day");
+        }
+        parts();
+        List<NewInjector> injectors = cylinders(truck, doneOn);
+        tests(moment, known.familyOf(truck));
+        problems.throwIfAny();
+        return new Checked(entry, truck, doneOn, hours, moment, injectors);
+    }
+
+    private LocalDate day(Truck truck, LocalDate today) {
+        LocalDate day = entry.doneOn();
+        if (day == null) {
+            problems.add("doneOn", "day: is empty", "enter the day of the work");
+            return today;
+        }
+        if (day.isAfter(today)) {
+            problems.add("doneOn", "day \"" + day + "\": is after today, " + today, "enter the day of the work");
+        } else if (day.isBefore(truck.inServiceOn())) {
+            problems.add(
+                    "doneOn",
+                    "day \"" + day + "\": truck " + truck.truck() + " came into service on " + truck.inServiceOn(),
+                    "enter the day of the work");
+        }
+        return day;
+    }
+
+    /** Now, or noon of an earlier day; a second later each time that the truck has a reading or test then. */
+    private Instant moment(LocalDate doneOn, Instant at, ZoneId zone) throws SQLException {
+        Instant moment = LocalDate.ofInstant(at, zone).equals(doneOn)
+                ? at.truncatedTo(ChronoUnit.SECONDS)
+                : doneOn.atTime(LocalTime.NOON).atZone(zone).toInstant();
+        while (taken(moment)) {
+            moment = moment.plusSeconds(1);
+        }
+        return moment;
+    }
+
+    private boolean taken(Instant moment) throws SQLException {
+        boolean read = !StoreSql.list(
+                        connection,
+                        "select 1 from reading where truck = ? and taken_at = ?",
+                        row -> 1,
+                        entry.truck(),
+                        moment)
+                .isEmpty();
+        return read
+                || !StoreSql.list(
+                                connection,
+                                "select 1 from cylinder_test where truck = ? and tested_at = ?",
+                                row -> 1,
+                                entry.truck(),
+                                moment)
+                        .isEmpty();
+    }
+
+    private double hours() {
+        Double hours = entry.labourHours();
+        if (hours == null) {
+            problems.add("labourHours", "hours worked: is empty", "enter the hours of all who worked on it");
+            return 0;
+        }
+        problems.guarded("labourHours", () -> Require.within("hours worked", hours, 0, MOST_HOURS));
+        return hours;
+    }
+
+    private void parts() {
+        Set<String> seen = new HashSet<>();
+        for (Used used : entry.used()) {
+            String field = "used." + used.part();
+            if (known.findPart(used.part()).isEmpty()) {
+                problems.add(field, "part \"" + used.part() + "\": is not known", "choose a part of the kit");
+            } else if (!seen.add(used.part())) {
+                problems.add(field, "part \"" + used.part() + "\": stands twice", "add its pieces up");
+            }
+            problems.guarded(field, () -> Require.within("pieces of " + used.part(), used.pieces(), 0, MOST_PIECES));
+        }
+    }
+
+    private List<NewInjector> cylinders(Truck truck, LocalDate doneOn) throws SQLException {
+        EngineFamily family = known.familyOf(truck);
+        List<FittedInjector> injectors = writer.ofTrucks(FittedInjector.class, List.of(truck.truck()));
+        Set<Integer> renewed = entry.cylinders().stream()
+                .filter(Cylinder::fitted)
+                .map(Cylinder::cylinder)
+                .collect(Collectors.toSet());
+        CylinderCheck check = new CylinderCheck(connection, known, truck, injectors, doneOn, renewed, problems);
+        Set<Integer> seen = new HashSet<>();
+        List<NewInjector> checked = new ArrayList<>();
+        for (Cylinder each : entry.cylinders()) {
+            if (!family.allCylinders().contains(each.cylinder()) || !seen.add(each.cylinder())) {
+                problems.add(
+                        "c" + each.cylinder() + ".serial",
+                        "cylinder \"" + each.cylinder() + "\": stands twice, or is none of family " + family.family(),
+                        "enter each of cylinders 1 to " + family.cylinders() + " once");
+            } else if (each.fitted()) {
+                NewInjector injector = check.check(each);
+                if (injector != null) {
+                    checked.add(injector);
+                }
+            } else {
+                reason(each);
+            }
+        }
+        return checked;
+    }
+
+    private void reason(Cylinder each) {
+        String field = "c" + each.cylinder() + ".reason";
+        if (each.reason().isBlank()) {
+            problems.add(
+                    field,
+                    "Cylinder " + each.cylinder() + ": not done, and no reason",
+                    "say why, so that the next plan can be understood");
+        }
+        problems.guarded(field, () -> Require.text("reason", each.reason()));
+    }
+
+    private void tests(Instant moment, EngineFamily family) {
+        Set<String> seen = new HashSet<>();
+        for (CloseOutEntry.Test test : entry.tests()) {
+            String field = "t" + test.cylinder() + "." + test.test();
+            if (test.cylinder() > family.cylinders() || !seen.add(field)) {
+                problems.add(
+                        field,
+                        "test of cylinder \"" + test.cylinder() + "\": stands twice, or family " + family.family()
+                                + " has no such cylinder",
+                        "enter each of cylinders 1 to " + family.cylinders() + " once");
+            }
+            problems.guarded(field, () -> test(entry.truck(), test, moment));
+        }
+    }
+
+    static CylinderTest test(String truck, CloseOutEntry.Test test, Instant moment) {
+        return new CylinderTest(
+                truck, test.cylinder(), moment, test.test(), test.value(), test.unit(), test.engineState());
+    }
+}

@@ -1,0 +1,126 @@
+package dev.injectorplanner.app.closeout;
+
+import dev.injectorplanner.app.plans.KeptPlans;
+import dev.injectorplanner.app.plans.KeptVisit;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.store.StoreWriter;
+import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.Truck;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Set;
+
+/** Kits: injectors from the shelf meant for the cylinders of a planned visit, one for each. */
+public final class Kits {
+    private final Store store;
+    private final KeptPlans plans;
+
+    public Kits(Store store, KeptPlans plans) {
+        this.store = store;
+        this.plans = plans;
+    }
+
+    /**
+     * Means an injector for a cylinder of a planned visit.
+     *
+     * @throws RefusedEntryException where it is meant for another, does not fit, or the cylinder has one or no visit
+     */
+    public void bind(String depot, long injector, String truck, int cylinder, Instant at, String by) {
+        List<Integer> planned = planned(depot, truck);
+        store.inJointTransaction((connection, writer) -> {
+            ShelfRows.takeTurn(connection);
+            ShelfInjector there = Shelf.there(connection, depot, injector);
+            String what = "serial \"" + there.serial() + "\": ";
+            if (there.truck() != null) {
+                throw refused(what + "is meant for " + there.place().orElseThrow(), "release it there first");
+            }
+            if (!planned.contains(cylinder)) {
+                throw refused(
+                        "truck " + truck + ", cylinder " + cylinder + ": is in no planned visit of " + depot,
+                        planned.isEmpty() ? "choose a truck of the plan" : "choose one of cylinders " + planned);
+            }
+            for (ShelfInjector other : ShelfRows.boundTo(connection, truck)) {
+                if (other.isFor(truck, cylinder)) {
+                    throw refused(
+                            "truck " + truck + ", cylinder " + cylinder + ": has serial " + other.serial()
+                                    + " in its kit already",
+                            "release that one first");
+                }
+            }
+            EngineFamily family = family(writer, truck);
+            if (!there.part().equals(family.injectorPart())) {
+                throw refused(
+                        what + "is a " + there.part() + ", and engines of family " + family.family() + " take "
+                                + family.injectorPart(),
+                        "choose an injector of that part");
+            }
+            ShelfRows.bind(connection, injector, truck, cylinder, at, by);
+            return there;
+        });
+    }
+
+    /**
+     * Fills a visit's kit from the shelf: each planned cylinder that has none gets the injector that lies there longest.
+     *
+     * @return how many cylinders still lack one
+     */
+    public int fill(String depot, String truck, Instant at, String by) {
+        List<Integer> planned = planned(depot, truck);
+        return store.inJointTransaction((connection, writer) -> {
+            ShelfRows.takeTurn(connection);
+            EngineFamily family = family(writer, truck);
+            Set<Integer> have = new HashSet<>();
+            ShelfRows.boundTo(connection, truck).forEach(row -> have.add(row.cylinder()));
+            Iterator<ShelfInjector> free = free(connection, depot, family.injectorPart());
+            int lacking = 0;
+            for (int cylinder : planned) {
+                if (!have.contains(cylinder)) {
+                    if (free.hasNext()) {
+                        ShelfRows.bind(connection, free.next().id(), truck, cylinder, at, by);
+                    } else {
+                        lacking++;
+                    }
+                }
+            }
+            return lacking;
+        });
+    }
+
+    private static Iterator<ShelfInjector> free(Connection connection, String depot, String part) throws SQLException {
+        return ShelfRows.ofDepot(connection, depot).stream()
+                .filter(row -> row.truck() == null && row.part().equals(part))
+                .iterator();
+    }
+
+    /** Releases an injector: it is free for any cylinder again. */
+    public void release(String depot, long injector) {
+        store.inJointTransaction((connection, writer) -> {
+            ShelfRows.takeTurn(connection);
+            ShelfInjector there = Shelf.there(connection, depot, injector);
+            ShelfRows.release(connection, there.id());
+            return there;
+        });
+    }
+
+    private List<Integer> planned(String depot, String truck) {
+        return plans.listVisits(depot).stream()
+                .filter(visit -> visit.truck().equals(truck))
+                .findFirst()
+                .map(KeptVisit::cylinders)
+                .orElse(List.of());
+    }
+
+    private static EngineFamily family(StoreWriter writer, String truck) {
+        Known known = new Known(writer);
+        Truck there = known.truck(truck);
+        return known.familyOf(there);
+    }
+
+    private static RefusedEntryException refused(String what, String mend) {
+        return RefusedEntryException.of("kit", what, mend);
+    }
+}

@@ -1,0 +1,41 @@
+package dev.injectorplanner.app.closeout;
+
+import dev.injectorplanner.app.closeout.CloseOutEntry.Cylinder;
+import dev.injectorplanner.reports.bay.CylinderLabel;
+import dev.injectorplanner.reports.bay.CylinderLabel.Scanned;
+import java.util.Optional;
+
+/**
+ * Serial and code as typed, or as a whole label says that was scanned into either field.
+ *
+ * @param usable false where the label is another place's: nothing is known of the injector then
+ */
+record LabelOrTyped(String serial, String code, boolean usable) {
+    static LabelOrTyped of(String truck, Cylinder entry, String where, Problems problems) {
+        Optional<Scanned> inCode = CylinderLabel.read(entry.code());
+        Optional<Scanned> inSerial = CylinderLabel.read(entry.serial());
+        if (inCode.isEmpty() && inSerial.isEmpty()) {
+            return new LabelOrTyped(entry.serial(), entry.code(), true);
+        }
+        Scanned label = inCode.or(() -> inSerial).orElseThrow();
+        String field = "c" + entry.cylinder() + (inCode.isPresent() ? ".code" : ".serial");
+        if (!label.truck().equals(truck) || label.cylinder() != entry.cylinder()) {
+            problems.add(
+                    field,
+                    where + "the label that was scanned says truck " + label.truck() + ", cylinder "
+                            + label.cylinder(),
+                    "fit the injector whose label says truck " + truck + ", cylinder " + entry.cylinder());
+            return new LabelOrTyped("", "", false);
+        }
+        boolean typedSerial = inSerial.isEmpty() && !entry.serial().isBlank();
+        if (typedSerial && !Codes.serial(entry.serial()).equals(Codes.serial(label.serial()))) {
+            problems.add(
+                    "c" + entry.cylinder() + ".serial",
+                    where + "serial \"" + entry.serial().strip() + "\": the label says " + label.serial(),
+                    "read the injector again; one of the two belongs to another");
+            return new LabelOrTyped("", "", false);
+        }
+        boolean typedCode = inCode.isEmpty() && !entry.code().isBlank();
+        return new LabelOrTyped(label.serial(), typedCode ? entry.code() : label.calibrationCode(), true);
+    }
+}

@@ -1,0 +1,32 @@
+package dev.injectorplanner.app.closeout;
+
+import dev.injectorplanner.app.closeout.CloseOut.ReadBack;
+import dev.injectorplanner.core.fleet.FittedInjector;
+import dev.injectorplanner.core.fleet.Found;
+import dev.injectorplanner.core.fleet.Origin;
+import dev.injectorplanner.core.fleet.Part;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What goes into a cylinder, checked, and what comes out.
+ *
+ * @param cylinder the cylinder
+ * @param found what the old one was found to be
+ * @param old the old one, or null where none was recorded
+ * @param part the new one's part
+ * @param serial its serial
+ * @param code its code, empty where its part has none
+ * @param origin new or reman
+ * @param readBack how the code was read back
+ * @param shelf where it lay, or null where it was not taken in
+ */
+record NewInjector(
+        int cylinder,
+        Found found,
+        @Nullable FittedInjector old,
+        Part part,
+        String serial,
+        String code,
+        Origin origin,
+        ReadBack readBack,
+        @Nullable ShelfInjector shelf) {}

@@ -1,0 +1,69 @@
+package dev.injectorplanner.app.closeout;
+
+import dev.injectorplanner.app.store.StoreSql;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Where a serial or a code is now: in which cylinder of which truck, or on which shelf. */
+final class Whereabouts {
+    private final Connection connection;
+
+    Whereabouts(Connection connection) {
+        this.connection = connection;
+    }
+
+    /** An injector that is in an engine. */
+    record InEngine(String truck, int cylinder, String words) {}
+
+    List<InEngine> fittedWithSerial(String serial) throws SQLException {
+        return fitted("serial", serial);
+    }
+
+    List<InEngine> fittedWithCode(String code) throws SQLException {
+        return fitted("calibration_code", code);
+    }
+
+    private List<InEngine> fitted(String column, String value) throws SQLException {
+        return StoreSql.list(
+                connection,
+                "select truck, cylinder, fitted_on from injector where removed_on is null and " + column
+                        + " = ? order by truck, cylinder",
+                row -> new InEngine(
+                        row.getString(1),
+                        row.getInt(2),
+                        "is fitted in truck " + row.getString(1) + ", cylinder " + row.getInt(2) + ", since "
+                                + row.getObject(3, java.time.LocalDate.class)),
+                value);
+    }
+
+    /** Why a serial and a code cannot come onto a shelf. */
+    void checkNew(String serial, String code, String where, String field, Problems problems) throws SQLException {
+        List<String> serials = new ArrayList<>();
+        fittedWithSerial(serial).forEach(there -> serials.add(there.words()));
+        ShelfRows.findThere(connection, "serial", serial).ifPresent(there -> serials.add(onShelf(there)));
+        if (!serials.isEmpty()) {
+            problems.add(
+                    field + "serial",
+                    where + "serial \"" + serial + "\": " + serials.get(0),
+                    "read it on the injector again, or correct the other one first");
+        }
+        List<String> codes = new ArrayList<>();
+        if (!code.isEmpty()) {
+            fittedWithCode(code).forEach(there -> codes.add(there.words()));
+            ShelfRows.findThere(connection, "calibration_code", code).ifPresent(there -> codes.add(onShelf(there)));
+        }
+        if (!codes.isEmpty()) {
+            problems.add(
+                    field + "code",
+                    where + "code \"" + code + "\": " + codes.get(0) + "; no two injectors share a code",
+                    "read it on the injector again, or correct the other one first");
+        }
+    }
+
+    static String onShelf(ShelfInjector there) {
+        return "is on the shelf of " + there.depot() + " already (serial " + there.serial() + ", "
+                + there.place().map(place -> "meant for " + place).orElse("free") + ")";
+    }
+}

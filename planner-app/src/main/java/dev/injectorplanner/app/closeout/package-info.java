@@ -1,0 +1,5 @@
+/** What was really done: goods-in of injectors, kits, and visits closed out. */
+@NullMarked
+package dev.injectorplanner.app.closeout;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,139 @@
+package dev.injectorplanner.app.web.bay;
+
+import dev.injectorplanner.app.closeout.CloseOut;
+import dev.injectorplanner.app.closeout.CloseOuts;
+import dev.injectorplanner.app.closeout.Shelf;
+import dev.injectorplanner.app.closeout.ShelfInjector;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.plans.KeptPlan;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.web.frame.Fleets;
+import dev.injectorplanner.app.web.frame.PlansInForce;
+import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.visit.Visit;
+import dev.injectorplanner.reports.bay.BaySheet;
+import dev.injectorplanner.reports.bay.BaySheetMaker;
+import dev.injectorplanner.reports.bay.CodedInjector;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
+import org.springframework.web.server.ResponseStatusException;
+
+/** Brings together what a mechanic or storeman looks at: the fleet, the plan in force, kits, what is done. */
+class BayDesk {
+    private final Store store;
+    private final Fleets fleets;
+    private final PlansInForce plans;
+    private final SiteClock clock;
+    private final CloseOuts closeOuts;
+    private final Shelf shelf;
+
+    BayDesk(Store store, Fleets fleets, PlansInForce plans, SiteClock clock, CloseOuts closeOuts, Shelf shelf) {
+        this.store = store;
+        this.fleets = fleets;
+        this.plans = plans;
+        this.clock = clock;
+        this.closeOuts = closeOuts;
+        this.shelf = shelf;
+    }
+
+    /** Depots that a person may see, by name. */
+    List<Depot> depots(Viewer viewer) {
+        return store.<List<Depot>>inJointTransaction((connection, writer) -> writer.all(Depot.class)).stream()
+                .filter(depot -> viewer.sees(depot.depot()))
+                .sorted(Comparator.comparing(Depot::depot))
+                .toList();
+    }
+
+    /** The depot a person asked for, or the first that he sees; empty where there is none. */
+    Optional<Depot> chosen(Viewer viewer, String asked) {
+        List<Depot> depots = depots(viewer);
+        Optional<Depot> named =
+                depots.stream().filter(depot -> depot.depot().equals(asked)).findFirst();
+        if (named.isEmpty() && !asked.isEmpty()) {
+            throw notThere();
+        }
+        return named.or(() -> depots.stream().findFirst());
+    }
+
+    Optional<FleetIndex> findFleet(String depot) {
+        return fleets.find(depot);
+    }
+
+    Optional<KeptPlan> findPlan(String depot) {
+        return plans.find(depot);
+    }
+
+    /** Visits of a plan that are done, by truck. */
+    Map<String, CloseOut> done(String depot, KeptPlan plan) {
+        return closeOuts.since(depot, plan.keptAt());
+    }
+
+    /** The later of a depot's own day and that of the plan. */
+    LocalDate today(Depot depot, @Nullable KeptPlan plan) {
+        LocalDate own = clock.today(depot.timeZone());
+        return plan != null && plan.plan().today().isAfter(own) ? plan.plan().today() : own;
+    }
+
+    /**
+     * A truck with its sheet.
+     *
+     * @throws ResponseStatusException not found, where there is no such truck or it is none of the person's depot
+     */
+    AtBay truck(Viewer viewer, String name) {
+        Truck truck = store
+                .<List<Truck>>inJointTransaction((connection, writer) -> writer.ofTrucks(Truck.class, List.of(name)))
+                .stream()
+                .filter(row -> viewer.sees(row.depot()))
+                .findFirst()
+                .orElseThrow(BayDesk::notThere);
+        FleetIndex fleet = fleets.find(truck.depot()).orElseThrow(BayDesk::notThere);
+        KeptPlan plan = plans.find(truck.depot()).orElse(null);
+        Depot depot = fleet.depot(truck.depot());
+        Map<Integer, ShelfInjector> kit = shelf.kitOf(name);
+        Visit visit = plan == null
+                ? null
+                : plan.plan().visits().stream()
+                        .filter(each -> each.truck().equals(name) && each.depot().equals(truck.depot()))
+                        .findFirst()
+                        .orElse(null);
+        return new AtBay(
+                truck,
+                depot,
+                fleet.family(truck.family()),
+                fleet,
+                plan == null ? null : plan.plan().today(),
+                today(depot, plan),
+                visit,
+                plan == null || visit == null ? null : sheet(fleet, plan, visit, kit),
+                kit,
+                plan == null ? null : done(truck.depot(), plan).get(name));
+    }
+
+    private static BaySheet sheet(FleetIndex fleet, KeptPlan plan, Visit visit, Map<Integer, ShelfInjector> kit) {
+        Map<Integer, CodedInjector> bound = new HashMap<>();
+        kit.forEach((cylinder, row) -> bound.put(cylinder, new CodedInjector(row.serial(), row.code())));
+        return new BaySheetMaker(fleet, plan.plan()).of(visit, bound);
+    }
+
+    /** Something was kept: pages show it at once. */
+    void changed() {
+        fleets.changed();
+    }
+
+    SiteClock clock() {
+        return clock;
+    }
+
+    static ResponseStatusException notThere() {
+        return new ResponseStatusException(HttpStatus.NOT_FOUND);
+    }
+}

@@ -1,0 +1,43 @@
+package dev.injectorplanner.app.web.bay;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.closeout.CloseOuts;
+import dev.injectorplanner.app.closeout.Kits;
+import dev.injectorplanner.app.closeout.Shelf;
+import dev.injectorplanner.app.web.frame.Fleets;
+import dev.injectorplanner.app.web.frame.PlansInForce;
+import dev.injectorplanner.app.web.frame.SiteClock;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Import;
+
+/** Pages of mechanics and storemen, and what they stand on. */
+@Configuration(proxyBeanMethods = false)
+@Import({BayListPage.class, BaySheetPage.class, BayPapers.class, CorrectionPage.class, StorePage.class})
+public class BayPages {
+    @Bean
+    CloseOuts closeOuts(Application application) {
+        return new CloseOuts(application.store());
+    }
+
+    @Bean
+    Shelf shelf(Application application) {
+        return new Shelf(application.store());
+    }
+
+    @Bean
+    Kits kits(Application application) {
+        return new Kits(application.store(), application.plans());
+    }
+
+    @Bean
+    BayDesk bayDesk(
+            Application application,
+            Fleets fleets,
+            PlansInForce plans,
+            SiteClock clock,
+            CloseOuts closeOuts,
+            Shelf shelf) {
+        return new BayDesk(application.store(), fleets, plans, clock, closeOuts, shelf);
+    }
+}

@@ -1,0 +1,113 @@
+package dev.injectorplanner.app.web.bay;
+
+import dev.injectorplanner.app.closeout.CloseOut;
+import dev.injectorplanner.app.closeout.CloseOutEntry;
+import dev.injectorplanner.app.closeout.CloseOuts;
+import dev.injectorplanner.app.closeout.Problem;
+import dev.injectorplanner.app.closeout.RefusedEntryException;
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.people.Viewer;
+import jakarta.servlet.http.HttpServletResponse;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.server.ResponseStatusException;
+
+/** Close-outs as they were kept, every version; manager and administrator correct the one that holds. */
+@Controller
+class CorrectionPage {
+    private static final int NOT_KEPT = 422;
+
+    private final BayDesk desk;
+    private final CloseOuts closeOuts;
+
+    CorrectionPage(BayDesk desk, CloseOuts closeOuts) {
+        this.desk = desk;
+        this.closeOuts = closeOuts;
+    }
+
+    static boolean mayCorrect(Viewer viewer) {
+        return viewer.is(Role.MANAGER, Role.ADMINISTRATOR);
+    }
+
+    @GetMapping("/bay/{truck}/close-outs")
+    String list(@ModelAttribute("viewer") Viewer viewer, @PathVariable("truck") String name, Model model) {
+        AtBay at = desk.truck(viewer, name);
+        model.addAttribute("at", at);
+        model.addAttribute(
+                "records",
+                closeOuts.ofTruck(name).stream()
+                        .map(row -> DoneRecord.of(at, row))
+                        .toList());
+        model.addAttribute("mayCorrect", mayCorrect(viewer));
+        return "close-outs";
+    }
+
+    @GetMapping("/bay/{truck}/close-outs/{id}")
+    String form(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("truck") String name,
+            @PathVariable("id") long id,
+            Model model) {
+        AtBay at = desk.truck(viewer, name);
+        CloseOut kept = kept(viewer, name, id);
+        return show(at, kept, CloseOutForm.of(at, kept), model);
+    }
+
+    @PostMapping("/bay/{truck}/close-outs/{id}")
+    String correct(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("truck") String name,
+            @PathVariable("id") long id,
+            @RequestParam MultiValueMap<String, String> sent,
+            HttpServletResponse response,
+            Model model) {
+        AtBay at = desk.truck(viewer, name);
+        CloseOut kept = kept(viewer, name, id);
+        Typed typed = new Typed(sent);
+        CloseOutEntry entry = new EntryReader(at, typed).read();
+        boolean only = typed.has("do", "check");
+        if (!only && typed.allWrong().isEmpty()) {
+            try {
+                closeOuts.correct(id, entry, typed.text("why"), desk.clock().now(), viewer.name(), at.today());
+                desk.changed();
+                return "redirect:" + Addresses.bay(name) + "/close-outs";
+            } catch (RefusedEntryException e) {
+                e.problems().forEach(typed::wrong);
+            }
+        }
+        if (only && typed.allWrong().isEmpty()) {
+            typed.wrong(new Problem("why", "Nothing was saved yet. Mend: press the button at the end to save."));
+        }
+        model.addAttribute("again", true);
+        response.setStatus(NOT_KEPT);
+        return show(at, kept, typed, model);
+    }
+
+    private CloseOut kept(Viewer viewer, String truck, long id) {
+        if (!mayCorrect(viewer)) {
+            throw new ResponseStatusException(HttpStatus.FORBIDDEN);
+        }
+        return closeOuts
+                .find(id)
+                .filter(row -> row.truck().equals(truck) && row.holds())
+                .orElseThrow(BayDesk::notThere);
+    }
+
+    private static String show(AtBay at, CloseOut kept, Typed typed, Model model) {
+        model.addAttribute("at", at);
+        model.addAttribute("form", typed);
+        model.addAttribute("cylinders", CloseOutForm.cylinders(at));
+        model.addAttribute("parts", CloseOutForm.parts(at, typed));
+        model.addAttribute("tasks", kept.tasks());
+        model.addAttribute("action", Addresses.bay(at.truck().truck()) + "/close-outs/" + kept.id());
+        model.addAttribute("correcting", kept);
+        return "close-out-correct";
+    }
+}

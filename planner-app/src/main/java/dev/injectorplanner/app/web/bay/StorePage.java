@@ -1,0 +1,137 @@
+package dev.injectorplanner.app.web.bay;
+
+import dev.injectorplanner.app.closeout.GoodsIn;
+import dev.injectorplanner.app.closeout.Kits;
+import dev.injectorplanner.app.closeout.Problem;
+import dev.injectorplanner.app.closeout.RefusedEntryException;
+import dev.injectorplanner.app.closeout.Shelf;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.Origin;
+import jakarta.servlet.http.HttpServletResponse;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** The storeman's page: injectors in, with serial and code; kits of the visits to come; the shelf. */
+@Controller
+class StorePage {
+    private static final int NOT_KEPT = 422;
+
+    private final BayDesk desk;
+    private final Shelf shelf;
+    private final Kits kits;
+
+    StorePage(BayDesk desk, Shelf shelf, Kits kits) {
+        this.desk = desk;
+        this.shelf = shelf;
+        this.kits = kits;
+    }
+
+    @GetMapping("/store")
+    String store(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam(name = "depot", defaultValue = "") String asked,
+            @RequestParam(name = "in", defaultValue = "0") int in,
+            @RequestParam(name = "lacking", defaultValue = "0") int lacking,
+            Model model) {
+        model.addAttribute("in", in);
+        model.addAttribute("lacking", lacking);
+        return show(viewer, asked, new Typed(), model);
+    }
+
+    @PostMapping("/store/goods-in")
+    String receive(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam MultiValueMap<String, String> sent,
+            HttpServletResponse response,
+            Model model) {
+        Typed typed = StoreView.withoutBlankLines(new Typed(sent));
+        String depot = depot(viewer, typed);
+        Origin origin = typed.has("origin", "NEW") ? Origin.NEW : Origin.REMAN;
+        try {
+            GoodsIn box = new GoodsIn(depot, typed.text("part"), origin, StoreView.units(typed));
+            int in = shelf.receive(box, desk.clock().now(), viewer.name());
+            desk.changed();
+            return back(depot) + "&in=" + in;
+        } catch (RefusedEntryException e) {
+            return refused(viewer, depot, typed, e, response, model);
+        }
+    }
+
+    /** One of: {@code fill} a truck's kit, {@code bind} an injector, {@code release} it, take it {@code off} the shelf. */
+    @PostMapping("/store/kits")
+    String kit(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam MultiValueMap<String, String> sent,
+            HttpServletResponse response,
+            Model model) {
+        Typed typed = new Typed(sent);
+        String depot = depot(viewer, typed);
+        try {
+            int lacking = act(viewer, typed, depot);
+            desk.changed();
+            return back(depot) + (lacking > 0 ? "&lacking=" + lacking : "");
+        } catch (RefusedEntryException e) {
+            return refused(viewer, depot, typed, e, response, model);
+        }
+    }
+
+    private int act(Viewer viewer, Typed typed, String depot) {
+        var now = desk.clock().now();
+        String truck = typed.text("truck");
+        if (typed.has("do", "fill")) {
+            return kits.fill(depot, truck, now, viewer.name());
+        }
+        long injector = StoreView.number(typed.text("injector"));
+        switch (typed.text("do")) {
+            case "bind" -> kits.bind(
+                    depot, injector, truck, (int) StoreView.number(typed.text("cylinder")), now, viewer.name());
+            case "release" -> kits.release(depot, injector);
+            case "off" -> shelf.takeOff(depot, injector, now, viewer.name());
+            default -> throw BayDesk.notThere();
+        }
+        return 0;
+    }
+
+    private String depot(Viewer viewer, Typed typed) {
+        return desk.chosen(viewer, typed.text("depot"))
+                .map(Depot::depot)
+                .orElseThrow(BayDesk::notThere);
+    }
+
+    private static String back(String depot) {
+        return "redirect:/store?depot=" + Addresses.query(depot);
+    }
+
+    private String refused(
+            Viewer viewer,
+            String depot,
+            Typed typed,
+            RefusedEntryException e,
+            HttpServletResponse response,
+            Model model) {
+        for (Problem problem : e.problems()) {
+            typed.wrong(problem);
+        }
+        model.addAttribute("in", 0);
+        model.addAttribute("lacking", 0);
+        response.setStatus(NOT_KEPT);
+        return show(viewer, depot, typed, model);
+    }
+
+    private String show(Viewer viewer, String asked, Typed typed, Model model) {
+        model.addAttribute("depots", desk.depots(viewer));
+        model.addAttribute("form", typed);
+        model.addAttribute(
+                "view",
+                desk.chosen(viewer, asked)
+                        .flatMap(depot -> StoreView.of(desk, shelf, depot.depot()))
+                        .orElse(null));
+        return "store";
+    }
+}

@@ -1,0 +1,143 @@
+package dev.injectorplanner.app.web.bay;
+
+import dev.injectorplanner.app.closeout.CloseOut;
+import dev.injectorplanner.app.closeout.GoodsIn;
+import dev.injectorplanner.app.closeout.Shelf;
+import dev.injectorplanner.app.closeout.ShelfInjector;
+import dev.injectorplanner.app.plans.KeptPlan;
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.Part;
+import dev.injectorplanner.core.fleet.PartKind;
+import dev.injectorplanner.core.visit.Visit;
+import dev.injectorplanner.reports.bay.CodedInjector;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A depot's store as its page shows it.
+ *
+ * @param depot the depot
+ * @param parts injector parts there are
+ * @param visits visits of the coming weeks that need injectors, by week and truck
+ * @param shelf what lies on the shelf
+ */
+record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<ShelfLine> shelf) {
+    /** Injectors that one entry takes: a full set of the largest engine. */
+    static final int LINES = 16;
+
+    private static final int WEEKS = 3;
+
+    /**
+     * A visit's kit.
+     *
+     * @param cylinders each planned cylinder with the serial meant for it, or empty
+     */
+    record KitLine(String truck, String week, String part, Map<Integer, String> cylinders) {
+        /** Whether any cylinder lacks its injector. */
+        public boolean lacking() {
+            return cylinders.containsValue("");
+        }
+
+        /** Whether any cylinder has its injector. */
+        public boolean any() {
+            return cylinders.values().stream().anyMatch(serial -> !serial.isEmpty());
+        }
+    }
+
+    /** An injector on the shelf. */
+    record ShelfLine(ShelfInjector injector, String code, String place, List<Free> fits) {}
+
+    /** A cylinder that still lacks an injector. */
+    record Free(String truck, int cylinder) {}
+
+    static Optional<StoreView> of(BayDesk desk, Shelf shelf, String depot) {
+        Optional<FleetIndex> fleet = desk.findFleet(depot);
+        return fleet.map(index -> {
+            List<ShelfInjector> there = shelf.list(depot);
+            List<KitLine> kits = desk.findPlan(depot)
+                    .map(plan -> kits(index, plan, depot, there, desk.done(depot, plan)))
+                    .orElse(List.of());
+            return new StoreView(
+                    depot,
+                    index.fleet().parts().stream()
+                            .filter(part -> part.kind() == PartKind.INJECTOR)
+                            .toList(),
+                    kits,
+                    there.stream().map(row -> line(row, kits)).toList());
+        });
+    }
+
+    private static List<KitLine> kits(
+            FleetIndex index, KeptPlan plan, String depot, List<ShelfInjector> shelf, Map<String, CloseOut> done) {
+        IsoWeek last = IsoWeek.of(plan.plan().today()).plus(WEEKS - 1);
+        List<KitLine> kits = new ArrayList<>();
+        for (Visit visit : plan.plan().visits()) {
+            boolean shown = visit.depot().equals(depot)
+                    && !visit.cylinders().isEmpty()
+                    && visit.week().compareTo(last) <= 0
+                    && !done.containsKey(visit.truck());
+            if (shown) {
+                Map<Integer, String> cylinders = new java.util.TreeMap<>();
+                visit.cylinders().forEach(cylinder -> cylinders.put(cylinder, ""));
+                shelf.stream()
+                        .filter(row -> visit.truck().equals(row.truck()) && row.cylinder() != null)
+                        .forEach(row -> cylinders.put(row.cylinder(), row.serial()));
+                kits.add(new KitLine(
+                        visit.truck(),
+                        visit.week().toString(),
+                        index.family(visit.family()).injectorPart(),
+                        cylinders));
+            }
+        }
+        return kits;
+    }
+
+    private static ShelfLine line(ShelfInjector row, List<KitLine> kits) {
+        List<Free> fits = new ArrayList<>();
+        if (row.truck() == null) {
+            kits.stream().filter(kit -> kit.part().equals(row.part())).forEach(kit -> kit.cylinders()
+                    .forEach((cylinder, serial) -> {
+                        if (serial.isEmpty()) {
+                            fits.add(new Free(kit.truck(), cylinder));
+                        }
+                    }));
+        }
+        return new ShelfLine(row, CodedInjector.grouped(row.code()), row.place().orElse(""), fits);
+    }
+
+    /** Units as typed, without blank lines. */
+    static List<GoodsIn.Unit> units(Typed typed) {
+        List<GoodsIn.Unit> units = new ArrayList<>();
+        for (int i = 0; i < LINES; i++) {
+            GoodsIn.Unit unit = new GoodsIn.Unit(typed.text("u" + i + ".serial"), typed.text("u" + i + ".code"));
+            if (!unit.serial().isBlank() || !unit.code().isBlank()) {
+                units.add(unit);
+            }
+        }
+        return units;
+    }
+
+    /** The same form with its lines moved up, so that the sentences' numbers are those of the lines. */
+    static Typed withoutBlankLines(Typed typed) {
+        Map<String, List<String>> values = new HashMap<>();
+        for (String name : Set.of("depot", "part", "origin")) {
+            values.put(name, typed.all(name));
+        }
+        List<GoodsIn.Unit> units = units(typed);
+        for (int i = 0; i < units.size(); i++) {
+            values.put("u" + i + ".serial", List.of(units.get(i).serial()));
+            values.put("u" + i + ".code", List.of(units.get(i).code()));
+        }
+        return new Typed(values);
+    }
+
+    /** A number of a hidden field; 0 where it was tampered with, which nothing has. */
+    static long number(String text) {
+        return text.matches("\\d{1,18}") ? Long.parseLong(text) : 0;
+    }
+}

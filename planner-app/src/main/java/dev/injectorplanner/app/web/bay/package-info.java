@@ -1,0 +1,5 @@
+/** Pages at the truck and in the store: bay sheets, close-outs, goods-in, kits, labels. */
+@NullMarked
+package dev.injectorplanner.app.web.bay;
+
+import org.jspecify.annotations.NullMarked;
