@@ -44,13 +44,6 @@ class JobsPage {
         this.quartz = quartz;
     }
 
-    @GetMapping("/")
-    ResponseEntity<Void> home() {
-        return ResponseEntity.status(HttpStatus.SEE_OTHER)
-                .location(URI.create("/jobs"))
-                .build();
-    }
-
     @GetMapping(path = "/jobs", produces = MediaType.TEXT_HTML_VALUE)
     String page() {
         Map<String, ZoneId> zones = jobs.zones().zones();

@@ -5,6 +5,7 @@ import dev.injectorplanner.app.jobs.quartz.QuartzJobs;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreException;
 import dev.injectorplanner.app.web.frame.FrameParts;
+import dev.injectorplanner.app.web.office.OfficePages;
 import dev.injectorplanner.app.web.truck.TruckListPage;
 import dev.injectorplanner.app.wiring.JobParts;
 import dev.injectorplanner.app.wiring.JobsSettings;
@@ -70,7 +71,7 @@ import org.springframework.context.support.GenericApplicationContext;
     WebMvcAutoConfiguration.class,
     WebMvcHealthEndpointExtensionAutoConfiguration.class
 })
-@Import({FrameParts.class, JobsPage.class, TruckListPage.class, ErrorPage.class})
+@Import({FrameParts.class, OfficePages.class, JobsPage.class, TruckListPage.class, ErrorPage.class})
 public class WebApp {
     /** Objects that the application owns, made while Spring starts. */
     private record Owned(Application application, JobParts jobs, QuartzJobs quartz) implements AutoCloseable {
