@@ -1,6 +1,8 @@
 package dev.injectorplanner.app.web.office;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,11 +32,12 @@ public record Chosen(List<String> seen, @Nullable String depot, List<DepotPlan> 
 
     /** For which day and when the plans shown were made, in words. */
     public String made() {
+        Set<Long> told = new HashSet<>();
         return plans.stream()
+                .filter(plan -> told.add(plan.kept().id()))
                 .map(plan -> "Plan of " + Said.date(plan.today()) + ", made "
                         + Said.moment(plan.kept().keptAt(), plan.site().timeZone())
                         + (plan.kept().depot() == null ? "" : " (" + plan.depot() + ")"))
-                .distinct()
                 .reduce((one, other) -> one + "; " + other)
                 .orElse("No plan yet");
     }

@@ -55,6 +55,12 @@ class Refusals {
         return page("There is nothing to plan", String.valueOf(e.getMessage()), model);
     }
 
+    @ExceptionHandler(Allowed.NotAllowedException.class)
+    @ResponseStatus(HttpStatus.FORBIDDEN)
+    String forbidden(Allowed.NotAllowedException e, Model model) {
+        return page("Not yours to do", String.valueOf(e.getMessage()), model);
+    }
+
     @ExceptionHandler(NotHereException.class)
     @ResponseStatus(HttpStatus.NOT_FOUND)
     String missing(NotHereException e, Model model) {
