@@ -69,7 +69,8 @@ public final class Shelf {
             throw RefusedEntryException.of("u0.serial", "serial: is empty", "scan or type at least one injector");
         }
         if (box.units().size() > StoreSql.IDS) {
-            throw RefusedEntryException.of("u0.serial", "there are more than " + StoreSql.IDS, "take them in by halves");
+            throw RefusedEntryException.of(
+                    "u0.serial", "there are more than " + StoreSql.IDS, "take them in by halves");
         }
         Problems problems = new Problems();
         Whereabouts whereabouts = new Whereabouts(connection);
@@ -91,7 +92,8 @@ public final class Shelf {
             if (!unit.code().isEmpty() && !codes.add(unit.code())) {
                 problems.add(
                         field + "code",
-                        where + "code \"" + unit.code() + "\": stands twice in this entry; no two injectors share a code",
+                        where + "code \"" + unit.code()
+                                + "\": stands twice in this entry; no two injectors share a code",
                         "read both injectors again");
             }
             whereabouts.checkNew(unit.serial(), unit.code(), where, field, problems);

@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.security;
 
 import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.web.calendar.CalendarPage;
 import dev.injectorplanner.app.web.frame.Navigation;
 import java.util.Set;
 import org.springframework.http.HttpMethod;
@@ -10,7 +11,15 @@ import org.springframework.security.config.annotation.web.configurers.AuthorizeH
 /** Who may go where: the list of places as rules. What is in no list is refused. */
 final class PageRules {
     /** What is open to everybody. */
-    static final String[] OPEN = {SignInPage.SIGN_IN, "/actuator/health", "/planner.css", "/plain.css", "/script/**"};
+    static final String[] OPEN = {
+        SignInPage.SIGN_IN,
+        "/actuator/health",
+        "/planner.css",
+        "/plain.css",
+        "/script/**",
+        "/bay.js",
+        CalendarPage.PATH + "*.ics"
+    };
 
     private PageRules() {}
 

@@ -7,7 +7,6 @@ import dev.injectorplanner.app.jobs.RunKey;
 import dev.injectorplanner.app.jobs.RunOutcome;
 import dev.injectorplanner.app.jobs.quartz.QuartzJobs;
 import dev.injectorplanner.app.people.AuditTrail;
-import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.wiring.JobParts;
 import dev.injectorplanner.core.check.InvalidValueException;
@@ -49,13 +48,6 @@ class JobsPage {
         this.jobs = jobs;
         this.quartz = quartz;
         this.audit = audit;
-    }
-
-    @GetMapping("/")
-    ResponseEntity<Void> home(@ModelAttribute("viewer") Viewer viewer) {
-        return ResponseEntity.status(HttpStatus.SEE_OTHER)
-                .location(URI.create(viewer.is(Role.MANAGER, Role.ADMINISTRATOR) ? "/jobs" : "/trucks"))
-                .build();
     }
 
     @GetMapping(path = "/jobs", produces = MediaType.TEXT_HTML_VALUE)

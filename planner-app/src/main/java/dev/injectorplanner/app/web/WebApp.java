@@ -5,10 +5,11 @@ import dev.injectorplanner.app.jobs.quartz.QuartzJobs;
 import dev.injectorplanner.app.security.SecurityParts;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreException;
-import dev.injectorplanner.app.web.calendar.CalendarPage;
 import dev.injectorplanner.app.web.bay.BayPages;
+import dev.injectorplanner.app.web.calendar.CalendarPage;
 import dev.injectorplanner.app.web.frame.FrameParts;
 import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.web.office.OfficePages;
 import dev.injectorplanner.app.web.people.PeopleParts;
 import dev.injectorplanner.app.web.truck.TruckListPage;
 import dev.injectorplanner.app.wiring.JobParts;
@@ -81,7 +82,17 @@ import org.springframework.context.support.GenericApplicationContext;
     WebMvcAutoConfiguration.class,
     WebMvcHealthEndpointExtensionAutoConfiguration.class
 })
-@Import({FrameParts.class, CalendarPage.class, JobsPage.class, TruckListPage.class, ErrorPage.class, SecurityParts.class, PeopleParts.class, BayPages.class})
+@Import({
+    FrameParts.class,
+    CalendarPage.class,
+    JobsPage.class,
+    TruckListPage.class,
+    ErrorPage.class,
+    SecurityParts.class,
+    PeopleParts.class,
+    BayPages.class,
+    OfficePages.class
+})
 public class WebApp {
     /** Objects that the application owns, made while Spring starts. */
     private record Owned(Application application, JobParts jobs, QuartzJobs quartz) implements AutoCloseable {

@@ -55,8 +55,7 @@ public final class Navigation {
                     "Bay sheets",
                     Set.of(Role.MANAGER, Role.MECHANIC, Role.ADMINISTRATOR),
                     Set.of(Role.MANAGER, Role.MECHANIC)),
-            new Place(
-                    "/store", "Goods in and kits", ALL, Set.of(Role.MANAGER, Role.BUYER, Role.MECHANIC)),
+            new Place("/store", "Goods in and kits", ALL, Set.of(Role.MANAGER, Role.BUYER, Role.MECHANIC)),
             new Place("/alerts", "Alerts", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
             new Place("/life", "Life curves", OFFICE, Set.of(Role.MANAGER)),
             new Place("/imports", "Imports", OFFICE),

@@ -1,0 +1,29 @@
+package dev.injectorplanner.app.web.office;
+
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.people.Viewer;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Who may change what. */
+public final class Allowed {
+    private Allowed() {}
+
+    /** @throws NotAllowedException where the person has none of these roles */
+    public static void require(Viewer viewer, Role... roles) {
+        if (!viewer.is(roles)) {
+            throw new NotAllowedException("This is for "
+                    + List.of(roles).stream().map(Role::words).collect(Collectors.joining(" or "))
+                    + " to do. Mend: ask one, or sign in as one.");
+        }
+    }
+
+    /** Somebody may not do that. */
+    public static final class NotAllowedException extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        NotAllowedException(String message) {
+            super(message);
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package dev.injectorplanner.app.web.office;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The depots a page shows.
+ *
+ * @param seen depots that this person sees, by name
+ * @param depot the one depot chosen, or null for all of them
+ * @param plans of the depots shown that have a plan in force
+ * @param withoutPlan depots shown that have none
+ */
+public record Chosen(List<String> seen, @Nullable String depot, List<DepotPlan> plans, List<String> withoutPlan) {
+    public Chosen {
+        seen = List.copyOf(seen);
+        plans = List.copyOf(plans);
+        withoutPlan = List.copyOf(withoutPlan);
+    }
+
+    /** For the address of a page: the depot, or empty for all. */
+    public String depotOrAll() {
+        return depot == null ? "" : depot;
+    }
+
+    /** Whether there is something to show. */
+    public boolean anyPlan() {
+        return !plans.isEmpty();
+    }
+
+    /** For which day and when the plans shown were made, in words. */
+    public String made() {
+        Set<Long> told = new HashSet<>();
+        return plans.stream()
+                .filter(plan -> told.add(plan.kept().id()))
+                .map(plan -> "Plan of " + Said.date(plan.today()) + ", made "
+                        + Said.moment(plan.kept().keptAt(), plan.site().timeZone())
+                        + (plan.kept().depot() == null ? "" : " (" + plan.depot() + ")"))
+                .reduce((one, other) -> one + "; " + other)
+                .orElse("No plan yet");
+    }
+}

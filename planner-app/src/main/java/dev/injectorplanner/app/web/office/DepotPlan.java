@@ -1,0 +1,144 @@
+package dev.injectorplanner.app.web.office;
+
+import dev.injectorplanner.app.plans.KeptPlan;
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.parts.ShortLine;
+import dev.injectorplanner.core.plan.DepotDays;
+import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.TruckReason;
+import dev.injectorplanner.core.plan.Unplanned;
+import dev.injectorplanner.core.risk.InjectorRisk;
+import dev.injectorplanner.core.schedule.Schedule.BrokenWish;
+import dev.injectorplanner.core.schedule.WeekLoad;
+import dev.injectorplanner.core.schedule.days.DayPlan;
+import dev.injectorplanner.core.visit.Visit;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What the plan in force says of one depot.
+ *
+ * @param depot the depot
+ * @param kept the plan, of this depot or of all
+ * @param fleet the depot's trucks as stored now
+ */
+public record DepotPlan(String depot, KeptPlan kept, FleetIndex fleet) {
+    public Plan plan() {
+        return kept.plan();
+    }
+
+    /** The day the plan was made for: today, as far as its pages go. */
+    public LocalDate today() {
+        return plan().today();
+    }
+
+    public Depot site() {
+        return fleet.depot(depot);
+    }
+
+    /** Trucks that are looked after here. */
+    public Set<String> trucks() {
+        return fleet.fleet().trucks().stream()
+                .filter(truck -> truck.depot().equals(depot))
+                .map(Truck::truck)
+                .collect(Collectors.toSet());
+    }
+
+    public Optional<EngineFamily> findFamily(String family) {
+        return fleet.fleet().engineFamilies().stream()
+                .filter(each -> each.family().equals(family))
+                .findFirst();
+    }
+
+    public List<Visit> visits() {
+        return plan().visits().stream()
+                .filter(visit -> visit.depot().equals(depot))
+                .toList();
+    }
+
+    public List<Visit> visitsOf(IsoWeek week) {
+        return visits().stream().filter(visit -> visit.week().equals(week)).toList();
+    }
+
+    public Optional<Visit> findVisit(String truck) {
+        return visits().stream().filter(visit -> visit.truck().equals(truck)).findFirst();
+    }
+
+    public List<WeekLoad> loads() {
+        return plan().loads().stream()
+                .filter(load -> load.depot().equals(depot))
+                .toList();
+    }
+
+    public Optional<WeekLoad> findLoad(IsoWeek week) {
+        return loads().stream().filter(load -> load.week().equals(week)).findFirst();
+    }
+
+    public List<DueFinding> findings() {
+        return plan().findings().stream()
+                .filter(finding -> finding.depot().equals(depot))
+                .toList();
+    }
+
+    public List<Unplanned> unplanned() {
+        return plan().unplanned().stream()
+                .filter(each -> each.depot().equals(depot))
+                .toList();
+    }
+
+    public List<ShortLine> shortList() {
+        return plan().parts().shortList().stream()
+                .filter(line -> line.depot().equals(depot))
+                .toList();
+    }
+
+    public List<BrokenWish> brokenWishes() {
+        Set<String> here = trucks();
+        return plan().cost().brokenWishes().stream()
+                .filter(wish -> here.contains(wish.truck()))
+                .toList();
+    }
+
+    /** Bay, day and hour of the visits of the first two weeks. */
+    public DayPlan days() {
+        return plan().days().stream()
+                .filter(days -> days.depot().equals(depot))
+                .map(DepotDays::days)
+                .findFirst()
+                .orElse(new DayPlan(List.of(), List.of()));
+    }
+
+    public Optional<TruckReason> findReason(String truck) {
+        return plan().reasons().stream()
+                .filter(reason -> reason.truck().equals(truck))
+                .findFirst();
+    }
+
+    public List<InjectorRisk> risksOf(String truck) {
+        return plan().risks().stream()
+                .filter(risk -> risk.truck().equals(truck))
+                .toList();
+    }
+
+    /** Chance that at least one injector of a truck fails within 12 weeks if nothing is done, 0..1. */
+    public double chanceIn12Weeks(String truck) {
+        return 1
+                - risksOf(truck).stream()
+                        .mapToDouble(risk -> 1 - risk.chance12())
+                        .reduce(1, (one, other) -> one * other);
+    }
+
+    /** A visit's work in words. */
+    public String work(Visit visit) {
+        int cylinders = findFamily(visit.family()).map(EngineFamily::cylinders).orElse(0);
+        return Said.work(visit.cylinders(), cylinders, visit.inspection(), visit.tasks());
+    }
+}

@@ -1,0 +1,76 @@
+package dev.injectorplanner.app.web.office;
+
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.web.frame.Fleets;
+import dev.injectorplanner.app.web.frame.PlansInForce;
+import dev.injectorplanner.core.check.InvalidValueException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** The depots a person sees, with their plans in force. */
+public final class Office {
+    private final Store store;
+    private final PlansInForce plans;
+    private final Fleets fleets;
+
+    public Office(Store store, PlansInForce plans, Fleets fleets) {
+        this.store = store;
+        this.plans = plans;
+        this.fleets = fleets;
+    }
+
+    /**
+     * The depots of a page.
+     *
+     * @param asked the depot of the page's address, or empty for all that the person sees
+     * @throws InvalidValueException where there is no such depot, or the person does not see it
+     */
+    public Chosen choose(Viewer viewer, String asked) {
+        List<String> seen = depots(viewer.depot());
+        String depot = asked.isEmpty() ? null : asked;
+        if (depot != null && !seen.contains(depot)) {
+            throw new InvalidValueException(
+                    "depot", asked, "is none that you see", "choose one of " + String.join(", ", seen));
+        }
+        List<DepotPlan> found = new ArrayList<>();
+        List<String> without = new ArrayList<>();
+        for (String each : depot == null ? seen : List.of(depot)) {
+            find(each).ifPresentOrElse(found::add, () -> without.add(each));
+        }
+        return new Chosen(seen, depot, found, without);
+    }
+
+    /** The depot's plan in force with its fleet; empty where none was kept. */
+    public Optional<DepotPlan> find(String depot) {
+        return plans.find(depot).flatMap(kept -> fleets.find(depot).map(fleet -> new DepotPlan(depot, kept, fleet)));
+    }
+
+    /** The depot of a truck; empty where there is no such truck, or it belongs to a depot that the person does not see. */
+    public Optional<String> findDepotOf(Viewer viewer, String truck) {
+        return store.inTransaction(session -> session
+                        .createSelectionQuery("select t.depot from TruckRow t where t.truck = :truck", String.class)
+                        .setParameter("truck", truck)
+                        .getResultList()
+                        .stream()
+                        .findFirst())
+                .filter(viewer::sees);
+    }
+
+    /** Everything shown is read anew. */
+    public void changed() {
+        fleets.changed();
+    }
+
+    private List<String> depots(@Nullable String only) {
+        return store
+                .inTransaction(session -> session.createSelectionQuery(
+                                "select d.depot from DepotRow d order by d.depot", String.class)
+                        .getResultList())
+                .stream()
+                .filter(depot -> only == null || only.equals(depot))
+                .toList();
+    }
+}

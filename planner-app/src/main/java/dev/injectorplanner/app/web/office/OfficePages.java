@@ -1,0 +1,27 @@
+package dev.injectorplanner.app.web.office;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.web.frame.Fleets;
+import dev.injectorplanner.app.web.frame.PlansInForce;
+import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.web.plan.PlanPage;
+import dev.injectorplanner.app.web.week.WeekPage;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Import;
+
+/** The pages of the office, switched on together. */
+@Configuration(proxyBeanMethods = false)
+@Import({Refusals.class, WeekPage.class, PlanPage.class})
+public class OfficePages {
+    @Bean
+    Office office(Store store, PlansInForce plans, Fleets fleets) {
+        return new Office(store, plans, fleets);
+    }
+
+    @Bean
+    PlanAnew planAnew(Application application, Office office, SiteClock clock) {
+        return new PlanAnew(application, office, clock);
+    }
+}

@@ -1,0 +1,67 @@
+package dev.injectorplanner.app.web.office;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.alert.Alerts;
+import dev.injectorplanner.app.planning.Planning.Planned;
+import dev.injectorplanner.app.plans.KeptPlan;
+import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.plan.Policy;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import org.jspecify.annotations.Nullable;
+
+/** Plans again and keeps the plan, so that it is in force with what was changed; alerts are held against it. */
+public final class PlanAnew {
+    private final Application application;
+    private final Office office;
+    private final SiteClock clock;
+
+    public PlanAnew(Application application, Office office, SiteClock clock) {
+        this.application = application;
+        this.office = office;
+        this.clock = clock;
+    }
+
+    /**
+     * Plans what the plan in force of a depot plans, or the depot where there is none.
+     *
+     * @param runKey names the request: asked for twice, it is done once
+     */
+    public Planned plan(String depot, String runKey) {
+        DepotPlan inForce = office.find(depot).orElse(null);
+        return inForce == null
+                ? keep(depot, runKey, clock.today(zone(depot)))
+                : keep(
+                        inForce.kept().depot(),
+                        runKey,
+                        day(inForce.kept(), inForce.site().timeZone()));
+    }
+
+    /**
+     * The day to plan for: today; but a plan that was made for another day than it was kept on, such as the demo's, keeps
+     * its day.
+     */
+    public LocalDate day(KeptPlan kept, ZoneId zone) {
+        boolean madeForItsDay =
+                LocalDate.ofInstant(kept.keptAt(), zone).equals(kept.plan().today());
+        return madeForItsDay ? clock.today(zone) : kept.plan().today();
+    }
+
+    private ZoneId zone(String depot) {
+        return application.planning().fleet(depot).depots().stream()
+                .filter(each -> each.depot().equals(depot))
+                .map(Depot::timeZone)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Planned keep(@Nullable String depot, String runKey, LocalDate day) {
+        Instant now = clock.now();
+        Planned planned = application.planning().planAndKeep(runKey, now, day, Policy.standard(), depot);
+        new Alerts(application.store().dataSource()).update(planned, now);
+        office.changed();
+        return planned;
+    }
+}

@@ -1,0 +1,85 @@
+package dev.injectorplanner.app.web.office;
+
+import dev.injectorplanner.app.planning.Planning.NothingToPlanException;
+import dev.injectorplanner.app.web.frame.Frame;
+import dev.injectorplanner.app.web.frame.Navigation;
+import dev.injectorplanner.app.web.frame.SiteName;
+import dev.injectorplanner.app.web.frame.Viewers;
+import dev.injectorplanner.core.check.InvalidValueException;
+import org.springframework.http.HttpStatus;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.ControllerAdvice;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.bind.annotation.ResponseStatus;
+import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
+
+/** What a person did that cannot be, in one sentence on a page of its own. */
+@ControllerAdvice(
+        basePackages = {
+            "dev.injectorplanner.app.web.week",
+            "dev.injectorplanner.app.web.plan",
+            "dev.injectorplanner.app.web.truck",
+            "dev.injectorplanner.app.web.order",
+            "dev.injectorplanner.app.web.alerts",
+            "dev.injectorplanner.app.web.life",
+            "dev.injectorplanner.app.web.imports",
+            "dev.injectorplanner.app.web.settings"
+        })
+class Refusals {
+    private final Viewers viewers;
+    private final SiteName site;
+
+    Refusals(Viewers viewers, SiteName site) {
+        this.viewers = viewers;
+        this.site = site;
+    }
+
+    @ExceptionHandler(InvalidValueException.class)
+    @ResponseStatus(HttpStatus.BAD_REQUEST)
+    String refused(InvalidValueException e, Model model) {
+        return page("That cannot be", String.valueOf(e.getMessage()), model);
+    }
+
+    @ExceptionHandler(MethodArgumentTypeMismatchException.class)
+    @ResponseStatus(HttpStatus.BAD_REQUEST)
+    String misread(MethodArgumentTypeMismatchException e, Model model) {
+        return page(
+                "That cannot be",
+                e.getName() + " \"" + e.getValue() + "\": cannot be read. Mend: go back and choose from the page.",
+                model);
+    }
+
+    @ExceptionHandler(NothingToPlanException.class)
+    @ResponseStatus(HttpStatus.CONFLICT)
+    String nothing(NothingToPlanException e, Model model) {
+        return page("There is nothing to plan", String.valueOf(e.getMessage()), model);
+    }
+
+    @ExceptionHandler(Allowed.NotAllowedException.class)
+    @ResponseStatus(HttpStatus.FORBIDDEN)
+    String forbidden(Allowed.NotAllowedException e, Model model) {
+        return page("Not yours to do", String.valueOf(e.getMessage()), model);
+    }
+
+    @ExceptionHandler(NotHereException.class)
+    @ResponseStatus(HttpStatus.NOT_FOUND)
+    String missing(NotHereException e, Model model) {
+        return page("That is not here", String.valueOf(e.getMessage()), model);
+    }
+
+    private String page(String title, String sentence, Model model) {
+        model.addAttribute(
+                "frame",
+                new Frame(
+                        site.name(),
+                        viewers.now().name(),
+                        Navigation.PLACES.stream()
+                                .filter(place -> place.roles().stream()
+                                        .anyMatch(role -> viewers.now().is(role)))
+                                .map(place -> new Frame.Entry(place.path(), place.name(), false, 0))
+                                .toList()));
+        model.addAttribute("title", title);
+        model.addAttribute("sentence", sentence);
+        return "said";
+    }
+}

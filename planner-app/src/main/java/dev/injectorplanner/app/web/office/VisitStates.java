@@ -1,0 +1,29 @@
+package dev.injectorplanner.app.web.office;
+
+import dev.injectorplanner.core.plan.Holds;
+import dev.injectorplanner.core.visit.Visit;
+
+/** How a visit stands: a shape and words. */
+public final class VisitStates {
+    private VisitStates() {}
+
+    /**
+     * A state.
+     *
+     * @param mark the name of its shape
+     * @param words its words
+     * @param strong whether somebody must act
+     */
+    public record State(String mark, String words, boolean strong) {}
+
+    public static State of(DepotPlan plan, Visit visit, Holds holds) {
+        boolean pinned = visit.week().equals(holds.pins().get(visit.truck()));
+        boolean told = visit.week().equals(holds.announced().get(visit.truck()));
+        boolean waits = plan.shortList().stream().anyMatch(line -> line.truck().equals(visit.truck()));
+        String words = pinned ? told ? "pinned, announced" : "pinned" : told ? "announced" : "planned";
+        if (waits) {
+            return new State("wait", told || pinned ? words + ", waits for parts" : "waits for parts", true);
+        }
+        return new State(pinned ? "pin" : told ? "told" : "plan", words, false);
+    }
+}

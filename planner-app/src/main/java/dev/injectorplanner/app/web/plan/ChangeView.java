@@ -1,0 +1,47 @@
+package dev.injectorplanner.app.web.plan;
+
+import java.util.List;
+
+/**
+ * A change of one visit, opened below its row.
+ *
+ * @param truck the truck
+ * @param depot its depot
+ * @param week the week of its visit, or empty where it has none
+ * @param work what the visit does
+ * @param act what is chosen: pin, move, refuse or never
+ * @param weeks weeks to move to, each with the hours booked there
+ * @param to the week chosen
+ * @param why the reason given
+ * @param held whether the truck is held already
+ * @param tried what it would do; empty where nothing has been tried
+ */
+record ChangeView(
+        String truck,
+        String depot,
+        String week,
+        String work,
+        String act,
+        List<Choice> weeks,
+        String to,
+        String why,
+        boolean held,
+        List<Tried> tried) {
+    record Choice(String week, String words) {}
+
+    /**
+     * What a change would do.
+     *
+     * @param title what was tried
+     * @param save the words of the button that does it
+     * @param facts figures: what, before, after, difference
+     * @param others other visits that change
+     * @param broken wishes that could then not be met
+     * @param sum the answer in a sentence
+     */
+    record Tried(String title, String save, List<Fact> facts, List<Other> others, List<String> broken, String sum) {}
+
+    record Fact(String what, String before, String after, String difference) {}
+
+    record Other(String truck, String depot, String mark, String what, String hours) {}
+}

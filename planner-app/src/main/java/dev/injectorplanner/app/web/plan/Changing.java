@@ -1,0 +1,85 @@
+package dev.injectorplanner.app.web.plan;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.planning.Planning;
+import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.PlanAnew;
+import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.plan.Policy;
+import dev.injectorplanner.core.visit.Visit;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** Tries changes out, and makes them. */
+public final class Changing {
+    private final Application application;
+    private final PlanAnew anew;
+    private final SiteClock clock;
+
+    public Changing(Application application, PlanAnew anew, SiteClock clock) {
+        this.application = application;
+        this.anew = anew;
+        this.clock = clock;
+    }
+
+    /** A truck's visit opened to be changed; tried out where {@code act} is not empty. */
+    ChangeView open(DepotPlan plan, String truck, String act, String to, String why) {
+        Optional<Visit> visit = plan.findVisit(truck);
+        String from = visit.map(each -> each.week().toString()).orElse("");
+        IsoWeek first = plan.plan().firstWeek();
+        List<ChangeView.Choice> weeks = IntStream.range(0, plan.plan().weeks())
+                .mapToObj(first::plus)
+                .filter(week -> !week.toString().equals(from))
+                .map(week -> new ChangeView.Choice(week.toString(), hours(plan, week)))
+                .toList();
+        boolean held = application.holds().list(plan.depot()).stream()
+                .anyMatch(hold -> hold.truck().equals(truck));
+        return new ChangeView(
+                truck,
+                plan.depot(),
+                from,
+                visit.map(plan::work).orElse("no visit"),
+                act.isEmpty() ? "move" : act,
+                weeks,
+                to.isEmpty() ? visit.map(each -> each.week().plus(1).toString()).orElse(first.toString()) : to,
+                why,
+                held,
+                act.isEmpty() ? List.of() : List.of(tried(plan, Act.of(act, truck, from, to))));
+    }
+
+    private static String hours(DepotPlan plan, IsoWeek week) {
+        return week
+                + plan.findLoad(week)
+                        .map(load -> ", " + Said.tenth(load.labourHours()) + " of " + Said.tenth(load.availableHours())
+                                + " h")
+                        .orElse("");
+    }
+
+    private ChangeView.Tried tried(DepotPlan plan, Act act) {
+        Planning.Tried tried = application
+                .planning()
+                .tryOut(
+                        anew.day(plan.kept(), plan.site().timeZone()),
+                        Policy.standard(),
+                        plan.kept().depot(),
+                        act.tried(),
+                        List.of());
+        return Consequence.of(act, tried.change(), tried.planned().plan().cost());
+    }
+
+    /** Holds the truck and plans anew. */
+    void make(Viewer viewer, DepotPlan plan, Act act, String why) {
+        application.holds().hold(act.hold(clock.now(), viewer.name(), why));
+        anew.plan(plan.depot(), "hold " + act.truck() + " " + clock.now());
+    }
+
+    /** Takes back all holds of a truck and plans anew. */
+    void release(DepotPlan plan, String truck) {
+        application.holds().release(truck);
+        anew.plan(plan.depot(), "release " + truck + " " + clock.now());
+    }
+}

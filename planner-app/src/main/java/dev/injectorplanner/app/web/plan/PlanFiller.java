@@ -1,0 +1,180 @@
+package dev.injectorplanner.app.web.plan;
+
+import dev.injectorplanner.app.web.office.Chosen;
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.VisitStates;
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.option.VisitReason;
+import dev.injectorplanner.core.plan.Holds;
+import dev.injectorplanner.core.plan.PlanCost;
+import dev.injectorplanner.core.plan.TruckReason;
+import dev.injectorplanner.core.schedule.WeekLoad;
+import dev.injectorplanner.core.schedule.days.DayPlan.Laid;
+import dev.injectorplanner.core.visit.Visit;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+
+/** Fills the plan page from the plans in force. */
+final class PlanFiller {
+    private final Map<String, Holds> holds;
+    private final int frozen;
+
+    /**
+     * @param holds what is held, by depot
+     * @param frozen weeks from the first that move only for cause
+     */
+    PlanFiller(Map<String, Holds> holds, int frozen) {
+        this.holds = holds;
+        this.frozen = frozen;
+    }
+
+    /**
+     * The plan of the depots chosen.
+     *
+     * @param asked the week whose visits are shown, or null for the first
+     * @param truck the truck whose visit is being changed, or empty
+     * @throws InvalidValueException where the week lies outside the plan
+     */
+    PlanView of(Chosen chosen, @Nullable IsoWeek asked, String truck) {
+        List<DepotPlan> plans = chosen.plans();
+        IsoWeek first = plans.stream()
+                .map(plan -> plan.plan().firstWeek())
+                .min(IsoWeek::compareTo)
+                .orElseThrow();
+        int weeks = plans.get(0).plan().weeks();
+        IsoWeek week = asked == null ? first : asked;
+        if (first.weeksUntil(week) < 0 || first.weeksUntil(week) >= weeks) {
+            throw new InvalidValueException(
+                    "week",
+                    week,
+                    "lies outside the plan, " + first + " to " + first.plus(weeks - 1),
+                    "choose one of it");
+        }
+        GridFiller grid = new GridFiller(plans, first, weeks, week, frozen);
+        List<Visit> visits = plans.stream()
+                .map(DepotPlan::visits)
+                .flatMap(Collection::stream)
+                .toList();
+        return new PlanView(
+                weeks + " weeks, " + first + " to " + first.plus(weeks - 1),
+                visits.size(),
+                Said.tenth(visits.stream().mapToDouble(Visit::labourHours).sum()),
+                Said.tenth(sum(plans, WeekLoad::availableHours)),
+                Said.tenth(sum(plans, WeekLoad::overtimeHours)),
+                visits.stream().mapToInt(visit -> visit.cylinders().size()).sum(),
+                gap(plans),
+                saves(plans),
+                grid.months(),
+                grid.weeks(),
+                grid.rows(),
+                shown(plans, week, first, weeks, truck));
+    }
+
+    private static double sum(List<DepotPlan> plans, ToDoubleFunction<WeekLoad> hours) {
+        return plans.stream()
+                .flatMap(plan -> plan.loads().stream())
+                .mapToDouble(hours)
+                .sum();
+    }
+
+    private static @Nullable String gap(List<DepotPlan> plans) {
+        List<PlanCost> costs = costs(plans);
+        if (costs.stream().anyMatch(cost -> cost.gap() == null)) {
+            return null;
+        }
+        double widest = costs.stream()
+                .map(PlanCost::gap)
+                .filter(Objects::nonNull)
+                .mapToDouble(gap -> gap)
+                .max()
+                .orElse(0);
+        return String.format(java.util.Locale.ROOT, "%.2f", 100 * widest);
+    }
+
+    private static String saves(List<DepotPlan> plans) {
+        return Said.money(-costs(plans).stream().mapToDouble(PlanCost::cost).sum());
+    }
+
+    private static List<PlanCost> costs(List<DepotPlan> plans) {
+        Set<Long> seen = new HashSet<>();
+        return plans.stream()
+                .filter(plan -> seen.add(plan.kept().id()))
+                .map(plan -> plan.plan().cost())
+                .toList();
+    }
+
+    private PlanView.Shown shown(List<DepotPlan> plans, IsoWeek week, IsoWeek first, int weeks, String truck) {
+        int ahead = first.weeksUntil(week);
+        return new PlanView.Shown(
+                week.toString(),
+                Said.days(week.monday(), week.sunday()),
+                plans.stream().mapToInt(plan -> plan.visitsOf(week).size()).sum(),
+                ahead == 0 ? null : week.plus(-1).toString(),
+                ahead == weeks - 1 ? null : week.plus(1).toString(),
+                plans.stream().map(plan -> depot(plan, week, truck)).toList());
+    }
+
+    private PlanView.Depot depot(DepotPlan plan, IsoWeek week, String truck) {
+        Holds held = holds.getOrDefault(plan.depot(), Holds.none());
+        List<Visit> visits = plan.visitsOf(week);
+        String hours = plan.findLoad(week)
+                .map(load -> Said.tenth(load.labourHours()) + " of " + Said.tenth(load.availableHours()) + " h, "
+                        + (load.overtimeHours() > 0
+                                ? Said.tenth(load.overtimeHours()) + " overtime"
+                                : Said.tenth(load.availableHours() - load.labourHours()) + " h free"))
+                .orElse("closed");
+        return new PlanView.Depot(
+                plan.depot(),
+                hours,
+                visits.stream().anyMatch(visit -> !week.equals(held.announced().get(visit.truck()))),
+                visits.stream().map(visit -> visit(plan, visit, held, truck)).toList());
+    }
+
+    private static PlanView.Visit visit(DepotPlan plan, Visit visit, Holds held, String truck) {
+        VisitStates.State state = VisitStates.of(plan, visit, held);
+        return new PlanView.Visit(
+                visit.truck(),
+                plan.work(visit),
+                days(plan, visit),
+                Said.tenth(visit.labourHours()),
+                state.mark(),
+                state.words(),
+                state.strong(),
+                waiting(plan, visit),
+                visit.why(),
+                held.pins().containsKey(visit.truck()) || held.refusals().containsKey(visit.truck()),
+                visit.truck().equals(truck));
+    }
+
+    static String days(DepotPlan plan, Visit visit) {
+        return plan.days().laid().stream()
+                .filter(laid -> laid.truck().equals(visit.truck()))
+                .findFirst()
+                .map(PlanFiller::days)
+                .orElse("in " + Said.week(visit.week()));
+    }
+
+    private static String days(Laid laid) {
+        String from = Said.day(laid.start().toLocalDate());
+        String to = Said.day(laid.end().toLocalDate());
+        return from.equals(to) ? from : from + " to " + to;
+    }
+
+    private static String waiting(DepotPlan plan, Visit visit) {
+        VisitReason reason =
+                plan.findReason(visit.truck()).map(TruckReason::reason).orElse(null);
+        Double later = reason == null ? null : reason.weekLater();
+        if (reason == null || later == null) {
+            return "last week of the plan";
+        }
+        return Said.more(later) + (reason.laterLimit() == null ? "" : ", cannot be: " + reason.laterLimit());
+    }
+}

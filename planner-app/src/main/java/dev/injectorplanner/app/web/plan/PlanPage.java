@@ -1,0 +1,141 @@
+package dev.injectorplanner.app.web.plan;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.web.office.Allowed;
+import dev.injectorplanner.app.web.office.Chosen;
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.NotHereException;
+import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.app.web.office.PlanAnew;
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.plan.Holds;
+import dev.injectorplanner.core.plan.Policy;
+import java.util.Map;
+import java.util.TreeMap;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/** The plan by week and depot; a visit is pinned, moved or refused here once its consequence was shown. */
+@Controller
+public class PlanPage {
+    private static final String TO_PLAN = "redirect:/plan";
+
+    private final Application application;
+    private final Office office;
+    private final PlanAnew anew;
+    private final Changing changing;
+    private final SiteClock clock;
+
+    PlanPage(Application application, Office office, PlanAnew anew, SiteClock clock) {
+        this.application = application;
+        this.office = office;
+        this.anew = anew;
+        this.changing = new Changing(application, anew, clock);
+        this.clock = clock;
+    }
+
+    @GetMapping("/plan")
+    String plan(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam(name = "depot", defaultValue = "") String depot,
+            @RequestParam(name = "week", defaultValue = "") String week,
+            @RequestParam(name = "truck", defaultValue = "") String truck,
+            @RequestParam(name = "do", defaultValue = "") String act,
+            @RequestParam(name = "to", defaultValue = "") String to,
+            @RequestParam(name = "why", defaultValue = "") String why,
+            @RequestParam(name = "done", defaultValue = "") String done,
+            Model model) {
+        Chosen chosen = office.choose(viewer, depot);
+        model.addAttribute("chosen", chosen);
+        model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
+        model.addAttribute("done", done);
+        if (!chosen.anyPlan()) {
+            return "no-plan";
+        }
+        Map<String, Holds> held = new TreeMap<>();
+        for (DepotPlan each : chosen.plans()) {
+            held.put(
+                    each.depot(),
+                    application.holds().holds(each.depot(), each.plan().firstWeek()));
+        }
+        PlanFiller filler = new PlanFiller(held, Policy.standard().visits().frozenWeeks());
+        model.addAttribute("view", filler.of(chosen, week.isEmpty() ? null : IsoWeek.parse(week), truck));
+        if (!truck.isEmpty()) {
+            model.addAttribute("change", changing.open(planOf(viewer, truck), truck, act, to, why));
+        }
+        return "plan";
+    }
+
+    private DepotPlan planOf(Viewer viewer, String truck) {
+        return office.findDepotOf(viewer, truck)
+                .flatMap(office::find)
+                .orElseThrow(() -> new NotHereException(
+                        "There is no plan with a truck \"" + truck + "\". Mend: check its name under Trucks."));
+    }
+
+    @PostMapping("/plan/hold")
+    String hold(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam("truck") String truck,
+            @RequestParam("do") String act,
+            @RequestParam(name = "from", defaultValue = "") String from,
+            @RequestParam(name = "to", defaultValue = "") String to,
+            @RequestParam(name = "why", defaultValue = "") String why,
+            RedirectAttributes next) {
+        Allowed.require(viewer, Role.MANAGER);
+        DepotPlan plan = planOf(viewer, truck);
+        Act what = Act.of(act, truck, from, to);
+        changing.make(viewer, plan, what, why.strip());
+        return shown(
+                next, plan.depot(), what.week() == null ? from : String.valueOf(what.week()), what.words() + ": done.");
+    }
+
+    @PostMapping("/plan/release")
+    String release(
+            @ModelAttribute("viewer") Viewer viewer, @RequestParam("truck") String truck, RedirectAttributes next) {
+        Allowed.require(viewer, Role.MANAGER);
+        DepotPlan plan = planOf(viewer, truck);
+        changing.release(plan, truck);
+        return shown(next, plan.depot(), "", truck + " is no longer held; planned anew.");
+    }
+
+    @PostMapping("/plan/announce")
+    String announce(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam("depot") String depot,
+            @RequestParam("week") String week,
+            RedirectAttributes next) {
+        Allowed.require(viewer, Role.MANAGER);
+        office.choose(viewer, depot);
+        int added = application
+                .announcing()
+                .announce(depot, IsoWeek.parse(week), clock.now(), viewer.name())
+                .added();
+        return shown(next, depot, week, added + " visits of " + depot + " announced for " + week + ".");
+    }
+
+    @PostMapping("/plan/anew")
+    String anew(@ModelAttribute("viewer") Viewer viewer, @RequestParam("depot") String depot, RedirectAttributes next) {
+        Allowed.require(viewer, Role.MANAGER);
+        office.choose(viewer, depot);
+        anew.plan(depot, "by hand " + clock.now());
+        return shown(next, depot, "", "Planned anew.");
+    }
+
+    private static String shown(RedirectAttributes next, String depot, String week, String done) {
+        next.addAttribute("depot", depot);
+        if (!week.isEmpty()) {
+            next.addAttribute("week", week);
+        }
+        next.addAttribute("done", done);
+        return TO_PLAN;
+    }
+}

@@ -1,0 +1,93 @@
+package dev.injectorplanner.app.web.plan;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The plan as it is shown.
+ *
+ * @param span its weeks in words
+ * @param visits how many
+ * @param booked labour hours booked
+ * @param available labour hours there are
+ * @param overtime labour hours beyond those
+ * @param cylinders injectors replaced
+ * @param gap how far from the best it may be, in percent, or null where nothing is proven
+ * @param saves what it saves against doing nothing in these weeks
+ * @param months months above the weeks
+ * @param weeks the weeks
+ * @param rows a row a depot
+ * @param shown the week whose visits are shown
+ */
+record PlanView(
+        String span,
+        int visits,
+        String booked,
+        String available,
+        String overtime,
+        int cylinders,
+        @Nullable String gap,
+        String saves,
+        List<Month> months,
+        List<Week> weeks,
+        List<Row> rows,
+        Shown shown) {
+    record Month(String name, int weeks) {}
+
+    record Week(String week, String words, boolean chosen, boolean frozen) {}
+
+    record Row(String depot, String about, String overtime, List<Bar> bars) {}
+
+    /**
+     * Hours of a depot and week as a bar in a frame of 30 by 104.
+     *
+     * @param top upper edge of the hours there are
+     * @param height height of the hours there are
+     * @param bookedTop upper edge of the hours booked within those
+     * @param bookedHeight their height
+     * @param overTop upper edge of the overtime
+     * @param overHeight its height, 0 for none
+     * @param figure the figure below
+     * @param words the same for those who hear it
+     */
+    record Bar(
+            String week,
+            double top,
+            double height,
+            double bookedTop,
+            double bookedHeight,
+            double overTop,
+            double overHeight,
+            String figure,
+            String words,
+            boolean chosen) {}
+
+    /** The visits of a week. */
+    record Shown(
+            String week,
+            String days,
+            int visits,
+            @Nullable String before,
+            @Nullable String after,
+            List<Depot> depots) {}
+
+    record Depot(String depot, String hours, boolean toAnnounce, List<Visit> visits) {}
+
+    /**
+     * A visit.
+     *
+     * @param waiting what the same visit costs more a week later, or why it cannot be
+     */
+    record Visit(
+            String truck,
+            String work,
+            String days,
+            String hours,
+            String mark,
+            String state,
+            boolean strong,
+            String waiting,
+            String why,
+            boolean held,
+            boolean chosen) {}
+}

@@ -1,0 +1,178 @@
+package dev.injectorplanner.app.web.week;
+
+import dev.injectorplanner.app.web.office.Address;
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.week.WeekView.Question;
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.option.VisitReason;
+import dev.injectorplanner.core.parts.ShortAdvice;
+import dev.injectorplanner.core.parts.ShortLine;
+import dev.injectorplanner.core.plan.TruckReason;
+import dev.injectorplanner.core.plan.Unplanned;
+import dev.injectorplanner.core.schedule.Schedule.BrokenWish;
+import dev.injectorplanner.core.schedule.Schedule.Wish;
+import dev.injectorplanner.core.visit.Visit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What somebody must decide: what must not wait, wishes that cannot be kept, parts too late, work without a visit. */
+final class Questions {
+    private final IsoWeek week;
+    private final boolean first;
+
+    /** @param first whether the week is the plans' first, which also asks what concerns the whole plan */
+    Questions(IsoWeek week, boolean first) {
+        this.week = week;
+        this.first = first;
+    }
+
+    /** The most pressing first. */
+    List<Question> of(List<DepotPlan> plans) {
+        List<Question> questions = new ArrayList<>();
+        if (first) {
+            plans.forEach(plan -> safety(plan, questions));
+            plans.forEach(plan -> plan.brokenWishes().forEach(wish -> questions.add(broken(plan, wish))));
+        }
+        plans.forEach(plan -> shortVisits(plan, questions));
+        if (first) {
+            plans.forEach(plan -> withoutVisit(plan, questions));
+        }
+        return List.copyOf(questions);
+    }
+
+    private static void safety(DepotPlan plan, List<Question> questions) {
+        Map<String, DueFinding> trucks = new LinkedHashMap<>();
+        plan.findings().stream()
+                .filter(finding -> finding.kind() == FindingKind.SAFETY)
+                .forEach(finding -> trucks.putIfAbsent(finding.truck(), finding));
+        trucks.values().forEach(finding -> questions.add(safety(plan, finding)));
+    }
+
+    private static Question safety(DepotPlan plan, DueFinding finding) {
+        Optional<Visit> visit = plan.findVisit(finding.truck());
+        return new Question(
+                finding.truck() + ", " + finding.depot() + ": must not wait",
+                Said.sentence(finding.evidence()) + ". Due " + Said.day(finding.by()) + ".",
+                visit.map(each -> "it comes in " + when(plan, each) + ", " + plan.work(each) + ", "
+                                + Said.tenth(each.labourHours()) + " h.")
+                        .orElse("bring it in at once: the plan has no visit for it."),
+                "Where fuel leaks, stop the truck now; the engine maker’s manual decides. "
+                        + anotherWeek(plan, finding.truck()),
+                "Look at the truck",
+                Address.truck(finding.truck()),
+                visit.isPresent() ? "Change the visit" : "",
+                visit.map(Address::change).orElse(""));
+    }
+
+    private static Question broken(DepotPlan plan, BrokenWish wish) {
+        IsoWeek asked = plan.plan().firstWeek().plus(wish.week());
+        Optional<Visit> visit = plan.findVisit(wish.truck());
+        return new Question(
+                wish.truck() + ", " + plan.depot() + ": "
+                        + (wish.wish() == Wish.PIN ? "its pin to " + asked : "its latest week, " + asked + ",")
+                        + " cannot be kept",
+                Said.sentence(wish.reason()) + ".",
+                visit.map(each -> "it comes in " + when(plan, each) + " instead.")
+                        .orElse("no visit: none of its weeks fits."),
+                anotherWeek(plan, wish.truck()),
+                visit.isPresent() ? "Choose another week" : "Look at the truck",
+                visit.map(Address::change).orElse(Address.truck(wish.truck())),
+                "",
+                "");
+    }
+
+    private void shortVisits(DepotPlan plan, List<Question> questions) {
+        Map<String, List<ShortLine>> byTruck = plan.shortList().stream()
+                .filter(line -> line.week().equals(week) && line.advice() != ShortAdvice.GO_AHEAD)
+                .collect(Collectors.groupingBy(ShortLine::truck, LinkedHashMap::new, Collectors.toList()));
+        byTruck.values().forEach(lines -> questions.add(shortVisit(plan, lines)));
+    }
+
+    private static Question shortVisit(DepotPlan plan, List<ShortLine> lines) {
+        ShortLine line = lines.get(0);
+        String missing = lines.stream()
+                .map(each -> Said.pieces(each.missing()) + " × " + each.part())
+                .collect(Collectors.joining(", "));
+        String express = "express, " + Said.money(line.expeditePrice().doubleValue());
+        String moved = "move it to " + Said.week(line.moveTo()) + ", "
+                + Said.money(line.movingCost().doubleValue()) + " dearer";
+        String late = "if the supplier is late, moving it to " + Said.week(line.moveTo()) + " costs "
+                + Said.money(line.movingCost().doubleValue()) + " ("
+                + Said.money(line.waitingCost().doubleValue())
+                + " on average)";
+        boolean move = line.advice() == ShortAdvice.MOVE;
+        return new Question(
+                line.truck() + ", " + line.depot() + ": " + missing + " short for " + when(plan, line),
+                "Ordered today it comes " + Said.day(line.usualArrival()) + ", at the latest "
+                        + Said.day(line.latestArrival()) + ".",
+                switch (line.advice()) {
+                    case EXPEDITE -> "send for it by " + express + "; the visit stays.";
+                    case MOVE -> moved + ".";
+                    default -> "order today as usual; the visit stays.";
+                },
+                switch (line.advice()) {
+                    case EXPEDITE -> "Without it: " + moved + ".";
+                    case MOVE -> "To keep it: " + express + ".";
+                    default -> Said.sentence(late) + "; " + express + ".";
+                },
+                move ? "Move to " + Said.week(line.moveTo()) : "To the order list",
+                move ? Address.tryMove(plan, line.truck(), line.moveTo()) : Address.order(line.depot()),
+                move ? "To the order list" : "Move to " + Said.week(line.moveTo()),
+                move ? Address.order(line.depot()) : Address.tryMove(plan, line.truck(), line.moveTo()));
+    }
+
+    private static void withoutVisit(DepotPlan plan, List<Question> questions) {
+        Map<String, Unplanned> trucks = new LinkedHashMap<>();
+        plan.unplanned().stream()
+                .filter(each -> plan.findVisit(each.truck()).isEmpty())
+                .forEach(each -> trucks.putIfAbsent(each.truck(), each));
+        for (Unplanned each : trucks.values()) {
+            DueFinding pressing = each.findings().get(0);
+            questions.add(new Question(
+                    each.truck() + ", " + each.depot() + ": due, but without a visit",
+                    Said.sentence(pressing.evidence()) + ". " + Said.sentence(each.reason()) + ".",
+                    "free the truck for a day, or let it run.",
+                    "Left running: one of its injectors fails within 12 weeks with "
+                            + Said.chance(plan.chanceIn12Weeks(each.truck())) + ".",
+                    "Look at the truck",
+                    Address.truck(each.truck()),
+                    "",
+                    ""));
+        }
+    }
+
+    private static String anotherWeek(DepotPlan plan, String truck) {
+        VisitReason reason = plan.findReason(truck).map(TruckReason::reason).orElse(null);
+        Double later = reason == null ? null : reason.weekLater();
+        if (reason == null || later == null) {
+            return "";
+        }
+        String limit = reason.laterLimit();
+        return "A week later " + Said.costs(later) + (limit == null ? "." : ", but cannot be: " + limit + ".");
+    }
+
+    private static String when(DepotPlan plan, Visit visit) {
+        return plan.days().laid().stream()
+                .filter(laid -> laid.truck().equals(visit.truck()))
+                .findFirst()
+                .map(laid -> Said.dayAndTime(laid.start()) + ", bay " + laid.bay())
+                .orElse("in " + visit.week());
+    }
+
+    private static String when(DepotPlan plan, ShortLine line) {
+        return plan.findVisit(line.truck())
+                .map(visit -> plan.days().laid().stream()
+                        .filter(laid -> laid.truck().equals(visit.truck()))
+                        .findFirst()
+                        .map(laid -> Said.day(laid.start().toLocalDate()))
+                        .orElse(Said.week(line.week())))
+                .orElse(Said.week(line.week()));
+    }
+}

@@ -1,0 +1,59 @@
+package dev.injectorplanner.app.web.week;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.holds.HoldBook;
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.web.office.Chosen;
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.plan.Holds;
+import java.util.Map;
+import java.util.TreeMap;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** The week ahead. */
+@Controller
+public class WeekPage {
+    private final Office office;
+    private final HoldBook holds;
+    private final WeekFiller filler;
+
+    WeekPage(Office office, Application application) {
+        this.office = office;
+        this.holds = application.holds();
+        this.filler = new WeekFiller(application.plans());
+    }
+
+    @GetMapping("/")
+    String home(@ModelAttribute("viewer") Viewer viewer) {
+        boolean atTheTruck = viewer.is(Role.MECHANIC) && !viewer.is(Role.MANAGER, Role.BUYER, Role.ADMINISTRATOR);
+        return atTheTruck ? "redirect:/bay" : "redirect:/week";
+    }
+
+    @GetMapping("/week")
+    String week(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam(name = "depot", defaultValue = "") String depot,
+            @RequestParam(name = "week", defaultValue = "") String week,
+            Model model) {
+        Chosen chosen = office.choose(viewer, depot);
+        model.addAttribute("chosen", chosen);
+        model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
+        if (!chosen.anyPlan()) {
+            return "no-plan";
+        }
+        Map<String, Holds> held = new TreeMap<>();
+        for (DepotPlan plan : chosen.plans()) {
+            held.put(plan.depot(), holds.holds(plan.depot(), plan.plan().firstWeek()));
+        }
+        model.addAttribute("view", filler.of(chosen, week.isEmpty() ? null : IsoWeek.parse(week), held));
+        return "week";
+    }
+}

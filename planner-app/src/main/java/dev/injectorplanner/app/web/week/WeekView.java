@@ -1,0 +1,98 @@
+package dev.injectorplanner.app.web.week;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The week ahead as it is shown.
+ *
+ * @param week the ISO week, {@code 2026-W10}
+ * @param days its days in words
+ * @param made for which day and when the plan was made
+ * @param waiting visits that wait for parts
+ * @param visits visits in the week
+ * @param cylinders injectors they replace
+ * @param booked labour hours booked
+ * @param available labour hours there are
+ * @param overtime labour hours beyond those
+ * @param before the week before, or null in the plan's first
+ * @param after the week after, or null in its last
+ * @param weeks weeks of the plan
+ * @param questions what to decide
+ * @param columns days of the board
+ * @param board a row a depot
+ * @param notLaid visits of the week without a day
+ * @param parts what visits wait for
+ * @param changes what changed since the plan before
+ * @param changesSince what that plan is, in words
+ */
+record WeekView(
+        String week,
+        String days,
+        String made,
+        int waiting,
+        int visits,
+        int cylinders,
+        String booked,
+        String available,
+        String overtime,
+        @Nullable String before,
+        @Nullable String after,
+        int weeks,
+        List<Question> questions,
+        List<Column> columns,
+        List<Row> board,
+        List<NotLaid> notLaid,
+        List<Waiting> parts,
+        List<Change> changes,
+        String changesSince) {
+    /**
+     * A question.
+     *
+     * @param title what it is about
+     * @param facts what is known, with figures
+     * @param proposed what the plan proposes, with what it costs
+     * @param otherwise what the other way costs
+     * @param act the words of the main button
+     * @param actAt where it leads
+     * @param other the words of the second button, or empty
+     * @param otherAt where that leads
+     */
+    record Question(
+            String title,
+            String facts,
+            String proposed,
+            String otherwise,
+            String act,
+            String actAt,
+            String other,
+            String otherAt) {}
+
+    record Column(String day, boolean today) {}
+
+    /**
+     * A depot's week.
+     *
+     * @param about bays, in words
+     * @param booked hours booked
+     * @param available hours there are
+     * @param free what is left, in words
+     */
+    record Row(
+            String depot, String about, double booked, double available, String hours, String free, List<Cell> cells) {}
+
+    /** A depot's day; {@code open} is false where nobody works. */
+    record Cell(String day, boolean open, double booked, double available, String hours, List<Stay> visits) {}
+
+    /** A truck in a bay on a day. */
+    record Stay(String truck, String work, String hours, String mark, String state, boolean strong) {}
+
+    /** A visit without a day. */
+    record NotLaid(String truck, String depot, String work, String hours, String reason) {}
+
+    /** A part that a visit waits for. */
+    record Waiting(String truck, String depot, String starts, String part, String arrives, String otherwise) {}
+
+    /** A visit that is not as it was. */
+    record Change(String truck, String depot, String mark, String what, String why, String hours) {}
+}
