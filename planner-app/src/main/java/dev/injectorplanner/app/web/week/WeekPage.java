@@ -3,7 +3,6 @@ package dev.injectorplanner.app.web.week;
 import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.holds.HoldBook;
 import dev.injectorplanner.app.people.Role;
-import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.web.office.Chosen;
 import dev.injectorplanner.app.web.office.DepotPlan;
