@@ -100,10 +100,15 @@ final class RandomRows {
                 () -> new PurchaseLine(name(), name(), name(), 0.5 + number(50), day(), maybe(this::day));
             case "away" -> this::away;
             case "intervals" -> this::interval;
-            case "rules" ->
-                () -> new Rule(maybe(this::familyName), one(RuleKind.class), 0.1 + number(1e6), maybe(this::days));
+            case "rules" -> this::rule;
             default -> throw new IllegalArgumentException("no rows for " + table);
         };
+    }
+
+    private Rule rule() {
+        RuleKind kind = one(RuleKind.class);
+        double limit = kind == RuleKind.SAFETY ? 1 + number(59) : 0.1 + number(1e6);
+        return new Rule(maybe(this::familyName), kind, limit, maybe(this::days));
     }
 
     private Depot depot() {
