@@ -114,6 +114,7 @@ final class AlertsCommand implements Callable<Integer> {
             Alert alert;
             try (Application application = Application.open(store.settings())) {
                 alert = new Alerts(application.store().dataSource()).seen(id, who(), Instant.now());
+                Noted.change(application, "see an alert", "alert " + id, "", "seen");
             }
             AlertPrinter.print(spec.commandLine().getOut(), List.of(alert), json);
             return 0;
@@ -150,6 +151,7 @@ final class AlertsCommand implements Callable<Integer> {
             try (Application application = Application.open(store.settings())) {
                 alert = new Alerts(application.store().dataSource())
                         .mute(id, until, why, who(), Instant.now(), LocalDate.now());
+                Noted.change(application, "mute an alert", "alert " + id, "", "until " + until + ": " + why);
             }
             AlertPrinter.print(spec.commandLine().getOut(), List.of(alert), json);
             return 0;

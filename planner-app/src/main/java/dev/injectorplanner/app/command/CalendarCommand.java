@@ -36,13 +36,13 @@ final class CalendarCommand {
         @Option(names = "--json", description = "Prints one JSON object.")
         private boolean json;
 
-        abstract void run(CalendarFeeds feeds, PrintWriter out, boolean json);
+        abstract void run(Application application, CalendarFeeds feeds, PrintWriter out, boolean json);
 
         @Override
         public Integer call() {
             try (Application application = Application.open(store.settings())) {
                 PrintWriter out = spec.commandLine().getOut();
-                run(new CalendarFeeds(application.store().dataSource()), out, json);
+                run(application, new CalendarFeeds(application.store().dataSource()), out, json);
                 out.flush();
             }
             return 0;
@@ -59,8 +59,9 @@ final class CalendarCommand {
         private String depot;
 
         @Override
-        void run(CalendarFeeds feeds, PrintWriter out, boolean json) {
+        void run(Application application, CalendarFeeds feeds, PrintWriter out, boolean json) {
             NewFeed made = feeds.make(depot, Instant.now());
+            Noted.change(application, "make a calendar", "calendar " + made.feed().id(), "", depot);
             if (json) {
                 Json.print(out, Map.of("calendar", made.feed().id(), "depot", depot, "token", made.token()));
                 return;
@@ -79,8 +80,9 @@ final class CalendarCommand {
         private long id;
 
         @Override
-        void run(CalendarFeeds feeds, PrintWriter out, boolean json) {
+        void run(Application application, CalendarFeeds feeds, PrintWriter out, boolean json) {
             feeds.revoke(id, Instant.now());
+            Noted.change(application, "close a calendar", "calendar " + id, "open", "closed");
             if (json) {
                 Json.print(out, Map.of("revoked", id));
             } else {
@@ -93,7 +95,7 @@ final class CalendarCommand {
     @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists the addresses, without their tokens.")
     static final class Listing extends Sub {
         @Override
-        void run(CalendarFeeds feeds, PrintWriter out, boolean json) {
+        void run(Application application, CalendarFeeds feeds, PrintWriter out, boolean json) {
             List<Feed> all = feeds.list();
             if (json) {
                 Json.print(out, Map.of("calendars", all));

@@ -52,6 +52,9 @@ final class DropCommand implements Callable<Integer> {
         try (Application application = Application.open(store.settings())) {
             all = new DropFolder(application.intake(), settings, "by-hand-" + UUID.randomUUID(), Clock.systemUTC())
                     .pass();
+            for (Dropped each : all) {
+                Noted.change(application, "load a file", each.name(), "", each.words());
+            }
         }
         var out = spec.commandLine().getOut();
         if (json) {

@@ -61,6 +61,7 @@ final class JobsRunCommand implements Callable<Integer> {
                                         .toList());
             }
             jobs.frame().run(key, true, 0);
+            Noted.change(application, "run a job by hand", kind.option() + " " + depot, "", "due " + key.due());
             run = jobs.frame().runs().find(key).orElseThrow();
         }
         PrintWriter out = spec.commandLine().getOut();

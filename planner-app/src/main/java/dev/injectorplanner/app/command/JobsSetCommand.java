@@ -63,6 +63,8 @@ final class JobsSetCommand implements Callable<Integer> {
             } else {
                 times.reset(kind, depot);
             }
+            String after = line != null ? line : choice.off ? "by hand only" : "as by default";
+            Noted.change(application, "set a job's times", kind.option() + " " + depot, "", after);
         }
         spec.commandLine()
                 .getOut()

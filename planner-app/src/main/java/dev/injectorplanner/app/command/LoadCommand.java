@@ -59,6 +59,7 @@ final class LoadCommand implements Callable<Integer> {
         LoadListener listener = LoadProgress.here(json);
         try (Application application = Application.open(store.settings())) {
             reports = application.intake().load(options.files(), settings, listener);
+            Noted.files(application, reports);
         }
         if (json) {
             LoadPrinter.printJson(out, reports);

@@ -56,7 +56,9 @@ final class MailRecipientsCommand {
             MailRecipient recipient = new MailRecipient(depot, Addressee.of(addressee), address);
             try (Application application = Application.open(store.settings())) {
                 PrintWriter out = spec.commandLine().getOut();
-                out.println(run(new MailRecipients(application.store().dataSource()), recipient));
+                String said = run(new MailRecipients(application.store().dataSource()), recipient);
+                Noted.change(application, "change who gets mail", recipient.address(), "", said);
+                out.println(said);
                 out.flush();
             }
             return 0;

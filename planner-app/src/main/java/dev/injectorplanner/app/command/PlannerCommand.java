@@ -42,7 +42,8 @@ import picocli.CommandLine.TypeConversionException;
             CoolantCommand.class,
             ScheduleCommand.class,
             ServeCommand.class,
-            JobsCommand.class
+            JobsCommand.class,
+            UserCommand.class
         })
 public final class PlannerCommand {
     /** Input was refused, or the store could not be used. */

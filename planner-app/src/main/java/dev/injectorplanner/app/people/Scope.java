@@ -11,9 +11,7 @@ public enum Scope {
     READINGS_WRITE,
     FAULTS_READ,
     FAULTS_WRITE,
-    PLAN_READ,
-    CLOSEOUTS_READ,
-    CLOSEOUTS_WRITE;
+    PLAN_READ;
 
     /** As it is written: {@code readings:write}. */
     public String text() {

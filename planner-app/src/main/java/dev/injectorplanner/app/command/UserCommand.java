@@ -1,0 +1,147 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.people.Account;
+import dev.injectorplanner.app.people.NewPerson;
+import dev.injectorplanner.app.people.People;
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.security.Pbkdf2Hashing;
+import java.io.PrintWriter;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** People who sign in to the pages. A password is typed or piped in, never an argument: arguments are seen by others. */
+@Command(
+        name = "user",
+        mixinStandardHelpOptions = true,
+        description = "People who sign in: add, change, list, disable, enable, password. Passwords are asked for, or read from"
+                + " standard input.")
+final class UserCommand {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private StoreOptions store;
+
+    @Command(name = "add", mixinStandardHelpOptions = true, description = "Adds a person; asks for a first password.")
+    int add(
+            @Parameters(paramLabel = "NAME") String name,
+            @Option(
+                            names = "--roles",
+                            required = true,
+                            split = ",",
+                            paramLabel = "ROLE",
+                            description = "manager, buyer, mechanic, administrator.")
+                    List<String> roles,
+            @Option(names = "--depot", paramLabel = "D", description = "The one depot the person sees (default: all).")
+                    @Nullable String depot) {
+        NewPerson person = new NewPerson(name, roles(roles), depot);
+        String password = PasswordInput.ask(name);
+        return with(people -> people.add(person, password, true, Person.here()),
+                name + " is added. The password is to be changed at the first sign-in.");
+    }
+
+    @Command(name = "change", mixinStandardHelpOptions = true, description = "Changes roles and depot of a person.")
+    int change(
+            @Parameters(paramLabel = "NAME") String name,
+            @Option(names = "--roles", required = true, split = ",", paramLabel = "ROLE") List<String> roles,
+            @Option(names = "--depot", paramLabel = "D", description = "The one depot the person sees (default: all).")
+                    @Nullable String depot) {
+        NewPerson person = new NewPerson(name, roles(roles), depot);
+        return with(people -> people.change(person, Person.here()), name + " is changed.");
+    }
+
+    @Command(name = "password", mixinStandardHelpOptions = true, description = "Gives a person a new password.")
+    int password(@Parameters(paramLabel = "NAME") String name) {
+        String password = PasswordInput.ask(name);
+        return with(people -> people.setPassword(name, password, true, Person.here()),
+                "The password of " + name + " is set. It is to be changed at the next sign-in.");
+    }
+
+    @Command(name = "disable", mixinStandardHelpOptions = true, description = "Keeps a person out, from now on.")
+    int disable(@Parameters(paramLabel = "NAME") String name) {
+        return with(people -> people.setDisabled(name, true, Person.here()), name + " is kept out.");
+    }
+
+    @Command(name = "enable", mixinStandardHelpOptions = true, description = "Lets a person in again.")
+    int enable(@Parameters(paramLabel = "NAME") String name) {
+        return with(people -> people.setDisabled(name, false, Person.here()), name + " may sign in again.");
+    }
+
+    @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists the people.")
+    int list(@Option(names = "--json", description = "Prints one JSON object.") boolean json) {
+        List<Account> all;
+        try (Application application = Application.open(store.settings())) {
+            all = people(application).list();
+        }
+        PrintWriter out = spec.commandLine().getOut();
+        TextTable table = new TextTable("Name", "May do", "Depot", "State", "Last sign-in");
+        all.forEach(one -> table.row(
+                one.name(),
+                Role.words(one.roles()),
+                one.depot() == null ? "all" : one.depot(),
+                state(one),
+                one.signedInAt() == null ? "none yet" : one.signedInAt()));
+        if (json) {
+            Json.print(out, Map.of("people", all.stream().map(UserCommand::json).toList()));
+        } else if (table.isEmpty()) {
+            out.println("Nobody yet. The first start of serve makes an administrator.");
+        } else {
+            table.print(out);
+        }
+        out.flush();
+        return 0;
+    }
+
+    private static String state(Account one) {
+        return one.disabled() ? "kept out" : one.mustChange() ? "password to be changed" : "may sign in";
+    }
+
+    private static Map<String, Object> json(Account one) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("name", one.name());
+        json.put(
+                "roles",
+                one.roles().stream()
+                        .sorted()
+                        .map(role -> role.name().toLowerCase(Locale.ROOT))
+                        .toList());
+        json.put("depot", one.depot());
+        json.put("disabled", one.disabled());
+        json.put("mustChange", one.mustChange());
+        json.put("failedAttempts", one.failedAttempts());
+        json.put("signedInAt", one.signedInAt());
+        return json;
+    }
+
+    private static Set<Role> roles(List<String> names) {
+        Set<Role> roles = EnumSet.noneOf(Role.class);
+        names.forEach(name -> roles.add(Role.of(name)));
+        return roles;
+    }
+
+    private static People people(Application application) {
+        return new People(application.store().dataSource(), new Pbkdf2Hashing());
+    }
+
+    private int with(Consumer<People> change, String done) {
+        try (Application application = Application.open(store.settings())) {
+            change.accept(people(application));
+        }
+        spec.commandLine().getOut().println(done);
+        spec.commandLine().getOut().flush();
+        return 0;
+    }
+}
