@@ -5,7 +5,9 @@ import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.web.order.OrderPages;
 import dev.injectorplanner.app.web.plan.PlanPage;
+import dev.injectorplanner.app.web.settings.SettingsPage;
 import dev.injectorplanner.app.web.truck.TruckFilePage;
 import dev.injectorplanner.app.web.week.WeekPage;
 import org.springframework.context.annotation.Bean;
@@ -14,7 +16,7 @@ import org.springframework.context.annotation.Import;
 
 /** The pages of the office, switched on together. */
 @Configuration(proxyBeanMethods = false)
-@Import({Refusals.class, WeekPage.class, PlanPage.class, TruckFilePage.class})
+@Import({Refusals.class, WeekPage.class, PlanPage.class, TruckFilePage.class, OrderPages.class, SettingsPage.class})
 public class OfficePages {
     @Bean
     Office office(Store store, PlansInForce plans, Fleets fleets) {
