@@ -32,6 +32,7 @@ import org.springframework.boot.jackson.autoconfigure.JacksonAutoConfiguration;
 import org.springframework.boot.logging.LoggingSystem;
 import org.springframework.boot.servlet.autoconfigure.HttpEncodingAutoConfiguration;
 import org.springframework.boot.servlet.autoconfigure.actuate.web.ServletManagementContextAutoConfiguration;
+import org.springframework.boot.servlet.autoconfigure.MultipartAutoConfiguration;
 import org.springframework.boot.thymeleaf.autoconfigure.ThymeleafAutoConfiguration;
 import org.springframework.boot.tomcat.autoconfigure.actuate.web.server.TomcatServletManagementContextAutoConfiguration;
 import org.springframework.boot.tomcat.autoconfigure.servlet.TomcatServletWebServerAutoConfiguration;
@@ -61,6 +62,7 @@ import org.springframework.context.support.GenericApplicationContext;
     JacksonEndpointAutoConfiguration.class,
     LifecycleAutoConfiguration.class,
     ManagementContextAutoConfiguration.class,
+    MultipartAutoConfiguration.class,
     PropertyPlaceholderAutoConfiguration.class,
     ServletManagementContextAutoConfiguration.class,
     SslAutoConfiguration.class,
