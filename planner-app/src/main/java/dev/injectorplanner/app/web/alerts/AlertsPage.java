@@ -69,7 +69,14 @@ public class AlertsPage {
                 "groups",
                 List.of(
                         group("A", "Raised", "Nothing new waits for you.", only, AlertState.RAISED, may, may),
-                        group("B", "Seen", "Nothing that is known waits for a visit.", only, AlertState.SEEN, false, may),
+                        group(
+                                "B",
+                                "Seen",
+                                "Nothing that is known waits for a visit.",
+                                only,
+                                AlertState.SEEN,
+                                false,
+                                may),
                         group("C", "Planned", "No visit answers an alert.", only, AlertState.PLANNED, false, may),
                         group("D", "Muted", "Nothing is silenced.", only, AlertState.MUTED, false, false)));
         model.addAttribute("most", MOST);
@@ -77,8 +84,15 @@ public class AlertsPage {
     }
 
     private Group group(
-            String letter, String title, String empty, @Nullable String depot, AlertState state, boolean see, boolean mute) {
-        List<Row> rows = alerts.list(depot, Set.of(state)).stream().map(AlertsPage::row).toList();
+            String letter,
+            String title,
+            String empty,
+            @Nullable String depot,
+            AlertState state,
+            boolean see,
+            boolean mute) {
+        List<Row> rows =
+                alerts.list(depot, Set.of(state)).stream().map(AlertsPage::row).toList();
         return new Group(letter, title, empty, rows, see, mute);
     }
 
@@ -118,9 +132,7 @@ public class AlertsPage {
         Alert alert = check(viewer, id);
         LocalDate today = alert.depot() == null
                 ? clock.today(java.time.ZoneOffset.UTC)
-                : office.find(alert.depot())
-                        .map(plan -> plan.today())
-                        .orElse(clock.today(java.time.ZoneOffset.UTC));
+                : office.find(alert.depot()).map(plan -> plan.today()).orElse(clock.today(java.time.ZoneOffset.UTC));
         alerts.mute(id, day(until), why, viewer.name(), clock.now(), today);
         return "redirect:/alerts";
     }

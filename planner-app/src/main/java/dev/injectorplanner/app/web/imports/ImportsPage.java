@@ -58,7 +58,8 @@ public class ImportsPage {
             Model model)
             throws IOException {
         Allowed.require(viewer, WHO);
-        List<MultipartFile> given = files.stream().filter(file -> !file.isEmpty()).toList();
+        List<MultipartFile> given =
+                files.stream().filter(file -> !file.isEmpty()).toList();
         if (given.isEmpty()) {
             throw new InvalidValueException("files", "", "none was chosen", "choose one or more CSV or XLSX files");
         }
@@ -90,7 +91,8 @@ public class ImportsPage {
             throws IOException {
         Allowed.require(viewer, WHO);
         Path file = uploads.findRefused(key)
-                .orElseThrow(() -> new NotHereException("That file of refused rows is not kept any more. Mend: load the file again."));
+                .orElseThrow(() -> new NotHereException(
+                        "That file of refused rows is not kept any more. Mend: load the file again."));
         return ResponseEntity.ok()
                 .contentType(MediaType.parseMediaType("text/csv;charset=UTF-8"))
                 .header(

@@ -53,7 +53,9 @@ final class Uploads {
     /** The last part of a path, of harmless characters: nothing in it leads out of the folder. */
     static String name(String given) {
         String last = given.substring(Math.max(given.lastIndexOf('/'), given.lastIndexOf('\\')) + 1);
-        String safe = last.replaceAll("[^\\p{L}\\p{N} ._-]+", "-").replaceFirst("^[. ]+", "").strip();
+        String safe = last.replaceAll("[^\\p{L}\\p{N} ._-]+", "-")
+                .replaceFirst("^[. ]+", "")
+                .strip();
         String shorter = safe.length() > LONGEST_NAME ? safe.substring(safe.length() - LONGEST_NAME) : safe;
         return shorter.isEmpty() ? "file.csv" : shorter;
     }
@@ -64,7 +66,8 @@ final class Uploads {
             for (Path file : report.refusedRows()) {
                 if (file.startsWith(taken.folder()) && Files.exists(file)) {
                     String name = String.valueOf(file.getFileName());
-                    Path copy = Files.copy(file, Files.createTempDirectory("planner-refused").resolve(name));
+                    Path copy = Files.copy(
+                            file, Files.createTempDirectory("planner-refused").resolve(name));
                     byte[] bytes = new byte[16];
                     random.nextBytes(bytes);
                     String key = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);

@@ -2,9 +2,8 @@ package dev.injectorplanner.app.web.office;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.visit.Visit;
-import org.springframework.web.util.UriUtils;
-
 import java.nio.charset.StandardCharsets;
+import org.springframework.web.util.UriUtils;
 
 /** Addresses of pages, with names escaped. */
 public final class Address {
@@ -32,9 +31,8 @@ public final class Address {
 
     /** What moving a truck's visit to a week would do. */
     public static String tryMove(DepotPlan plan, String truck, IsoWeek to) {
-        String from = plan.findVisit(truck)
-                .map(visit -> "&week=" + visit.week())
-                .orElse("");
+        String from =
+                plan.findVisit(truck).map(visit -> "&week=" + visit.week()).orElse("");
         return "/plan?depot=" + escaped(plan.depot()) + from + "&truck=" + escaped(truck) + "&do=move&to=" + to
                 + "#change";
     }

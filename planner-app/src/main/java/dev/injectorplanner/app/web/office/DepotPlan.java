@@ -130,7 +130,10 @@ public record DepotPlan(String depot, KeptPlan kept, FleetIndex fleet) {
 
     /** Chance that at least one injector of a truck fails within 12 weeks if nothing is done, 0..1. */
     public double chanceIn12Weeks(String truck) {
-        return 1 - risksOf(truck).stream().mapToDouble(risk -> 1 - risk.chance12()).reduce(1, (one, other) -> one * other);
+        return 1
+                - risksOf(truck).stream()
+                        .mapToDouble(risk -> 1 - risk.chance12())
+                        .reduce(1, (one, other) -> one * other);
     }
 
     /** A visit's work in words. */

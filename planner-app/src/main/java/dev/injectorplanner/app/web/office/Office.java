@@ -45,14 +45,12 @@ public final class Office {
 
     /** The depot's plan in force with its fleet; empty where none was kept. */
     public Optional<DepotPlan> find(String depot) {
-        return plans.find(depot)
-                .flatMap(kept -> fleets.find(depot).map(fleet -> new DepotPlan(depot, kept, fleet)));
+        return plans.find(depot).flatMap(kept -> fleets.find(depot).map(fleet -> new DepotPlan(depot, kept, fleet)));
     }
 
     /** The depot of a truck; empty where there is no such truck, or it belongs to a depot that the person does not see. */
     public Optional<String> findDepotOf(Viewer viewer, String truck) {
-        return store
-                .inTransaction(session -> session
+        return store.inTransaction(session -> session
                         .createSelectionQuery("select t.depot from TruckRow t where t.truck = :truck", String.class)
                         .setParameter("truck", truck)
                         .getResultList()
@@ -68,8 +66,8 @@ public final class Office {
 
     private List<String> depots(@Nullable String only) {
         return store
-                .inTransaction(session -> session
-                        .createSelectionQuery("select d.depot from DepotRow d order by d.depot", String.class)
+                .inTransaction(session -> session.createSelectionQuery(
+                                "select d.depot from DepotRow d order by d.depot", String.class)
                         .getResultList())
                 .stream()
                 .filter(depot -> only == null || only.equals(depot))

@@ -33,7 +33,10 @@ public final class PlanAnew {
         DepotPlan inForce = office.find(depot).orElse(null);
         return inForce == null
                 ? keep(depot, runKey, clock.today(zone(depot)))
-                : keep(inForce.kept().depot(), runKey, day(inForce.kept(), inForce.site().timeZone()));
+                : keep(
+                        inForce.kept().depot(),
+                        runKey,
+                        day(inForce.kept(), inForce.site().timeZone()));
     }
 
     /**
@@ -41,7 +44,8 @@ public final class PlanAnew {
      * its day.
      */
     public LocalDate day(KeptPlan kept, ZoneId zone) {
-        boolean madeForItsDay = LocalDate.ofInstant(kept.keptAt(), zone).equals(kept.plan().today());
+        boolean madeForItsDay =
+                LocalDate.ofInstant(kept.keptAt(), zone).equals(kept.plan().today());
         return madeForItsDay ? clock.today(zone) : kept.plan().today();
     }
 

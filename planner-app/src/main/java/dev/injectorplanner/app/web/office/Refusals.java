@@ -74,7 +74,8 @@ class Refusals {
                         site.name(),
                         viewers.now().name(),
                         Navigation.PLACES.stream()
-                                .filter(place -> place.roles().stream().anyMatch(role -> viewers.now().is(role)))
+                                .filter(place -> place.roles().stream()
+                                        .anyMatch(role -> viewers.now().is(role)))
                                 .map(place -> new Frame.Entry(place.path(), place.name(), false, 0))
                                 .toList()));
         model.addAttribute("title", title);

@@ -115,7 +115,9 @@ public final class Said {
     public static String work(List<Integer> cylinders, int ofAll, boolean inspection, List<String> tasks) {
         String words = cylinders.isEmpty()
                 ? ""
-                : cylinders.size() == ofAll ? "all " + ofAll : (cylinders.size() == 1 ? "cylinder " : "cylinders ") + numbers(cylinders);
+                : cylinders.size() == ofAll
+                        ? "all " + ofAll
+                        : (cylinders.size() == 1 ? "cylinder " : "cylinders ") + numbers(cylinders);
         if (inspection) {
             words += (words.isEmpty() ? "" : ", ") + "injector test";
         }

@@ -1,7 +1,9 @@
 package dev.injectorplanner.app.web.order;
 
+import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.planning.Planning;
 import dev.injectorplanner.app.web.office.Chosen;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.NotHereException;
@@ -12,8 +14,6 @@ import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.reports.coolant.CoolantWorkbook;
 import dev.injectorplanner.reports.parts.PartsWorkbook;
 import dev.injectorplanner.reports.work.UpcomingWorkbook;
-import dev.injectorplanner.app.planning.Planning;
-import dev.injectorplanner.app.Application;
 import java.util.function.Function;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
@@ -42,17 +42,26 @@ public class OrderPages {
     }
 
     @GetMapping("/order")
-    String order(@ModelAttribute("viewer") Viewer viewer, @RequestParam(name = "depot", defaultValue = "") String depot, Model model) {
+    String order(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam(name = "depot", defaultValue = "") String depot,
+            Model model) {
         return page(viewer, depot, model, OrderViews::order);
     }
 
     @GetMapping("/returns")
-    String returns(@ModelAttribute("viewer") Viewer viewer, @RequestParam(name = "depot", defaultValue = "") String depot, Model model) {
+    String returns(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam(name = "depot", defaultValue = "") String depot,
+            Model model) {
         return page(viewer, depot, model, OrderViews::returns);
     }
 
     @GetMapping("/coolant")
-    String coolant(@ModelAttribute("viewer") Viewer viewer, @RequestParam(name = "depot", defaultValue = "") String depot, Model model) {
+    String coolant(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam(name = "depot", defaultValue = "") String depot,
+            Model model) {
         return page(viewer, depot, model, OrderViews::coolant);
     }
 
@@ -80,7 +89,8 @@ public class OrderPages {
         DepotPlan plan = chosen.plans().get(0);
         String scope = plan.kept().depot();
         if (scope == null && viewer.depot() != null) {
-            throw new NotHereException("The plan in force covers other depots than yours. Mend: ask the fleet manager for the workbook.");
+            throw new NotHereException(
+                    "The plan in force covers other depots than yours. Mend: ask the fleet manager for the workbook.");
         }
         Plan content = plan.plan();
         FleetSnapshot fleet = planning.fleet(scope);
@@ -88,14 +98,18 @@ public class OrderPages {
             case "upcoming-work" -> out -> new UpcomingWorkbook(fleet, content).write(out);
             case "parts-needs" -> out -> new PartsWorkbook(fleet, content).write(out);
             case "coolant" -> out -> new CoolantWorkbook(content).write(out);
-            default -> throw new NotHereException("There is no workbook \"" + name
-                    + "\". Mend: take upcoming-work, parts-needs or coolant.");
+            default ->
+                throw new NotHereException(
+                        "There is no workbook \"" + name + "\". Mend: take upcoming-work, parts-needs or coolant.");
         };
         return ResponseEntity.ok()
                 .contentType(WORKBOOK)
                 .header(
                         HttpHeaders.CONTENT_DISPOSITION,
-                        ContentDisposition.attachment().filename(name + ".xlsx").build().toString())
+                        ContentDisposition.attachment()
+                                .filename(name + ".xlsx")
+                                .build()
+                                .toString())
                 .body(body);
     }
 }

@@ -62,7 +62,8 @@ final class OrderViews {
     }
 
     private static TablesView.Section orders(String letter, String title, List<OrderLine> lines, String empty) {
-        Rows rows = new Rows(letter, title, "Part", "Supplier", "Depot", "#Quantity", "Order by", "There by", "#Worth", "For");
+        Rows rows = new Rows(
+                letter, title, "Part", "Supplier", "Depot", "#Quantity", "Order by", "There by", "#Worth", "For");
         for (OrderLine line : lines) {
             rows.row(
                     line.part() + ", " + line.description(),
@@ -79,7 +80,17 @@ final class OrderViews {
 
     private static TablesView.Section shorts(List<ShortLine> lines) {
         Rows rows = new Rows(
-                "B", "Short", "Truck", "Depot", "Week", "Part", "#Missing", "Comes", "Advice", "#Express", "#Moving it");
+                "B",
+                "Short",
+                "Truck",
+                "Depot",
+                "Week",
+                "Part",
+                "#Missing",
+                "Comes",
+                "Advice",
+                "#Express",
+                "#Moving it");
         for (ShortLine line : lines) {
             rows.linked(
                     Address.truck(line.truck()),
@@ -100,7 +111,16 @@ final class OrderViews {
     }
 
     private TablesView.Section reserve() {
-        Rows rows = new Rows("D", "Reserve for failures no plan foresees", "Part", "Depot", "#Expected", "#Keep", "#Free", "#To order", "Covered");
+        Rows rows = new Rows(
+                "D",
+                "Reserve for failures no plan foresees",
+                "Part",
+                "Depot",
+                "#Expected",
+                "#Keep",
+                "#Free",
+                "#To order",
+                "Covered");
         for (UnplannedNeed need : all(plan -> plan.plan().parts().unplannedNeeds(), UnplannedNeed::depot)) {
             rows.row(
                     need.part(),
@@ -111,13 +131,27 @@ final class OrderViews {
                     Said.pieces(need.missing()),
                     Said.chance(need.covered()));
         }
-        return rows.section(NOT_SHOWN, "Until an order placed at the next look has come.", "No injector may fail unforeseen in these weeks.");
+        return rows.section(
+                NOT_SHOWN,
+                "Until an order placed at the next look has come.",
+                "No injector may fail unforeseen in these weeks.");
     }
 
     TablesView returns() {
         List<CoreOwed> cores = all(plan -> plan.plan().cores(), CoreOwed::depot);
         List<WarrantyClaim> claims = all(plan -> plan.plan().claims(), WarrantyClaim::depot);
-        Rows owed = new Rows("A", "Cores owed", "Truck", "Cylinder", "Depot", "Supplier", "Part", "Old serial", "Last day", "State", "#Deposit");
+        Rows owed = new Rows(
+                "A",
+                "Cores owed",
+                "Truck",
+                "Cylinder",
+                "Depot",
+                "Supplier",
+                "Part",
+                "Old serial",
+                "Last day",
+                "State",
+                "#Deposit");
         for (CoreOwed core : cores) {
             String serial = core.oldSerial();
             owed.linked(
@@ -132,7 +166,18 @@ final class OrderViews {
                     word(core.state()) + ", " + core.daysLeft() + " days left",
                     Said.money(core.deposit().doubleValue()));
         }
-        Rows open = new Rows("B", "Claims to make", "Truck", "Cylinder", "Depot", "Supplier", "Part and serial", "In and out", "Evidence", "Lacking", "#Worth");
+        Rows open = new Rows(
+                "B",
+                "Claims to make",
+                "Truck",
+                "Cylinder",
+                "Depot",
+                "Supplier",
+                "Part and serial",
+                "In and out",
+                "Evidence",
+                "Lacking",
+                "#Worth");
         for (WarrantyClaim claim : claims) {
             open.linked(
                     Address.truck(claim.truck()),
@@ -142,7 +187,8 @@ final class OrderViews {
                     claim.supplier(),
                     claim.part() + (claim.serial() == null ? "" : ", " + claim.serial()),
                     Said.shortDate(claim.fittedOn()) + " to " + Said.shortDate(claim.removedOn()),
-                    String.join("; ", claim.faultCodes()) + (claim.tests().isEmpty() ? "" : "; " + String.join("; ", claim.tests())),
+                    String.join("; ", claim.faultCodes())
+                            + (claim.tests().isEmpty() ? "" : "; " + String.join("; ", claim.tests())),
                     claim.lacking().isEmpty() ? "nothing" : String.join(", ", claim.lacking()),
                     Said.money(claim.value().doubleValue()));
         }
@@ -162,7 +208,17 @@ final class OrderViews {
     }
 
     TablesView coolant() {
-        Rows weeks = new Rows("A", "By week", "Week", "Depot", "#Visits", "#Drained l", "#Concentrate l", "#Water l", "#Waste l", "Containers");
+        Rows weeks = new Rows(
+                "A",
+                "By week",
+                "Week",
+                "Depot",
+                "#Visits",
+                "#Drained l",
+                "#Concentrate l",
+                "#Water l",
+                "#Waste l",
+                "Containers");
         for (CoolantWeek week : all(plan -> plan.plan().coolant().weeks(), CoolantWeek::depot)) {
             weeks.row(
                     week.week().toString(),
@@ -176,7 +232,19 @@ final class OrderViews {
                             + week.wasteContainers() + " empty for waste");
         }
         List<CoolantNeed> needs = all(plan -> plan.plan().coolantNeeds(), CoolantNeed::depot);
-        Rows visits = new Rows("B", "By visit", "Truck", "Week", "Depot", "#Drained l", "#Concentrate l", "#Water l", "#Back in l", "#Waste l", "#Target %", "Remark");
+        Rows visits = new Rows(
+                "B",
+                "By visit",
+                "Truck",
+                "Week",
+                "Depot",
+                "#Drained l",
+                "#Concentrate l",
+                "#Water l",
+                "#Back in l",
+                "#Waste l",
+                "#Target %",
+                "Remark");
         for (CoolantNeed need : needs) {
             visits.linked(
                     Address.truck(need.truck()),
@@ -196,12 +264,26 @@ final class OrderViews {
                 "Concentrate and water to draw, waste to collect; ethylene glycol, percent by volume",
                 "/coolant",
                 List.of(
-                        new Field("Drained", Said.tenth(needs.stream().mapToDouble(CoolantNeed::drainedLitres).sum()) + " l"),
-                        new Field("Waste", Said.tenth(needs.stream().mapToDouble(CoolantNeed::wasteLitres).sum()) + " l")),
+                        new Field(
+                                "Drained",
+                                Said.tenth(needs.stream()
+                                                .mapToDouble(CoolantNeed::drainedLitres)
+                                                .sum()) + " l"),
+                        new Field(
+                                "Waste",
+                                Said.tenth(needs.stream()
+                                                .mapToDouble(CoolantNeed::wasteLitres)
+                                                .sum()) + " l")),
                 List.of(new Field("Workbook of coolant", "/sheets/coolant.xlsx")),
                 List.of(
-                        weeks.section(NOT_SHOWN, "Coolant is poisonous and hot: collect all of it, by the rules of the place.", "No visit of the plan drains coolant."),
-                        visits.section(NOT_SHOWN, "Measure the strength before pouring; the engine maker’s manual decides what goes in.", "No visit of the plan drains coolant.")));
+                        weeks.section(
+                                NOT_SHOWN,
+                                "Coolant is poisonous and hot: collect all of it, by the rules of the place.",
+                                "No visit of the plan drains coolant."),
+                        visits.section(
+                                NOT_SHOWN,
+                                "Measure the strength before pouring; the engine maker’s manual decides what goes in.",
+                                "No visit of the plan drains coolant.")));
     }
 
     private static <T> double sum(List<T> rows, Function<T, BigDecimal> amount) {

@@ -52,9 +52,11 @@ public final class Changing {
     }
 
     private static String hours(DepotPlan plan, IsoWeek week) {
-        return week + plan.findLoad(week)
-                .map(load -> ", " + Said.tenth(load.labourHours()) + " of " + Said.tenth(load.availableHours()) + " h")
-                .orElse("");
+        return week
+                + plan.findLoad(week)
+                        .map(load -> ", " + Said.tenth(load.labourHours()) + " of " + Said.tenth(load.availableHours())
+                                + " h")
+                        .orElse("");
     }
 
     private ChangeView.Tried tried(DepotPlan plan, Act act) {
@@ -68,7 +70,6 @@ public final class Changing {
                         List.of());
         return Consequence.of(act, tried.change(), tried.planned().plan().cost());
     }
-
 
     /** Holds the truck and plans anew. */
     void make(Viewer viewer, DepotPlan plan, Act act, String why) {

@@ -27,7 +27,8 @@ final class Consequence {
         List<String> broken = change.brokenWishes().stream()
                 .map(wish -> wish.truck() + ": " + wish.reason())
                 .toList();
-        return new Tried(act.words(), act.words(), facts(act, change, after), others, broken, sum(change, others.size()));
+        return new Tried(
+                act.words(), act.words(), facts(act, change, after), others, broken, sum(change, others.size()));
     }
 
     private static List<Fact> facts(Act act, PlanChange change, PlanCost after) {
@@ -35,7 +36,10 @@ final class Consequence {
         change.visits().stream()
                 .filter(visit -> visit.truck().equals(act.truck()))
                 .forEach(visit -> facts.add(new Fact(
-                        "The visit of " + act.truck(), stay(visit.before()), stay(visit.after()), hours(visit) + " h")));
+                        "The visit of " + act.truck(),
+                        stay(visit.before()),
+                        stay(visit.after()),
+                        hours(visit) + " h")));
         facts.add(new Fact(
                 "Cost of the plan, against doing nothing",
                 Said.money(after.cost() - change.cost()),
@@ -52,8 +56,10 @@ final class Consequence {
     }
 
     private static String sum(PlanChange change, int others) {
-        return "The plan " + Said.costs(change.cost()).replace("costs", "costs more:").replace("more: nothing", "nothing more")
-                + "; " + (others == 0
+        return "The plan "
+                + Said.costs(change.cost()).replace("costs", "costs more:").replace("more: nothing", "nothing more")
+                + "; "
+                + (others == 0
                         ? "every other visit stays where it is."
                         : Figures.count(others, "other visit changes.", "other visits change."));
     }
@@ -76,8 +82,7 @@ final class Consequence {
     private static String hours(VisitChange visit) {
         Stay before = visit.before();
         Stay after = visit.after();
-        return Said.moreTenth(
-                (after == null ? 0 : after.labourHours()) - (before == null ? 0 : before.labourHours()));
+        return Said.moreTenth((after == null ? 0 : after.labourHours()) - (before == null ? 0 : before.labourHours()));
     }
 
     private static String stay(@Nullable Stay stay) {
@@ -85,7 +90,8 @@ final class Consequence {
             return "none";
         }
         String along = String.join(", ", stay.along());
-        return Said.week(stay.week()) + ": " + Said.work(stay.cylinders(), -1, false, stay.along().isEmpty() ? List.of() : List.of(along));
+        return Said.week(stay.week()) + ": "
+                + Said.work(stay.cylinders(), -1, false, stay.along().isEmpty() ? List.of() : List.of(along));
     }
 
     private static String hundredth(double value) {

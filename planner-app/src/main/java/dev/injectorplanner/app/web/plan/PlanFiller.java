@@ -45,15 +45,24 @@ final class PlanFiller {
      */
     PlanView of(Chosen chosen, @Nullable IsoWeek asked, String truck) {
         List<DepotPlan> plans = chosen.plans();
-        IsoWeek first = plans.stream().map(plan -> plan.plan().firstWeek()).min(IsoWeek::compareTo).orElseThrow();
+        IsoWeek first = plans.stream()
+                .map(plan -> plan.plan().firstWeek())
+                .min(IsoWeek::compareTo)
+                .orElseThrow();
         int weeks = plans.get(0).plan().weeks();
         IsoWeek week = asked == null ? first : asked;
         if (first.weeksUntil(week) < 0 || first.weeksUntil(week) >= weeks) {
             throw new InvalidValueException(
-                    "week", week, "lies outside the plan, " + first + " to " + first.plus(weeks - 1), "choose one of it");
+                    "week",
+                    week,
+                    "lies outside the plan, " + first + " to " + first.plus(weeks - 1),
+                    "choose one of it");
         }
         GridFiller grid = new GridFiller(plans, first, weeks, week, frozen);
-        List<Visit> visits = plans.stream().map(DepotPlan::visits).flatMap(Collection::stream).toList();
+        List<Visit> visits = plans.stream()
+                .map(DepotPlan::visits)
+                .flatMap(Collection::stream)
+                .toList();
         return new PlanView(
                 weeks + " weeks, " + first + " to " + first.plus(weeks - 1),
                 visits.size(),
@@ -70,7 +79,10 @@ final class PlanFiller {
     }
 
     private static double sum(List<DepotPlan> plans, ToDoubleFunction<WeekLoad> hours) {
-        return plans.stream().flatMap(plan -> plan.loads().stream()).mapToDouble(hours).sum();
+        return plans.stream()
+                .flatMap(plan -> plan.loads().stream())
+                .mapToDouble(hours)
+                .sum();
     }
 
     private static @Nullable String gap(List<DepotPlan> plans) {
@@ -78,7 +90,12 @@ final class PlanFiller {
         if (costs.stream().anyMatch(cost -> cost.gap() == null)) {
             return null;
         }
-        double widest = costs.stream().map(PlanCost::gap).filter(Objects::nonNull).mapToDouble(gap -> gap).max().orElse(0);
+        double widest = costs.stream()
+                .map(PlanCost::gap)
+                .filter(Objects::nonNull)
+                .mapToDouble(gap -> gap)
+                .max()
+                .orElse(0);
         return String.format(java.util.Locale.ROOT, "%.2f", 100 * widest);
     }
 
@@ -152,7 +169,8 @@ final class PlanFiller {
     }
 
     private static String waiting(DepotPlan plan, Visit visit) {
-        VisitReason reason = plan.findReason(visit.truck()).map(TruckReason::reason).orElse(null);
+        VisitReason reason =
+                plan.findReason(visit.truck()).map(TruckReason::reason).orElse(null);
         Double later = reason == null ? null : reason.weekLater();
         if (reason == null || later == null) {
             return "last week of the plan";

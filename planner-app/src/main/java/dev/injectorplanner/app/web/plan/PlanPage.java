@@ -62,7 +62,9 @@ public class PlanPage {
         }
         Map<String, Holds> held = new TreeMap<>();
         for (DepotPlan each : chosen.plans()) {
-            held.put(each.depot(), application.holds().holds(each.depot(), each.plan().firstWeek()));
+            held.put(
+                    each.depot(),
+                    application.holds().holds(each.depot(), each.plan().firstWeek()));
         }
         PlanFiller filler = new PlanFiller(held, Policy.standard().visits().frozenWeeks());
         model.addAttribute("view", filler.of(chosen, week.isEmpty() ? null : IsoWeek.parse(week), truck));
@@ -92,7 +94,8 @@ public class PlanPage {
         DepotPlan plan = planOf(viewer, truck);
         Act what = Act.of(act, truck, from, to);
         changing.make(viewer, plan, what, why.strip());
-        return shown(next, plan.depot(), what.week() == null ? from : String.valueOf(what.week()), what.words() + ": done.");
+        return shown(
+                next, plan.depot(), what.week() == null ? from : String.valueOf(what.week()), what.words() + ": done.");
     }
 
     @PostMapping("/plan/release")

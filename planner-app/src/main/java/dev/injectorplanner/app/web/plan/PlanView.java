@@ -63,7 +63,13 @@ record PlanView(
             boolean chosen) {}
 
     /** The visits of a week. */
-    record Shown(String week, String days, int visits, @Nullable String before, @Nullable String after, List<Depot> depots) {}
+    record Shown(
+            String week,
+            String days,
+            int visits,
+            @Nullable String before,
+            @Nullable String after,
+            List<Depot> depots) {}
 
     record Depot(String depot, String hours, boolean toAnnounce, List<Visit> visits) {}
 

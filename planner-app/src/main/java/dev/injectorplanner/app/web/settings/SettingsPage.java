@@ -25,7 +25,8 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 /** What the program works with: families, access steps, depots, rules, and what the plan takes as given. */
 @Controller
 public class SettingsPage {
-    private static final String BY_FILE = "Read only here: change it with a file under Imports; the templates show the columns.";
+    private static final String BY_FILE =
+            "Read only here: change it with a file under Imports; the templates show the columns.";
 
     private final Office office;
 
@@ -46,7 +47,16 @@ public class SettingsPage {
         Set<AccessStep> steps = new LinkedHashSet<>();
         Set<Rule> rules = new LinkedHashSet<>();
         Set<Assumption> assumptions = new LinkedHashSet<>();
-        Rows depots = new Rows("A", "Depots", "Depot", "#Bays", "#Hours a day", "#Cost an hour", "#Overtime an hour", "#Overtime h a week", "Time zone");
+        Rows depots = new Rows(
+                "A",
+                "Depots",
+                "Depot",
+                "#Bays",
+                "#Hours a day",
+                "#Cost an hour",
+                "#Overtime an hour",
+                "#Overtime h a week",
+                "Time zone");
         for (DepotPlan plan : plans) {
             families.addAll(plan.fleet().fleet().engineFamilies());
             steps.addAll(plan.fleet().fleet().access());
@@ -61,7 +71,8 @@ public class SettingsPage {
                 List.of(),
                 List.of(new Field("Imports", "/imports"), new Field("Jobs", "/jobs")),
                 List.of(
-                        depots.section("", BY_FILE, "No plan yet: load files, then plan; what it works with shows here."),
+                        depots.section(
+                                "", BY_FILE, "No plan yet: load files, then plan; what it works with shows here."),
                         families(families),
                         steps(steps),
                         rules(rules),
@@ -80,7 +91,17 @@ public class SettingsPage {
     }
 
     private static TablesView.Section families(Set<EngineFamily> families) {
-        Rows rows = new Rows("B", "Engine families", "Family", "#Cylinders", "Firing order", "#Hours a cylinder", "#Coolant l", "#Glycol %", "Injector", "#Road failure");
+        Rows rows = new Rows(
+                "B",
+                "Engine families",
+                "Family",
+                "#Cylinders",
+                "Firing order",
+                "#Hours a cylinder",
+                "#Coolant l",
+                "#Glycol %",
+                "Injector",
+                "#Road failure");
         families.forEach(each -> rows.row(
                 each.family(),
                 String.valueOf(each.cylinders()),
@@ -94,7 +115,8 @@ public class SettingsPage {
     }
 
     private static TablesView.Section steps(Set<AccessStep> steps) {
-        Rows rows = new Rows("C", "Access steps", "Step", "Family", "#Order", "#Hours", "Serves cylinders", "#Drains %");
+        Rows rows =
+                new Rows("C", "Access steps", "Step", "Family", "#Order", "#Hours", "Serves cylinders", "#Drains %");
         steps.forEach(each -> rows.row(
                 each.step(),
                 each.family(),
@@ -118,6 +140,9 @@ public class SettingsPage {
     private static TablesView.Section assumptions(Set<Assumption> assumptions) {
         Rows rows = new Rows("E", "What the plan takes as given", "About", "Assumption", "Whose");
         assumptions.forEach(each -> rows.row(each.topic(), each.text(), each.source()));
-        return rows.section("", "Planner defaults hold until the site sets its own; costs and limits of the plan cannot be changed here yet.", "No plan yet.");
+        return rows.section(
+                "",
+                "Planner defaults hold until the site sets its own; costs and limits of the plan cannot be changed here yet.",
+                "No plan yet.");
     }
 }

@@ -36,7 +36,8 @@ final class EngineDrawing {
         this.plan = plan;
         this.truck = truck;
         this.family = family;
-        this.done = plan.findVisit(truck.truck()).map(visit -> visit.cylinders()).orElse(List.of());
+        this.done =
+                plan.findVisit(truck.truck()).map(visit -> visit.cylinders()).orElse(List.of());
     }
 
     /**
@@ -82,7 +83,10 @@ final class EngineDrawing {
 
     Drawing draw() {
         boolean inline = family.banks().size() == 1;
-        int longest = family.banks().stream().mapToInt(bank -> bank.cylinders().size()).max().orElse(1);
+        int longest = family.banks().stream()
+                .mapToInt(bank -> bank.cylinders().size())
+                .max()
+                .orElse(1);
         int length = longest * PITCH + 12;
         List<Side> sides = new ArrayList<>();
         List<Cylinder> cylinders = new ArrayList<>();
@@ -104,7 +108,8 @@ final class EngineDrawing {
         }
         String words = cylinders.stream()
                 .map(each -> "Cylinder " + each.number() + ": " + each.age() + ", " + each.chance()
-                        + " to fail within 12 weeks, " + each.faults() + ", " + (each.done() ? "replace" : "leave") + ".")
+                        + " to fail within 12 weeks, " + each.faults() + ", " + (each.done() ? "replace" : "leave")
+                        + ".")
                 .collect(Collectors.joining(" "));
         return new Drawing(64 + length + 56, sides, cylinders, words);
     }
@@ -130,7 +135,10 @@ final class EngineDrawing {
                 age(number),
                 faults == 0 ? "no faults" : Figures.count(faults, "fault", "faults"),
                 faults > 0,
-                fitted(number).map(FittedInjector::calibrationCode).map(Said::code).orElse(""),
+                fitted(number)
+                        .map(FittedInjector::calibrationCode)
+                        .map(Said::code)
+                        .orElse(""),
                 done.contains(number));
     }
 
@@ -155,7 +163,10 @@ final class EngineDrawing {
     private long openFaults(int number) {
         ZoneId zone = plan.site().timeZone();
         LocalDate from = plan.today().minusDays(OPEN_DAYS);
-        LocalDate since = fitted(number).map(FittedInjector::fittedOn).filter(from::isBefore).orElse(from);
+        LocalDate since = fitted(number)
+                .map(FittedInjector::fittedOn)
+                .filter(from::isBefore)
+                .orElse(from);
         return plan.fleet().faultsOf(truck.truck()).stream()
                 .filter(fault -> fault.cylinder() != null && fault.cylinder() == number)
                 .filter(fault -> !LocalDate.ofInstant(fault.seenAt(), zone).isBefore(since))

@@ -34,7 +34,9 @@ final class ReadingsChart {
         Reading first = readings.get(0);
         Reading last = readings.get(readings.size() - 1);
         double least = readings.stream().mapToDouble(ReadingsChart::km).min().orElse(0);
-        double most = Math.max(least + 1, readings.stream().mapToDouble(ReadingsChart::km).max().orElse(1));
+        double most = Math.max(
+                least + 1,
+                readings.stream().mapToDouble(ReadingsChart::km).max().orElse(1));
         long from = first.takenAt().getEpochSecond();
         long span = Math.max(1, last.takenAt().getEpochSecond() - from);
         StringBuilder path = new StringBuilder();

@@ -4,18 +4,14 @@ import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.Said;
 import dev.injectorplanner.core.finding.DueFinding;
 import dev.injectorplanner.core.fleet.EngineFamily;
-import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.VisitReason;
 import dev.injectorplanner.core.plan.TruckReason;
 import dev.injectorplanner.core.units.Figures;
-import dev.injectorplanner.core.usage.InjectorAge;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -104,7 +100,8 @@ final class TruckFile {
     }
 
     private interface Meter {
-        @Nullable Double of(Reading reading);
+        @Nullable
+        Double of(Reading reading);
     }
 
     private static String newest(List<Reading> readings, Meter meter, String unit) {
@@ -141,7 +138,9 @@ final class TruckFile {
         if (!visit.steps().isEmpty()) {
             facts.add(new Pair("Access", String.join(", ", visit.steps())));
         }
-        facts.add(new Pair("Coolant", visit.drainedLitres() == 0 ? "none comes out" : Figures.litres(visit.drainedLitres()) + " come out"));
+        facts.add(new Pair(
+                "Coolant",
+                visit.drainedLitres() == 0 ? "none comes out" : Figures.litres(visit.drainedLitres()) + " come out"));
         reason.map(TruckReason::reason).ifPresent(figures -> {
             facts.add(new Pair("Against no visit", "saves " + Said.money(figures.saves())));
             move("A week earlier", figures.weekEarlier(), figures.earlierLimit(), facts);
@@ -150,11 +149,7 @@ final class TruckFile {
         return facts;
     }
 
-    private static void move(
-            String label,
-            @Nullable Double cost,
-            @Nullable String limit,
-            List<Pair> facts) {
+    private static void move(String label, @Nullable Double cost, @Nullable String limit, List<Pair> facts) {
         if (cost != null) {
             facts.add(new Pair(label, Said.costs(cost) + (limit == null ? "" : ", but cannot be: " + limit)));
         }

@@ -50,13 +50,15 @@ public class TruckFilePage {
         model.addAttribute("view", view);
         model.addAttribute("shown", all ? view.history().size() : SHOWN);
         model.addAttribute("failed", failed);
-        model.addAttribute("holds", application.holds().list(plan.depot()).stream()
-                .filter(hold -> hold.truck().equals(name))
-                .toList());
+        model.addAttribute(
+                "holds",
+                application.holds().list(plan.depot()).stream()
+                        .filter(hold -> hold.truck().equals(name))
+                        .toList());
         model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
         if (!failed.isEmpty()) {
-            Advisor.Advice advice = Advisor.advise(
-                    plan.fleet().fleet(), Policy.standard(), plan.today(), name, failed, List.of());
+            Advisor.Advice advice =
+                    Advisor.advise(plan.fleet().fleet(), Policy.standard(), plan.today(), name, failed, List.of());
             model.addAttribute("sets", sets(advice));
             model.addAttribute("advice", advice.why());
         }

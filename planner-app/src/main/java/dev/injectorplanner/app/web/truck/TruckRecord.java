@@ -45,8 +45,8 @@ public final class TruckRecord {
         return plan.findings().stream()
                 .filter(finding -> finding.truck().equals(truck.truck()))
                 .sorted(Comparator.comparing(DueFinding::by))
-                .map(finding -> new Row(
-                        finding.by(), Said.shortDate(finding.by()), nature(finding), finding.evidence()))
+                .map(finding ->
+                        new Row(finding.by(), Said.shortDate(finding.by()), nature(finding), finding.evidence()))
                 .toList();
     }
 

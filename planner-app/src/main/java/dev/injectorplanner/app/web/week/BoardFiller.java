@@ -53,7 +53,8 @@ final class BoardFiller {
     List<Column> columns() {
         return days().stream()
                 .map(day -> new Column(
-                        Said.day(day), plans.stream().anyMatch(plan -> plan.today().equals(day))))
+                        Said.day(day),
+                        plans.stream().anyMatch(plan -> plan.today().equals(day))))
                 .toList();
     }
 
@@ -63,7 +64,8 @@ final class BoardFiller {
 
     private Row row(DepotPlan plan) {
         Optional<WeekLoad> load = plan.findLoad(week);
-        double booked = plan.visitsOf(week).stream().mapToDouble(Visit::labourHours).sum();
+        double booked =
+                plan.visitsOf(week).stream().mapToDouble(Visit::labourHours).sum();
         double available = load.map(WeekLoad::availableHours).orElse(0.0);
         double over = load.map(WeekLoad::overtimeHours).orElse(0.0);
         int visits = plan.visitsOf(week).size();
@@ -84,7 +86,8 @@ final class BoardFiller {
         double booked = 0;
         for (Laid laid : plan.days().laid()) {
             for (DayWork work : laid.days()) {
-                Optional<Visit> visit = plan.findVisit(laid.truck()).filter(each -> each.week().equals(week));
+                Optional<Visit> visit =
+                        plan.findVisit(laid.truck()).filter(each -> each.week().equals(week));
                 if (work.date().equals(day) && visit.isPresent()) {
                     booked += work.labourHours();
                     stays.add(stay(plan, visit.get(), laid, work));

@@ -54,7 +54,9 @@ final class Changes {
             Visit is = now.get(truck);
             if (was == null && is != null) {
                 changes.add(change(plan, truck, "add", "new, " + is.week(), is.why(), is.labourHours()));
-            } else if (is == null && was != null && was.week().compareTo(plan.plan().firstWeek()) >= 0) {
+            } else if (is == null
+                    && was != null
+                    && was.week().compareTo(plan.plan().firstWeek()) >= 0) {
                 changes.add(change(
                         plan, truck, "gone", "gone, was " + was.week(), without(plan, truck), -was.labourHours()));
             } else if (was != null && is != null) {
@@ -78,8 +80,7 @@ final class Changes {
                 : Optional.of(change(plan, is.truck(), "plan", "now " + plan.work(is), is.why(), hours));
     }
 
-    private static Change change(
-            DepotPlan plan, String truck, String mark, String what, String why, double hours) {
+    private static Change change(DepotPlan plan, String truck, String mark, String what, String why, double hours) {
         return new Change(truck, plan.depot(), mark, what, why, Said.moreTenth(hours));
     }
 

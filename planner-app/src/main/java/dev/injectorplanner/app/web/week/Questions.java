@@ -63,7 +63,8 @@ final class Questions {
                 visit.map(each -> "it comes in " + when(plan, each) + ", " + plan.work(each) + ", "
                                 + Said.tenth(each.labourHours()) + " h.")
                         .orElse("bring it in at once: the plan has no visit for it."),
-                "Where fuel leaks, stop the truck now; the engine maker’s manual decides. " + anotherWeek(plan, finding.truck()),
+                "Where fuel leaks, stop the truck now; the engine maker’s manual decides. "
+                        + anotherWeek(plan, finding.truck()),
                 "Look at the truck",
                 Address.truck(finding.truck()),
                 visit.isPresent() ? "Change the visit" : "",
@@ -100,9 +101,11 @@ final class Questions {
                 .map(each -> Said.pieces(each.missing()) + " × " + each.part())
                 .collect(Collectors.joining(", "));
         String express = "express, " + Said.money(line.expeditePrice().doubleValue());
-        String moved = "move it to " + Said.week(line.moveTo()) + ", " + Said.money(line.movingCost().doubleValue()) + " dearer";
+        String moved = "move it to " + Said.week(line.moveTo()) + ", "
+                + Said.money(line.movingCost().doubleValue()) + " dearer";
         String late = "if the supplier is late, moving it to " + Said.week(line.moveTo()) + " costs "
-                + Said.money(line.movingCost().doubleValue()) + " (" + Said.money(line.waitingCost().doubleValue())
+                + Said.money(line.movingCost().doubleValue()) + " ("
+                + Said.money(line.waitingCost().doubleValue())
                 + " on average)";
         boolean move = line.advice() == ShortAdvice.MOVE;
         return new Question(

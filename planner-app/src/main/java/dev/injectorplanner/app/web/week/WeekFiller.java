@@ -2,16 +2,12 @@ package dev.injectorplanner.app.web.week;
 
 import dev.injectorplanner.app.plans.KeptPlans;
 import dev.injectorplanner.app.web.office.Chosen;
-import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.Said;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
-import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.plan.Holds;
 import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.visit.Visit;
-import java.time.DayOfWeek;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
@@ -42,12 +38,17 @@ final class WeekFiller {
         int ahead = first.weeksUntil(week);
         if (ahead < 0 || ahead >= weeks) {
             throw new InvalidValueException(
-                    "week", week, "lies outside the plan, " + first + " to " + first.plus(weeks - 1), "choose one of it");
+                    "week",
+                    week,
+                    "lies outside the plan, " + first + " to " + first.plus(weeks - 1),
+                    "choose one of it");
         }
-        List<Visit> visits =
-                chosen.plans().stream().flatMap(plan -> plan.visitsOf(week).stream()).toList();
-        List<WeekView.Waiting> waiting =
-                chosen.plans().stream().flatMap(plan -> Waitings.of(plan, week).stream()).toList();
+        List<Visit> visits = chosen.plans().stream()
+                .flatMap(plan -> plan.visitsOf(week).stream())
+                .toList();
+        List<WeekView.Waiting> waiting = chosen.plans().stream()
+                .flatMap(plan -> Waitings.of(plan, week).stream())
+                .toList();
         BoardFiller board = new BoardFiller(week, chosen.plans(), holds);
         Changes changes = new Changes(kept);
         return new WeekView(

@@ -78,7 +78,8 @@ record WeekView(
      * @param available hours there are
      * @param free what is left, in words
      */
-    record Row(String depot, String about, double booked, double available, String hours, String free, List<Cell> cells) {}
+    record Row(
+            String depot, String about, double booked, double available, String hours, String free, List<Cell> cells) {}
 
     /** A depot's day; {@code open} is false where nobody works. */
     record Cell(String day, boolean open, double booked, double available, String hours, List<Stay> visits) {}
