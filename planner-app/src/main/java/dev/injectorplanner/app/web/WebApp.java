@@ -39,6 +39,7 @@ import org.springframework.boot.security.autoconfigure.SecurityAutoConfiguration
 import org.springframework.boot.security.autoconfigure.web.servlet.SecurityFilterAutoConfiguration;
 import org.springframework.boot.security.autoconfigure.web.servlet.ServletWebSecurityAutoConfiguration;
 import org.springframework.boot.servlet.autoconfigure.HttpEncodingAutoConfiguration;
+import org.springframework.boot.servlet.autoconfigure.MultipartAutoConfiguration;
 import org.springframework.boot.servlet.autoconfigure.actuate.web.ServletManagementContextAutoConfiguration;
 import org.springframework.boot.thymeleaf.autoconfigure.ThymeleafAutoConfiguration;
 import org.springframework.boot.tomcat.autoconfigure.actuate.web.server.TomcatServletManagementContextAutoConfiguration;
@@ -69,6 +70,7 @@ import org.springframework.context.support.GenericApplicationContext;
     JacksonEndpointAutoConfiguration.class,
     LifecycleAutoConfiguration.class,
     ManagementContextAutoConfiguration.class,
+    MultipartAutoConfiguration.class,
     PropertyPlaceholderAutoConfiguration.class,
     SecurityAutoConfiguration.class,
     SecurityFilterAutoConfiguration.class,

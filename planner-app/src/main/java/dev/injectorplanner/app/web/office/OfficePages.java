@@ -2,10 +2,16 @@ package dev.injectorplanner.app.web.office;
 
 import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.web.alerts.AlertsPage;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.web.imports.ImportsPage;
+import dev.injectorplanner.app.web.life.LifePage;
+import dev.injectorplanner.app.web.order.OrderPages;
 import dev.injectorplanner.app.web.plan.PlanPage;
+import dev.injectorplanner.app.web.settings.SettingsPage;
+import dev.injectorplanner.app.web.truck.TruckFilePage;
 import dev.injectorplanner.app.web.week.WeekPage;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -13,7 +19,17 @@ import org.springframework.context.annotation.Import;
 
 /** The pages of the office, switched on together. */
 @Configuration(proxyBeanMethods = false)
-@Import({Refusals.class, WeekPage.class, PlanPage.class})
+@Import({
+    Refusals.class,
+    WeekPage.class,
+    PlanPage.class,
+    TruckFilePage.class,
+    OrderPages.class,
+    SettingsPage.class,
+    AlertsPage.class,
+    ImportsPage.class,
+    LifePage.class
+})
 public class OfficePages {
     @Bean
     Office office(Store store, PlansInForce plans, Fleets fleets) {

@@ -1,0 +1,156 @@
+package dev.injectorplanner.app.web.alerts;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.alert.Alert;
+import dev.injectorplanner.app.alert.AlertState;
+import dev.injectorplanner.app.alert.Alerts;
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.web.office.Address;
+import dev.injectorplanner.app.web.office.Allowed;
+import dev.injectorplanner.app.web.office.Chosen;
+import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.core.check.InvalidValueException;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** What somebody is told about: to say that it is known, or to silence it until a day with a reason. */
+@Controller
+public class AlertsPage {
+    private static final int MOST = 200;
+
+    private final Alerts alerts;
+    private final Office office;
+    private final SiteClock clock;
+
+    AlertsPage(Application application, Office office, SiteClock clock) {
+        this.alerts = new Alerts(application.store().dataSource());
+        this.office = office;
+        this.clock = clock;
+    }
+
+    /** An alert as it is shown. */
+    record Row(
+            long id,
+            String about,
+            String link,
+            String depot,
+            String rule,
+            String evidence,
+            String limit,
+            String by,
+            String answer) {}
+
+    /** Alerts of one state. */
+    record Group(String letter, String title, String empty, List<Row> rows, boolean toSee, boolean toMute) {}
+
+    @GetMapping("/alerts")
+    String alerts(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam(name = "depot", defaultValue = "") String depot,
+            Model model) {
+        Chosen chosen = office.choose(viewer, depot);
+        model.addAttribute("chosen", chosen);
+        boolean may = viewer.is(Role.MANAGER, Role.ADMINISTRATOR);
+        String only = chosen.depot() == null ? viewer.depot() : chosen.depot();
+        model.addAttribute(
+                "groups",
+                List.of(
+                        group("A", "Raised", "Nothing new waits for you.", only, AlertState.RAISED, may, may),
+                        group(
+                                "B",
+                                "Seen",
+                                "Nothing that is known waits for a visit.",
+                                only,
+                                AlertState.SEEN,
+                                false,
+                                may),
+                        group("C", "Planned", "No visit answers an alert.", only, AlertState.PLANNED, false, may),
+                        group("D", "Muted", "Nothing is silenced.", only, AlertState.MUTED, false, false)));
+        model.addAttribute("most", MOST);
+        return "alerts";
+    }
+
+    private Group group(
+            String letter,
+            String title,
+            String empty,
+            @Nullable String depot,
+            AlertState state,
+            boolean see,
+            boolean mute) {
+        List<Row> rows =
+                alerts.list(depot, Set.of(state)).stream().map(AlertsPage::row).toList();
+        return new Group(letter, title, empty, rows, see, mute);
+    }
+
+    private static Row row(Alert alert) {
+        String truck = alert.truck();
+        String answer = "";
+        if (alert.visitWeek() != null) {
+            answer = "visit in " + alert.visitWeek();
+        } else if (alert.mutedUntil() != null) {
+            answer = "silent until " + Said.shortDate(alert.mutedUntil()) + ": " + alert.mutedWhy();
+        }
+        return new Row(
+                alert.id(),
+                alert.about(),
+                truck == null ? "/jobs" : Address.truck(truck),
+                Objects.requireNonNullElse(alert.depot(), "all"),
+                alert.ruleWords(),
+                alert.evidence(),
+                alert.limit(),
+                Said.shortDate(alert.by()),
+                answer);
+    }
+
+    @PostMapping("/alerts/seen")
+    String seen(@ModelAttribute("viewer") Viewer viewer, @RequestParam("id") long id) {
+        check(viewer, id);
+        alerts.seen(id, viewer.name(), clock.now());
+        return "redirect:/alerts";
+    }
+
+    @PostMapping("/alerts/mute")
+    String mute(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam("id") long id,
+            @RequestParam("until") String until,
+            @RequestParam("why") String why) {
+        Alert alert = check(viewer, id);
+        LocalDate today = alert.depot() == null
+                ? clock.today(java.time.ZoneOffset.UTC)
+                : office.find(alert.depot()).map(plan -> plan.today()).orElse(clock.today(java.time.ZoneOffset.UTC));
+        alerts.mute(id, day(until), why, viewer.name(), clock.now(), today);
+        return "redirect:/alerts";
+    }
+
+    private Alert check(Viewer viewer, long id) {
+        Allowed.require(viewer, Role.MANAGER, Role.ADMINISTRATOR);
+        Alert alert = alerts.get(id);
+        if (alert.depot() != null && !viewer.sees(alert.depot())) {
+            throw new InvalidValueException("alert", id, "is not known", "take one from the page");
+        }
+        return alert;
+    }
+
+    private static LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text.strip());
+        } catch (DateTimeParseException e) {
+            throw new InvalidValueException("until", text, "is no day", "write it as 2026-03-31");
+        }
+    }
+}

@@ -1,0 +1,106 @@
+package dev.injectorplanner.app.web.imports;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.intake.FileReport;
+import dev.injectorplanner.app.intake.Intake;
+import dev.injectorplanner.app.intake.LoadListener;
+import dev.injectorplanner.app.intake.LoadSettings;
+import dev.injectorplanner.app.intake.LoadSettings.Mode;
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.web.office.Allowed;
+import dev.injectorplanner.app.web.office.NotHereException;
+import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.core.check.InvalidValueException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.multipart.MultipartFile;
+
+/** Files from the browser: checked, or loaded; refused rows come back as a file. */
+@Controller
+public class ImportsPage {
+    private static final Role[] WHO = {Role.MANAGER, Role.BUYER, Role.ADMINISTRATOR};
+
+    private final Intake intake;
+    private final Office office;
+    private final Uploads uploads = new Uploads();
+
+    ImportsPage(Application application, Office office) {
+        this.intake = application.intake();
+        this.office = office;
+    }
+
+    @GetMapping("/imports")
+    String page(Model model) {
+        model.addAttribute("most", Uploads.MOST_BYTES / (1024 * 1024));
+        return "imports";
+    }
+
+    @PostMapping("/imports")
+    String load(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam("files") List<MultipartFile> files,
+            @RequestParam("mode") String mode,
+            Model model)
+            throws IOException {
+        Allowed.require(viewer, WHO);
+        List<MultipartFile> given =
+                files.stream().filter(file -> !file.isEmpty()).toList();
+        if (given.isEmpty()) {
+            throw new InvalidValueException("files", "", "none was chosen", "choose one or more CSV or XLSX files");
+        }
+        Mode how = mode(mode);
+        Uploads.Taken taken = uploads.take(given);
+        try {
+            List<FileReport> reports = intake.load(taken.files(), LoadSettings.of(how), LoadListener.SILENT);
+            office.changed();
+            model.addAttribute("reports", ReportRow.of(reports));
+            model.addAttribute("checked", how == Mode.CHECK);
+            model.addAttribute("refused", uploads.keepRefused(taken, reports));
+        } finally {
+            uploads.clear(taken);
+        }
+        return page(model);
+    }
+
+    private static Mode mode(String name) {
+        try {
+            return Mode.valueOf(name.toUpperCase(Locale.ROOT));
+        } catch (IllegalArgumentException e) {
+            throw new InvalidValueException("mode", name, "is no way to load", "choose one of the three");
+        }
+    }
+
+    /** A file of refused rows; its key is a secret of this process and dies with it. */
+    @GetMapping("/imports/refused/{key}")
+    ResponseEntity<byte[]> refused(@ModelAttribute("viewer") Viewer viewer, @PathVariable("key") String key)
+            throws IOException {
+        Allowed.require(viewer, WHO);
+        Path file = uploads.findRefused(key)
+                .orElseThrow(() -> new NotHereException(
+                        "That file of refused rows is not kept any more. Mend: load the file again."));
+        return ResponseEntity.ok()
+                .contentType(MediaType.parseMediaType("text/csv;charset=UTF-8"))
+                .header(
+                        HttpHeaders.CONTENT_DISPOSITION,
+                        ContentDisposition.attachment()
+                                .filename(String.valueOf(file.getFileName()))
+                                .build()
+                                .toString())
+                .body(Files.readAllBytes(file));
+    }
+}

@@ -1,0 +1,36 @@
+package dev.injectorplanner.app.web.life;
+
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.web.office.Chosen;
+import dev.injectorplanner.app.web.office.Office;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** How long injectors live, as the records say and as the plan takes it. */
+@Controller
+public class LifePage {
+    private final Office office;
+
+    LifePage(Office office) {
+        this.office = office;
+    }
+
+    @GetMapping("/life")
+    String life(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam(name = "depot", defaultValue = "") String depot,
+            Model model) {
+        Chosen chosen = office.choose(viewer, depot);
+        model.addAttribute("chosen", chosen);
+        model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
+        if (!chosen.anyPlan()) {
+            return "no-plan";
+        }
+        model.addAttribute("curves", new LifeCurves(chosen.plans()).curves());
+        return "life";
+    }
+}

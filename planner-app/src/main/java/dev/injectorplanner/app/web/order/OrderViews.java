@@ -1,0 +1,296 @@
+package dev.injectorplanner.app.web.order;
+
+import dev.injectorplanner.app.web.office.Address;
+import dev.injectorplanner.app.web.office.Chosen;
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.TablesView;
+import dev.injectorplanner.app.web.office.TablesView.Field;
+import dev.injectorplanner.app.web.office.TablesView.Rows;
+import dev.injectorplanner.core.coolant.CoolantNeed;
+import dev.injectorplanner.core.coolant.CoolantWeek;
+import dev.injectorplanner.core.cores.CoreOwed;
+import dev.injectorplanner.core.parts.OrderLine;
+import dev.injectorplanner.core.parts.ShortLine;
+import dev.injectorplanner.core.parts.UnplannedNeed;
+import dev.injectorplanner.core.warranty.WarrantyClaim;
+import java.math.BigDecimal;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+
+/** Fills the pages of buyer and storeman as the workbooks have them. */
+final class OrderViews {
+    private static final String NOT_SHOWN = "";
+
+    private final Chosen chosen;
+
+    OrderViews(Chosen chosen) {
+        this.chosen = chosen;
+    }
+
+    private <T> List<T> all(Function<DepotPlan, List<T>> rows, Function<T, String> depot) {
+        return chosen.plans().stream()
+                .map(plan -> rows.apply(plan).stream()
+                        .filter(row -> depot.apply(row).equals(plan.depot()))
+                        .toList())
+                .flatMap(Collection::stream)
+                .toList();
+    }
+
+    TablesView order() {
+        List<OrderLine> lines = all(plan -> plan.plan().parts().orders(), OrderLine::depot);
+        List<OrderLine> now = lines.stream().filter(OrderLine::now).toList();
+        List<OrderLine> later = lines.stream().filter(line -> !line.now()).toList();
+        List<ShortLine> shorts = all(DepotPlan::shortList, ShortLine::depot);
+        return new TablesView(
+                "To order",
+                "What to order by which day, from whom, for which visits",
+                "/order",
+                List.of(
+                        new Field("To order now", String.valueOf(now.size())),
+                        new Field("Worth", Said.money(sum(now, OrderLine::value))),
+                        new Field("Deposits", Said.money(sum(now, OrderLine::deposits))),
+                        new Field("Short", String.valueOf(shorts.size()))),
+                List.of(new Field("Workbook of parts", "/sheets/parts-needs.xlsx")),
+                List.of(
+                        orders("A", "Order now", now, "Nothing needs to be ordered now."),
+                        shorts(shorts),
+                        orders("C", "Order later", later, "Nothing more is to be ordered in the plan’s weeks."),
+                        reserve()));
+    }
+
+    private static TablesView.Section orders(String letter, String title, List<OrderLine> lines, String empty) {
+        Rows rows = new Rows(
+                letter, title, "Part", "Supplier", "Depot", "#Quantity", "Order by", "There by", "#Worth", "For");
+        for (OrderLine line : lines) {
+            rows.row(
+                    line.part() + ", " + line.description(),
+                    line.supplier(),
+                    line.depot(),
+                    Said.pieces(line.quantity()),
+                    line.late() ? "late since " + Said.shortDate(line.orderBy()) : Said.shortDate(line.orderBy()),
+                    Said.shortDate(line.thereBy()),
+                    Said.money(line.value().doubleValue()),
+                    line.trucks().isEmpty() ? "the reserve" : String.join(", ", line.trucks()));
+        }
+        return rows.section(lines.size() + " lines", NOT_SHOWN, empty);
+    }
+
+    private static TablesView.Section shorts(List<ShortLine> lines) {
+        Rows rows = new Rows(
+                "B",
+                "Short",
+                "Truck",
+                "Depot",
+                "Week",
+                "Part",
+                "#Missing",
+                "Comes",
+                "Advice",
+                "#Express",
+                "#Moving it");
+        for (ShortLine line : lines) {
+            rows.linked(
+                    Address.truck(line.truck()),
+                    line.truck(),
+                    line.depot(),
+                    line.week().toString(),
+                    line.part(),
+                    Said.pieces(line.missing()),
+                    Said.day(line.usualArrival()) + " to " + Said.day(line.latestArrival()),
+                    word(line.advice()),
+                    Said.money(line.expeditePrice().doubleValue()),
+                    Said.money(line.movingCost().doubleValue()) + " to " + Said.week(line.moveTo()));
+        }
+        return rows.section(
+                lines.size() + " lines",
+                "What an order placed today may not bring in time, and which visit suffers.",
+                "Every planned visit gets its parts in time.");
+    }
+
+    private TablesView.Section reserve() {
+        Rows rows = new Rows(
+                "D",
+                "Reserve for failures no plan foresees",
+                "Part",
+                "Depot",
+                "#Expected",
+                "#Keep",
+                "#Free",
+                "#To order",
+                "Covered");
+        for (UnplannedNeed need : all(plan -> plan.plan().parts().unplannedNeeds(), UnplannedNeed::depot)) {
+            rows.row(
+                    need.part(),
+                    need.depot(),
+                    Said.tenth(need.expected()),
+                    String.valueOf(need.target()),
+                    Said.pieces(need.free()),
+                    Said.pieces(need.missing()),
+                    Said.chance(need.covered()));
+        }
+        return rows.section(
+                NOT_SHOWN,
+                "Until an order placed at the next look has come.",
+                "No injector may fail unforeseen in these weeks.");
+    }
+
+    TablesView returns() {
+        List<CoreOwed> cores = all(plan -> plan.plan().cores(), CoreOwed::depot);
+        List<WarrantyClaim> claims = all(plan -> plan.plan().claims(), WarrantyClaim::depot);
+        Rows owed = new Rows(
+                "A",
+                "Cores owed",
+                "Truck",
+                "Cylinder",
+                "Depot",
+                "Supplier",
+                "Part",
+                "Old serial",
+                "Last day",
+                "State",
+                "#Deposit");
+        for (CoreOwed core : cores) {
+            String serial = core.oldSerial();
+            owed.linked(
+                    Address.truck(core.truck()),
+                    core.truck(),
+                    String.valueOf(core.cylinder()),
+                    core.depot(),
+                    core.supplier(),
+                    core.part(),
+                    serial == null ? "not noted" : serial,
+                    Said.shortDate(core.lastDay()),
+                    word(core.state()) + ", " + core.daysLeft() + " days left",
+                    Said.money(core.deposit().doubleValue()));
+        }
+        Rows open = new Rows(
+                "B",
+                "Claims to make",
+                "Truck",
+                "Cylinder",
+                "Depot",
+                "Supplier",
+                "Part and serial",
+                "In and out",
+                "Evidence",
+                "Lacking",
+                "#Worth");
+        for (WarrantyClaim claim : claims) {
+            open.linked(
+                    Address.truck(claim.truck()),
+                    claim.truck(),
+                    String.valueOf(claim.cylinder()),
+                    claim.depot(),
+                    claim.supplier(),
+                    claim.part() + (claim.serial() == null ? "" : ", " + claim.serial()),
+                    Said.shortDate(claim.fittedOn()) + " to " + Said.shortDate(claim.removedOn()),
+                    String.join("; ", claim.faultCodes())
+                            + (claim.tests().isEmpty() ? "" : "; " + String.join("; ", claim.tests())),
+                    claim.lacking().isEmpty() ? "nothing" : String.join(", ", claim.lacking()),
+                    Said.money(claim.value().doubleValue()));
+        }
+        return new TablesView(
+                "Cores and claims",
+                "Old units to send back before the deposit is lost, and failures inside their part’s warranty",
+                "/returns",
+                List.of(
+                        new Field("Cores owed", String.valueOf(cores.size())),
+                        new Field("Deposits at stake", Said.money(sum(cores, CoreOwed::deposit))),
+                        new Field("Claims", String.valueOf(claims.size())),
+                        new Field("Worth", Said.money(sum(claims, WarrantyClaim::value)))),
+                List.of(new Field("Workbook of parts", "/sheets/parts-needs.xlsx")),
+                List.of(
+                        owed.section("the most urgent first", NOT_SHOWN, "No old unit is owed back."),
+                        open.section(NOT_SHOWN, NOT_SHOWN, "No failure inside a warranty waits for a claim.")));
+    }
+
+    TablesView coolant() {
+        Rows weeks = new Rows(
+                "A",
+                "By week",
+                "Week",
+                "Depot",
+                "#Visits",
+                "#Drained l",
+                "#Concentrate l",
+                "#Water l",
+                "#Waste l",
+                "Containers");
+        for (CoolantWeek week : all(plan -> plan.plan().coolant().weeks(), CoolantWeek::depot)) {
+            weeks.row(
+                    week.week().toString(),
+                    week.depot(),
+                    String.valueOf(week.visits()),
+                    Said.tenth(week.drainedLitres()),
+                    Said.tenth(week.concentrateLitres()),
+                    Said.tenth(week.waterLitres()),
+                    Said.tenth(week.wasteLitres()),
+                    week.concentrateContainers() + " concentrate, " + week.waterContainers() + " water, "
+                            + week.wasteContainers() + " empty for waste");
+        }
+        List<CoolantNeed> needs = all(plan -> plan.plan().coolantNeeds(), CoolantNeed::depot);
+        Rows visits = new Rows(
+                "B",
+                "By visit",
+                "Truck",
+                "Week",
+                "Depot",
+                "#Drained l",
+                "#Concentrate l",
+                "#Water l",
+                "#Back in l",
+                "#Waste l",
+                "#Target %",
+                "Remark");
+        for (CoolantNeed need : needs) {
+            visits.linked(
+                    Address.truck(need.truck()),
+                    need.truck(),
+                    need.week().toString(),
+                    need.depot(),
+                    Said.tenth(need.drainedLitres()),
+                    Said.tenth(need.concentrateLitres()),
+                    Said.tenth(need.waterLitres()),
+                    Said.tenth(need.putBackLitres()),
+                    Said.tenth(need.wasteLitres()),
+                    Said.tenth(need.targetPercent()),
+                    need.remark());
+        }
+        return new TablesView(
+                "Coolant",
+                "Concentrate and water to draw, waste to collect; ethylene glycol, percent by volume",
+                "/coolant",
+                List.of(
+                        new Field(
+                                "Drained",
+                                Said.tenth(needs.stream()
+                                                .mapToDouble(CoolantNeed::drainedLitres)
+                                                .sum()) + " l"),
+                        new Field(
+                                "Waste",
+                                Said.tenth(needs.stream()
+                                                .mapToDouble(CoolantNeed::wasteLitres)
+                                                .sum()) + " l")),
+                List.of(new Field("Workbook of coolant", "/sheets/coolant.xlsx")),
+                List.of(
+                        weeks.section(
+                                NOT_SHOWN,
+                                "Coolant is poisonous and hot: collect all of it, by the rules of the place.",
+                                "No visit of the plan drains coolant."),
+                        visits.section(
+                                NOT_SHOWN,
+                                "Measure the strength before pouring; the engine maker’s manual decides what goes in.",
+                                "No visit of the plan drains coolant.")));
+    }
+
+    private static <T> double sum(List<T> rows, Function<T, BigDecimal> amount) {
+        return rows.stream().map(amount).mapToDouble(BigDecimal::doubleValue).sum();
+    }
+
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

@@ -1,0 +1,175 @@
+package dev.injectorplanner.app.web.truck;
+
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.option.VisitReason;
+import dev.injectorplanner.core.plan.TruckReason;
+import dev.injectorplanner.core.units.Figures;
+import dev.injectorplanner.core.visit.Visit;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Fills a truck's file from the plan in force and its records. */
+final class TruckFile {
+    private final DepotPlan plan;
+    private final Truck truck;
+    private final EngineFamily family;
+
+    TruckFile(DepotPlan plan, Truck truck) {
+        this.plan = plan;
+        this.truck = truck;
+        this.family = plan.fleet().family(truck.family());
+    }
+
+    /**
+     * A truck's file.
+     *
+     * @param odometer the newest reading, or "not known"
+     * @param week its visit's week, or empty where it has none
+     * @param facts of the visit: label and value
+     * @param left cylinders the visit leaves, with what doing them too would cost
+     */
+    record View(
+            String truck,
+            String vin,
+            String depot,
+            String about,
+            String odometer,
+            String hours,
+            String perWeek,
+            String warranty,
+            String week,
+            String when,
+            List<Pair> facts,
+            String why,
+            List<String> left,
+            List<String> unplanned,
+            List<Finding> findings,
+            EngineDrawing.Drawing engine,
+            ReadingsChart.Chart chart,
+            List<Row> history,
+            List<Integer> cylinders) {}
+
+    record Pair(String label, String value) {}
+
+    record Finding(String what, String evidence, String limit, String by, boolean overdue) {}
+
+    /** A line of the history: day, what happened, with the day to sort by. */
+    record Row(LocalDate day, String on, String what, String detail) {}
+
+    View view() {
+        List<Reading> readings = plan.fleet().readingsOf(truck.truck());
+        Optional<Visit> visit = plan.findVisit(truck.truck());
+        Optional<TruckReason> reason = plan.findReason(truck.truck());
+        return new View(
+                truck.truck(),
+                truck.vin().text(),
+                plan.depot(),
+                plan.depot() + ". " + (truck.dutyGroup() == null ? "" : "Duty group: " + truck.dutyGroup() + ". ")
+                        + "Engine family " + family.family() + ", " + family.cylinders() + " cylinders. VIN "
+                        + truck.vin().text() + ".",
+                newest(readings, Reading::odometerKm, "km"),
+                newest(readings, Reading::engineHours, "h"),
+                perWeek(),
+                truck.warrantyUntil() == null ? "not noted" : "to " + Said.shortDate(truck.warrantyUntil()),
+                visit.map(each -> each.week().toString()).orElse(""),
+                visit.map(this::when).orElse("none planned"),
+                visit.map(each -> facts(each, reason)).orElse(List.of()),
+                reason.map(TruckReason::words).orElse("Nothing is due within the plan."),
+                reason.map(TruckReason::reason).map(TruckFile::left).orElse(List.of()),
+                plan.unplanned().stream()
+                        .filter(each -> each.truck().equals(truck.truck()))
+                        .map(each -> Said.sentence(each.reason()) + ".")
+                        .toList(),
+                plan.findings().stream()
+                        .filter(each -> each.truck().equals(truck.truck()))
+                        .map(this::finding)
+                        .toList(),
+                new EngineDrawing(plan, truck, family).draw(),
+                ReadingsChart.of(readings, plan.site().timeZone()),
+                new TruckHistory(plan, truck).rows(),
+                family.allCylinders());
+    }
+
+    private interface Meter {
+        @Nullable
+        Double of(Reading reading);
+    }
+
+    private static String newest(List<Reading> readings, Meter meter, String unit) {
+        for (int at = readings.size() - 1; at >= 0; at--) {
+            Double value = meter.of(readings.get(at));
+            if (value != null) {
+                return Figures.whole(value) + " " + unit;
+            }
+        }
+        return "not known";
+    }
+
+    private String perWeek() {
+        return plan.plan().injectors().stream()
+                .filter(age -> age.truck().equals(truck.truck()))
+                .findFirst()
+                .map(age -> Figures.km(age.kmPerWeek()))
+                .orElse("not known");
+    }
+
+    private String when(Visit visit) {
+        return plan.days().laid().stream()
+                .filter(laid -> laid.truck().equals(truck.truck()))
+                .findFirst()
+                .map(laid -> Said.dayAndTime(laid.start()) + ", bay " + laid.bay())
+                .orElse("in " + visit.week());
+    }
+
+    private List<Pair> facts(Visit visit, Optional<TruckReason> reason) {
+        List<Pair> facts = new ArrayList<>();
+        facts.add(new Pair("Work", plan.work(visit)));
+        facts.add(new Pair("When", visit.week() + ": " + when(visit)));
+        facts.add(new Pair("Hours", Said.tenth(visit.labourHours())));
+        if (!visit.steps().isEmpty()) {
+            facts.add(new Pair("Access", String.join(", ", visit.steps())));
+        }
+        facts.add(new Pair(
+                "Coolant",
+                visit.drainedLitres() == 0 ? "none comes out" : Figures.litres(visit.drainedLitres()) + " come out"));
+        reason.map(TruckReason::reason).ifPresent(figures -> {
+            facts.add(new Pair("Against no visit", "saves " + Said.money(figures.saves())));
+            move("A week earlier", figures.weekEarlier(), figures.earlierLimit(), facts);
+            move("A week later", figures.weekLater(), figures.laterLimit(), facts);
+        });
+        return facts;
+    }
+
+    private static void move(String label, @Nullable Double cost, @Nullable String limit, List<Pair> facts) {
+        if (cost != null) {
+            facts.add(new Pair(label, Said.costs(cost) + (limit == null ? "" : ", but cannot be: " + limit)));
+        }
+    }
+
+    private static List<String> left(VisitReason reason) {
+        return reason.left().stream()
+                .map(each -> "Cylinder " + each.cylinder() + ": doing it too " + Said.costs(each.otherWayCosts()) + ".")
+                .toList();
+    }
+
+    private Finding finding(DueFinding finding) {
+        String kind = finding.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String task = finding.task();
+        Integer cylinder = finding.cylinder();
+        return new Finding(
+                (cylinder == null ? "truck" : "cylinder " + cylinder) + ": " + (task == null ? kind : task),
+                finding.evidence(),
+                finding.limit() + " (" + finding.limitSource() + ")",
+                Said.shortDate(finding.by()),
+                finding.by().isBefore(plan.today()));
+    }
+}

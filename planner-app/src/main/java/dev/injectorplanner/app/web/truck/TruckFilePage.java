@@ -1,0 +1,113 @@
+package dev.injectorplanner.app.web.truck;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.NotHereException;
+import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.plan.Advisor;
+import dev.injectorplanner.core.plan.Policy;
+import java.util.List;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** The file of one truck, the advice for an open engine, and the record an audit asks for. */
+@Controller
+public class TruckFilePage {
+    private static final int SHOWN = 40;
+
+    private final Application application;
+    private final Office office;
+
+    TruckFilePage(Application application, Office office) {
+        this.application = application;
+        this.office = office;
+    }
+
+    /** A set of cylinders to do while the engine is open. */
+    record Set(String name, String cylinders, String hours, String cost, String setUp, String left, boolean best) {}
+
+    @GetMapping("/trucks/{truck}")
+    String file(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("truck") String name,
+            @RequestParam(name = "failed", defaultValue = "") List<Integer> failed,
+            @RequestParam(name = "all", defaultValue = "false") boolean all,
+            Model model) {
+        DepotPlan plan = planOf(viewer, name);
+        TruckFile.View view = new TruckFile(plan, truck(plan, name)).view();
+        model.addAttribute("view", view);
+        model.addAttribute("shown", all ? view.history().size() : SHOWN);
+        model.addAttribute("failed", failed);
+        model.addAttribute(
+                "holds",
+                application.holds().list(plan.depot()).stream()
+                        .filter(hold -> hold.truck().equals(name))
+                        .toList());
+        model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
+        if (!failed.isEmpty()) {
+            Advisor.Advice advice =
+                    Advisor.advise(plan.fleet().fleet(), Policy.standard(), plan.today(), name, failed, List.of());
+            model.addAttribute("sets", sets(advice));
+            model.addAttribute("advice", advice.why());
+        }
+        return "truck";
+    }
+
+    private static List<Set> sets(Advisor.Advice advice) {
+        return advice.options().stream()
+                .map(option -> new Set(
+                        option.name(),
+                        Said.numbers(option.cylinders()),
+                        Said.tenth(option.hours()),
+                        Said.more(option.cost()),
+                        Said.money(option.setUp()),
+                        Said.chance(option.chanceLeft()),
+                        option.cylinders().equals(advice.best())))
+                .toList();
+    }
+
+    @GetMapping("/trucks/{truck}/record")
+    String record(@ModelAttribute("viewer") Viewer viewer, @PathVariable("truck") String name, Model model) {
+        DepotPlan plan = planOf(viewer, name);
+        model.addAttribute("record", new TruckRecord(plan, truck(plan, name)));
+        return "truck-record";
+    }
+
+    @GetMapping("/trucks/{truck}/record.csv")
+    ResponseEntity<byte[]> csv(@ModelAttribute("viewer") Viewer viewer, @PathVariable("truck") String name) {
+        DepotPlan plan = planOf(viewer, name);
+        String file = "record-" + name.replaceAll("[^\\p{L}\\p{N}_-]+", "-") + ".csv";
+        return ResponseEntity.ok()
+                .contentType(MediaType.parseMediaType("text/csv;charset=UTF-8"))
+                .header(
+                        HttpHeaders.CONTENT_DISPOSITION,
+                        ContentDisposition.attachment().filename(file).build().toString())
+                .body(new TruckRecord(plan, truck(plan, name)).csv());
+    }
+
+    private DepotPlan planOf(Viewer viewer, String truck) {
+        return office.findDepotOf(viewer, truck)
+                .flatMap(office::find)
+                .orElseThrow(() -> new NotHereException("There is no truck \"" + truck
+                        + "\" with a plan. Mend: look for it under Trucks, or plan its depot first."));
+    }
+
+    private static Truck truck(DepotPlan plan, String name) {
+        return plan.fleet().fleet().trucks().stream()
+                .filter(each -> each.truck().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new NotHereException("Truck \"" + name + "\" is not there any more."));
+    }
+}

@@ -1,0 +1,99 @@
+package dev.injectorplanner.app.web.truck;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.truck.TruckFile.Row;
+import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.fleet.Truck;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The record an audit asks for: identification, nature and due date of inspection and maintenance, inspections and work
+ * done with their dates. Source: 49 CFR 396.3(b) (1) to (3), from memory; it covers injectors and what rides along only.
+ */
+public final class TruckRecord {
+    private final DepotPlan plan;
+    private final Truck truck;
+
+    TruckRecord(DepotPlan plan, Truck truck) {
+        this.plan = plan;
+        this.truck = truck;
+    }
+
+    public String truck() {
+        return truck.truck();
+    }
+
+    /** What identifies it. */
+    public List<TruckFile.Pair> identification() {
+        return List.of(
+                new TruckFile.Pair("Truck", truck.truck()),
+                new TruckFile.Pair("VIN", truck.vin().text()),
+                new TruckFile.Pair("Depot", plan.depot()),
+                new TruckFile.Pair("Engine family", truck.family()),
+                new TruckFile.Pair("In service since", Said.shortDate(truck.inServiceOn())),
+                new TruckFile.Pair("As of", Said.shortDate(plan.today())));
+    }
+
+    /** What is due, with its nature and date, the earliest first. */
+    public List<Row> due() {
+        return plan.findings().stream()
+                .filter(finding -> finding.truck().equals(truck.truck()))
+                .sorted(Comparator.comparing(DueFinding::by))
+                .map(finding ->
+                        new Row(finding.by(), Said.shortDate(finding.by()), nature(finding), finding.evidence()))
+                .toList();
+    }
+
+    private static String nature(DueFinding finding) {
+        Integer cylinder = finding.cylinder();
+        String at = cylinder == null ? "" : ", cylinder " + cylinder;
+        return switch (finding.action()) {
+            case REPLACE -> "replace injector" + at;
+            case INSPECT -> "test injectors" + at;
+            case SERVICE -> String.valueOf(finding.task());
+        };
+    }
+
+    /** Inspections and work done, the newest first. */
+    public List<Row> done() {
+        TruckHistory history = new TruckHistory(plan, truck);
+        List<Row> rows = new ArrayList<>(history.work());
+        rows.addAll(history.tests());
+        rows.sort(Comparator.comparing(Row::day).reversed());
+        return rows;
+    }
+
+    /** The same as a table; text that a spreadsheet program would take for a formula is led in by an apostrophe. */
+    byte[] csv() {
+        StringWriter text = new StringWriter();
+        try (CsvWriter csv = CsvWriter.builder().build(text)) {
+            csv.writeRecord("truck", "vin", "kind", "date", "nature", "detail");
+            due().forEach(row -> write(csv, "due", row));
+            done().forEach(row -> write(csv, "done", row));
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+        return text.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private void write(CsvWriter csv, String kind, Row row) {
+        csv.writeRecord(
+                plain(truck.truck()),
+                plain(truck.vin().text()),
+                kind,
+                row.day().toString(),
+                plain(row.what()),
+                plain(row.detail()));
+    }
+
+    static String plain(String text) {
+        String spaced = text.replace('\u00a0', ' ');
+        return spaced.matches("(?s)[=+\\-@\\t\\r].*") ? "'" + spaced : spaced;
+    }
+}
