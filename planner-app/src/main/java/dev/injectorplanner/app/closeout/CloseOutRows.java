@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Rows of visits that were closed out. */
 final class CloseOutRows {
-    private static final String SELECT = "select c.*, (select l.id from close_out l where l.corrects = c.id) as later"
-            + " from close_out c where ";
+    private static final String SELECT =
+            "select c.*, (select l.id from close_out l where l.corrects = c.id) as later" + " from close_out c where ";
 
     private final Connection connection;
 
@@ -193,6 +193,10 @@ final class CloseOutRows {
         for (Done done : made.cylinders()) {
             insert(made.id(), done);
         }
+        insertUsedAndTests(made);
+    }
+
+    private void insertUsedAndTests(CloseOut made) throws SQLException {
         for (Taken taken : made.used()) {
             StoreSql.update(
                     connection,

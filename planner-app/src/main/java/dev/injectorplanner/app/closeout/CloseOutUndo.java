@@ -60,8 +60,8 @@ final class CloseOutUndo {
     }
 
     private static void stillThere(CloseOut made, Done done, List<FittedInjector> injectors) {
-        boolean there = injectors.stream()
-                .anyMatch(row -> at(row, done.cylinder(), made.doneOn()) && row.removedOn() == null);
+        boolean there =
+                injectors.stream().anyMatch(row -> at(row, done.cylinder(), made.doneOn()) && row.removedOn() == null);
         if (!there) {
             throw RefusedEntryException.of(
                     "c" + done.cylinder() + ".serial",

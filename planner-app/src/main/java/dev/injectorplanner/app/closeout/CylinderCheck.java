@@ -52,7 +52,8 @@ final class CylinderCheck {
     }
 
     /** The new injector of a cylinder; null where something is wrong with it, which is then among the problems. */
-    @Nullable NewInjector check(Cylinder entry) throws SQLException {
+    @Nullable
+    NewInjector check(Cylinder entry) throws SQLException {
         int before = problems.list().size();
         String field = "c" + entry.cylinder() + ".";
         String where = "Cylinder " + entry.cylinder() + ", ";
@@ -155,7 +156,9 @@ final class CylinderCheck {
             }
         }
         for (InEngine there : code.isEmpty() ? List.<InEngine>of() : whereabouts.fittedWithCode(code)) {
-            if (movedFrom == null || there.cylinder() != movedFrom || !there.truck().equals(truck.truck())) {
+            if (movedFrom == null
+                    || there.cylinder() != movedFrom
+                    || !there.truck().equals(truck.truck())) {
                 problems.add(
                         field + "code",
                         where + "code \"" + code + "\": " + there.words() + "; no two injectors share a code",

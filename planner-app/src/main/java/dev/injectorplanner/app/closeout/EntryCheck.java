@@ -56,7 +56,8 @@ final class EntryCheck {
         problems.guarded("extras", () -> Require.text("extras", entry.extras()));
         LocalDate recheck = entry.recheckOn();
         if (recheck != null && recheck.isBefore(doneOn)) {
-            problems.add("recheckOn", "recheck \"" + recheck + "\": is before the day of the work", "enter a later day");
+            problems.add(
+                    "recheckOn", "recheck \"" + recheck + "\": is before the day of the work", "enter a later day");
         }
         parts();
         List<NewInjector> injectors = cylinders(truck, doneOn);

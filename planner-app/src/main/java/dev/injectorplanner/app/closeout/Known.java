@@ -32,8 +32,8 @@ final class Known {
     Truck truck(String name) {
         return writer.ofTrucks(Truck.class, List.of(name)).stream()
                 .findFirst()
-                .orElseThrow(
-                        () -> RefusedEntryException.of("truck", "truck \"" + name + "\": is not known", "check its name"));
+                .orElseThrow(() ->
+                        RefusedEntryException.of("truck", "truck \"" + name + "\": is not known", "check its name"));
     }
 
     EngineFamily familyOf(Truck truck) {

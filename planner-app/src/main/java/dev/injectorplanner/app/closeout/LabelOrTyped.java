@@ -22,8 +22,7 @@ record LabelOrTyped(String serial, String code, boolean usable) {
         if (!label.truck().equals(truck) || label.cylinder() != entry.cylinder()) {
             problems.add(
                     field,
-                    where + "the label that was scanned says truck " + label.truck() + ", cylinder "
-                            + label.cylinder(),
+                    where + "the label that was scanned says truck " + label.truck() + ", cylinder " + label.cylinder(),
                     "fit the injector whose label says truck " + truck + ", cylinder " + entry.cylinder());
             return new LabelOrTyped("", "", false);
         }

@@ -19,7 +19,8 @@ final class Problems {
         try {
             return made.get();
         } catch (InvalidValueException e) {
-            all.add(new Problem(field, e.field() + " \"" + e.value() + "\": " + e.reason() + ". Mend: " + e.mend() + "."));
+            all.add(new Problem(
+                    field, e.field() + " \"" + e.value() + "\": " + e.reason() + ". Mend: " + e.mend() + "."));
             return null;
         }
     }

@@ -65,12 +65,7 @@ public final class Shelf {
         Known known = new Known(writer);
         known.depot(box.depot());
         Part part = known.injectorPart(box.part());
-        if (box.units().isEmpty()) {
-            throw RefusedEntryException.of("u0.serial", "serial: is empty", "scan or type at least one injector");
-        }
-        if (box.units().size() > StoreSql.IDS) {
-            throw RefusedEntryException.of("u0.serial", "there are more than " + StoreSql.IDS, "take them in by halves");
-        }
+        requireSome(box);
         Problems problems = new Problems();
         Whereabouts whereabouts = new Whereabouts(connection);
         List<Unit> clean = new ArrayList<>();
@@ -91,7 +86,8 @@ public final class Shelf {
             if (!unit.code().isEmpty() && !codes.add(unit.code())) {
                 problems.add(
                         field + "code",
-                        where + "code \"" + unit.code() + "\": stands twice in this entry; no two injectors share a code",
+                        where + "code \"" + unit.code()
+                                + "\": stands twice in this entry; no two injectors share a code",
                         "read both injectors again");
             }
             whereabouts.checkNew(unit.serial(), unit.code(), where, field, problems);
@@ -99,6 +95,16 @@ public final class Shelf {
         }
         problems.throwIfAny();
         return new GoodsIn(box.depot(), box.part(), box.origin(), clean);
+    }
+
+    private static void requireSome(GoodsIn box) {
+        if (box.units().isEmpty()) {
+            throw RefusedEntryException.of("u0.serial", "serial: is empty", "scan or type at least one injector");
+        }
+        if (box.units().size() > StoreSql.IDS) {
+            throw RefusedEntryException.of(
+                    "u0.serial", "there are more than " + StoreSql.IDS, "take them in by halves");
+        }
     }
 
     /**

@@ -17,7 +17,6 @@ import dev.injectorplanner.app.closeout.CloseOutEntry.Cylinder;
 import dev.injectorplanner.app.holds.Hold;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Found;
@@ -25,6 +24,7 @@ import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.visit.Visit;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -102,7 +102,8 @@ abstract class CloseOutContract {
         assertThat(fleet().injectors()).containsExactlyInAnyOrderElementsOf(before.injectors());
         assertThat(fleet().readings()).hasSameSizeAs(before.readings());
         assertThat(fleet().stock()).containsExactlyInAnyOrderElementsOf(before.stock());
-        assertThat(closeOuts.ofTruck(entry.truck())).noneMatch(row -> row.formKey().equals(entry.formKey()));
+        assertThat(closeOuts.ofTruck(entry.truck()))
+                .noneMatch(row -> row.formKey().equals(entry.formKey()));
         Map<String, String> words = new java.util.TreeMap<>();
         thrown.problems().forEach(problem -> words.put(problem.field(), problem.words()));
         assertThat(words.values()).allMatch(sentence -> sentence.matches("(?s).+\\. Mend: .+\\."));
@@ -163,7 +164,8 @@ abstract class CloseOutContract {
         ExecutorService two = Executors.newFixedThreadPool(2);
         Callable<CloseOuts.Saved> task = () -> close(allEight("race", truck));
         List<Future<CloseOuts.Saved>> both = two.invokeAll(List.of(task, task));
-        assertThat(List.of(both.get(0).get().again(), both.get(1).get().again())).containsExactlyInAnyOrder(true, false);
+        assertThat(List.of(both.get(0).get().again(), both.get(1).get().again()))
+                .containsExactlyInAnyOrder(true, false);
         two.shutdown();
         assertThat(closeOuts.ofTruck(truck)).hasSize(1);
     }
@@ -191,8 +193,8 @@ abstract class CloseOutContract {
         FittedInjector other = open(fleet(), truck()).get(0);
         String serial = String.valueOf(other.serial());
         String code = String.valueOf(other.calibrationCode());
-        Map<String, String> words =
-                refused(entry("elsewhere", truck, List.of(with(fitted(truck, 1, Found.WORN), serial, code, true, code))));
+        Map<String, String> words = refused(entry(
+                "elsewhere", truck, List.of(with(fitted(truck, 1, Found.WORN), serial, code, true, code))));
         assertThat(words).containsOnlyKeys("c1.serial", "c1.code");
         assertThat(words.get("c1.serial"))
                 .contains("is fitted in truck " + other.truck() + ", cylinder " + other.cylinder() + ", since ");
@@ -206,14 +208,16 @@ abstract class CloseOutContract {
                                 code(truck, 1),
                                 true,
                                 code(truck, 1))))))
-                .hasEntrySatisfying("c1.serial", word -> assertThat(word).contains("is the one that was in this cylinder"));
+                .hasEntrySatisfying(
+                        "c1.serial", word -> assertThat(word).contains("is the one that was in this cylinder"));
     }
 
     @Test
     void a_label_fills_serial_and_code_and_that_of_another_place_is_refused() {
         String truck = truck();
         String label = truck + ";1;" + serial(truck, 1) + ";" + code(truck, 1);
-        Cylinder scanned = with(fitted(truck, 1, Found.HEALTHY), "", label, true, code(truck, 1).toLowerCase());
+        Cylinder scanned = with(
+                fitted(truck, 1, Found.HEALTHY), "", label, true, code(truck, 1).toLowerCase());
         assertThat(refused(entry(
                         "wrong cylinder",
                         truck,
@@ -226,8 +230,7 @@ abstract class CloseOutContract {
         assertThat(refused(entry(
                         "wrong truck",
                         truck,
-                        List.of(with(
-                                fitted(truck, 1, Found.WORN), "T999;1;S1;" + code(truck, 1), "", true, "")))))
+                        List.of(with(fitted(truck, 1, Found.WORN), "T999;1;S1;" + code(truck, 1), "", true, "")))))
                 .hasEntrySatisfying("c1.serial", word -> assertThat(word).contains("says truck T999, cylinder 1"));
         close(entry("label", truck, List.of(scanned)));
         assertThat(open(fleet(), truck).get(0)).satisfies(row -> {
@@ -308,15 +311,19 @@ abstract class CloseOutContract {
                         new GoodsIn.Unit("G3", "short"),
                         new GoodsIn.Unit("", "GOODSIN000000004"),
                         new GoodsIn.Unit("G5", String.valueOf(inEngine.calibrationCode()))));
-        var thrown = catchThrowableOfType(
-                RefusedEntryException.class, () -> shelf.receive(bad, NOW, "Ilze"));
+        var thrown = catchThrowableOfType(RefusedEntryException.class, () -> shelf.receive(bad, NOW, "Ilze"));
         assertThat(thrown.problems())
                 .extracting(Problem::field)
                 .containsExactly("u1.serial", "u1.code", "u2.code", "u3.serial", "u4.code");
         assertThat(stock(depot, PART)).isEqualTo(before);
         assertThat(shelf.list(depot)).noneMatch(row -> row.serial().startsWith("G"));
         var good = new GoodsIn(
-                depot, PART, Origin.REMAN, List.of(new GoodsIn.Unit(" g1", "goodsin0 0000 0001"), bad.units().get(0)))
+                        depot,
+                        PART,
+                        Origin.REMAN,
+                        List.of(
+                                new GoodsIn.Unit(" g1", "goodsin0 0000 0001"),
+                                bad.units().get(0)))
                 .units();
         assertThat(shelf.receive(new GoodsIn(depot, PART, Origin.REMAN, good.subList(0, 1)), NOW, "Ilze"))
                 .isEqualTo(1);
@@ -325,8 +332,9 @@ abstract class CloseOutContract {
                 RefusedEntryException.class,
                 () -> shelf.receive(new GoodsIn(depot, PART, Origin.REMAN, good.subList(1, 2)), NOW, "Ilze"));
         assertThat(twice.problems().get(0).words())
-                .isEqualTo("Injector 1, serial \"G1\": is on the shelf of " + depot + " already (serial G1, free). Mend:"
-                        + " read it on the injector again, or correct the other one first.");
+                .isEqualTo(
+                        "Injector 1, serial \"G1\": is on the shelf of " + depot + " already (serial G1, free). Mend:"
+                                + " read it on the injector again, or correct the other one first.");
         ShelfInjector there = shelf.list(depot).stream()
                 .filter(row -> row.serial().equals("G1"))
                 .findFirst()
@@ -366,9 +374,7 @@ abstract class CloseOutContract {
                 .hasMessageContaining("is meant for truck " + truck);
         kits.release(depot, kit.get(first).id());
         kits.bind(depot, kit.get(first).id(), truck, first, NOW, "Ilze");
-        application
-                .holds()
-                .hold(new Hold(truck, Hold.Kind.PIN, visit.week(), NOW, "Ilze", ""));
+        application.holds().hold(new Hold(truck, Hold.Kind.PIN, visit.week(), NOW, "Ilze", ""));
         application.holds().announce(Map.of(truck, visit.week()), NOW, "Ilze");
         FittedInjector young = open(fleet(), truck).stream()
                 .filter(row -> visit.cylinders().contains(row.cylinder()))
@@ -404,7 +410,8 @@ abstract class CloseOutContract {
                 .filteredOn(each -> each.truck().equals(truck))
                 .allSatisfy(each -> assertThat(each.cylinders()).doesNotContainAnyElementsOf(visit.cylinders()));
         assertThat(next.cores())
-                .filteredOn(core -> core.truck().equals(truck) && core.fittedOn().equals(TODAY))
+                .filteredOn(
+                        core -> core.truck().equals(truck) && core.fittedOn().equals(TODAY))
                 .hasSameSizeAs(visit.cylinders())
                 .allSatisfy(core -> assertThat(core.lastDay()).isEqualTo(TODAY.plusDays(45)))
                 .anySatisfy(core -> assertThat(core.oldSerial()).isEqualTo(young.serial()));

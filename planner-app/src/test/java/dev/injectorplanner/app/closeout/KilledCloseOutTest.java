@@ -28,8 +28,7 @@ class KilledCloseOutTest {
         for (int time = 0; time < TIMES; time++) {
             Path data = folder.resolve("data" + time);
             FleetSnapshot before;
-            try (var application =
-                    DemoStore.load(StoreSettings.embedded(data), folder.resolve("files" + time))) {
+            try (var application = DemoStore.load(StoreSettings.embedded(data), folder.resolve("files" + time))) {
                 before = application.store().snapshot();
             }
             List<String> acknowledged = closeOutAndKill(data, random);

@@ -102,7 +102,8 @@ class BayDesk {
         Visit visit = plan == null
                 ? null
                 : plan.plan().visits().stream()
-                        .filter(each -> each.truck().equals(name) && each.depot().equals(truck.depot()))
+                        .filter(each ->
+                                each.truck().equals(name) && each.depot().equals(truck.depot()))
                         .findFirst()
                         .orElse(null);
         return new AtBay(

@@ -62,7 +62,10 @@ class BayListPage {
         model.addAttribute(
                 "groups",
                 depot.isPresent() && plan.isPresent()
-                        ? groups(depot.get().depot(), plan.get().plan(), desk.done(depot.get().depot(), plan.get()))
+                        ? groups(
+                                depot.get().depot(),
+                                plan.get().plan(),
+                                desk.done(depot.get().depot(), plan.get()))
                         : List.of());
         return "bay-list";
     }
@@ -78,9 +81,8 @@ class BayListPage {
                         .thenComparing(placed -> placed.visit().truck()))
                 .toList();
         List<Group> groups = new ArrayList<>();
-        List<Placed> today = visits.stream()
-                .filter(placed -> isIn(placed, plan.today()))
-                .toList();
+        List<Placed> today =
+                visits.stream().filter(placed -> isIn(placed, plan.today())).toList();
         groups.add(new Group("A", "Today", lines(today, done)));
         groups.add(new Group(
                 "B",
@@ -127,8 +129,8 @@ class BayListPage {
     private static String work(Visit visit) {
         List<String> words = new ArrayList<>();
         if (!visit.cylinders().isEmpty()) {
-            words.add((visit.cylinders().size() == 1 ? "cylinder " : "cylinders ")
-                    + Words.cylinders(visit.cylinders()));
+            words.add(
+                    (visit.cylinders().size() == 1 ? "cylinder " : "cylinders ") + Words.cylinders(visit.cylinders()));
         }
         if (visit.inspection()) {
             words.add("injector test");

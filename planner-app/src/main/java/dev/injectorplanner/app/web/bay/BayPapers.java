@@ -65,7 +65,8 @@ class BayPapers {
                 injector.part(),
                 injector.serial(),
                 injector.code(),
-                (sheet == null ? "no visit planned" : sheet.day()) + ", " + at.depot().name());
+                (sheet == null ? "no visit planned" : sheet.day()) + ", "
+                        + at.depot().name());
     }
 
     private static ResponseEntity<byte[]> pdf(String name, byte[] bytes) {

@@ -77,8 +77,7 @@ final class CloseOutForm {
             kept.cylinders().stream()
                     .filter(done -> done.cylinder() == cylinder)
                     .findFirst()
-                    .ifPresentOrElse(
-                            done -> put(typed, done), () -> typed.put("c" + cylinder + ".fate", "stays"));
+                    .ifPresentOrElse(done -> put(typed, done), () -> typed.put("c" + cylinder + ".fate", "stays"));
         }
         return typed;
     }
@@ -140,7 +139,8 @@ final class CloseOutForm {
         }
         at.fleet().jobPartsOf(at.family().family()).forEach(job -> {
             if (!isInjector(at, job.part()) && seen.add(job.part())) {
-                String name = at.fleet().findPart(job.part()).map(Part::description).orElse("");
+                String name =
+                        at.fleet().findPart(job.part()).map(Part::description).orElse("");
                 fields.add(new PartField(job.part(), name, ""));
             }
         });

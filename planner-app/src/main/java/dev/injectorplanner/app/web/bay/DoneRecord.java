@@ -41,7 +41,8 @@ record DoneRecord(CloseOut closeOut, String entered, List<Line> lines, List<Stri
         String code = done.code();
         return new Line(
                 done.cylinder(),
-                "fitted " + done.serial() + " (" + Words.of(java.util.Objects.requireNonNull(done.origin())) + "); " + old
+                "fitted " + done.serial() + " (" + Words.of(java.util.Objects.requireNonNull(done.origin())) + "); "
+                        + old
                         + " found "
                         + (done.found() == null ? "not known" : Words.of(done.found())),
                 code == null ? "" : CodedInjector.grouped(code),
@@ -55,15 +56,14 @@ record DoneRecord(CloseOut closeOut, String entered, List<Line> lines, List<Stri
         List<String> next = new ArrayList<>(made.remarks());
         String truck = made.truck();
         CoresOwed.of(at.fleet(), at.today()).stream()
-                .filter(core ->
-                        core.truck().equals(truck) && core.fittedOn().equals(made.doneOn()))
+                .filter(core -> core.truck().equals(truck) && core.fittedOn().equals(made.doneOn()))
                 .forEach(core -> next.add("Core owed: send "
                         + (core.oldSerial() == null ? "the old unit" : core.oldSerial()) + " of cylinder "
                         + core.cylinder() + " to " + core.supplier() + " by " + core.lastDay() + ", deposit "
                         + core.deposit().toPlainString() + "."));
         WarrantyClaims.of(at.fleet(), at.today()).stream()
-                .filter(claim -> claim.truck().equals(truck)
-                        && claim.removedOn().equals(made.doneOn()))
+                .filter(claim ->
+                        claim.truck().equals(truck) && claim.removedOn().equals(made.doneOn()))
                 .forEach(claim -> next.add("Warranty claim: "
                         + (claim.serial() == null ? "the old unit" : claim.serial()) + " of cylinder "
                         + claim.cylinder() + ", "

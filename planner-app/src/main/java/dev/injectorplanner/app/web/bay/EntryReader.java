@@ -111,7 +111,8 @@ final class EntryReader {
         if (text.matches("-?\\d{1,3}([ \u00a0]\\d{3})+([.,]\\d+)?|-?\\d+([.,]\\d+)?")) {
             return Double.valueOf(text.replaceAll("[ \u00a0]", "").replace(',', '.'));
         }
-        typed.wrong(new Problem(field, words + " \"" + text + "\": is no number. Mend: write it such as 412600 or 6.5."));
+        typed.wrong(
+                new Problem(field, words + " \"" + text + "\": is no number. Mend: write it such as 412600 or 6.5."));
         return null;
     }
 

@@ -89,8 +89,8 @@ class StorePage {
         }
         long injector = StoreView.number(typed.text("injector"));
         switch (typed.text("do")) {
-            case "bind" -> kits.bind(
-                    depot, injector, truck, (int) StoreView.number(typed.text("cylinder")), now, viewer.name());
+            case "bind" ->
+                kits.bind(depot, injector, truck, (int) StoreView.number(typed.text("cylinder")), now, viewer.name());
             case "release" -> kits.release(depot, injector);
             case "off" -> shelf.takeOff(depot, injector, now, viewer.name());
             default -> throw BayDesk.notThere();
@@ -99,9 +99,7 @@ class StorePage {
     }
 
     private String depot(Viewer viewer, Typed typed) {
-        return desk.chosen(viewer, typed.text("depot"))
-                .map(Depot::depot)
-                .orElseThrow(BayDesk::notThere);
+        return desk.chosen(viewer, typed.text("depot")).map(Depot::depot).orElseThrow(BayDesk::notThere);
     }
 
     private static String back(String depot) {

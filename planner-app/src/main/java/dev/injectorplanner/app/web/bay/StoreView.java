@@ -100,8 +100,9 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
     private static ShelfLine line(ShelfInjector row, List<KitLine> kits) {
         List<Free> fits = new ArrayList<>();
         if (row.truck() == null) {
-            kits.stream().filter(kit -> kit.part().equals(row.part())).forEach(kit -> kit.cylinders()
-                    .forEach((cylinder, serial) -> {
+            kits.stream()
+                    .filter(kit -> kit.part().equals(row.part()))
+                    .forEach(kit -> kit.cylinders().forEach((cylinder, serial) -> {
                         if (serial.isEmpty()) {
                             fits.add(new Free(kit.truck(), cylinder));
                         }

@@ -122,8 +122,20 @@ class BayPagesTest {
     @Order(1)
     void goods_come_in_with_serial_and_code_or_are_refused_with_all_that_was_typed(URI address) throws Exception {
         Map<String, String> form = new LinkedHashMap<>(Map.of(
-                "depot", "North", "part", "INJ-4R", "origin", "REMAN", "u0.serial", "R1", "u0.code", "AAAA", "u2.serial",
-                "R2", "u2.code", "toolong"));
+                "depot",
+                "North",
+                "part",
+                "INJ-4R",
+                "origin",
+                "REMAN",
+                "u0.serial",
+                "R1",
+                "u0.code",
+                "AAAA",
+                "u2.serial",
+                "R2",
+                "u2.code",
+                "toolong"));
         HttpResponse<String> refused = post(address, "/store/goods-in", form);
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body())
@@ -207,7 +219,9 @@ class BayPagesTest {
         assertThat(valueOf(page, "labourHours")).isEqualTo("3,5");
         assertThat(valueOf(page, "c1.code")).isEqualTo("T-1;2;R2;BBBB");
         assertThat(valueOf(page, "formKey")).isEqualTo("key-1");
-        assertThat(page).containsPattern("value=\"s 1\" checked").containsPattern("name=\"c1.found\" value=\"FAILED\" checked");
+        assertThat(page)
+                .containsPattern("value=\"s 1\" checked")
+                .containsPattern("name=\"c1.found\" value=\"FAILED\" checked");
         assertThat(new CloseOuts(app.application().store()).ofTruck("T-1")).isEmpty();
     }
 
@@ -254,18 +268,26 @@ class BayPagesTest {
         typed.put("c1.serial", "R1");
         typed.put("c1.code", "AAAA");
         typed.put("c1.found", "WORN");
-        assertThat(post(address, "/bay/T-1/close-outs/" + id, typed).body()).contains("reason of the correction: is empty");
+        assertThat(post(address, "/bay/T-1/close-outs/" + id, typed).body())
+                .contains("reason of the correction: is empty");
         typed.put("why", "it was worn, not failed");
         assertThat(location(post(address, "/bay/T-1/close-outs/" + id, typed))).endsWith("/bay/T-1/close-outs");
         assertThat(get(address, "/bay/T-1/close-outs").body())
-                .contains("Version 2", "it was worn, not failed", "found worn", "Version 1", "found failed", "corrected later");
+                .contains(
+                        "Version 2",
+                        "it was worn, not failed",
+                        "found worn",
+                        "Version 1",
+                        "found failed",
+                        "corrected later");
         assertThat(get(address, "/bay/T-1/close-outs/" + id).statusCode()).isEqualTo(404);
     }
 
     @Test
     @Order(8)
     void a_truck_without_a_visit_can_be_closed_out_too(URI address, RunningApp app) throws Exception {
-        assertThat(get(address, "/bay/T-1?more=true").body()).contains("choose those that were done", "Save and close out");
+        assertThat(get(address, "/bay/T-1?more=true").body())
+                .contains("choose those that were done", "Save and close out");
         Map<String, String> form = typed("key-3");
         form.put("c2.fate", "stays");
         form.put("c1.fate", "stays");
@@ -276,7 +298,10 @@ class BayPagesTest {
         form.put("c4.programmed", "yes");
         form.put("c4.readBack", "4444");
         assertThat(location(post(address, "/bay/T-1", form))).endsWith("saved=now");
-        assertThat(new CloseOuts(app.application().store()).ofTruck("T-1").get(0).fitted())
+        assertThat(new CloseOuts(app.application().store())
+                        .ofTruck("T-1")
+                        .get(0)
+                        .fitted())
                 .containsExactly(4);
     }
 }
