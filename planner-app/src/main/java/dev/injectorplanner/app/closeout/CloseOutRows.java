@@ -193,6 +193,10 @@ final class CloseOutRows {
         for (Done done : made.cylinders()) {
             insert(made.id(), done);
         }
+        insertUsedAndTests(made);
+    }
+
+    private void insertUsedAndTests(CloseOut made) throws SQLException {
         for (Taken taken : made.used()) {
             StoreSql.update(
                     connection,

@@ -65,13 +65,7 @@ public final class Shelf {
         Known known = new Known(writer);
         known.depot(box.depot());
         Part part = known.injectorPart(box.part());
-        if (box.units().isEmpty()) {
-            throw RefusedEntryException.of("u0.serial", "serial: is empty", "scan or type at least one injector");
-        }
-        if (box.units().size() > StoreSql.IDS) {
-            throw RefusedEntryException.of(
-                    "u0.serial", "there are more than " + StoreSql.IDS, "take them in by halves");
-        }
+        requireSome(box);
         Problems problems = new Problems();
         Whereabouts whereabouts = new Whereabouts(connection);
         List<Unit> clean = new ArrayList<>();
@@ -101,6 +95,16 @@ public final class Shelf {
         }
         problems.throwIfAny();
         return new GoodsIn(box.depot(), box.part(), box.origin(), clean);
+    }
+
+    private static void requireSome(GoodsIn box) {
+        if (box.units().isEmpty()) {
+            throw RefusedEntryException.of("u0.serial", "serial: is empty", "scan or type at least one injector");
+        }
+        if (box.units().size() > StoreSql.IDS) {
+            throw RefusedEntryException.of(
+                    "u0.serial", "there are more than " + StoreSql.IDS, "take them in by halves");
+        }
     }
 
     /**
