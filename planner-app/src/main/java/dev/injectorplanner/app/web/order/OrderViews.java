@@ -140,6 +140,22 @@ final class OrderViews {
     TablesView returns() {
         List<CoreOwed> cores = all(plan -> plan.plan().cores(), CoreOwed::depot);
         List<WarrantyClaim> claims = all(plan -> plan.plan().claims(), WarrantyClaim::depot);
+        return new TablesView(
+                "Cores and claims",
+                "Old units to send back before the deposit is lost, and failures inside their part’s warranty",
+                "/returns",
+                List.of(
+                        new Field("Cores owed", String.valueOf(cores.size())),
+                        new Field("Deposits at stake", Said.money(sum(cores, CoreOwed::deposit))),
+                        new Field("Claims", String.valueOf(claims.size())),
+                        new Field("Worth", Said.money(sum(claims, WarrantyClaim::value)))),
+                List.of(new Field("Workbook of parts", "/sheets/parts-needs.xlsx")),
+                List.of(
+                        owed(cores).section("the most urgent first", NOT_SHOWN, "No old unit is owed back."),
+                        open(claims).section(NOT_SHOWN, NOT_SHOWN, "No failure inside a warranty waits for a claim.")));
+    }
+
+    private static Rows owed(List<CoreOwed> cores) {
         Rows owed = new Rows(
                 "A",
                 "Cores owed",
@@ -166,6 +182,10 @@ final class OrderViews {
                     word(core.state()) + ", " + core.daysLeft() + " days left",
                     Said.money(core.deposit().doubleValue()));
         }
+        return owed;
+    }
+
+    private static Rows open(List<WarrantyClaim> claims) {
         Rows open = new Rows(
                 "B",
                 "Claims to make",
@@ -192,22 +212,40 @@ final class OrderViews {
                     claim.lacking().isEmpty() ? "nothing" : String.join(", ", claim.lacking()),
                     Said.money(claim.value().doubleValue()));
         }
-        return new TablesView(
-                "Cores and claims",
-                "Old units to send back before the deposit is lost, and failures inside their part’s warranty",
-                "/returns",
-                List.of(
-                        new Field("Cores owed", String.valueOf(cores.size())),
-                        new Field("Deposits at stake", Said.money(sum(cores, CoreOwed::deposit))),
-                        new Field("Claims", String.valueOf(claims.size())),
-                        new Field("Worth", Said.money(sum(claims, WarrantyClaim::value)))),
-                List.of(new Field("Workbook of parts", "/sheets/parts-needs.xlsx")),
-                List.of(
-                        owed.section("the most urgent first", NOT_SHOWN, "No old unit is owed back."),
-                        open.section(NOT_SHOWN, NOT_SHOWN, "No failure inside a warranty waits for a claim.")));
+        return open;
     }
 
     TablesView coolant() {
+        List<CoolantNeed> needs = all(plan -> plan.plan().coolantNeeds(), CoolantNeed::depot);
+        return new TablesView(
+                "Coolant",
+                "Concentrate and water to draw, waste to collect; ethylene glycol, percent by volume",
+                "/coolant",
+                List.of(
+                        new Field(
+                                "Drained",
+                                Said.tenth(needs.stream()
+                                                .mapToDouble(CoolantNeed::drainedLitres)
+                                                .sum()) + " l"),
+                        new Field(
+                                "Waste",
+                                Said.tenth(needs.stream()
+                                                .mapToDouble(CoolantNeed::wasteLitres)
+                                                .sum()) + " l")),
+                List.of(new Field("Workbook of coolant", "/sheets/coolant.xlsx")),
+                List.of(
+                        weeks().section(
+                                        NOT_SHOWN,
+                                        "Coolant is poisonous and hot: collect all of it, by the rules of the place.",
+                                        "No visit of the plan drains coolant."),
+                        visits(needs)
+                                .section(
+                                        NOT_SHOWN,
+                                        "Measure the strength before pouring; the engine maker’s manual decides what goes in.",
+                                        "No visit of the plan drains coolant.")));
+    }
+
+    private Rows weeks() {
         Rows weeks = new Rows(
                 "A",
                 "By week",
@@ -231,7 +269,10 @@ final class OrderViews {
                     week.concentrateContainers() + " concentrate, " + week.waterContainers() + " water, "
                             + week.wasteContainers() + " empty for waste");
         }
-        List<CoolantNeed> needs = all(plan -> plan.plan().coolantNeeds(), CoolantNeed::depot);
+        return weeks;
+    }
+
+    private static Rows visits(List<CoolantNeed> needs) {
         Rows visits = new Rows(
                 "B",
                 "By visit",
@@ -259,31 +300,7 @@ final class OrderViews {
                     Said.tenth(need.targetPercent()),
                     need.remark());
         }
-        return new TablesView(
-                "Coolant",
-                "Concentrate and water to draw, waste to collect; ethylene glycol, percent by volume",
-                "/coolant",
-                List.of(
-                        new Field(
-                                "Drained",
-                                Said.tenth(needs.stream()
-                                                .mapToDouble(CoolantNeed::drainedLitres)
-                                                .sum()) + " l"),
-                        new Field(
-                                "Waste",
-                                Said.tenth(needs.stream()
-                                                .mapToDouble(CoolantNeed::wasteLitres)
-                                                .sum()) + " l")),
-                List.of(new Field("Workbook of coolant", "/sheets/coolant.xlsx")),
-                List.of(
-                        weeks.section(
-                                NOT_SHOWN,
-                                "Coolant is poisonous and hot: collect all of it, by the rules of the place.",
-                                "No visit of the plan drains coolant."),
-                        visits.section(
-                                NOT_SHOWN,
-                                "Measure the strength before pouring; the engine maker’s manual decides what goes in.",
-                                "No visit of the plan drains coolant.")));
+        return visits;
     }
 
     private static <T> double sum(List<T> rows, Function<T, BigDecimal> amount) {

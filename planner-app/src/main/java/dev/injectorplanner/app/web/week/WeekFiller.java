@@ -34,15 +34,8 @@ final class WeekFiller {
                 .min(IsoWeek::compareTo)
                 .orElseThrow();
         int weeks = chosen.plans().get(0).plan().weeks();
-        IsoWeek week = asked == null ? first : asked;
+        IsoWeek week = within(asked == null ? first : asked, first, weeks);
         int ahead = first.weeksUntil(week);
-        if (ahead < 0 || ahead >= weeks) {
-            throw new InvalidValueException(
-                    "week",
-                    week,
-                    "lies outside the plan, " + first + " to " + first.plus(weeks - 1),
-                    "choose one of it");
-        }
         List<Visit> visits = chosen.plans().stream()
                 .flatMap(plan -> plan.visitsOf(week).stream())
                 .toList();
@@ -71,6 +64,18 @@ final class WeekFiller {
                 waiting,
                 changes.of(chosen.plans()),
                 changes.since(chosen.plans()));
+    }
+
+    private static IsoWeek within(IsoWeek week, IsoWeek first, int weeks) {
+        int ahead = first.weeksUntil(week);
+        if (ahead < 0 || ahead >= weeks) {
+            throw new InvalidValueException(
+                    "week",
+                    week,
+                    "lies outside the plan, " + first + " to " + first.plus(weeks - 1),
+                    "choose one of it");
+        }
+        return week;
     }
 
     private static double sum(Chosen chosen, IsoWeek week, ToDoubleFunction<WeekLoad> hours) {

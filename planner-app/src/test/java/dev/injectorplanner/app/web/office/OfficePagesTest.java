@@ -1,0 +1,160 @@
+package dev.injectorplanner.app.web.office;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.demo.SampleFiles;
+import dev.injectorplanner.app.intake.LoadListener;
+import dev.injectorplanner.app.intake.LoadSettings;
+import dev.injectorplanner.app.intake.LoadSettings.Mode;
+import dev.injectorplanner.app.store.StoreSettings;
+import dev.injectorplanner.app.web.RunningApp;
+import dev.injectorplanner.app.web.WebApp;
+import dev.injectorplanner.app.wiring.JobsSettings;
+import dev.injectorplanner.app.wiring.Settings;
+import dev.injectorplanner.core.generate.DemoFleet;
+import dev.injectorplanner.core.plan.Policy;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every page of the office, on the demo's fleet with a script planted in its texts. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class OfficePagesTest {
+    private static final String PLANTED = "<script>alert(1)</script>";
+    private static final Pattern ADDRESS = Pattern.compile("(?:href|src|action)=\"([^\"]*)\"");
+
+    @TempDir
+    private static Path folder;
+
+    private final HttpClient client = HttpClient.newHttpClient();
+    private RunningApp app;
+
+    @BeforeAll
+    void start() throws IOException {
+        Application application = Application.open(StoreSettings.embedded(folder.resolve("data")));
+        List<Path> files = SampleFiles.copyTo(Files.createDirectories(folder.resolve("files")));
+        Path away = files.stream()
+                .filter(file -> file.endsWith("away.csv"))
+                .findFirst()
+                .orElseThrow();
+        Files.writeString(away, Files.readString(away).replace("on hire abroad", PLANTED));
+        application.intake().load(files, LoadSettings.of(Mode.GOOD_ROWS), LoadListener.SILENT);
+        application.planning().planAndKeep("demo", Instant.now(), DemoFleet.TODAY, Policy.standard(), null);
+        app = WebApp.start(
+                CompletableFuture.completedFuture(application), JobsSettings.of(Settings.none()), "127.0.0.1", 0);
+    }
+
+    @AfterAll
+    void stop() {
+        app.close();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/week",
+                "/week?week=2026-W11",
+                "/week?depot=Norrvik",
+                "/plan",
+                "/plan?depot=Norrvik&week=2026-W11",
+                "/plan?depot=Norrvik&truck=T026",
+                "/plan?depot=Aldermoor&week=2026-W10&truck=T034&do=move&to=2026-W13",
+                "/trucks",
+                "/trucks/T026",
+                "/trucks/T040?failed=6",
+                "/trucks/T028/record",
+                "/order",
+                "/returns",
+                "/coolant",
+                "/alerts",
+                "/life",
+                "/imports",
+                "/settings"
+            })
+    void a_page_is_whole_escapes_what_was_typed_and_asks_no_other_host(String path) throws Exception {
+        HttpResponse<String> page = get(path);
+
+        assertThat(page.statusCode()).isEqualTo(200);
+        assertThat(page.body()).endsWith("</html>\n").doesNotContain("<script").doesNotContain("style=\"");
+        Matcher addresses = ADDRESS.matcher(page.body());
+        while (addresses.find()) {
+            assertThat(addresses.group(1)).matches("[/#?].*").doesNotStartWith("//");
+        }
+    }
+
+    @Test
+    void the_planted_text_is_shown_as_text() throws Exception {
+        assertThat(get("/week").body()).contains("&lt;script&gt;alert(1)&lt;/script&gt;");
+        assertThat(get("/trucks/T026").body()).contains("&lt;script&gt;alert(1)&lt;/script&gt;");
+    }
+
+    @Test
+    void a_workbook_of_the_plan_in_force_is_a_workbook() throws Exception {
+        for (String name : List.of("upcoming-work", "parts-needs", "coolant")) {
+            HttpResponse<String> book = get("/sheets/" + name + ".xlsx");
+            assertThat(book.statusCode()).isEqualTo(200);
+            assertThat(book.body()).startsWith("PK");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/week?depot=Nowhere", "/week?week=soon", "/plan?week=1999-W01", "/trucks/T040?failed=99"})
+    void what_cannot_be_is_said_in_a_sentence(String path) throws Exception {
+        HttpResponse<String> page = get(path);
+
+        assertThat(page.statusCode()).isEqualTo(400);
+        assertThat(page.body()).contains("Mend: ");
+    }
+
+    @Test
+    void what_is_not_there_is_said() throws Exception {
+        assertThat(get("/trucks/T999").statusCode()).isEqualTo(404);
+        assertThat(get("/sheets/other.xlsx").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void a_visit_is_moved_and_the_plan_in_force_follows() throws Exception {
+        HttpResponse<String> answer = post("/plan/hold", "truck=T022&do=move&from=2026-W10&to=2026-W12&why=test");
+
+        assertThat(answer.statusCode()).isEqualTo(302);
+        String page = get("/trucks/T022").body();
+        assertThat(page).contains("pinned to 2026-W12").contains("2026-W12: ");
+        assertThat(get("/week").body()).contains("from W10 to W12");
+        assertThat(get("/alerts").body()).contains("T028");
+    }
+
+    private HttpResponse<String> get(String path) throws Exception {
+        return client.send(
+                HttpRequest.newBuilder(app.address().resolve(path)).build(),
+                HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+    }
+
+    private HttpResponse<String> post(String path, String form) throws Exception {
+        URI address = app.address().resolve(path);
+        return client.send(
+                HttpRequest.newBuilder(address)
+                        .header("Content-Type", "application/x-www-form-urlencoded")
+                        .header("Origin", "http://" + address.getAuthority())
+                        .POST(HttpRequest.BodyPublishers.ofString(form))
+                        .build(),
+                HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+    }
+}
