@@ -61,7 +61,8 @@ final class CalendarCommand {
         @Override
         void run(Application application, CalendarFeeds feeds, PrintWriter out, boolean json) {
             NewFeed made = feeds.make(depot, Instant.now());
-            Noted.change(application, "make a calendar", "calendar " + made.feed().id(), "", depot);
+            Noted.change(
+                    application, "make a calendar", "calendar " + made.feed().id(), "", depot);
             if (json) {
                 Json.print(out, Map.of("calendar", made.feed().id(), "depot", depot, "token", made.token()));
                 return;

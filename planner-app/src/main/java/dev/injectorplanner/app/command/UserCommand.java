@@ -26,8 +26,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "user",
         mixinStandardHelpOptions = true,
-        description = "People who sign in: add, change, list, disable, enable, password. Passwords are asked for, or read from"
-                + " standard input.")
+        description =
+                "People who sign in: add, change, list, disable, enable, password. Passwords are asked for, or read from"
+                        + " standard input.")
 final class UserCommand {
     @Spec
     private CommandSpec spec;
@@ -46,10 +47,12 @@ final class UserCommand {
                             description = "manager, buyer, mechanic, administrator.")
                     List<String> roles,
             @Option(names = "--depot", paramLabel = "D", description = "The one depot the person sees (default: all).")
-                    @Nullable String depot) {
+                    @Nullable
+                    String depot) {
         NewPerson person = new NewPerson(name, roles(roles), depot);
         String password = PasswordInput.ask(name);
-        return with(people -> people.add(person, password, true, Person.here()),
+        return with(
+                people -> people.add(person, password, true, Person.here()),
                 name + " is added. The password is to be changed at the first sign-in.");
     }
 
@@ -58,7 +61,8 @@ final class UserCommand {
             @Parameters(paramLabel = "NAME") String name,
             @Option(names = "--roles", required = true, split = ",", paramLabel = "ROLE") List<String> roles,
             @Option(names = "--depot", paramLabel = "D", description = "The one depot the person sees (default: all).")
-                    @Nullable String depot) {
+                    @Nullable
+                    String depot) {
         NewPerson person = new NewPerson(name, roles(roles), depot);
         return with(people -> people.change(person, Person.here()), name + " is changed.");
     }
@@ -66,7 +70,8 @@ final class UserCommand {
     @Command(name = "password", mixinStandardHelpOptions = true, description = "Gives a person a new password.")
     int password(@Parameters(paramLabel = "NAME") String name) {
         String password = PasswordInput.ask(name);
-        return with(people -> people.setPassword(name, password, true, Person.here()),
+        return with(
+                people -> people.setPassword(name, password, true, Person.here()),
                 "The password of " + name + " is set. It is to be changed at the next sign-in.");
     }
 

@@ -5,6 +5,7 @@ import dev.injectorplanner.app.jobs.quartz.QuartzJobs;
 import dev.injectorplanner.app.security.SecurityParts;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreException;
+import dev.injectorplanner.app.web.api.ApiParts;
 import dev.injectorplanner.app.web.frame.FrameParts;
 import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.web.people.PeopleParts;
@@ -79,7 +80,14 @@ import org.springframework.context.support.GenericApplicationContext;
     WebMvcAutoConfiguration.class,
     WebMvcHealthEndpointExtensionAutoConfiguration.class
 })
-@Import({SecurityParts.class, FrameParts.class, PeopleParts.class, JobsPage.class, TruckListPage.class, ErrorPage.class
+@Import({
+    SecurityParts.class,
+    ApiParts.class,
+    FrameParts.class,
+    PeopleParts.class,
+    JobsPage.class,
+    TruckListPage.class,
+    ErrorPage.class
 })
 public class WebApp {
     /** Objects that the application owns, made while Spring starts. */
