@@ -21,7 +21,7 @@ import org.springframework.security.web.access.intercept.AuthorizationFilter;
 
 /** Signing in to the pages, as beans. */
 @Configuration(proxyBeanMethods = false)
-@Import(SignInPage.class)
+@Import({SignInPage.class, ApiSecurity.class})
 public class SecurityParts {
     static final String COOKIE = "planner_session";
 

@@ -7,6 +7,7 @@ import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreException;
 import dev.injectorplanner.app.web.bay.BayPages;
 import dev.injectorplanner.app.web.calendar.CalendarPage;
+import dev.injectorplanner.app.web.api.ApiParts;
 import dev.injectorplanner.app.web.frame.FrameParts;
 import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.web.office.OfficePages;
@@ -89,11 +90,12 @@ import org.springframework.context.support.GenericApplicationContext;
     CalendarPage.class,
     JobsPage.class,
     TruckListPage.class,
-    ErrorPage.class,
     SecurityParts.class,
     PeopleParts.class,
     BayPages.class,
-    OfficePages.class
+    OfficePages.class,
+    ApiParts.class,
+    ErrorPage.class
 })
 public class WebApp {
     /** Objects that the application owns, made while Spring starts. */

@@ -62,8 +62,9 @@ public final class Navigation {
             new Place("/jobs", "Jobs", Set.of(Role.MANAGER, Role.ADMINISTRATOR)),
             new Place("/settings", "Settings", Set.of(Role.MANAGER, Role.ADMINISTRATOR)));
 
-    /** Within places. */
+    /** Within places, and what pages offer to take away. */
     public static final List<Inner> INNER = List.of(
+            new Inner("/sheets", OFFICE),
             new Inner("/settings/people", Set.of(Role.ADMINISTRATOR)),
             new Inner("/settings/tokens", Set.of(Role.ADMINISTRATOR)),
             new Inner("/settings/audit", Set.of(Role.ADMINISTRATOR)),

@@ -1,0 +1,82 @@
+package dev.injectorplanner.app.security;
+
+import dev.injectorplanner.app.people.ApiTokens;
+import dev.injectorplanner.app.people.Scope;
+import jakarta.servlet.DispatcherType;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpMethod;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
+import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
+import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.authentication.AnonymousAuthenticationFilter;
+
+/** The API: tokens only, no session, no cookie, hence no form of another site that could borrow one. */
+@Configuration(proxyBeanMethods = false)
+class ApiSecurity {
+    /** The description says nothing of the site, so everybody may read it. */
+    static final String DESCRIPTION = "/api/v1/openapi.json";
+
+    @Bean
+    @Order(1)
+    SecurityFilterChain api(HttpSecurity http, ApiTokens tokens) throws Exception {
+        return http.securityMatcher("/api/**")
+                .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+                .csrf(AbstractHttpConfigurer::disable)
+                .requestCache(AbstractHttpConfigurer::disable)
+                .logout(AbstractHttpConfigurer::disable)
+                .addFilterBefore(new BearerFilter(tokens), AnonymousAuthenticationFilter.class)
+                .authorizeHttpRequests(rules -> {
+                    rules.dispatcherTypeMatchers(DispatcherType.ERROR).permitAll();
+                    rules(rules);
+                })
+                .exceptionHandling(
+                        refusals -> refusals.authenticationEntryPoint((request, response, e) -> unknown(response))
+                                .accessDeniedHandler((request, response, e) -> forbidden(response)))
+                .headers(SecurityHeaders::set)
+                .build();
+    }
+
+    private static void rules(
+            AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry rules) {
+        rules.requestMatchers(HttpMethod.GET, DESCRIPTION)
+                .permitAll()
+                .requestMatchers(HttpMethod.GET, "/api/v1/readings")
+                .hasAuthority(Scope.READINGS_READ.text())
+                .requestMatchers(HttpMethod.POST, "/api/v1/readings")
+                .hasAuthority(Scope.READINGS_WRITE.text())
+                .requestMatchers(HttpMethod.GET, "/api/v1/faults")
+                .hasAuthority(Scope.FAULTS_READ.text())
+                .requestMatchers(HttpMethod.POST, "/api/v1/faults")
+                .hasAuthority(Scope.FAULTS_WRITE.text())
+                .requestMatchers(HttpMethod.GET, "/api/v1/plan")
+                .hasAuthority(Scope.PLAN_READ.text())
+                .anyRequest()
+                .denyAll();
+    }
+
+    private static void unknown(HttpServletResponse response) throws IOException {
+        response.setHeader("WWW-Authenticate", "Bearer");
+        Problems.write(
+                response,
+                Problems.of(
+                        401,
+                        "No open token",
+                        "The request has no token that is open. Mend: send Authorization: Bearer TOKEN; the administrator"
+                                + " makes tokens under Settings."));
+    }
+
+    private static void forbidden(HttpServletResponse response) throws IOException {
+        Problems.write(
+                response,
+                Problems.of(
+                        403,
+                        "The token is not for this",
+                        "The token's scopes do not reach this address and method. Mend: use a token that has the scope."));
+    }
+}

@@ -1,0 +1,50 @@
+package dev.injectorplanner.app.web.api;
+
+import dev.injectorplanner.app.api.ApiRefusal;
+import dev.injectorplanner.app.security.Problems;
+import java.util.Map;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.MissingServletRequestParameterException;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.bind.annotation.RestControllerAdvice;
+
+/** What the API answers when something is wrong; never what the program threw. */
+@RestControllerAdvice(assignableTypes = ApiPage.class)
+class ApiErrors {
+    private static final Logger LOG = LoggerFactory.getLogger(ApiErrors.class);
+
+    @ExceptionHandler(ApiRefusal.class)
+    ResponseEntity<Map<String, Object>> refused(ApiRefusal refusal) {
+        Map<String, Object> problem = Problems.of(refusal.status(), refusal.title(), refusal.detail());
+        if (!refusal.problems().isEmpty()) {
+            problem.put("problems", refusal.problems());
+        }
+        return answer(refusal.status(), problem);
+    }
+
+    @ExceptionHandler(MissingServletRequestParameterException.class)
+    ResponseEntity<Map<String, Object>> missing(MissingServletRequestParameterException e) {
+        String detail = "Parameter " + e.getParameterName() + " is missing. Mend: add it to the address.";
+        return answer(400, Problems.of(400, "The request cannot be read", detail));
+    }
+
+    @ExceptionHandler(RuntimeException.class)
+    ResponseEntity<Map<String, Object>> broken(RuntimeException e) {
+        Map<String, Object> problem = Problems.of(
+                500,
+                "That did not work",
+                "The program's log says what went wrong, under this reference. Mend: send the same again with the same"
+                        + " Idempotency-Key; if it stays so, tell the administrator.");
+        LOG.error("API problem {}", problem.get("reference"), e);
+        return answer(500, problem);
+    }
+
+    private static ResponseEntity<Map<String, Object>> answer(int status, Map<String, Object> problem) {
+        return ResponseEntity.status(status)
+                .contentType(MediaType.parseMediaType(Problems.TYPE))
+                .body(problem);
+    }
+}

@@ -1,0 +1,5 @@
+/** The API's addresses. */
+@NullMarked
+package dev.injectorplanner.app.web.api;
+
+import org.jspecify.annotations.NullMarked;
