@@ -68,9 +68,14 @@ public final class Visitor {
 
     /** Adds the four people. */
     public static void addAll(Store store) {
+        addAll(store, Database.NORTH);
+    }
+
+    /** The same, the mechanic at another depot. */
+    public static void addAll(Store store, String home) {
         People people = new People(store.dataSource(), new HashedOnce());
         for (Role role : Role.values()) {
-            String depot = role == Role.MECHANIC ? Database.NORTH : null;
+            String depot = role == Role.MECHANIC ? home : null;
             people.add(new NewPerson(name(role), Set.of(role), depot), PASSWORD, false, "test kit");
         }
     }
@@ -81,6 +86,11 @@ public final class Visitor {
 
     public HttpResponse<String> get(String path) throws IOException, InterruptedException {
         return send(HttpRequest.newBuilder(address.resolve(path)).header("Accept", "text/html, */*;q=0.1"));
+    }
+
+    /** A file, as it comes. */
+    public HttpResponse<byte[]> file(String path) throws IOException, InterruptedException {
+        return client.send(HttpRequest.newBuilder(address.resolve(path)).build(), BodyHandlers.ofByteArray());
     }
 
     /** Sends a form with the hidden token of a page that has one. */

@@ -6,19 +6,16 @@ import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.CloseOuts;
 import dev.injectorplanner.app.closeout.Shelf;
 import dev.injectorplanner.app.closeout.ShelfInjector;
+import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.store.OneOfEach;
 import dev.injectorplanner.app.testkit.PlanByHand;
 import dev.injectorplanner.app.testkit.PlannerRuns;
+import dev.injectorplanner.app.testkit.Visitor;
 import dev.injectorplanner.app.web.RunningApp;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.visit.Visit;
 import java.net.URI;
-import java.net.URLEncoder;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
-import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.LinkedHashMap;
@@ -26,7 +23,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
@@ -37,10 +33,11 @@ import org.junit.jupiter.api.TestMethodOrder;
 @PlannerRuns
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class BayPagesTest {
-    private final HttpClient client = HttpClient.newHttpClient();
+    private static Visitor manager;
 
     @BeforeAll
-    static void plan(RunningApp app) {
+    static void plan(RunningApp app) throws Exception {
+        manager = Visitor.as(Role.MANAGER, app.address());
         List<Visit> visits = List.of(visit("T-1", List.of(1, 2)), visit("T-2", List.of(3)));
         app.application()
                 .plans()
@@ -68,20 +65,11 @@ class BayPagesTest {
     }
 
     private HttpResponse<String> get(URI address, String path) throws Exception {
-        return client.send(HttpRequest.newBuilder(address.resolve(path)).build(), BodyHandlers.ofString());
+        return manager.get(path);
     }
 
     private HttpResponse<String> post(URI address, String path, Map<String, String> form) throws Exception {
-        String body = form.entrySet().stream()
-                .map(each -> URLEncoder.encode(each.getKey(), StandardCharsets.UTF_8) + "="
-                        + URLEncoder.encode(each.getValue(), StandardCharsets.UTF_8))
-                .collect(Collectors.joining("&"));
-        return client.send(
-                HttpRequest.newBuilder(address.resolve(path))
-                        .header("Content-Type", "application/x-www-form-urlencoded")
-                        .POST(BodyPublishers.ofString(body))
-                        .build(),
-                BodyHandlers.ofString());
+        return manager.postBare(path, "_csrf=" + manager.csrf("/store") + "&" + Visitor.form(form));
     }
 
     private static String location(HttpResponse<String> answer) {
@@ -156,8 +144,7 @@ class BayPagesTest {
                 .endsWith("/store?depot=North");
         Map<Integer, ShelfInjector> kit = new Shelf(app.application().store()).kitOf("T-1");
         assertThat(kit.keySet()).containsExactly(1, 2);
-        HttpResponse<byte[]> labels = client.send(
-                HttpRequest.newBuilder(address.resolve("/bay/T-1/labels.pdf")).build(), BodyHandlers.ofByteArray());
+        HttpResponse<byte[]> labels = manager.file("/bay/T-1/labels.pdf");
         assertThat(labels.headers().firstValue("Content-Type")).hasValue("application/pdf");
         assertThat(LabelReading.of(labels.body())).containsExactlyInAnyOrder("T-1;1;R1;AAAA", "T-1;2;R2;BBBB");
         assertThat(get(address, "/bay/T-2/labels.pdf").statusCode()).isEqualTo(404);
@@ -189,8 +176,7 @@ class BayPagesTest {
         assertThat(sheet.split("<script", -1)).hasSize(2);
         assertThat(sheet).contains("src=\"/bay.js\"", "autocapitalize=\"characters\"", "inputmode=\"decimal\"");
         assertThat(get(address, "/bay.js").statusCode()).isEqualTo(200);
-        HttpResponse<byte[]> paper = client.send(
-                HttpRequest.newBuilder(address.resolve("/bay/T-1/sheet.pdf")).build(), BodyHandlers.ofByteArray());
+        HttpResponse<byte[]> paper = manager.file("/bay/T-1/sheet.pdf");
         assertThat(new String(paper.body(), 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
         assertThat(get(address, "/bay/Nowhere").statusCode()).isEqualTo(404);
         assertThat(get(address, "/bay?depot=Nowhere").statusCode()).isEqualTo(404);
@@ -246,7 +232,7 @@ class BayPagesTest {
             assertThat(row.odometerKm()).isEqualTo(124_000);
             assertThat(row.cylinders().get(0).serial()).isEqualTo("R1");
             assertThat(row.cylinders().get(1).reason()).isEqualTo("bolt seized");
-            assertThat(row.madeBy()).isEqualTo("this machine");
+            assertThat(row.madeBy()).isEqualTo("manager");
         });
         assertThat(get(address, "/bay/T-1?saved=before").body())
                 .contains("The second sending changed nothing.")

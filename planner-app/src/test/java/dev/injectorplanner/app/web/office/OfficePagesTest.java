@@ -7,22 +7,22 @@ import dev.injectorplanner.app.demo.SampleFiles;
 import dev.injectorplanner.app.intake.LoadListener;
 import dev.injectorplanner.app.intake.LoadSettings;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
+import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.store.StoreSettings;
+import dev.injectorplanner.app.testkit.Visitor;
+import dev.injectorplanner.app.web.Listening;
 import dev.injectorplanner.app.web.RunningApp;
 import dev.injectorplanner.app.web.WebApp;
+import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.wiring.JobsSettings;
 import dev.injectorplanner.app.wiring.Settings;
 import dev.injectorplanner.core.generate.DemoFleet;
 import dev.injectorplanner.core.plan.Policy;
-import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Matcher;
@@ -44,11 +44,11 @@ class OfficePagesTest {
     @TempDir
     private static Path folder;
 
-    private final HttpClient client = HttpClient.newHttpClient();
     private RunningApp app;
+    private Visitor manager;
 
     @BeforeAll
-    void start() throws IOException {
+    void start() throws Exception {
         Application application = Application.open(StoreSettings.embedded(folder.resolve("data")));
         List<Path> files = SampleFiles.copyTo(Files.createDirectories(folder.resolve("files")));
         Path away = files.stream()
@@ -58,8 +58,13 @@ class OfficePagesTest {
         Files.writeString(away, Files.readString(away).replace("on hire abroad", PLANTED));
         application.intake().load(files, LoadSettings.of(Mode.GOOD_ROWS), LoadListener.SILENT);
         application.planning().planAndKeep("demo", Instant.now(), DemoFleet.TODAY, Policy.standard(), null);
+        Visitor.addAll(application.store(), "Norrvik");
         app = WebApp.start(
-                CompletableFuture.completedFuture(application), JobsSettings.of(Settings.none()), "127.0.0.1", 0);
+                CompletableFuture.completedFuture(application),
+                JobsSettings.of(Settings.none()),
+                Listening.here(0),
+                new SiteClock(InstantSource.system()));
+        manager = Visitor.as(Role.MANAGER, app.address());
     }
 
     @AfterAll
@@ -142,19 +147,10 @@ class OfficePagesTest {
     }
 
     private HttpResponse<String> get(String path) throws Exception {
-        return client.send(
-                HttpRequest.newBuilder(app.address().resolve(path)).build(),
-                HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+        return manager.get(path);
     }
 
     private HttpResponse<String> post(String path, String form) throws Exception {
-        URI address = app.address().resolve(path);
-        return client.send(
-                HttpRequest.newBuilder(address)
-                        .header("Content-Type", "application/x-www-form-urlencoded")
-                        .header("Origin", "http://" + address.getAuthority())
-                        .POST(HttpRequest.BodyPublishers.ofString(form))
-                        .build(),
-                HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+        return manager.postBare(path, "_csrf=" + manager.csrf("/plan") + "&" + form);
     }
 }
