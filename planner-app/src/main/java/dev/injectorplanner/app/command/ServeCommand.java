@@ -8,6 +8,7 @@ import dev.injectorplanner.app.web.Listening;
 import dev.injectorplanner.app.web.RunningApp;
 import dev.injectorplanner.app.web.WebApp;
 import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.core.check.InvalidValueException;
 import java.io.PrintWriter;
 import java.lang.management.ManagementFactory;
 import java.time.InstantSource;
@@ -18,6 +19,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Pages and timed jobs, until it is told to stop. */
@@ -63,7 +65,7 @@ final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        Listening listening = Listening.on(address, port, behindTls);
+        Listening listening = listening();
         var jobs = settings.jobs();
         StoreSettings place = demo ? DemoServing.place(store, listening) : store.settings();
         LoggerFactory.getLogger(ServeCommand.class).debug("Opening {}", place); // before a second thread logs
@@ -87,6 +89,14 @@ final class ServeCommand implements Callable<Integer> {
             running.await();
         }
         return 0;
+    }
+
+    private Listening listening() {
+        try {
+            return Listening.on(address, port, behindTls);
+        } catch (InvalidValueException e) {
+            throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+        }
     }
 
     private static void firstSignIn(People people, PrintWriter out) {

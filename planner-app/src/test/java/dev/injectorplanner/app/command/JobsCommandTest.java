@@ -112,16 +112,16 @@ class JobsCommandTest {
     }
 
     @Test
-    void serve_listens_to_this_machine_alone() {
-        for (String address : new String[] {"0.0.0.0", "192.0.2.7"}) {
-            assertThat(run("serve", "--address", address)).satisfies(ran -> {
-                assertThat(ran.exit()).isEqualTo(2);
-                assertThat(ran.err())
-                        .contains("--address " + address + ": there is no sign-in yet")
-                        .contains("Mend: ");
-            });
-        }
-        assertThat(run("serve", "--port", "70000").err()).contains("--port 70000: is no port. Mend: ");
+    void serve_says_what_is_no_address_or_port_and_shows_the_demo_on_this_machine_alone() {
+        assertThat(run("serve", "--port", "70000"))
+                .satisfies(ran -> assertThat(ran.exit()).isEqualTo(2))
+                .satisfies(ran -> assertThat(ran.err()).contains("70000").contains("is no port. Mend: "));
+        assertThat(run("serve", "--demo", "--address", "0.0.0.0").err())
+                .contains("is for this machine alone. Mend: leave out --address and --behind-tls.");
+        assertThat(run("serve", "--demo"))
+                .satisfies(ran -> assertThat(ran.exit()).isEqualTo(1))
+                .satisfies(ran -> assertThat(ran.err())
+                        .contains("is not the demo's data. Mend: make the demo first with the command demo"));
     }
 
     @Test
