@@ -33,11 +33,9 @@ final class UserCommand {
     @Spec
     private CommandSpec spec;
 
-    @Mixin
-    private StoreOptions store;
-
     @Command(name = "add", mixinStandardHelpOptions = true, description = "Adds a person; asks for a first password.")
     int add(
+            @Mixin StoreOptions store,
             @Parameters(paramLabel = "NAME") String name,
             @Option(
                             names = "--roles",
@@ -52,41 +50,46 @@ final class UserCommand {
         NewPerson person = new NewPerson(name, roles(roles), depot);
         String password = PasswordInput.ask(name);
         return with(
+                store,
                 people -> people.add(person, password, true, Person.here()),
                 name + " is added. The password is to be changed at the first sign-in.");
     }
 
     @Command(name = "change", mixinStandardHelpOptions = true, description = "Changes roles and depot of a person.")
     int change(
+            @Mixin StoreOptions store,
             @Parameters(paramLabel = "NAME") String name,
             @Option(names = "--roles", required = true, split = ",", paramLabel = "ROLE") List<String> roles,
             @Option(names = "--depot", paramLabel = "D", description = "The one depot the person sees (default: all).")
                     @Nullable
                     String depot) {
         NewPerson person = new NewPerson(name, roles(roles), depot);
-        return with(people -> people.change(person, Person.here()), name + " is changed.");
+        return with(store, people -> people.change(person, Person.here()), name + " is changed.");
     }
 
     @Command(name = "password", mixinStandardHelpOptions = true, description = "Gives a person a new password.")
-    int password(@Parameters(paramLabel = "NAME") String name) {
+    int password(@Mixin StoreOptions store, @Parameters(paramLabel = "NAME") String name) {
         String password = PasswordInput.ask(name);
         return with(
+                store,
                 people -> people.setPassword(name, password, true, Person.here()),
                 "The password of " + name + " is set. It is to be changed at the next sign-in.");
     }
 
     @Command(name = "disable", mixinStandardHelpOptions = true, description = "Keeps a person out, from now on.")
-    int disable(@Parameters(paramLabel = "NAME") String name) {
-        return with(people -> people.setDisabled(name, true, Person.here()), name + " is kept out.");
+    int disable(@Mixin StoreOptions store, @Parameters(paramLabel = "NAME") String name) {
+        return with(store, people -> people.setDisabled(name, true, Person.here()), name + " is kept out.");
     }
 
     @Command(name = "enable", mixinStandardHelpOptions = true, description = "Lets a person in again.")
-    int enable(@Parameters(paramLabel = "NAME") String name) {
-        return with(people -> people.setDisabled(name, false, Person.here()), name + " may sign in again.");
+    int enable(@Mixin StoreOptions store, @Parameters(paramLabel = "NAME") String name) {
+        return with(store, people -> people.setDisabled(name, false, Person.here()), name + " may sign in again.");
     }
 
     @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists the people.")
-    int list(@Option(names = "--json", description = "Prints one JSON object.") boolean json) {
+    int list(
+            @Mixin StoreOptions store,
+            @Option(names = "--json", description = "Prints one JSON object.") boolean json) {
         List<Account> all;
         try (Application application = Application.open(store.settings())) {
             all = people(application).list();
@@ -141,7 +144,7 @@ final class UserCommand {
         return new People(application.store().dataSource(), new Pbkdf2Hashing());
     }
 
-    private int with(Consumer<People> change, String done) {
+    private int with(StoreOptions store, Consumer<People> change, String done) {
         try (Application application = Application.open(store.settings())) {
             change.accept(people(application));
         }
