@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.plans;
 
 import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.plan.Plan;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -45,8 +46,14 @@ public final class KeptPlans {
                     .getResultList()
                     .stream()
                     .findFirst();
-            return there.orElseGet(() -> insert(session, PlanRunRow.of(runKey, depot, at, plan), plan));
+            return there.orElseGet(
+                    () -> insert(session, PlanRunRow.of(nextId(session), runKey, depot, at, plan), plan));
         });
+    }
+
+    /** Drawn one by one: a node with a stock of numbers would keep a later plan under a lower one. */
+    private static long nextId(StatelessSession session) {
+        return session.doReturningWork(connection -> StoreSql.nextIds(connection, "plan_run_seq"));
     }
 
     private static long insert(StatelessSession session, PlanRunRow run, Plan plan) {
