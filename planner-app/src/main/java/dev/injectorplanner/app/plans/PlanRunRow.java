@@ -69,10 +69,6 @@ class PlanRunRow {
         return id;
     }
 
-    LocalDate madeFor() {
-        return madeFor;
-    }
-
     /** The plan it keeps; throws where its document was let go. */
     KeptPlan kept() {
         byte[] kept = document;

@@ -216,9 +216,23 @@ abstract class PlansContract {
     void set_up_is_shared_as_the_plans_of_earlier_days_paid_it() {
         application.plans().keep("the day before", DEPOT, NIGHT, earlier());
         application.plans().keep("the same day", DEPOT, NIGHT.plusSeconds(1), plan);
-        assertThat(application.plans().listEarlier(DEPOT, DemoFleet.TODAY)).containsExactly(earlier());
+        assertThat(application.plans().listEarlier(DEPOT, DemoFleet.TODAY, 4)).containsExactly(earlier());
         assertThat(planned(DEPOT).cost()).isNotEqualTo(plan.cost());
         assertThat(planned(DEPOT)).isEqualTo(planned(DEPOT));
+    }
+
+    /** A sweep every quarter of an hour keeps many plans a day. */
+    @Test
+    void many_plans_of_one_day_leave_the_days_before_whole() {
+        application.plans().keep("the day before", DEPOT, NIGHT, earlier());
+        for (int sweep = 1; sweep <= 9; sweep++) {
+            application.plans().keep("sweep " + sweep, DEPOT, NIGHT.plusSeconds(900L * sweep), plan);
+        }
+        assertThat(application.plans().listEarlier(DEPOT, DemoFleet.TODAY, 4)).containsExactly(earlier());
+        assertThat(application.plans().listEarlier(DEPOT, DemoFleet.TODAY.plusDays(1), 4))
+                .containsExactly(plan, earlier());
+        assertThat(application.plans().listEarlier(DEPOT, DemoFleet.TODAY.plusDays(1), 1))
+                .containsExactly(plan);
     }
 
     /** Between a work list and its announcement another plan may come into force. */
