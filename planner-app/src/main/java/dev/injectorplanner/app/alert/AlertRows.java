@@ -99,10 +99,10 @@ final class AlertRows {
     /**
      * Stores alerts anew, each only where it still stands as it was read: what a person did meanwhile is kept.
      *
-     * @param before the states in which they were read
+     * @param before the same alerts as they were read
      * @return which of them were stored
      */
-    static boolean[] update(Connection connection, List<Alert> alerts, List<AlertState> before) throws SQLException {
+    static boolean[] update(Connection connection, List<Alert> alerts, List<Alert> before) throws SQLException {
         boolean[] stored = new boolean[alerts.size()];
         if (alerts.isEmpty()) {
             return stored;
@@ -110,9 +110,13 @@ final class AlertRows {
         try (PreparedStatement statement = connection.prepareStatement(
                 "update alert set depot = ?, state = ?, action = ?, evidence = ?, limit_words = ?, limit_source = ?,"
                         + " due_on = ?, visit_week = ?, seen_at = ?, muted_until = ?, muted_why = ?, cleared_at = ?,"
-                        + " cleared_why = ?, told = ?, open_key = ? where id = ? and state = ?")) {
+                        + " cleared_why = ?, told = ?, open_key = ? where id = ? and state = ?"
+                        + " and told is not distinct from cast(? as varchar(10))"
+                        + " and seen_at is not distinct from cast(? as timestamp(6) with time zone)"
+                        + " and muted_until is not distinct from cast(? as date)")) {
             for (int i = 0; i < alerts.size(); i++) {
                 Alert alert = alerts.get(i);
+                Alert was = before.get(i);
                 StoreSql.fill(
                         statement,
                         alert.depot(),
@@ -131,7 +135,10 @@ final class AlertRows {
                         name(alert.told()),
                         openKey(alert),
                         alert.id(),
-                        before.get(i).name());
+                        was.state().name(),
+                        name(was.told()),
+                        was.seenAt(),
+                        was.mutedUntil());
                 statement.addBatch();
             }
             int[] counts = statement.executeBatch();

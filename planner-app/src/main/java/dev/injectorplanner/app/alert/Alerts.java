@@ -199,7 +199,7 @@ public final class Alerts {
 
     private static void store(Connection connection, Alert before, Alert after, String who, Instant at, String why)
             throws SQLException {
-        if (!AlertRows.update(connection, List.of(after), List.of(before.state()))[0]) {
+        if (!AlertRows.update(connection, List.of(after), List.of(before))[0]) {
             throw new InvalidValueException("alert", before.id(), "was changed this very moment", "try again");
         }
         AlertRows.insertEvents(

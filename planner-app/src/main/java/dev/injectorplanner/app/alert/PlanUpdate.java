@@ -88,14 +88,12 @@ final class PlanUpdate {
     }
 
     private void store(Connection connection, List<Alert> before, List<Step> steps) throws SQLException {
-        boolean[] stored = AlertRows.update(
-                connection,
-                steps.stream().map(Step::alert).toList(),
-                before.stream().map(Alert::state).toList());
+        boolean[] stored =
+                AlertRows.update(connection, steps.stream().map(Step::alert).toList(), before);
         List<Event> events = new ArrayList<>();
         for (int i = 0; i < stored.length; i++) {
             if (!stored[i]) {
-                continue; // somebody muted it this very moment: the next plan looks again
+                continue; // it was seen, muted or told this very moment: the next plan looks again
             }
             Step step = steps.get(i);
             counts = counts.plus(AlertCounts.of(before.get(i), step));

@@ -46,8 +46,7 @@ final class Learning {
 
     /** Families that no earlier plan has touched keep the first run's share. */
     private Policy withPaidSetUp(Policy policy, FleetSnapshot fleet, LocalDate today, @Nullable String depot) {
-        List<Visit> visits = plans.listEarlier(depot, today).stream()
-                .limit(DAYS)
+        List<Visit> visits = plans.listEarlier(depot, today, DAYS).stream()
                 .map(Plan::visits)
                 .flatMap(List::stream)
                 .toList();

@@ -1,13 +1,14 @@
 package dev.injectorplanner.app.plans;
 
 import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.plan.Plan;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.hibernate.StatelessSession;
 import org.jspecify.annotations.Nullable;
 
@@ -16,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * their visits; their documents go after a while.
  */
 public final class KeptPlans {
-    /** Whole plans kept of a depot: a week of nights. */
+    /** Whole plans kept of a depot: so many newest ones, and the last of so many days. */
     private static final int DOCUMENTS = 7;
 
     private final Store store;
@@ -45,8 +46,14 @@ public final class KeptPlans {
                     .getResultList()
                     .stream()
                     .findFirst();
-            return there.orElseGet(() -> insert(session, PlanRunRow.of(runKey, depot, at, plan), plan));
+            return there.orElseGet(
+                    () -> insert(session, PlanRunRow.of(nextId(session), runKey, depot, at, plan), plan));
         });
+    }
+
+    /** Drawn one by one: a node with a stock of numbers would keep a later plan under a lower one. */
+    private static long nextId(StatelessSession session) {
+        return session.doReturningWork(connection -> StoreSql.nextIds(connection, "plan_run_seq"));
     }
 
     private static long insert(StatelessSession session, PlanRunRow run, Plan plan) {
@@ -69,11 +76,21 @@ public final class KeptPlans {
                 .setParameter("run", run.id())
                 .setMaxResults(DOCUMENTS)
                 .getResultList();
+        List<Long> lastOfDays = session.createSelectionQuery(
+                        "select max(r.id) from PlanRunRow r where r.document is not null and r.depotKey ="
+                                + " (select s.depotKey from PlanRunRow s where s.id = :run)"
+                                + " group by r.madeFor order by r.madeFor desc",
+                        Long.class)
+                .setParameter("run", run.id())
+                .setMaxResults(DOCUMENTS)
+                .getResultList();
+        Set<Long> kept = new TreeSet<>(newest);
+        kept.addAll(lastOfDays);
         session.createMutationQuery("update PlanRunRow r set r.document = null where r.document is not null"
                         + " and r.depotKey = (select s.depotKey from PlanRunRow s where s.id = :run)"
-                        + " and r.id not in (:newest)")
+                        + " and r.id not in (:kept)")
                 .setParameter("run", run.id())
-                .setParameterList("newest", newest)
+                .setParameterList("kept", kept)
                 .executeUpdate();
     }
 
@@ -85,25 +102,25 @@ public final class KeptPlans {
     }
 
     /**
-     * Plans made for days before one, the latest first, one a day; no more than are kept whole.
+     * Plans made for days before one, the latest first, the last of each day.
      *
      * @param depot plans of that depot or of all, or null for those of all alone
+     * @param most the most days asked for; a week of them is kept whole
      */
-    public List<Plan> listEarlier(@Nullable String depot, LocalDate day) {
+    public List<Plan> listEarlier(@Nullable String depot, LocalDate day, int most) {
         List<String> keys = depot == null ? List.of(PlanRunRow.ALL_DEPOTS) : List.of(depot, PlanRunRow.ALL_DEPOTS);
         return store.inTransaction(session -> {
-            Map<LocalDate, Plan> byDay = new LinkedHashMap<>();
-            session.createSelectionQuery(
-                            "from PlanRunRow r where r.depotKey in (:keys) and r.madeFor < :day and r.document is not null"
-                                    + " order by r.madeFor desc, r.id desc",
-                            PlanRunRow.class)
+            List<Long> lastOfDays = session.createSelectionQuery(
+                            "select max(r.id) from PlanRunRow r where r.depotKey in (:keys) and r.madeFor < :day"
+                                    + " and r.document is not null group by r.madeFor order by r.madeFor desc",
+                            Long.class)
                     .setParameterList("keys", keys)
                     .setParameter("day", day)
-                    .setMaxResults(DOCUMENTS)
-                    .getResultList()
-                    .forEach(row -> byDay.computeIfAbsent(
-                            row.madeFor(), made -> row.kept().plan()));
-            return List.copyOf(byDay.values());
+                    .setMaxResults(most)
+                    .getResultList();
+            return lastOfDays.stream()
+                    .map(id -> session.get(PlanRunRow.class, id).kept().plan())
+                    .toList();
         });
     }
 

@@ -3,10 +3,7 @@ package dev.injectorplanner.app.plans;
 import dev.injectorplanner.core.plan.Plan;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
-import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -17,9 +14,8 @@ import org.jspecify.annotations.Nullable;
 class PlanRunRow {
     static final String ALL_DEPOTS = "*";
 
+    /** Rises from plan to plan, whichever node keeps it. */
     @Id
-    @GeneratedValue(strategy = GenerationType.SEQUENCE, generator = "plan_run_seq")
-    @SequenceGenerator(name = "plan_run_seq", sequenceName = "plan_run_seq", allocationSize = 50)
     private long id;
 
     @Column(nullable = false, length = 200)
@@ -53,8 +49,9 @@ class PlanRunRow {
 
     protected PlanRunRow() {}
 
-    static PlanRunRow of(String runKey, @Nullable String depot, Instant at, Plan plan) {
+    static PlanRunRow of(long id, String runKey, @Nullable String depot, Instant at, Plan plan) {
         PlanRunRow row = new PlanRunRow();
+        row.id = id;
         row.runKey = runKey;
         row.depot = depot;
         row.depotKey = depot == null ? ALL_DEPOTS : depot;
@@ -70,10 +67,6 @@ class PlanRunRow {
 
     long id() {
         return id;
-    }
-
-    LocalDate madeFor() {
-        return madeFor;
     }
 
     /** The plan it keeps; throws where its document was let go. */

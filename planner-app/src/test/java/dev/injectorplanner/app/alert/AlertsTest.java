@@ -263,6 +263,36 @@ class AlertsTest {
         assertThat(open()).hasSize(100);
     }
 
+    /** As two nodes do: one holds it against a plan while the other tells it, or a person says something of it. */
+    @ParameterizedTest
+    @EnumSource(Database.class)
+    void what_was_told_seen_or_muted_meanwhile_is_not_overwritten(Database database) {
+        open(database);
+        plan(DAY, List.of(FOUR_FAULTS), visit("T-1", NEXT_WEEK, FOUR_FAULTS));
+        StoreSql sql = new StoreSql(store.dataSource());
+        Alert read = only();
+        sql.inTransaction(connection -> {
+            Alerts.markTold(connection, List.of(read));
+            return true;
+        });
+        assertThat(overwrites(sql, read)).as("told").isFalse();
+        Alert told = only();
+        alerts.seen(told.id(), "manager", at(DAY));
+        assertThat(overwrites(sql, told)).as("seen").isFalse();
+        alerts.mute(told.id(), DAY.plusDays(3), "known", "manager", at(DAY), DAY);
+        Alert muted = only();
+        alerts.mute(told.id(), DAY.plusDays(9), "for longer", "manager", at(DAY), DAY);
+        assertThat(overwrites(sql, muted)).as("muted").isFalse();
+        assertThat(only().mutedUntil()).isEqualTo(DAY.plusDays(9));
+        assertThat(only().seenAt()).isEqualTo(at(DAY));
+        assertThat(only().told()).isEqualTo(AlertState.PLANNED);
+        assertThat(overwrites(sql, only())).as("as it stands").isTrue();
+    }
+
+    private static boolean overwrites(StoreSql sql, Alert read) {
+        return sql.inTransaction(connection -> AlertRows.update(connection, List.of(read), List.of(read))[0]);
+    }
+
     private void open(Database database) {
         store = database.empty();
         alerts = new Alerts(store.dataSource());

@@ -33,12 +33,12 @@ import org.junit.jupiter.api.io.TempDir;
 /** Kept plans, holds and announced visits on the demo's fleet, whatever database is below. */
 @TestInstance(Lifecycle.PER_CLASS)
 abstract class PlansContract {
-    private static final Instant NIGHT = Instant.parse("2026-03-02T01:00:00Z");
+    static final Instant NIGHT = Instant.parse("2026-03-02T01:00:00Z");
     private static final Policy POLICY = Policy.standard().withWeeks(8);
-    private static final String DEPOT = "Norrvik";
+    static final String DEPOT = "Norrvik";
 
-    private Application application;
-    private Plan plan;
+    Application application;
+    Plan plan;
 
     abstract StoreSettings store(Path data) throws Exception;
 
@@ -216,9 +216,38 @@ abstract class PlansContract {
     void set_up_is_shared_as_the_plans_of_earlier_days_paid_it() {
         application.plans().keep("the day before", DEPOT, NIGHT, earlier());
         application.plans().keep("the same day", DEPOT, NIGHT.plusSeconds(1), plan);
-        assertThat(application.plans().listEarlier(DEPOT, DemoFleet.TODAY)).containsExactly(earlier());
+        assertThat(application.plans().listEarlier(DEPOT, DemoFleet.TODAY, 4)).containsExactly(earlier());
         assertThat(planned(DEPOT).cost()).isNotEqualTo(plan.cost());
         assertThat(planned(DEPOT)).isEqualTo(planned(DEPOT));
+    }
+
+    /** A sweep every quarter of an hour keeps many plans a day. */
+    @Test
+    void many_plans_of_one_day_leave_the_days_before_whole() {
+        application.plans().keep("the day before", DEPOT, NIGHT, earlier());
+        for (int sweep = 1; sweep <= 9; sweep++) {
+            application.plans().keep("sweep " + sweep, DEPOT, NIGHT.plusSeconds(900L * sweep), plan);
+        }
+        assertThat(application.plans().listEarlier(DEPOT, DemoFleet.TODAY, 4)).containsExactly(earlier());
+        assertThat(application.plans().listEarlier(DEPOT, DemoFleet.TODAY.plusDays(1), 4))
+                .containsExactly(plan, earlier());
+        assertThat(application.plans().listEarlier(DEPOT, DemoFleet.TODAY.plusDays(1), 1))
+                .containsExactly(plan);
+    }
+
+    /** Between a work list and its announcement another plan may come into force. */
+    @Test
+    void visits_are_announced_as_the_plan_at_hand_has_them() {
+        Visit visit = plan.visits().get(0);
+        application.holds().hold(hold(visit.truck(), Hold.Kind.REFUSE, null));
+        application.plans().keep("another", DEPOT, NIGHT, planned(DEPOT));
+        assertThat(application
+                        .announcing()
+                        .announce(plan, DEPOT, visit.week(), NIGHT, "work list")
+                        .trucks())
+                .contains(visit.truck());
+        assertThat(application.holds().holds(DEPOT, plan.firstWeek()).announced())
+                .containsEntry(visit.truck(), visit.week());
     }
 
     private Plan earlier() {

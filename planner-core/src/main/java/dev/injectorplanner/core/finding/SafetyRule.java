@@ -6,12 +6,13 @@ import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.usage.InjectorAge;
 import java.time.LocalDate;
 import java.util.LinkedHashSet;
+import java.util.LinkedList;
 import java.util.List;
 import java.util.Set;
 
 /**
  * A fuel leak or a fault of the fuel pressure that is active: seen within the window, and no injector of the truck fitted on
- * a later day. Fitting ends with a leak check and cleared faults, so that it counts as the cure; a sighting on the day of
+ * a later day. Earlier sightings belong to it as long as no gap between two is as long as the window. Fitting ends with a leak check and cleared faults, so that it counts as the cure; a sighting on the day of
  * fitting itself counts as after it, which is the cautious side. Due so many days after the first sighting since then.
  */
 final class SafetyRule {
@@ -22,12 +23,7 @@ final class SafetyRule {
         for (InjectorAge age : ages) {
             cured = age.fittedOn().isAfter(cured) ? age.fittedOn() : cured;
         }
-        LocalDate since = cured;
-        List<Dated<Fault>> active = truck.faults.stream()
-                .filter(fault -> SafetyCodes.find(fault.row().code()).isPresent())
-                .filter(fault -> truck.within(fault.day(), limit.windowDays()))
-                .filter(fault -> !fault.day().isBefore(since))
-                .toList();
+        List<Dated<Fault>> active = active(truck, cured, limit.windowDays());
         if (!active.isEmpty()) {
             truck.due(
                     null,
@@ -40,6 +36,25 @@ final class SafetyRule {
                     limit.source(),
                     active.get(0).day().plusDays(limit.days()));
         }
+    }
+
+    /** Oldest first; the day on which it is due stays where it is while it is seen again and again. */
+    private static List<Dated<Fault>> active(TruckCase truck, LocalDate since, int windowDays) {
+        LinkedList<Dated<Fault>> active = new LinkedList<>();
+        LocalDate next = truck.today;
+        for (int i = truck.faults.size() - 1; i >= 0; i--) {
+            Dated<Fault> fault = truck.faults.get(i);
+            LocalDate day = fault.day();
+            if (day.isAfter(truck.today) || SafetyCodes.find(fault.row().code()).isEmpty()) {
+                continue;
+            }
+            if (day.isBefore(since) || !day.isAfter(next.minusDays(windowDays))) {
+                break;
+            }
+            active.addFirst(fault);
+            next = day;
+        }
+        return active;
     }
 
     private static String evidence(List<Dated<Fault>> active) {

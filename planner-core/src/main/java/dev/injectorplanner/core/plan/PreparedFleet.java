@@ -85,8 +85,8 @@ public final class PreparedFleet {
     }
 
     /**
-     * Twice: once for the bound and the least cost, once with visits favoured that stay. The second is taken where it costs
-     * no more than all it lets stay is worth, which is always so unless the first search ended early.
+     * Twice: once for the bound and the least cost, once with visits favoured that stay. The second is taken where what it
+     * lets stay is worth its cost, which is always so unless its search ended early.
      */
     private static Schedule near(VisitScheduler scheduler, ScheduleRequest request, Schedule near) {
         Schedule proven = scheduler.schedule(request, near);
@@ -94,11 +94,7 @@ public final class PreparedFleet {
         Schedule staying = stay.trueCosts(scheduler.schedule(stay.favouring(), near), proven);
         boolean keepsAsMuch =
                 staying.brokenWishes().size() <= proven.brokenWishes().size();
-        return keepsAsMuch
-                        && staying.cost() - proven.cost()
-                                <= WORTH_OF_STAYING * near.choices().size()
-                ? staying
-                : proven;
+        return keepsAsMuch && stay.isWorthIt(staying, proven) ? staying : proven;
     }
 
     /** What changes from one trial to another, both of this fleet. */

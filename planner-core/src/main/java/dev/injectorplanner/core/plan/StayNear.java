@@ -15,6 +15,8 @@ import java.util.Map;
  * is then chosen that moves few visits, and a change shows what was asked instead of a shuffle.
  */
 final class StayNear {
+    private static final double ROUNDING = 1e-6;
+
     private final ScheduleRequest request;
     private final double worth;
     private final Map<String, VisitOption> before = new HashMap<>();
@@ -78,6 +80,21 @@ final class StayNear {
             choices.add(new Choice(choice.truck(), option));
         }
         return new Schedule(choices, found.notPlaced(), cost, proven.bound(), found.brokenWishes(), proven.stop());
+    }
+
+    /** Whether one schedule in true costs is as good as another, what each lets stay counted at its worth. */
+    boolean isWorthIt(Schedule staying, Schedule other) {
+        return staying.cost() - worthOfStaying(staying) <= other.cost() - worthOfStaying(other) + ROUNDING;
+    }
+
+    private double worthOfStaying(Schedule schedule) {
+        return worth
+                * schedule.choices().stream()
+                        .filter(choice -> {
+                            VisitOption was = before.get(choice.truck());
+                            return was != null && isSame(choice.option(), was);
+                        })
+                        .count();
     }
 
     private static List<VisitOption> options(Map<String, TruckOptions> trucks, String truck) {

@@ -124,6 +124,21 @@ class H01_FuelLeakMustNotWaitTest {
                 .satisfies(leak -> assertThat(leak.limitSource()).isEqualTo("site rule"));
     }
 
+    /** Seen every few days for longer than the window, it does not get a later day with every day that goes by. */
+    @Test
+    void aLeakSeenAgainAndAgainIsDueFromItsFirstSighting() {
+        fleet.rule(RuleKind.SAFETY, 45).fault("T1", TODAY.minusDays(200), "P0093");
+        for (int day = 60; day > 0; day -= 5) {
+            fleet.fault("T1", TODAY.minusDays(day), "P0094");
+        }
+        assertThat(safety(PlanOf.fleet(fleet.build()))).singleElement().satisfies(leak -> {
+            assertThat(leak.by()).isEqualTo(TODAY.minusDays(60).plusDays(45));
+            assertThat(leak.evidence())
+                    .startsWith(
+                            "small fuel leak (P0094) seen from " + TODAY.minusDays(60) + " to " + TODAY.minusDays(5));
+        });
+    }
+
     /** 3 h a day and no overtime: 15 h a week, one overdue truck of 9.2 h, which saves far more than a test of half an hour. */
     @Test
     void itComesBeforeOthersThatSaveMore() {

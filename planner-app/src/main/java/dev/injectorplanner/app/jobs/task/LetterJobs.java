@@ -31,11 +31,12 @@ public final class LetterJobs {
             Optional<Planned> planned = inForce.find(depot);
             Map<String, Long> counts = new LinkedHashMap<>();
             if (planned.isPresent()) {
+                // First, so that no list of visits goes out that may still move freely.
+                var announced = announcing.announce(
+                        planned.get().plan(), depot, week, context.key().due(), "work list");
                 counts.put("mails", (long) digests.workList(
                         planned.get(), depot, week, context.key().due()));
-                counts.put("visits announced", (long) announcing
-                        .announce(depot, week, context.key().due(), "work list")
-                        .added());
+                counts.put("visits announced", (long) announced.added());
             }
             return TaskResult.counted(counts);
         };
