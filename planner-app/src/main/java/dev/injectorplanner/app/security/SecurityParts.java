@@ -63,7 +63,9 @@ public class SecurityParts {
         InstantSource clock = InstantSource.system();
         return http.authenticationProvider(new SignInCheck(people, throttle, clock))
                 .authorizeHttpRequests(rules -> {
-                    rules.dispatcherTypeMatchers(DispatcherType.ERROR).permitAll();
+                    // what is written after the request was let in: an error's page, a file that is streamed
+                    rules.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.ASYNC)
+                            .permitAll();
                     PageRules.set(rules);
                 })
                 .addFilterBefore(new CurrentPerson(people, clock), AuthorizationFilter.class)

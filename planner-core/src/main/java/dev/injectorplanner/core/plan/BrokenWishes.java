@@ -74,8 +74,8 @@ final class BrokenWishes {
 
     private @Nullable String notOffered(TruckCase truck, int week) {
         if (truck.pricer().pricedCylinders().isEmpty()
-                && truck.priced().visits().isEmpty()) {
-            return "nothing is known of its injectors that a visit could be made of";
+                && truck.priced().visits().stream().noneMatch(visit -> visit.week() == week)) {
+            return "nothing is known of its injectors that a visit in that week could be made of";
         }
         double days = truck.priced().visits().stream()
                 .filter(visit -> visit.week() == week)
