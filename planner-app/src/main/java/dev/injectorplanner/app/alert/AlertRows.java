@@ -16,6 +16,14 @@ import org.jspecify.annotations.Nullable;
 
 /** Alerts as rows of the store. */
 final class AlertRows {
+    private static final String UPDATE =
+            "update alert set depot = ?, state = ?, action = ?, evidence = ?, limit_words = ?, limit_source = ?,"
+                    + " due_on = ?, visit_week = ?, seen_at = ?, muted_until = ?, muted_why = ?, cleared_at = ?,"
+                    + " cleared_why = ?, told = ?, open_key = ? where id = ? and state = ?"
+                    + " and told is not distinct from cast(? as varchar(10))"
+                    + " and seen_at is not distinct from cast(? as timestamp(6) with time zone)"
+                    + " and muted_until is not distinct from cast(? as date)";
+
     private static final String COLUMNS = "id, depot, truck, cylinder, rule, subject, state, action, evidence,"
             + " limit_words, limit_source, due_on, visit_week, raised_at, seen_at, muted_until, muted_why, cleared_at,"
             + " cleared_why, told";
@@ -107,13 +115,7 @@ final class AlertRows {
         if (alerts.isEmpty()) {
             return stored;
         }
-        try (PreparedStatement statement = connection.prepareStatement(
-                "update alert set depot = ?, state = ?, action = ?, evidence = ?, limit_words = ?, limit_source = ?,"
-                        + " due_on = ?, visit_week = ?, seen_at = ?, muted_until = ?, muted_why = ?, cleared_at = ?,"
-                        + " cleared_why = ?, told = ?, open_key = ? where id = ? and state = ?"
-                        + " and told is not distinct from cast(? as varchar(10))"
-                        + " and seen_at is not distinct from cast(? as timestamp(6) with time zone)"
-                        + " and muted_until is not distinct from cast(? as date)")) {
+        try (PreparedStatement statement = connection.prepareStatement(UPDATE)) {
             for (int i = 0; i < alerts.size(); i++) {
                 Alert alert = alerts.get(i);
                 Alert was = before.get(i);
