@@ -85,12 +85,6 @@ final class AlertsCommand implements Callable<Integer> {
         return chosen.isEmpty() ? EnumSet.complementOf(EnumSet.of(AlertState.CLEARED)) : chosen;
     }
 
-    /** Who the history names: the system's user, since the command line has no sign-in. */
-    private static String who() {
-        String user = System.getProperty("user.name", "").strip();
-        return user.isEmpty() ? "command line" : user;
-    }
-
     /** Somebody knows. */
     @Command(
             name = "seen",
@@ -113,7 +107,7 @@ final class AlertsCommand implements Callable<Integer> {
         public Integer call() {
             Alert alert;
             try (Application application = Application.open(store.settings())) {
-                alert = new Alerts(application.store().dataSource()).seen(id, who(), Instant.now());
+                alert = new Alerts(application.store().dataSource()).seen(id, Person.here(), Instant.now());
                 Noted.change(application, "see an alert", "alert " + id, "", "seen");
             }
             AlertPrinter.print(spec.commandLine().getOut(), List.of(alert), json);
@@ -150,7 +144,7 @@ final class AlertsCommand implements Callable<Integer> {
             Alert alert;
             try (Application application = Application.open(store.settings())) {
                 alert = new Alerts(application.store().dataSource())
-                        .mute(id, until, why, who(), Instant.now(), LocalDate.now());
+                        .mute(id, until, why, Person.here(), Instant.now(), LocalDate.now());
                 Noted.change(application, "mute an alert", "alert " + id, "", "until " + until + ": " + why);
             }
             AlertPrinter.print(spec.commandLine().getOut(), List.of(alert), json);
