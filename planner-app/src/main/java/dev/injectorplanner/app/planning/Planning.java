@@ -61,7 +61,7 @@ public final class Planning {
         FleetSnapshot fleet = fleet(depot);
         check(fleet, policy, today, tried);
         PreparedFleet prepared = learning.prepare(fleet, policy, today, depot);
-        return new Planned(fleet, planner.tell(planner.tryOut(prepared, all(today, policy, depot, tried), List.of())));
+        return new Planned(fleet, planner.tell(planner.tryOut(prepared, all(today, depot, tried), List.of())));
     }
 
     /**
@@ -74,14 +74,13 @@ public final class Planning {
         FleetSnapshot fleet = fleet(depot);
         check(fleet, policy, today, tried);
         PreparedFleet prepared = learning.prepare(fleet, policy, today, depot);
-        PreparedFleet.Trial before = planner.tryOut(prepared, all(today, policy, depot, Holds.none()), List.of());
-        PreparedFleet.Trial after = planner.tryOut(prepared, all(today, policy, depot, tried), extra, before);
+        PreparedFleet.Trial before = planner.tryOut(prepared, all(today, depot, Holds.none()), List.of());
+        PreparedFleet.Trial after = planner.tryOut(prepared, all(today, depot, tried), extra, before);
         return new Tried(new Planned(fleet, planner.tell(after)), prepared.change(before, after));
     }
 
-    private Holds all(LocalDate today, Policy policy, @Nullable String depot, Holds tried) {
-        return StoredAndTried.of(holds.holds(depot, IsoWeek.of(today)), tried)
-                .within(IsoWeek.of(today).plus(policy.weeks() - 1));
+    private Holds all(LocalDate today, @Nullable String depot, Holds tried) {
+        return StoredAndTried.of(holds.holds(depot, IsoWeek.of(today)), tried);
     }
 
     /**

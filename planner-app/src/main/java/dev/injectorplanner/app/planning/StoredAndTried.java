@@ -1,6 +1,5 @@
 package dev.injectorplanner.app.planning;
 
-import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.plan.Holds;
 import java.util.Map;
 import java.util.Set;
@@ -8,15 +7,17 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Holds that are stored, with those that are tried on top of them. */
-record StoredAndTried(Holds holds) {
+final class StoredAndTried {
+    private StoredAndTried() {}
+
     /** A truck that is tried is held as tried: its stored pins and refusals step back. */
-    static StoredAndTried of(Holds stored, Holds tried) {
+    static Holds of(Holds stored, Holds tried) {
         Set<String> trucks = new TreeSet<>(tried.pins().keySet());
         trucks.addAll(tried.refusals().keySet());
-        return new StoredAndTried(new Holds(
+        return new Holds(
                 over(stored.pins(), tried.pins(), trucks),
                 over(stored.refusals(), tried.refusals(), trucks),
-                over(stored.announced(), tried.announced(), Set.of())));
+                over(stored.announced(), tried.announced(), Set.of()));
     }
 
     private static <V> Map<String, V> over(Map<String, V> stored, Map<String, V> tried, Set<String> trucks) {
@@ -24,18 +25,5 @@ record StoredAndTried(Holds holds) {
         all.keySet().removeAll(trucks);
         all.putAll(tried);
         return all;
-    }
-
-    /** Without pins beyond a plan's last week: they wait for a later plan, and their trucks are kept out of this one. */
-    Holds within(IsoWeek lastWeek) {
-        Map<String, IsoWeek> pins = new TreeMap<>(holds.pins());
-        Map<String, Set<IsoWeek>> refusals = new TreeMap<>(holds.refusals());
-        holds.pins().forEach((truck, week) -> {
-            if (week.compareTo(lastWeek) > 0) {
-                pins.remove(truck);
-                refusals.put(truck, Set.of());
-            }
-        });
-        return new Holds(pins, refusals, holds.announced());
     }
 }

@@ -45,7 +45,11 @@ final class CaseBuilder {
     private TruckCase caseOf(PricedTruck priced) {
         Truck truck = priced.truck();
         IsoWeek announced = holds.announced().get(truck.truck());
-        Integer pinned = pinnedWeek(truck, announced);
+        Integer latest = latest(priced);
+        boolean waits = latest == null
+                && holds.isPinnedAfter(
+                        truck.truck(), firstWeek.plus(priced.pricer().weeks() - 1));
+        Integer pinned = waits ? null : pinnedWeek(truck, announced);
         List<PricedVisit> visits = new ArrayList<>(priced.visits());
         if (pinned != null) {
             offer(priced, pinned, visits);
@@ -53,14 +57,15 @@ final class CaseBuilder {
         if (announced != null) {
             offer(priced, firstWeek.weeksUntil(announced), visits);
         }
-        visits.removeIf(visit -> !holds.allows(truck.truck(), firstWeek.plus(visit.week()))
+        visits.removeIf(visit -> waits
+                || !holds.allows(truck.truck(), firstWeek.plus(visit.week()))
                 || visit.truckDays() > calendar.daysFree(truck, visit.week()));
         List<VisitOption> options =
                 visits.stream().map(visit -> option(priced, visit, announced)).toList();
         return new TruckCase(
                 priced,
                 visits,
-                new TruckOptions(truck.truck(), truck.depot(), truck.dutyGroup(), options, latest(priced), pinned));
+                new TruckOptions(truck.truck(), truck.depot(), truck.dutyGroup(), options, latest, pinned));
     }
 
     /** A week that is held gets a visit even where none pays by itself. */

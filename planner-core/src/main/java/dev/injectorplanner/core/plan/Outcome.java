@@ -135,6 +135,10 @@ final class Outcome {
         if (refusedAlways(own)) {
             return "it is refused in every week it could come in";
         }
+        String waits = stops.waits(own);
+        if (waits != null) {
+            return waits;
+        }
         String away = stops.away(own.truck(), firstWeek.monday(), LocalDate.MAX);
         return away.isEmpty()
                 ? "its visit takes more days than its depot works, or than it stays in the fleet, in any week"

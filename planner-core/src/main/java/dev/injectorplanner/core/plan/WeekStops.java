@@ -23,8 +23,22 @@ final class WeekStops {
         if (!draft.holds().allows(truck.truck().truck(), asked)) {
             return "it is refused";
         }
+        String waits = waits(truck);
+        if (waits != null) {
+            return waits;
+        }
         int free = draft.calendar().daysFree(truck.truck(), week);
         return truckDays <= free ? null : days(truck.truck(), asked, truckDays, free);
+    }
+
+    /** Null where no pin keeps the truck out of all weeks. */
+    @Nullable
+    String waits(TruckCase truck) {
+        String name = truck.truck().truck();
+        IsoWeek lastWeek = draft.learned().firstWeek().plus(draft.request().weeks() - 1);
+        return truck.options().latestWeek() == null && draft.holds().isPinnedAfter(name, lastWeek)
+                ? "it is pinned to " + draft.holds().pins().get(name) + ", after this plan's last week"
+                : null;
     }
 
     private String days(Truck truck, IsoWeek week, double truckDays, int free) {

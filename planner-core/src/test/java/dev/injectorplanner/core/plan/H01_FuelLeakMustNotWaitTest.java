@@ -192,4 +192,17 @@ class H01_FuelLeakMustNotWaitTest {
                 .satisfies(wish ->
                         assertThat(wish.reason()).isEqualTo("pinned to 2026-W14: it must not wait beyond 2026-W10"));
     }
+
+    /** A pin beyond the plan keeps an ordinary truck out of it, but not one that leaks. */
+    @Test
+    void aPinBeyondThePlanDoesNotHold() {
+        Holds later = new Holds(Map.of("T1", THIS_WEEK.plus(40)), Map.of(), Map.of());
+        fleet.fault("T1", TODAY.minusDays(1), "P0088");
+        Plan plan = PlanOf.held(fleet.build(), later);
+        assertThat(plan.visits().get(0).week()).isEqualTo(THIS_WEEK);
+        assertThat(plan.cost().brokenWishes())
+                .singleElement()
+                .satisfies(wish ->
+                        assertThat(wish.reason()).isEqualTo("pinned to 2026-W50: it must not wait beyond 2026-W10"));
+    }
 }

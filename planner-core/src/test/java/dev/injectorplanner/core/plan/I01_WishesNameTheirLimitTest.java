@@ -124,4 +124,12 @@ class I01_WishesNameTheirLimitTest {
         Plan plan = PlanOf.held(fleet.build(), new Holds(Map.of(), Map.of("T1", Set.of()), Map.of()));
         assertThat(plan.unplanned().get(0).reason()).isEqualTo("it is refused in every week it could come in");
     }
+
+    @Test
+    void aPinAfterTheLastWeekWaitsForALaterPlan() {
+        Plan plan = PlanOf.held(fleet.build(), new Holds(Map.of("T1", W12.plus(40)), Map.of(), Map.of()));
+        assertThat(plan.visits()).isEmpty();
+        assertThat(plan.cost().brokenWishes()).isEmpty();
+        assertThat(plan.unplanned().get(0).reason()).isEqualTo("it is pinned to 2026-W52, after this plan's last week");
+    }
 }
