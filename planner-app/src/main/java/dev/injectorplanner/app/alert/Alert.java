@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param truck the truck, or null where a job failed
  * @param cylinder the cylinder, or null where it concerns the whole truck
  * @param rule the rule that asks for it: a kind of finding, or JOB
- * @param subject the interval task or the job, or null
+ * @param subject the interval task, the fault code that must not wait or the job, or null
  * @param state where it stands
  * @param action what it asks for, or null where a job failed
  * @param evidence what was seen when it was last found, in words with figures and units

@@ -9,16 +9,20 @@ import org.jspecify.annotations.Nullable;
  * @param truck the truck, empty where it is about a job
  * @param cylinder the cylinder, 0 where it concerns the whole truck
  * @param rule the rule: a kind of finding, or {@value #JOB}
- * @param subject the interval task or the job, empty where there is none
+ * @param subject the interval task, the fault code that must not wait, or the job; empty where there is none
  */
 record AlertKey(String truck, int cylinder, String rule, String subject) {
     static final String JOB = "JOB";
 
     static AlertKey of(DueFinding finding) {
         Integer cylinder = finding.cylinder();
-        String task = finding.task();
         return new AlertKey(
-                finding.truck(), cylinder == null ? 0 : cylinder, finding.kind().name(), task == null ? "" : task);
+                finding.truck(), cylinder == null ? 0 : cylinder, finding.kind().name(), orEmpty(subject(finding)));
+    }
+
+    /** What tells findings of one rule and place apart: the interval task, or the fault code that must not wait. */
+    static @Nullable String subject(DueFinding finding) {
+        return finding.task() != null ? finding.task() : finding.faultCode();
     }
 
     static AlertKey of(Alert alert) {

@@ -180,7 +180,7 @@ final class PlanUpdate {
                 finding.truck(),
                 finding.cylinder(),
                 finding.kind().name(),
-                finding.task(),
+                AlertKey.subject(finding),
                 now.week() == null ? AlertState.RAISED : AlertState.PLANNED,
                 finding.action().name(),
                 finding.evidence(),

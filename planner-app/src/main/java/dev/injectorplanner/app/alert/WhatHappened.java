@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.alert;
 
+import dev.injectorplanner.core.finding.FindingKind;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
@@ -15,6 +16,9 @@ final class WhatHappened {
     /** Nothing was done that would end it for good: it may be found again tomorrow. */
     static final String NOT_FOUND = "no longer found";
 
+    private static final int NONE = 0;
+    private static final int ANY = -1;
+
     private final LocalDate today;
     private final Map<String, Truck> trucks = new HashMap<>();
     private final Map<String, LocalDate> fitted = new HashMap<>();
@@ -26,6 +30,7 @@ final class WhatHappened {
         for (FittedInjector injector : fleet.injectors()) {
             fitted.merge(
                     place(injector.truck(), injector.cylinder()), injector.fittedOn(), (a, b) -> a.isAfter(b) ? a : b);
+            fitted.merge(place(injector.truck(), ANY), injector.fittedOn(), (a, b) -> a.isAfter(b) ? a : b);
         }
         for (CylinderTest test : fleet.cylinderTests()) {
             tested.merge(test.truck(), test.testedAt(), (a, b) -> a.isAfter(b) ? a : b);
@@ -46,9 +51,15 @@ final class WhatHappened {
             return "truck out of service since " + out;
         }
         LocalDate raisedOn = alert.raisedAt().atZone(ZoneOffset.UTC).toLocalDate();
-        LocalDate since = fitted.get(place(name, alert.cylinder() == null ? 0 : alert.cylinder()));
+        boolean mustNotWait = alert.rule().equals(FindingKind.SAFETY.name());
+        Integer cylinder = alert.cylinder();
+        LocalDate since = fitted.get(place(name, cylinder != null ? cylinder : mustNotWait ? ANY : NONE));
         if (since != null && !since.isBefore(raisedOn)) {
             return "injector replaced on " + since;
+        }
+        if (mustNotWait) {
+            return NOT_FOUND + " by the plan of " + today
+                    + ": not seen for the rule's window; make sure that it is mended";
         }
         Instant test = tested.get(name);
         if (test != null && test.isAfter(alert.raisedAt()) && "INSPECT".equals(alert.action())) {

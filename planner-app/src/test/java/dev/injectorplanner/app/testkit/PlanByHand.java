@@ -74,6 +74,22 @@ public final class PlanByHand {
                 by);
     }
 
+    /** A fault of the whole truck that must not wait. */
+    public static DueFinding mustNotWait(String truck, String code, LocalDate by) {
+        return new DueFinding(
+                truck,
+                Database.NORTH,
+                null,
+                FindingKind.SAFETY,
+                null,
+                Action.INSPECT,
+                code + " seen",
+                "must not wait",
+                "planner default",
+                by,
+                code);
+    }
+
     public static Visit visit(String truck, IsoWeek week, DueFinding... findings) {
         return new Visit(
                 truck,

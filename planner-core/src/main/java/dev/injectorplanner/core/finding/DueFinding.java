@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param limit the limit it was held against, in words with figures and units
  * @param limitSource whose limit that is: "site rule" or "planner default"
  * @param by the day by which it should be done; in the past where it is overdue
+ * @param faultCode the fault that must not wait where {@code kind} is SAFETY, else null
  */
 public record DueFinding(
         String truck,
@@ -28,11 +29,27 @@ public record DueFinding(
         String evidence,
         String limit,
         String limitSource,
-        LocalDate by) {
+        LocalDate by,
+        @Nullable String faultCode) {
     public DueFinding {
         truck = Require.name("truck", truck);
         depot = Require.name("depot", depot);
         evidence = Require.text("evidence", evidence);
         limit = Require.text("limit", limit);
+    }
+
+    /** One of no certain fault. */
+    public DueFinding(
+            String truck,
+            String depot,
+            @Nullable Integer cylinder,
+            FindingKind kind,
+            @Nullable String task,
+            Action action,
+            String evidence,
+            String limit,
+            String limitSource,
+            LocalDate by) {
+        this(truck, depot, cylinder, kind, task, action, evidence, limit, limitSource, by, null);
     }
 }

@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * and interval tasks. Where the risk of an injector is known, the evidence quotes it.
  */
 public final class DueFindings {
-    /** Most pressing first: what must not wait, then by day, then work before tests before tasks, then by truck, cylinder, kind, task and evidence. */
+    /** Most pressing first: what must not wait, then by day, then work before tests before tasks, then by truck, cylinder, kind, task, fault code and evidence. */
     public static final Comparator<DueFinding> MOST_PRESSING = comparing(
                     (DueFinding finding) -> finding.kind() != FindingKind.SAFETY)
             .thenComparing(DueFinding::by)
@@ -32,6 +32,7 @@ public final class DueFindings {
             .thenComparing(DueFinding::cylinder, nullsFirst(naturalOrder()))
             .thenComparing(DueFinding::kind)
             .thenComparing(DueFinding::task, nullsFirst(naturalOrder()))
+            .thenComparing(DueFinding::faultCode, nullsFirst(naturalOrder()))
             .thenComparing(DueFinding::evidence);
 
     private final FleetIndex index;

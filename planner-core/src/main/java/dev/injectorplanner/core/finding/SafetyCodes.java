@@ -43,4 +43,9 @@ final class SafetyCodes {
     static Optional<String> find(FaultCode code) {
         return Optional.ofNullable(WORDS.get(code.text()));
     }
+
+    /** The same of a code's text; the text itself where it may wait. */
+    static String words(String code) {
+        return WORDS.getOrDefault(code, code);
+    }
 }

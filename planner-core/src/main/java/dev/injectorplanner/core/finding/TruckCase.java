@@ -118,6 +118,24 @@ final class TruckCase {
         }
     }
 
+    /** Notes a fault of the whole truck that must not wait, where its day lies within the horizon. */
+    void mustNotWait(String faultCode, String evidence, String limit, String limitSource, LocalDate by) {
+        if (inHorizon(by)) {
+            findings.add(new DueFinding(
+                    truck.truck(),
+                    truck.depot(),
+                    null,
+                    FindingKind.SAFETY,
+                    null,
+                    Action.INSPECT,
+                    evidence + chance(null),
+                    limit,
+                    limitSource,
+                    by,
+                    faultCode));
+        }
+    }
+
     /** The injector's chance of failing within 12 weeks, in words to follow its evidence. */
     private String chance(@Nullable Integer cylinder) {
         return cylinder == null || risk == null

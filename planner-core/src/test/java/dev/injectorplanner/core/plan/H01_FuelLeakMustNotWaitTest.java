@@ -205,4 +205,13 @@ class H01_FuelLeakMustNotWaitTest {
                 .satisfies(wish ->
                         assertThat(wish.reason()).isEqualTo("pinned to 2026-W50: it must not wait beyond 2026-W10"));
     }
+
+    /** One who knows of a small leak is still told of a large one. */
+    @Test
+    void eachCodeIsAFindingOfItsOwn() {
+        fleet.fault("T1", TODAY.minusDays(2), "P0094").fault("T1", TODAY.minusDays(1), "P0093");
+        assertThat(safety(PlanOf.fleet(fleet.build())))
+                .extracting(DueFinding::faultCode)
+                .containsExactly("P0094", "P0093");
+    }
 }

@@ -48,18 +48,22 @@ final class Questions {
     }
 
     private static void safety(DepotPlan plan, List<Question> questions) {
-        Map<String, DueFinding> trucks = new LinkedHashMap<>();
+        Map<String, List<DueFinding>> trucks = new LinkedHashMap<>();
         plan.findings().stream()
                 .filter(finding -> finding.kind() == FindingKind.SAFETY)
-                .forEach(finding -> trucks.putIfAbsent(finding.truck(), finding));
-        trucks.values().forEach(finding -> questions.add(safety(plan, finding)));
+                .forEach(finding -> trucks.computeIfAbsent(finding.truck(), truck -> new ArrayList<>())
+                        .add(finding));
+        trucks.values().forEach(findings -> questions.add(mustNotWait(plan, findings)));
     }
 
-    private static Question safety(DepotPlan plan, DueFinding finding) {
+    /** @param findings of one truck, the most pressing first */
+    private static Question mustNotWait(DepotPlan plan, List<DueFinding> findings) {
+        DueFinding finding = findings.get(0);
+        String evidence = findings.stream().map(DueFinding::evidence).collect(Collectors.joining("; "));
         Optional<Visit> visit = plan.findVisit(finding.truck());
         return new Question(
                 finding.truck() + ", " + finding.depot() + ": must not wait",
-                Said.sentence(finding.evidence()) + ". Due " + Said.day(finding.by()) + ".",
+                Said.sentence(evidence) + ". Due " + Said.day(finding.by()) + ".",
                 visit.map(each -> "it comes in " + when(plan, each) + ", " + plan.work(each) + ", "
                                 + Said.tenth(each.labourHours()) + " h.")
                         .orElse("bring it in at once: the plan has no visit for it."),
