@@ -110,35 +110,39 @@ public final class Alerts {
 
     /** A job that failed, for the administrator; told again only after it went well in between. */
     public void jobFailed(String job, @Nullable String depot, String error, Instant at) {
-        String words = shortened(error);
-        String name = jobName(job, depot);
         sql.inTransaction(connection -> {
-            List<Alert> open = openOfJob(connection, name);
-            if (open.isEmpty()) {
-                Alert alert = Edits.ofJob(StoreSql.nextIds(connection, "alert_seq"), depot, name, words, at);
-                AlertRows.insert(connection, List.of(alert));
-                AlertRows.insertEvents(
-                        connection, List.of(new Event(alert.id(), at, "jobs", null, AlertState.RAISED, words)));
-            } else {
-                StoreSql.update(
-                        connection,
-                        "update alert set evidence = ? where id = ?",
-                        words,
-                        open.get(0).id());
-            }
+            jobFailed(connection, job, depot, error, at);
             return true;
         });
     }
 
-    /** The job went well: its alert is cleared. */
-    public void jobWentWell(String job, @Nullable String depot, Instant at) {
-        sql.inTransaction(connection -> {
-            for (Alert alert : openOfJob(connection, jobName(job, depot))) {
-                String why = "went well on " + at.atZone(ZoneOffset.UTC).toLocalDate();
-                store(connection, alert, Edits.cleared(alert, at, why), "jobs", at, why);
-            }
-            return true;
-        });
+    /** The same as part of a transaction that others began. */
+    public static void jobFailed(Connection connection, String job, @Nullable String depot, String error, Instant at)
+            throws SQLException {
+        String words = shortened(error);
+        String name = jobName(job, depot);
+        List<Alert> open = openOfJob(connection, name);
+        if (open.isEmpty()) {
+            Alert alert = Edits.ofJob(StoreSql.nextIds(connection, "alert_seq"), depot, name, words, at);
+            AlertRows.insert(connection, List.of(alert));
+            AlertRows.insertEvents(
+                    connection, List.of(new Event(alert.id(), at, "jobs", null, AlertState.RAISED, words)));
+        } else {
+            StoreSql.update(
+                    connection,
+                    "update alert set evidence = ? where id = ?",
+                    words,
+                    open.get(0).id());
+        }
+    }
+
+    /** The job went well: its alert is cleared. Part of a transaction that others began. */
+    public static void jobWentWell(Connection connection, String job, @Nullable String depot, Instant at)
+            throws SQLException {
+        for (Alert alert : openOfJob(connection, jobName(job, depot))) {
+            String why = "went well on " + at.atZone(ZoneOffset.UTC).toLocalDate();
+            store(connection, alert, Edits.cleared(alert, at, why), "jobs", at, why);
+        }
     }
 
     private static String jobName(String job, @Nullable String depot) {

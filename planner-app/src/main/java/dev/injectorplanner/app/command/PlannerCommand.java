@@ -2,7 +2,6 @@ package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.coolant.CoolantCommand;
 import dev.injectorplanner.app.demo.DemoFolder.NotTheDemoException;
-import dev.injectorplanner.app.jobs.JobStoreException;
 import dev.injectorplanner.app.life.LifeCommand;
 import dev.injectorplanner.app.output.Sheets.SheetException;
 import dev.injectorplanner.app.planning.Planning.NothingToPlanException;
@@ -76,7 +75,6 @@ public final class PlannerCommand {
                 || e instanceof NothingToPlanException
                 || e instanceof SheetException
                 || e instanceof NotTheDemoException
-                || e instanceof JobStoreException
                 || e instanceof ServeException) {
             commandLine.getErr().println(e.getMessage());
         } else {

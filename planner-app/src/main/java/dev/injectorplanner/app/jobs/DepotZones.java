@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.jobs;
 
+import dev.injectorplanner.app.store.StoreSql;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Comparator;
@@ -12,10 +13,10 @@ import javax.sql.DataSource;
 
 /** The depots and their zones, read afresh each time: both may change while the program runs. */
 public final class DepotZones {
-    private final Sql sql;
+    private final StoreSql sql;
 
     public DepotZones(DataSource pool) {
-        this.sql = new Sql(pool);
+        this.sql = new StoreSql(pool);
     }
 
     /** Depots with their zones, by name. */

@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.jobs;
 
+import dev.injectorplanner.app.store.StoreException;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Map;
@@ -8,7 +9,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -23,24 +23,19 @@ public final class JobFrame implements AutoCloseable {
     private final JobRuns runs;
     private final JobRegistry registry;
     private final DepotZones zones;
-    private final Consumer<FailedJob> administrator;
+    private final JobWatch watch;
     private final InstantSource clock;
     private final Map<RunKey, Integer> active = new ConcurrentHashMap<>();
     private final ScheduledExecutorService heart;
 
     /**
-     * @param administrator told of every run that is given up
+     * @param watch told of runs that end well and of those that are given up
      */
-    public JobFrame(
-            JobRuns runs,
-            JobRegistry registry,
-            DepotZones zones,
-            Consumer<FailedJob> administrator,
-            InstantSource clock) {
+    public JobFrame(JobRuns runs, JobRegistry registry, DepotZones zones, JobWatch watch, InstantSource clock) {
         this.runs = runs;
         this.registry = registry;
         this.zones = zones;
-        this.administrator = administrator;
+        this.watch = watch;
         this.clock = clock;
         this.heart = Executors.newSingleThreadScheduledExecutor(work -> {
             Thread thread = new Thread(work, "planner-leases");
@@ -103,7 +98,7 @@ public final class JobFrame implements AutoCloseable {
                 return;
             }
             TaskResult result = task.run(new JobContext(key, attempt, clock.instant(), zones.zoneOf(key.depot())));
-            runs.done(key, attempt, result);
+            runs.done(key, attempt, watched(key, result));
             LOG.info("Done: {}: {}", key, result.words());
         } catch (RunLostException e) {
             LOG.warn("{}", e.getMessage());
@@ -121,19 +116,29 @@ public final class JobFrame implements AutoCloseable {
     private void failed(RunKey key, int attempt, String error) {
         Instant now = clock.instant();
         @Nullable Instant nextTry = Backoff.findNextTry(attempt, now).orElse(null);
+        TaskResult.Effect effect = connection -> {
+            if (nextTry == null) {
+                watch.givenUp(connection, new FailedJob(key, attempt, error));
+            }
+        };
         try {
-            runs.failed(key, attempt, error, nextTry);
+            runs.failed(key, attempt, error, nextTry, effect);
         } catch (RunLostException e) {
             LOG.warn("{}", e.getMessage());
             return;
-        } catch (JobStoreException e) {
+        } catch (StoreException e) {
             LOG.error("The end of the {} cannot be noted; its lease lapses and it is tried again", key, e);
             return;
         }
-        LOG.warn("Failed: {}, attempt {}: {}", key, attempt, error);
         if (nextTry == null) {
-            administrator.accept(new FailedJob(key, attempt, error));
+            LOG.error("Someone has to look: the {} failed {} times and is given up: {}", key, attempt, error);
+        } else {
+            LOG.warn("Failed: {}, attempt {}: {}", key, attempt, error);
         }
+    }
+
+    private TaskResult watched(RunKey key, TaskResult result) {
+        return new TaskResult(result.counts(), result.effect().and(connection -> watch.wentWell(connection, key)));
     }
 
     /** A sentence that says how to mend it is a person's mistake; anything else deserves its stack trace. */

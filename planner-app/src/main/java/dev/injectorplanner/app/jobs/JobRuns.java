@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.jobs;
 
+import dev.injectorplanner.app.store.StoreSql;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Duration;
@@ -19,7 +20,7 @@ public final class JobRuns {
     private static final int LONGEST_TEXT = 2_000;
     private static final String OURS = " where run_key = ? and node = ? and attempt = ? and outcome = 'RUNNING'";
 
-    private final Sql sql;
+    private final StoreSql sql;
     private final InstantSource clock;
     private final String node;
     private final Duration lease;
@@ -29,7 +30,7 @@ public final class JobRuns {
      * @param lease how long a silent node keeps a run; clocks of nodes must agree far better than that
      */
     public JobRuns(DataSource pool, InstantSource clock, String node, Duration lease) {
-        this.sql = new Sql(pool);
+        this.sql = new StoreSql(pool);
         this.clock = clock;
         this.node = node;
         this.lease = lease;
@@ -47,8 +48,8 @@ public final class JobRuns {
 
     private int claimAgain(RunKey key) {
         Instant now = clock.instant();
-        return sql.transaction(connection -> {
-            int taken = Sql.update(
+        return sql.retried(connection -> {
+            int taken = StoreSql.update(
                     connection,
                     "update job_run set outcome = 'RUNNING', node = ?, attempt = attempt + 1, started_at = ?,"
                             + " lease_until = ?, ended_at = null, next_try_at = null where run_key = ? and"
@@ -61,7 +62,7 @@ public final class JobRuns {
                     now);
             return taken == 0
                     ? 0
-                    : Sql.list(
+                    : StoreSql.list(
                                     connection,
                                     "select attempt from job_run where run_key = ?",
                                     row -> row.getInt(1),
@@ -78,9 +79,9 @@ public final class JobRuns {
     private boolean insert(RunKey key, boolean byHand, int passedOver, RunOutcome outcome) {
         Instant now = clock.instant();
         boolean running = outcome == RunOutcome.RUNNING;
-        return sql.transaction(connection -> {
+        return sql.retried(connection -> {
             try {
-                Sql.update(
+                StoreSql.update(
                         connection,
                         "insert into job_run (run_key, job, depot, due_at, by_hand, node, attempt, outcome, started_at,"
                                 + " ended_at, lease_until, passed_over, counts) values (?,?,?,?,?,?,?,?,?,?,?,?,'')",
@@ -98,7 +99,7 @@ public final class JobRuns {
                         passedOver);
                 return true;
             } catch (SQLException e) {
-                if (Sql.isDouble(e)) {
+                if (StoreSql.isDouble(e)) {
                     connection.rollback();
                     return false;
                 }
@@ -110,9 +111,9 @@ public final class JobRuns {
     /** Keeps a run that is ours; false where it is not any more. */
     boolean keep(RunKey key, int attempt) {
         Instant until = clock.instant().plus(lease);
-        return sql.transaction(connection ->
-                Sql.update(connection, "update job_run set lease_until = ?" + OURS, until, key.text(), node, attempt)
-                        == 1);
+        return sql.retried(connection -> StoreSql.update(
+                        connection, "update job_run set lease_until = ?" + OURS, until, key.text(), node, attempt)
+                == 1);
     }
 
     /**
@@ -128,11 +129,12 @@ public final class JobRuns {
      * Ends an attempt that failed.
      *
      * @param nextTry when to try again; null to give up
+     * @param effect what to write with the end
      * @throws RunLostException where the run was taken over meanwhile
      */
-    void failed(RunKey key, int attempt, String error, @Nullable Instant nextTry) {
+    void failed(RunKey key, int attempt, String error, @Nullable Instant nextTry, TaskResult.Effect effect) {
         RunOutcome outcome = nextTry == null ? RunOutcome.GIVEN_UP : RunOutcome.FAILED;
-        end(key, attempt, outcome, nextTry, "", error, connection -> {});
+        end(key, attempt, outcome, nextTry, "", error, effect);
     }
 
     private void end(
@@ -144,8 +146,8 @@ public final class JobRuns {
             @Nullable String error,
             TaskResult.Effect effect) {
         Instant now = clock.instant();
-        sql.transaction(connection -> {
-            int ended = Sql.update(
+        sql.retried(connection -> {
+            int ended = StoreSql.update(
                     connection,
                     "update job_run set outcome = ?, ended_at = ?, lease_until = null, next_try_at = ?, counts = ?,"
                             + " error = ?" + OURS,
@@ -171,8 +173,8 @@ public final class JobRuns {
 
     /** Lets go of the runs of processes that are gone; only where no other process can have the store. */
     public void releaseAll() {
-        sql.transaction(connection ->
-                Sql.update(connection, "update job_run set lease_until = started_at where outcome = 'RUNNING'"));
+        sql.retried(connection ->
+                StoreSql.update(connection, "update job_run set lease_until = started_at where outcome = 'RUNNING'"));
     }
 
     /** Runs to be tried again, or to be taken over, the oldest first. */
@@ -202,14 +204,14 @@ public final class JobRuns {
                 new RunKey(
                         JobKind.valueOf(row.getString("job")),
                         Objects.requireNonNullElse(row.getString("depot"), ""),
-                        Sql.instant(row, "due_at")),
+                        StoreSql.moment(row, "due_at")),
                 row.getBoolean("by_hand"),
                 row.getString("node"),
                 row.getInt("attempt"),
                 RunOutcome.valueOf(row.getString("outcome")),
-                Sql.instant(row, "started_at"),
-                Sql.optionalInstant(row, "ended_at"),
-                Sql.optionalInstant(row, "next_try_at"),
+                StoreSql.moment(row, "started_at"),
+                StoreSql.instant(row, "ended_at"),
+                StoreSql.instant(row, "next_try_at"),
                 row.getInt("passed_over"),
                 row.getString("counts"),
                 row.getString("error"));

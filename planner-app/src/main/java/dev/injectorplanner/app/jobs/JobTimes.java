@@ -2,6 +2,7 @@ package dev.injectorplanner.app.jobs;
 
 import dev.injectorplanner.app.jobs.JobKind.Scope;
 import dev.injectorplanner.app.jobs.time.LocalTimes;
+import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.check.InvalidValueException;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -14,11 +15,11 @@ import javax.sql.DataSource;
 
 /** When jobs run: the depot's own setting, else the site's for all depots, else the default. */
 public final class JobTimes {
-    private final Sql sql;
+    private final StoreSql sql;
     private final DepotZones zones;
 
     public JobTimes(DataSource pool, DepotZones zones) {
-        this.sql = new Sql(pool);
+        this.sql = new StoreSql(pool);
         this.zones = zones;
     }
 
@@ -70,9 +71,9 @@ public final class JobTimes {
     public void set(JobKind kind, String depot, String line, boolean enabled) {
         checkDepot(kind, depot);
         String clean = LocalTimes.of(line, ZoneOffset.UTC).line();
-        sql.transaction(connection -> {
-            Sql.update(connection, "delete from job_setting where job = ? and depot = ?", kind.name(), depot);
-            return Sql.update(
+        sql.retried(connection -> {
+            StoreSql.update(connection, "delete from job_setting where job = ? and depot = ?", kind.name(), depot);
+            return StoreSql.update(
                     connection,
                     "insert into job_setting (job, depot, at_times, enabled) values (?, ?, ?, ?)",
                     kind.name(),
@@ -85,8 +86,8 @@ public final class JobTimes {
     /** Back to what holds for all depots, or to the default. */
     public void reset(JobKind kind, String depot) {
         checkDepot(kind, depot);
-        sql.transaction(connection ->
-                Sql.update(connection, "delete from job_setting where job = ? and depot = ?", kind.name(), depot));
+        sql.retried(connection ->
+                StoreSql.update(connection, "delete from job_setting where job = ? and depot = ?", kind.name(), depot));
     }
 
     /** @throws InvalidValueException where the job is not one of depots, or the depot is not known, naming those that are */

@@ -4,6 +4,8 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.SQLIntegrityConstraintViolationException;
+import java.sql.SQLTransactionRollbackException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -19,6 +21,8 @@ import org.jspecify.annotations.Nullable;
 public final class StoreSql {
     /** Numbers that one call of {@link #nextIds} hands out; the sequences step by it. */
     public static final int IDS = 1_000;
+
+    private static final int MOST_TRIES = 5;
 
     private final DataSource source;
 
@@ -53,6 +57,39 @@ public final class StoreSql {
         } catch (SQLException e) {
             throw new StoreException("The store did not do as asked: " + e.getMessage(), e);
         }
+    }
+
+    /**
+     * The same, tried again where the database could not serve two at once.
+     *
+     * @param work changes nothing but the store, since it may run more than once
+     */
+    public <T extends @Nullable Object> T retried(Work<T> work) {
+        for (int tried = 1; ; tried++) {
+            try {
+                return inTransaction(work);
+            } catch (StoreException e) {
+                if (tried == MOST_TRIES || !(e.getCause() instanceof SQLException clash) || !isClash(clash)) {
+                    throw e;
+                }
+            }
+        }
+    }
+
+    private static boolean isClash(SQLException e) {
+        return e instanceof SQLTransactionRollbackException
+                || String.valueOf(e.getSQLState()).startsWith("40");
+    }
+
+    /** Whether a row was refused since its key is there already. */
+    public static boolean isDouble(SQLException e) {
+        return e instanceof SQLIntegrityConstraintViolationException
+                || String.valueOf(e.getSQLState()).startsWith("23");
+    }
+
+    /** Rows in a transaction of their own. */
+    public <T> List<T> list(String sql, RowReader<T> reader, @Nullable Object... values) {
+        return retried(connection -> list(connection, sql, reader, values));
     }
 
     public static <T> List<T> list(Connection connection, String sql, RowReader<T> reader, @Nullable Object... values)

@@ -1,19 +1,17 @@
 package dev.injectorplanner.app.wiring;
 
 import dev.injectorplanner.app.Application;
-import dev.injectorplanner.app.alert.Alerts;
 import dev.injectorplanner.app.jobs.DepotZones;
-import dev.injectorplanner.app.jobs.FailedJob;
 import dev.injectorplanner.app.jobs.JobFrame;
 import dev.injectorplanner.app.jobs.JobRegistry;
 import dev.injectorplanner.app.jobs.JobRuns;
 import dev.injectorplanner.app.jobs.JobTimes;
+import dev.injectorplanner.app.jobs.JobWatch;
 import dev.injectorplanner.app.jobs.quartz.QuartzJobs;
 import dev.injectorplanner.app.store.Store;
 import java.lang.management.ManagementFactory;
 import java.time.InstantSource;
 import java.util.UUID;
-import java.util.function.Consumer;
 
 /**
  * The jobs of one process, put together.
@@ -27,18 +25,20 @@ public record JobParts(JobFrame frame, JobTimes times, DepotZones zones, JobsSet
         implements AutoCloseable {
     /** The jobs of an application with their real tasks; a run that is given up is an alert to the administrator. */
     public static JobParts of(Application application, JobsSettings settings) {
-        AlertedJobs alerted = new AlertedJobs(new Alerts(application.store().dataSource()), InstantSource.system());
-        return of(application.store(), JobTasks.of(application, settings, alerted), alerted, settings);
+        return of(
+                application.store(),
+                JobTasks.of(application, settings),
+                new AlertedJobs(InstantSource.system()),
+                settings);
     }
 
     /** The same with other tasks, and another one to be told. */
-    public static JobParts of(
-            Store store, JobRegistry registry, Consumer<FailedJob> administrator, JobsSettings settings) {
+    public static JobParts of(Store store, JobRegistry registry, JobWatch watch, JobsSettings settings) {
         DepotZones zones = new DepotZones(store.dataSource());
         InstantSource clock = InstantSource.system();
         JobRuns runs = new JobRuns(store.dataSource(), clock, node(), settings.lease());
         return new JobParts(
-                new JobFrame(runs, registry, zones, administrator, clock),
+                new JobFrame(runs, registry, zones, watch, clock),
                 new JobTimes(store.dataSource(), zones),
                 zones,
                 settings);

@@ -23,6 +23,9 @@ import dev.injectorplanner.app.mail.MailSending;
 import dev.injectorplanner.app.mail.MailSettings;
 import dev.injectorplanner.app.mail.Outbox;
 import dev.injectorplanner.app.planning.Planning;
+import dev.injectorplanner.app.planning.Planning.Planned;
+import dev.injectorplanner.app.plans.KeptPlan;
+import dev.injectorplanner.core.plan.Plan;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.UUID;
@@ -33,18 +36,16 @@ final class JobTasks {
     private final Application application;
     private final JobsSettings settings;
     private final DataSource pool;
-    private final AlertedJobs alerted;
     private final JobRegistry.Builder registry = JobRegistry.builder();
 
-    private JobTasks(Application application, JobsSettings settings, AlertedJobs alerted) {
+    private JobTasks(Application application, JobsSettings settings) {
         this.application = application;
         this.settings = settings;
         this.pool = application.store().dataSource();
-        this.alerted = alerted;
     }
 
-    static JobRegistry of(Application application, JobsSettings settings, AlertedJobs alerted) {
-        JobTasks tasks = new JobTasks(application, settings, alerted);
+    static JobRegistry of(Application application, JobsSettings settings) {
+        JobTasks tasks = new JobTasks(application, settings);
         tasks.planning();
         tasks.letters();
         tasks.files();
@@ -52,16 +53,18 @@ final class JobTasks {
     }
 
     private void add(JobKind kind, JobTask task) {
-        registry.add(kind, alerted.watched(task));
+        registry.add(kind, task);
     }
 
     /** A plan that a job keeps raises, plans and clears alerts. */
     private void planning() {
-        Alerts alerts = alerted.alerts();
+        Alerts alerts = new Alerts(pool);
         Planning planning = application.planning();
         PlanKeeper keeper = (runKey, depot, at, planned) -> {
-            application.plans().keep(runKey, depot, at, planned.plan());
-            alerts.update(planned, at);
+            long number = application.plans().keep(runKey, depot, at, planned.plan());
+            // A run that comes twice kept its plan the first time: that one is in force, and alerts speak of it.
+            Plan kept = application.plans().find(number).map(KeptPlan::plan).orElse(planned.plan());
+            alerts.update(new Planned(planned.fleet(), kept), at);
         };
         Digests digests = new Digests(pool);
         JobTask nightly = new NightlyPlan(planning, keeper);

@@ -3,6 +3,7 @@ package dev.injectorplanner.app.jobs;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.store.StoreSql;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -33,10 +34,10 @@ abstract class JobRunsContract {
     @BeforeEach
     void fill() throws Exception {
         store = open();
-        sql().transaction(connection -> {
-            Sql.update(connection, "drop table if exists effect");
-            Sql.update(connection, "delete from job_run");
-            return Sql.update(connection, "create table effect (run_key varchar(200), node varchar(40))");
+        sql().retried(connection -> {
+            StoreSql.update(connection, "drop table if exists effect");
+            StoreSql.update(connection, "delete from job_run");
+            return StoreSql.update(connection, "create table effect (run_key varchar(200), node varchar(40))");
         });
     }
 
@@ -46,8 +47,8 @@ abstract class JobRunsContract {
         store.close();
     }
 
-    private Sql sql() {
-        return new Sql(store.dataSource());
+    private StoreSql sql() {
+        return new StoreSql(store.dataSource());
     }
 
     private JobRuns runs(String node) {
@@ -59,7 +60,7 @@ abstract class JobRunsContract {
                 runs(node),
                 JobRegistry.builder().add(JobKind.SWEEP, task).build(),
                 new DepotZones(store.dataSource()),
-                told::add,
+                (connection, failed) -> told.add(failed),
                 clock);
         frames.add(frame);
         return frame;
@@ -70,7 +71,7 @@ abstract class JobRunsContract {
             attempts.incrementAndGet();
             return new TaskResult(
                     Map.of("rows", 1L),
-                    connection -> Sql.update(
+                    connection -> StoreSql.update(
                             connection,
                             "insert into effect values (?, ?)",
                             context.key().text(),
@@ -153,7 +154,7 @@ abstract class JobRunsContract {
         JobFrame bad = frame(
                 "a",
                 context -> new TaskResult(Map.of(), connection -> {
-                    Sql.update(connection, "insert into effect values ('half', 'a')");
+                    StoreSql.update(connection, "insert into effect values ('half', 'a')");
                     throw new java.sql.SQLException("the disk is full");
                 }));
         assertThat(bad.run(KEY, false, 0)).isTrue();
@@ -217,6 +218,34 @@ abstract class JobRunsContract {
         assertThat(stored().outcome()).isEqualTo(RunOutcome.GIVEN_UP);
         assertThat(told).hasSize(1);
         assertThat(told.get(0).error()).contains("stopped in the middle of each of 4 attempts");
+    }
+
+    @Test
+    void what_cannot_be_told_is_not_given_up_either() {
+        for (int i = 0; i < Backoff.mostAttempts(); i++) {
+            assertThat(runs("n" + i).claim(KEY, false, 0)).isEqualTo(i + 1);
+            clock.move(LEASE.plusSeconds(1));
+        }
+        boolean[] deaf = {true};
+        JobFrame frame = new JobFrame(
+                runs("last"),
+                JobRegistry.builder().add(KEY.kind(), writing("last")).build(),
+                new DepotZones(store.dataSource()),
+                (connection, failed) -> {
+                    if (deaf[0]) {
+                        throw new java.sql.SQLException("the alert cannot be written");
+                    }
+                    told.add(failed);
+                },
+                clock);
+        frame.run(KEY, false, 0);
+        assertThat(stored().outcome()).isEqualTo(RunOutcome.RUNNING);
+        deaf[0] = false;
+        clock.move(LEASE.plusSeconds(1));
+        frame.run(KEY, false, 0);
+        frame.close();
+        assertThat(stored().outcome()).isEqualTo(RunOutcome.GIVEN_UP);
+        assertThat(told).hasSize(1);
     }
 
     @Test

@@ -89,4 +89,28 @@ class M01_DepotsOneByOneTest {
         Plan alone = planner.plan(only("Brennick"), Policy.standard(), DemoFleet.TODAY);
         assertThat(alone.lives()).isNotEqualTo(whole.lives());
     }
+
+    /** Cut out of the plan of all: its own rows whole, nothing of the others. */
+    @Test
+    void aDepotsPartOfAPlanNamesNoOtherDepot() {
+        int visits = 0;
+        int orders = 0;
+        for (String depot : List.of("Aldermoor", "Brennick", "Norrvik")) {
+            Plan part = DepotPart.of(whole, FLEET, depot);
+            assertThat(part.visits()).isNotEmpty();
+            assertThat(part.injectors()).hasSameSizeAs(planOf(depot).injectors());
+            assertThat(part.lives()).isEqualTo(whole.lives());
+            visits += part.visits().size();
+            orders += part.parts().orders().size();
+            String all = part.toString();
+            FLEET.trucks().stream()
+                    .filter(truck -> !truck.depot().equals(depot))
+                    .forEach(truck -> assertThat(all).doesNotContain("truck=" + truck.truck() + ","));
+            FLEET.depots().stream()
+                    .filter(other -> !other.depot().equals(depot))
+                    .forEach(other -> assertThat(all).doesNotContain(other.depot()));
+        }
+        assertThat(visits).isEqualTo(whole.visits().size());
+        assertThat(orders).isEqualTo(whole.parts().orders().size());
+    }
 }

@@ -1,8 +1,8 @@
 package dev.injectorplanner.app.jobs.task;
 
 import dev.injectorplanner.app.jobs.JobKind;
-import dev.injectorplanner.app.jobs.Sql;
 import dev.injectorplanner.app.jobs.TaskResult.Effect;
+import dev.injectorplanner.app.store.StoreSql;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,10 +18,10 @@ import javax.sql.DataSource;
 public final class NewRecords {
     private static final List<String> HISTORIES = List.of("reading", "fault", "cylinder_test");
 
-    private final Sql sql;
+    private final StoreSql sql;
 
     public NewRecords(DataSource pool) {
-        this.sql = new Sql(pool);
+        this.sql = new StoreSql(pool);
     }
 
     /**
@@ -69,12 +69,12 @@ public final class NewRecords {
     private static Effect seen(Map<String, Long> marks) {
         return connection -> {
             for (Map.Entry<String, Long> mark : marks.entrySet()) {
-                Sql.update(
+                StoreSql.update(
                         connection,
                         "delete from job_mark where job = ? and depot = '' and kind = ?",
                         JobKind.SWEEP.name(),
                         mark.getKey());
-                Sql.update(
+                StoreSql.update(
                         connection,
                         "insert into job_mark (job, depot, kind, mark) values (?, '', ?, ?)",
                         JobKind.SWEEP.name(),

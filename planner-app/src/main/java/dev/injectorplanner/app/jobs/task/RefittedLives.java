@@ -1,8 +1,8 @@
 package dev.injectorplanner.app.jobs.task;
 
 import dev.injectorplanner.app.jobs.RunKey;
-import dev.injectorplanner.app.jobs.Sql;
 import dev.injectorplanner.app.jobs.TaskResult.Effect;
+import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.history.PartLife;
 import java.util.HashMap;
 import java.util.List;
@@ -11,10 +11,10 @@ import javax.sql.DataSource;
 
 /** Life models of every refit, in the store. */
 public final class RefittedLives {
-    private final Sql sql;
+    private final StoreSql sql;
 
     public RefittedLives(DataSource pool) {
-        this.sql = new Sql(pool);
+        this.sql = new StoreSql(pool);
     }
 
     /**
@@ -58,7 +58,7 @@ public final class RefittedLives {
         return connection -> {
             for (PartLife life : lives) {
                 Figures figures = Figures.of(life);
-                Sql.update(
+                StoreSql.update(
                         connection,
                         "insert into refitted_life (run_key, due_at, part, origin, clock, shape, scale, source,"
                                 + " failures, suspensions) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",

@@ -2,10 +2,10 @@ package dev.injectorplanner.app.jobs.quartz;
 
 import dev.injectorplanner.app.jobs.JobKind;
 import dev.injectorplanner.app.jobs.JobRegistry;
-import dev.injectorplanner.app.jobs.Sql;
 import dev.injectorplanner.app.jobs.TaskResult;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSettings;
+import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.wiring.JobParts;
 import dev.injectorplanner.app.wiring.JobsSettings;
 import java.time.Duration;
@@ -35,7 +35,7 @@ final class TestNode {
                     Thread.sleep(TASK_MILLIS);
                     return new TaskResult(
                             Map.of("rows", 1L),
-                            connection -> Sql.update(
+                            connection -> StoreSql.update(
                                     connection,
                                     "insert into effect values (?, ?)",
                                     context.key().text(),
@@ -43,7 +43,8 @@ final class TestNode {
                 })
                 .build();
         try (Store store = Store.open(new StoreSettings(args[0], "postgres", "postgres"));
-                JobParts parts = JobParts.of(store, registry, failed -> System.err.println(failed), settings());
+                JobParts parts =
+                        JobParts.of(store, registry, (connection, failed) -> System.err.println(failed), settings());
                 QuartzJobs jobs = parts.start(store)) {
             System.out.println("ready " + jobs.isRunning());
             System.out.flush();

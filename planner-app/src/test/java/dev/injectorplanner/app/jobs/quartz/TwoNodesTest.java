@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.injectorplanner.app.jobs.DepotZones;
 import dev.injectorplanner.app.jobs.JobKind;
 import dev.injectorplanner.app.jobs.JobTimes;
-import dev.injectorplanner.app.jobs.Sql;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSettings;
+import dev.injectorplanner.app.store.StoreSql;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -61,7 +61,7 @@ class TwoNodesTest {
         try (EmbeddedPostgres postgres = EmbeddedPostgres.start()) {
             String url = postgres.getJdbcUrl("postgres", "postgres");
             try (Store store = Store.open(new StoreSettings(url, "postgres", "postgres"))) {
-                Sql sql = new Sql(store.dataSource());
+                StoreSql sql = new StoreSql(store.dataSource());
                 fill(store, sql);
                 try (Node lost = Node.start(url, "lost");
                         Node other = Node.start(url, "other")) {
@@ -73,16 +73,16 @@ class TwoNodesTest {
         }
     }
 
-    private static void fill(Store store, Sql sql) {
-        sql.transaction(connection -> {
+    private static void fill(Store store, StoreSql sql) {
+        sql.retried(connection -> {
             for (int i = 0; i < DEPOTS; i++) {
-                Sql.update(
+                StoreSql.update(
                         connection,
                         "insert into depot values (?, ?, 'America/Chicago', 1, 8, 'MONDAY', 1, 1, 0)",
                         "D" + i,
                         "Depot " + i);
             }
-            return Sql.update(connection, "create table effect (run_key varchar(200), node varchar(40))");
+            return StoreSql.update(connection, "create table effect (run_key varchar(200), node varchar(40))");
         });
         // once a year, so that nothing but the moment below is due
         new JobTimes(store.dataSource(), new DepotZones(store.dataSource()))
@@ -94,11 +94,11 @@ class TwoNodesTest {
         return "0 12 " + Math.min(28, yesterday.getDayOfMonth()) + " " + yesterday.getMonthValue() + " *";
     }
 
-    private static void run(Sql sql, Node lost) throws Exception {
+    private static void run(StoreSql sql, Node lost) throws Exception {
         assertThat(count(sql, "select count(*) from qrtz_triggers where trigger_group = 'times'"))
                 .isEqualTo(DEPOTS);
         Instant due = Instant.now().plusSeconds(2);
-        sql.transaction(connection -> Sql.update(
+        sql.retried(connection -> StoreSql.update(
                 connection,
                 "update qrtz_triggers set next_fire_time = ? where trigger_group = 'times'",
                 due.toEpochMilli()));
@@ -128,24 +128,24 @@ class TwoNodesTest {
     }
 
     /** Runs that the node has under way, by the process number in its name. */
-    private static List<String> held(Sql sql, Node node) {
+    private static List<String> held(StoreSql sql, Node node) {
         return sql.list(
                 "select run_key from job_run where outcome = 'RUNNING' and node like ?",
                 row -> row.getString(1),
                 node.process().pid() + "@%");
     }
 
-    private static void await(Sql sql, String what, long least) throws InterruptedException {
+    private static void await(StoreSql sql, String what, long least) throws InterruptedException {
         while (count(sql, "select count(*) from job_run where " + what) < least) {
             Thread.sleep(20);
         }
     }
 
-    private static long count(Sql sql, String query) {
+    private static long count(StoreSql sql, String query) {
         return sql.list(query, row -> row.getLong(1)).get(0);
     }
 
-    private static void report(Sql sql, Instant killed, List<String> left) {
+    private static void report(StoreSql sql, Instant killed, List<String> left) {
         Instant last = killed;
         for (String key : left) {
             Instant ended = sql.list(

@@ -17,11 +17,11 @@ import dev.injectorplanner.app.jobs.JobRuns;
 import dev.injectorplanner.app.jobs.JobTask;
 import dev.injectorplanner.app.jobs.RunKey;
 import dev.injectorplanner.app.jobs.RunOutcome;
-import dev.injectorplanner.app.jobs.Sql;
 import dev.injectorplanner.app.planning.Planning;
 import dev.injectorplanner.app.store.OneOfEach;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSettings;
+import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.imports.TableWriter;
 import dev.injectorplanner.imports.Tables;
@@ -77,7 +77,7 @@ class EmbeddedTasksTest {
                 runs,
                 JobRegistry.builder().add(kind, task).build(),
                 new DepotZones(store.dataSource()),
-                failed -> {},
+                (connection, failed) -> {},
                 InstantSource.system())) {
             assertThat(frame.run(key, false, 0)).isTrue();
         }
@@ -131,8 +131,8 @@ class EmbeddedTasksTest {
                 .endsWith("new " + lives + ", changed 0");
         assertThat(run(JobKind.LIFE_REFIT, "", DUE.plusSeconds(60), refit).counts())
                 .endsWith("new 0, changed 0");
-        new Sql(store.dataSource())
-                .transaction(c -> Sql.update(
+        new StoreSql(store.dataSource())
+                .retried(c -> StoreSql.update(
                         c, "update refitted_life set scale = scale * 2 where due_at = ?", DUE.plusSeconds(60)));
         assertThat(run(JobKind.LIFE_REFIT, "", DUE.plusSeconds(120), refit).counts())
                 .endsWith("new 0, changed " + lives);
