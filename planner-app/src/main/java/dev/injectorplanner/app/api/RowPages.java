@@ -59,16 +59,7 @@ public final class RowPages {
             Cursor cursor,
             StoreSql.RowReader<Map<String, Object>> reader) {
         List<Numbered> rows = sql.inTransaction(connection -> {
-            List<String> depots = StoreSql.list(
-                    connection, "select depot from truck where truck = ?", row -> row.getString("depot"), truck);
-            if (depots.isEmpty() || depot != null && !depots.contains(depot)) {
-                throw new ApiRefusal(
-                        404,
-                        "There is no such truck",
-                        "Truck \"" + truck
-                                + "\" is not known, or this token is not for its depot. Mend: check its name.",
-                        List.of());
-            }
+            KnownTrucks.zoneOf(connection, truck, depot);
             return StoreSql.list(
                     connection,
                     select + " where truck = ? and id > ? order by id limit " + (cursor.most() + 1),

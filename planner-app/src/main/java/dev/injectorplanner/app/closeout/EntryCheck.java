@@ -8,6 +8,7 @@ import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FittedInjector;
+import dev.injectorplanner.core.fleet.IntervalTask;
 import dev.injectorplanner.core.fleet.Truck;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -60,6 +61,7 @@ final class EntryCheck {
                     "recheckOn", "recheck \"" + recheck + "\": is before the day of the work", "enter a later day");
         }
         parts();
+        tasks(truck);
         List<NewInjector> injectors = cylinders(truck, doneOn);
         tests(moment, known.familyOf(truck));
         problems.throwIfAny();
@@ -172,6 +174,21 @@ final class EntryCheck {
                     "say why, so that the next plan can be understood");
         }
         problems.guarded(field, () -> Require.text("reason", each.reason()));
+    }
+
+    private void tasks(Truck truck) {
+        List<String> known = writer.all(IntervalTask.class).stream()
+                .filter(row -> row.family().equals(truck.family()))
+                .map(IntervalTask::task)
+                .toList();
+        entry.tasks().stream()
+                .filter(task -> !known.contains(task))
+                .forEach(task -> problems.add(
+                        "task",
+                        "task \"" + task + "\": is none of family " + truck.family(),
+                        known.isEmpty()
+                                ? "say it under extras; the family has no interval tasks"
+                                : "choose among " + String.join(", ", known)));
     }
 
     private void tests(Instant moment, EngineFamily family) {

@@ -11,11 +11,15 @@ public enum Scope {
     READINGS_WRITE,
     FAULTS_READ,
     FAULTS_WRITE,
+    CLOSE_OUTS_READ,
+    CLOSE_OUTS_WRITE,
     PLAN_READ;
 
-    /** As it is written: {@code readings:write}. */
+    /** As it is written: {@code readings:write}, {@code close-outs:read}. */
     public String text() {
-        return name().toLowerCase(Locale.ROOT).replace('_', ':');
+        String name = name().toLowerCase(Locale.ROOT);
+        int last = name.lastIndexOf('_');
+        return name.substring(0, last).replace('_', '-') + ":" + name.substring(last + 1);
     }
 
     /** @throws InvalidValueException where there is none of that text */

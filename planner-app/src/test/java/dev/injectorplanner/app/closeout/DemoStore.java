@@ -89,7 +89,7 @@ final class DemoStore {
                 null,
                 false,
                 "one clip renewed",
-                List.of("fuel filter"),
+                List.of("valve clearances"),
                 TODAY.plusDays(14),
                 cylinders,
                 List.of(new CloseOutEntry.Used("KX-1001", cylinders.size())),

@@ -34,7 +34,6 @@ import tools.jackson.databind.json.JsonMapper;
 /** What other programs ask and send. */
 @RestController
 class ApiPage {
-    private static final int MOST_BYTES = 1 << 20;
     private static final JsonMapper JSON = new JsonMapper();
 
     private final RowIntake intake;
@@ -64,7 +63,7 @@ class ApiPage {
             @RequestParam("truck") String truck,
             @RequestParam(name = "cursor", required = false) @Nullable String cursor,
             @RequestParam(name = "limit", required = false) @Nullable String limit) {
-        return pages.readings(truck, token(known).depot(), Cursor.of(cursor, limit));
+        return pages.readings(truck, Asked.token(known).depot(), Cursor.of(cursor, limit));
     }
 
     @PostMapping(path = "/api/v1/readings", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -73,7 +72,7 @@ class ApiPage {
             @RequestHeader(name = "Idempotency-Key", required = false) @Nullable String key,
             HttpServletRequest request)
             throws IOException {
-        return add(Tables.READINGS, token(known), key, request);
+        return add(Tables.READINGS, Asked.token(known), key, request);
     }
 
     @GetMapping(path = "/api/v1/faults", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -82,7 +81,7 @@ class ApiPage {
             @RequestParam("truck") String truck,
             @RequestParam(name = "cursor", required = false) @Nullable String cursor,
             @RequestParam(name = "limit", required = false) @Nullable String limit) {
-        return pages.faults(truck, token(known).depot(), Cursor.of(cursor, limit));
+        return pages.faults(truck, Asked.token(known).depot(), Cursor.of(cursor, limit));
     }
 
     @PostMapping(path = "/api/v1/faults", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -91,7 +90,7 @@ class ApiPage {
             @RequestHeader(name = "Idempotency-Key", required = false) @Nullable String key,
             HttpServletRequest request)
             throws IOException {
-        return add(Tables.FAULTS, token(known), key, request);
+        return add(Tables.FAULTS, Asked.token(known), key, request);
     }
 
     @GetMapping(path = "/api/v1/plan", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -100,7 +99,7 @@ class ApiPage {
             @RequestParam("depot") String depot,
             @RequestParam(name = "cursor", required = false) @Nullable String cursor,
             @RequestParam(name = "limit", required = false) @Nullable String limit) {
-        String only = token(known).depot();
+        String only = Asked.token(known).depot();
         KeptPlan kept =
                 only != null && !only.equals(depot) ? null : plans.find(depot).orElse(null);
         if (kept == null) {
@@ -113,16 +112,9 @@ class ApiPage {
         return PlanAnswer.of(depot, kept, Cursor.of(cursor, limit));
     }
 
-    private static ApiToken token(Authentication known) {
-        if (known.getPrincipal() instanceof ApiToken token) {
-            return token;
-        }
-        throw new IllegalStateException("the API was reached without a token");
-    }
-
     private ResponseEntity<String> add(Table<?> table, ApiToken token, @Nullable String key, HttpServletRequest request)
             throws IOException {
-        String body = body(request);
+        String body = Asked.body(request);
         KeyedAnswers.Answer answer = answers.once(token.id(), key, table.name() + "\n" + body, () -> {
             Map<String, Object> counts = intake.take(table, body, token.depot());
             String json = JSON.writeValueAsString(counts);
@@ -133,17 +125,5 @@ class ApiPage {
         return ResponseEntity.status(answer.status())
                 .contentType(MediaType.APPLICATION_JSON)
                 .body(answer.body());
-    }
-
-    private static String body(HttpServletRequest request) throws IOException {
-        byte[] bytes = request.getInputStream().readNBytes(MOST_BYTES + 1);
-        if (bytes.length > MOST_BYTES) {
-            throw new ApiRefusal(
-                    413,
-                    "The request is too large",
-                    "More than 1 MiB. Mend: send the rows in several requests.",
-                    List.of());
-        }
-        return new String(bytes, StandardCharsets.UTF_8);
     }
 }

@@ -26,6 +26,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -240,7 +241,9 @@ class ApiTest {
                 .forEach(path ->
                         path.getValue().propertyNames().forEach(method -> described.add(method + " " + path.getKey())));
         Set<String> there = new TreeSet<>();
-        for (Method method : ApiPage.class.getDeclaredMethods()) {
+        for (Method method : Stream.of(ApiPage.class, CloseOutApi.class)
+                .flatMap(type -> Stream.of(type.getDeclaredMethods()))
+                .toList()) {
             GetMapping get = method.getAnnotation(GetMapping.class);
             PostMapping post = method.getAnnotation(PostMapping.class);
             if (get != null) {
