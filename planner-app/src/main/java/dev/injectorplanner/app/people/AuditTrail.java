@@ -49,7 +49,7 @@ public final class AuditTrail {
     }
 
     /** As above, within a transaction: kept with the change itself, or not at all. */
-    static void write(
+    public static void write(
             Connection connection, Instant at, String who, String what, String subject, String before, String after)
             throws SQLException {
         StoreSql.update(

@@ -5,6 +5,7 @@ import dev.injectorplanner.app.alert.Alerts;
 import dev.injectorplanner.app.digest.Digests;
 import dev.injectorplanner.app.drop.DropFolder;
 import dev.injectorplanner.app.drop.DropSettings;
+import dev.injectorplanner.app.intake.FileNotes;
 import dev.injectorplanner.app.jobs.JobKind;
 import dev.injectorplanner.app.jobs.JobRegistry;
 import dev.injectorplanner.app.jobs.JobTask;
@@ -30,6 +31,9 @@ import javax.sql.DataSource;
 
 /** Which job does what: the one place where a job gets its task. */
 final class JobTasks {
+    /** Who did it, in the audit trail. */
+    private static final String BY = "jobs";
+
     private final Application application;
     private final JobsSettings settings;
     private final DataSource pool;
@@ -60,8 +64,8 @@ final class JobTasks {
         Alerts alerts = alerted.alerts();
         Planning planning = application.planning();
         PlanKeeper keeper = (runKey, depot, at, planned) -> {
-            application.plans().keep(runKey, depot, at, planned.plan());
-            alerts.update(planned, at);
+            application.plans().keep(runKey, depot, at, planned.plan(), BY);
+            alerts.update(planned, at, BY);
         };
         Digests digests = new Digests(pool);
         JobTask nightly = new NightlyPlan(planning, keeper);
@@ -91,11 +95,13 @@ final class JobTasks {
         settings.dropFolder()
                 .ifPresent(folder -> add(
                         JobKind.DROP_FOLDER,
-                        new DropPass(new DropFolder(
-                                application.intake(),
-                                DropSettings.standard(folder),
-                                "node-" + UUID.randomUUID(),
-                                Clock.systemUTC()))));
+                        new DropPass(
+                                new DropFolder(
+                                        application.intake(),
+                                        DropSettings.standard(folder),
+                                        "node-" + UUID.randomUUID(),
+                                        Clock.systemUTC()),
+                                reports -> FileNotes.write(application.audit(), "drop folder", reports))));
         // A PostgreSQL database has its own tools and its own administrator for copies.
         application.store().findFolder().ifPresent(store -> {
             Path folder = settings.backupFolder().orElse(store.resolveSibling(store.getFileName() + "-backup"));
