@@ -280,6 +280,7 @@ class DepotScopeTest {
     @Test
     void what_is_read_is_of_the_own_depot_alone() throws Exception {
         List<String> found = new ArrayList<>();
+        List<String> shown = new ArrayList<>();
         List<String> leaks = new ArrayList<>();
         List<String> lines =
                 READ.lines().skip(1).map(line -> line.replaceAll("\\s+", " ")).toList();
