@@ -1,5 +1,7 @@
 package dev.injectorplanner.app.alert;
 
+import java.util.StringJoiner;
+
 /**
  * What an update did.
  *
@@ -24,6 +26,28 @@ public record AlertCounts(int raised, int planned, int unplanned, int back, int 
                 cleared + other.cleared,
                 refreshed + other.refreshed,
                 unchanged + other.unchanged);
+    }
+
+    /** Whether the state of any alert changed. */
+    boolean anyChange() {
+        return raised + planned + unplanned + back + cleared > 0;
+    }
+
+    /** {@code 3 raised, 1 cleared}. */
+    String words() {
+        StringJoiner words = new StringJoiner(", ");
+        add(words, raised, "raised");
+        add(words, planned, "answered by a visit");
+        add(words, unplanned, "without their visit again");
+        add(words, back, "no longer silent");
+        add(words, cleared, "cleared");
+        return words.toString();
+    }
+
+    private static void add(StringJoiner words, int count, String what) {
+        if (count > 0) {
+            words.add(count + " " + what);
+        }
     }
 
     static AlertCounts raised(int count) {

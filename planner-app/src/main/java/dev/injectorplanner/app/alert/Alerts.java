@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.alert;
 
 import dev.injectorplanner.app.alert.AlertRows.Event;
+import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.check.InvalidValueException;
@@ -15,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Collectors;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 
@@ -38,6 +40,19 @@ public final class Alerts {
         AlertCounts counts = AlertCounts.NONE;
         for (Depot depot : planned.fleet().depots()) {
             counts = counts.plus(new PlanUpdate(sql, planned, depot.depot(), at).run());
+        }
+        return counts;
+    }
+
+    /** The same, and notes in the audit trail what changed, right after it. */
+    public AlertCounts update(Planned planned, Instant at, String by) {
+        AlertCounts counts = update(planned, at);
+        if (counts.anyChange()) {
+            String depots = planned.fleet().depots().stream().map(Depot::depot).collect(Collectors.joining(", "));
+            sql.inTransaction(connection -> {
+                AuditTrail.write(connection, at, by, "hold alerts against a plan", depots, "", counts.words());
+                return true;
+            });
         }
         return counts;
     }
@@ -85,7 +100,7 @@ public final class Alerts {
 
     /** Somebody knows of it. It stays open; one that a visit answers stays planned. */
     public Alert seen(long id, String who, Instant at) {
-        return change(id, who, at, "said to be known", alert -> {
+        return change(id, "see an alert", who, at, "said to be known", alert -> {
             AlertState state = alert.state() == AlertState.RAISED ? AlertState.SEEN : alert.state();
             return Edits.seen(alert, state, at);
         });
@@ -105,7 +120,13 @@ public final class Alerts {
         if (reason.isEmpty()) {
             throw new InvalidValueException("why", "", "is empty", "say why it may wait");
         }
-        return change(id, who, at, "until " + until + ": " + reason, alert -> Edits.muted(alert, until, reason));
+        return change(
+                id,
+                "mute an alert",
+                who,
+                at,
+                "until " + until + ": " + reason,
+                alert -> Edits.muted(alert, until, reason));
     }
 
     /** A job that failed, for the administrator; told again only after it went well in between. */
@@ -187,7 +208,7 @@ public final class Alerts {
         Alert of(Alert alert);
     }
 
-    private Alert change(long id, String who, Instant at, String why, Edit edit) {
+    private Alert change(long id, String what, String who, Instant at, String why, Edit edit) {
         String name = Require.name("who", who);
         return sql.inTransaction(connection -> {
             Alert alert = get(connection, id);
@@ -197,6 +218,14 @@ public final class Alerts {
             }
             Alert changed = edit.of(alert);
             store(connection, alert, changed, name, at, why);
+            AuditTrail.write(
+                    connection,
+                    at,
+                    name,
+                    what,
+                    "alert " + id + ": " + alert.about() + ", " + alert.ruleWords(),
+                    alert.state().word(),
+                    changed.state().word() + ", " + why);
             return changed;
         });
     }

@@ -57,6 +57,7 @@ final class CloseOutWork {
         if (before == null) {
             over(checked);
         }
+        Notes.closedOut(connection, at, by, before, made);
         return made;
     }
 

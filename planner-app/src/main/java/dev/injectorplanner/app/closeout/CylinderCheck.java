@@ -110,16 +110,17 @@ final class CylinderCheck {
             return;
         }
         String what = where + "serial \"" + shelf.serial() + "\": ";
-        if (shelf.truck() != null && !shelf.isFor(truck.truck(), cylinder)) {
+        boolean here = shelf.depot().equals(truck.depot());
+        if (here && shelf.truck() != null && !shelf.isFor(truck.truck(), cylinder)) {
             problems.add(
                     field + "serial",
                     what + "is meant for " + shelf.place().orElseThrow(),
                     "fit the one whose label says truck " + truck.truck() + ", cylinder " + cylinder
                             + ", or release it on the page of kits");
-        } else if (!shelf.depot().equals(truck.depot())) {
+        } else if (!here) {
             problems.add(
                     field + "serial",
-                    what + "lies on the shelf of " + shelf.depot(),
+                    what + "lies on the shelf of another depot",
                     "read it on the injector again, or take it off there and in at " + truck.depot());
         } else if (!shelf.part().equals(family.injectorPart())) {
             problems.add(
@@ -128,7 +129,7 @@ final class CylinderCheck {
                             + family.injectorPart(),
                     "fit an injector of that part");
         }
-        if (!code.isEmpty() && !shelf.code().isEmpty() && !shelf.code().equals(code)) {
+        if (here && !code.isEmpty() && !shelf.code().isEmpty() && !shelf.code().equals(code)) {
             problems.add(
                     field + "code",
                     where + "code \"" + code + "\": serial " + shelf.serial() + " was taken in with code "
@@ -138,7 +139,7 @@ final class CylinderCheck {
     }
 
     private void whereElse(int cylinder, String serial, String code, String where, String field) throws SQLException {
-        Whereabouts whereabouts = new Whereabouts(connection);
+        Whereabouts whereabouts = new Whereabouts(connection, truck.depot());
         Integer movedFrom = null;
         for (InEngine there : serial.isEmpty() ? List.<InEngine>of() : whereabouts.fittedWithSerial(serial)) {
             if (there.truck().equals(truck.truck()) && there.cylinder() == cylinder) {
@@ -170,7 +171,7 @@ final class CylinderCheck {
         other.filter(there -> !there.serial().equals(serial))
                 .ifPresent(there -> problems.add(
                         field + "code",
-                        where + "code \"" + code + "\": " + Whereabouts.onShelf(there),
+                        where + "code \"" + code + "\": " + whereabouts.onShelf(there),
                         "read serial and code on the injector again"));
     }
 

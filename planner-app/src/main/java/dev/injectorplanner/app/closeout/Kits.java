@@ -9,6 +9,7 @@ import dev.injectorplanner.core.fleet.Truck;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
@@ -59,6 +60,7 @@ public final class Kits {
                         "choose an injector of that part");
             }
             ShelfRows.bind(connection, injector, truck, cylinder, at, by);
+            Notes.bound(connection, at, by, truck, List.of(Notes.bound(cylinder, there)));
             return there;
         });
     }
@@ -66,25 +68,35 @@ public final class Kits {
     /**
      * Fills a visit's kit from the shelf: each planned cylinder that has none gets the injector that lies there longest.
      *
+     * @throws RefusedEntryException where the depot's plan has no visit of that truck
      * @return how many cylinders still lack one
      */
     public int fill(String depot, String truck, Instant at, String by) {
         List<Integer> planned = planned(depot, truck);
+        if (planned.isEmpty()) {
+            throw refused("truck " + truck + ": is in no planned visit of " + depot, "choose a truck of the plan");
+        }
         return store.inJointTransaction((connection, writer) -> {
             ShelfRows.takeTurn(connection);
             EngineFamily family = family(writer, truck);
             Set<Integer> have = new HashSet<>();
             ShelfRows.boundTo(connection, truck).forEach(row -> have.add(row.cylinder()));
             Iterator<ShelfInjector> free = free(connection, depot, family.injectorPart());
+            List<String> bound = new ArrayList<>();
             int lacking = 0;
             for (int cylinder : planned) {
                 if (!have.contains(cylinder)) {
                     if (free.hasNext()) {
-                        ShelfRows.bind(connection, free.next().id(), truck, cylinder, at, by);
+                        ShelfInjector next = free.next();
+                        ShelfRows.bind(connection, next.id(), truck, cylinder, at, by);
+                        bound.add(Notes.bound(cylinder, next));
                     } else {
                         lacking++;
                     }
                 }
+            }
+            if (!bound.isEmpty()) {
+                Notes.bound(connection, at, by, truck, bound);
             }
             return lacking;
         });
@@ -97,11 +109,12 @@ public final class Kits {
     }
 
     /** Releases an injector: it is free for any cylinder again. */
-    public void release(String depot, long injector) {
+    public void release(String depot, long injector, Instant at, String by) {
         store.inJointTransaction((connection, writer) -> {
             ShelfRows.takeTurn(connection);
             ShelfInjector there = Shelf.there(connection, depot, injector);
             ShelfRows.release(connection, there.id());
+            Notes.released(connection, at, by, there);
             return there;
         });
     }

@@ -57,6 +57,7 @@ public final class Shelf {
                 ShelfRows.insert(connection, id++, unit, clean, at, by);
             }
             new Stock(writer, clean.depot()).add(clean.part(), clean.units().size());
+            Notes.received(connection, at, by, clean);
             return clean.units().size();
         });
     }
@@ -67,7 +68,7 @@ public final class Shelf {
         Part part = known.injectorPart(box.part());
         requireSome(box);
         Problems problems = new Problems();
-        Whereabouts whereabouts = new Whereabouts(connection);
+        Whereabouts whereabouts = new Whereabouts(connection, box.depot());
         List<Unit> clean = new ArrayList<>();
         Set<String> serials = new HashSet<>();
         Set<String> codes = new HashSet<>();
@@ -126,6 +127,7 @@ public final class Shelf {
             }
             ShelfRows.gone(connection, id, at, by, 0);
             new Stock(writer, depot).take(there.part(), 1);
+            Notes.tookOff(connection, at, by, there);
             return there;
         });
     }

@@ -6,12 +6,17 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Where a serial or a code is now: in which cylinder of which truck, or on which shelf. */
+/**
+ * Where a serial or a code is now: in which cylinder of which truck, or on which shelf. Of other depots than the one that
+ * asks no more is said than that it is there.
+ */
 final class Whereabouts {
     private final Connection connection;
+    private final String depot;
 
-    Whereabouts(Connection connection) {
+    Whereabouts(Connection connection, String depot) {
         this.connection = connection;
+        this.depot = depot;
     }
 
     /** An injector that is in an engine. */
@@ -28,13 +33,15 @@ final class Whereabouts {
     private List<InEngine> fitted(String column, String value) throws SQLException {
         return StoreSql.list(
                 connection,
-                "select truck, cylinder, fitted_on from injector where removed_on is null and " + column
-                        + " = ? order by truck, cylinder",
+                "select i.truck, i.cylinder, i.fitted_on, t.depot from injector i join truck t on t.truck = i.truck"
+                        + " where i.removed_on is null and i." + column + " = ? order by i.truck, i.cylinder",
                 row -> new InEngine(
                         row.getString(1),
                         row.getInt(2),
-                        "is fitted in truck " + row.getString(1) + ", cylinder " + row.getInt(2) + ", since "
-                                + row.getObject(3, java.time.LocalDate.class)),
+                        depot.equals(row.getString(4))
+                                ? "is fitted in truck " + row.getString(1) + ", cylinder " + row.getInt(2) + ", since "
+                                        + row.getObject(3, java.time.LocalDate.class)
+                                : "is fitted in a truck of another depot"),
                 value);
     }
 
@@ -62,7 +69,10 @@ final class Whereabouts {
         }
     }
 
-    static String onShelf(ShelfInjector there) {
+    String onShelf(ShelfInjector there) {
+        if (!depot.equals(there.depot())) {
+            return "is on the shelf of another depot already";
+        }
         return "is on the shelf of " + there.depot() + " already (serial " + there.serial() + ", "
                 + there.place().map(place -> "meant for " + place).orElse("free") + ")";
     }

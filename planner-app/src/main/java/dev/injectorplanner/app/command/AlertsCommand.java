@@ -108,7 +108,6 @@ final class AlertsCommand implements Callable<Integer> {
             Alert alert;
             try (Application application = Application.open(store.settings())) {
                 alert = new Alerts(application.store().dataSource()).seen(id, Person.here(), Instant.now());
-                Noted.change(application, "see an alert", "alert " + id, "", "seen");
             }
             AlertPrinter.print(spec.commandLine().getOut(), List.of(alert), json);
             return 0;
@@ -145,7 +144,6 @@ final class AlertsCommand implements Callable<Integer> {
             try (Application application = Application.open(store.settings())) {
                 alert = new Alerts(application.store().dataSource())
                         .mute(id, until, why, Person.here(), Instant.now(), LocalDate.now());
-                Noted.change(application, "mute an alert", "alert " + id, "", "until " + until + ": " + why);
             }
             AlertPrinter.print(spec.commandLine().getOut(), List.of(alert), json);
             return 0;

@@ -35,7 +35,7 @@ final class AlertsUpdateCommand implements Callable<Integer> {
         AlertCounts counts;
         try (Application application = Application.open(store.settings())) {
             var planned = application.planning().plan(options.today(), policy, options.depot());
-            counts = new Alerts(application.store().dataSource()).update(planned, Instant.now());
+            counts = new Alerts(application.store().dataSource()).update(planned, Instant.now(), Person.here());
         }
         var out = spec.commandLine().getOut();
         if (json) {

@@ -41,8 +41,6 @@ final class AnnounceCommand implements Callable<Integer> {
         Announcing.Announced result;
         try (Application application = Application.open(store.settings())) {
             result = application.announcing().announce(depot, announced, Instant.now(), Person.here());
-            Noted.change(
-                    application, "announce visits", depot + ", " + announced, "", String.join(", ", result.trucks()));
         }
         var out = spec.commandLine().getOut();
         if (json) {

@@ -5,6 +5,7 @@ import dev.injectorplanner.app.drop.DropFolder;
 import dev.injectorplanner.app.drop.DropSettings;
 import dev.injectorplanner.app.drop.Dropped;
 import dev.injectorplanner.app.drop.Dropped.Outcome;
+import dev.injectorplanner.app.intake.FileNotes;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -52,9 +53,7 @@ final class DropCommand implements Callable<Integer> {
         try (Application application = Application.open(store.settings())) {
             all = new DropFolder(application.intake(), settings, "by-hand-" + UUID.randomUUID(), Clock.systemUTC())
                     .pass();
-            for (Dropped each : all) {
-                Noted.change(application, "load a file", each.name(), "", each.words());
-            }
+            FileNotes.write(application.audit(), Person.here(), Dropped.loaded(all));
         }
         var out = spec.commandLine().getOut();
         if (json) {

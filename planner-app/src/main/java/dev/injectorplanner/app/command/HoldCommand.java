@@ -7,7 +7,6 @@ import dev.injectorplanner.core.check.InvalidValueException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -51,9 +50,7 @@ final class HoldCommand {
     int release(@Parameters(paramLabel = "TRUCK") String truck) {
         int released;
         try (Application application = Application.open(store.settings())) {
-            String before = held(application, truck);
-            released = application.holds().release(truck);
-            Noted.change(application, "release a truck", truck, before, "");
+            released = application.holds().release(truck, Instant.now(), Person.here());
         }
         return say("Truck " + truck + ": " + (released == 0 ? "nothing was held" : "released"));
     }
@@ -84,19 +81,9 @@ final class HoldCommand {
     private int hold(String truck, Hold.Kind kind, @Nullable IsoWeek week, String why) {
         Hold hold = new Hold(truck, kind, week, Instant.now(), Person.here(), why);
         try (Application application = Application.open(store.settings())) {
-            String before = held(application, truck);
             application.holds().hold(hold);
-            Noted.change(application, "hold a truck", truck, before, held(application, truck));
         }
         return say("Truck " + truck + ": " + words(hold));
-    }
-
-    /** What a truck is held to, for the audit trail. */
-    private static String held(Application application, String truck) {
-        return application.holds().list(null).stream()
-                .filter(hold -> hold.truck().equals(truck))
-                .map(hold -> words(hold) + (hold.why().isEmpty() ? "" : " (" + hold.why() + ")"))
-                .collect(Collectors.joining("; "));
     }
 
     private static String words(Hold hold) {

@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.intake.FileNotes;
 import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.intake.LoadListener;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
@@ -59,7 +60,7 @@ final class LoadCommand implements Callable<Integer> {
         LoadListener listener = LoadProgress.here(json);
         try (Application application = Application.open(store.settings())) {
             reports = application.intake().load(options.files(), settings, listener);
-            Noted.files(application, reports);
+            FileNotes.write(application.audit(), Person.here(), reports);
         }
         if (json) {
             LoadPrinter.printJson(out, reports);

@@ -67,7 +67,9 @@ final class PlanCommand implements Callable<Integer> {
                         .plan();
             }
             if (keep) {
-                application.plans().keep("by hand " + UUID.randomUUID(), options.depot(), Instant.now(), plan);
+                application
+                        .plans()
+                        .keep("by hand " + UUID.randomUUID(), options.depot(), Instant.now(), plan, Person.here());
             }
         }
         print(plan, change);

@@ -67,16 +67,18 @@ final class ServeCommand implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         Listening listening = listening();
         var jobs = settings.jobs();
+        var provider = settings.provider();
         StoreSettings place = demo ? DemoServing.place(store, listening) : store.settings();
         LoggerFactory.getLogger(ServeCommand.class).debug("Opening {}", place); // before a second thread logs
         var opening = CompletableFuture.supplyAsync(() -> Application.open(place));
         SiteClock clock = demo ? DemoServing.clock() : new SiteClock(InstantSource.system());
-        try (RunningApp running = WebApp.start(opening, jobs, listening, clock)) {
+        try (RunningApp running = WebApp.start(opening, jobs, listening, clock, provider)) {
             PrintWriter out = spec.commandLine().getOut();
             long up = System.currentTimeMillis()
                     - ManagementFactory.getRuntimeMXBean().getStartTime();
             out.printf("Ready on %s after %.1f s. Stop with Ctrl-C.%n", running.address(), up / 1000.0);
             People people = new People(running.application().store().dataSource(), new Pbkdf2Hashing());
+            SignInNote.write(running.application(), provider);
             if (demo) {
                 DemoServing.signIns(people, running.application(), out);
             } else {

@@ -1,8 +1,12 @@
 package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.wiring.JobsSettings;
+import dev.injectorplanner.app.wiring.ProviderSettings;
 import dev.injectorplanner.app.wiring.Settings;
 import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -15,6 +19,17 @@ final class SettingsOption {
     private @Nullable Path file;
 
     JobsSettings jobs() {
-        return JobsSettings.of(Settings.read(file, JobsSettings.names()));
+        return JobsSettings.of(read());
+    }
+
+    /** The provider that people sign in through, where one is set. */
+    Optional<ProviderSettings> provider() {
+        return ProviderSettings.find(read(), System.getenv());
+    }
+
+    private Settings read() {
+        Set<String> known = new TreeSet<>(JobsSettings.names());
+        known.addAll(ProviderSettings.names());
+        return Settings.read(file, known);
     }
 }

@@ -2,6 +2,8 @@ package dev.injectorplanner.app.drop;
 
 import dev.injectorplanner.app.intake.FileReport;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +21,15 @@ public record Dropped(
         String words,
         Path place,
         @Nullable FileReport report) {
+    /** What was loaded of them; what another node took over is for that node to tell. */
+    public static List<FileReport> loaded(List<Dropped> all) {
+        return all.stream()
+                .filter(each -> each.outcome() != Outcome.ELSEWHERE)
+                .map(Dropped::report)
+                .filter(Objects::nonNull)
+                .toList();
+    }
+
     /** What became of it. */
     public enum Outcome {
         /** Every row is in the store; the file is in {@code done}. */

@@ -38,6 +38,14 @@ public record Hold(String truck, Kind kind, @Nullable IsoWeek week, Instant made
         }
     }
 
+    /** {@code pinned to 2026-W12 (driver asked)}. */
+    public String words() {
+        String held = kind == Kind.PIN
+                ? "pinned to " + week
+                : week == null ? "kept out of every week" : "kept out of " + week;
+        return held + (why.isEmpty() ? "" : " (" + why + ")");
+    }
+
     /** Holds of one slot replace each other: a truck has one pin, and one refusal a week. */
     String slot() {
         return kind == Kind.PIN ? "pin" : week == null ? "never" : week.toString();

@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.holds;
 
+import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.hibernate.StatelessSession;
 import org.jspecify.annotations.Nullable;
 
@@ -38,11 +40,20 @@ public final class HoldBook {
     public void hold(Hold hold) {
         store.inTransaction(session -> {
             requireTruck(session, hold.truck());
+            String before = words(session, hold.truck());
             switch (hold.kind()) {
                 case PIN -> release(session, hold.truck(), Set.of("pin", "never", String.valueOf(hold.week())));
                 case REFUSE -> releaseForRefusal(session, hold);
             }
             session.insert(HoldRow.of(hold));
+            note(
+                    session,
+                    hold.madeAt(),
+                    hold.madeBy(),
+                    "hold a truck",
+                    hold.truck(),
+                    before,
+                    words(session, hold.truck()));
             return null;
         });
     }
@@ -67,11 +78,30 @@ public final class HoldBook {
      * @return how many there were
      * @throws InvalidValueException where the truck is not known
      */
-    public int release(String truck) {
+    public int release(String truck, Instant at, String by) {
         return store.inTransaction(session -> {
             requireTruck(session, truck);
-            return delete(session, truck);
+            String before = words(session, truck);
+            int released = delete(session, truck);
+            note(session, at, by, "release a truck", truck, before, "not held");
+            return released;
         });
+    }
+
+    /** What a truck is held to, in words for the audit trail. */
+    private static String words(StatelessSession session, String truck) {
+        return session
+                .createSelectionQuery("from HoldRow h where h.truck = :truck order by h.slot", HoldRow.class)
+                .setParameter("truck", truck)
+                .getResultList()
+                .stream()
+                .map(row -> row.hold().words())
+                .collect(Collectors.joining("; "));
+    }
+
+    private static void note(
+            StatelessSession session, Instant at, String by, String what, String subject, String before, String after) {
+        session.doWork(connection -> AuditTrail.write(connection, at, by, what, subject, before, after));
     }
 
     /** Every hold of a depot's trucks, or of all, by truck. */
@@ -131,8 +161,27 @@ public final class HoldBook {
                 }
                 added += visit.getValue().equals(week) ? 0 : 1;
             }
+            if (added > 0) {
+                note(
+                        session,
+                        at,
+                        by,
+                        "announce visits",
+                        String.join(", ", new TreeSet<>(visits.keySet())),
+                        told(there, visits.keySet()),
+                        told(visits, visits.keySet()));
+            }
             return added;
         });
+    }
+
+    /** {@code T001 for 2026-W12}, by truck. */
+    private static String told(Map<String, IsoWeek> weeks, Collection<String> trucks) {
+        return trucks.stream()
+                .filter(weeks::containsKey)
+                .sorted()
+                .map(truck -> truck + " for " + weeks.get(truck))
+                .collect(Collectors.joining(", "));
     }
 
     /** Takes back that visits of these trucks were announced. */

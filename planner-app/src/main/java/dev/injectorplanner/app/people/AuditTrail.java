@@ -7,6 +7,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.sql.DataSource;
 
@@ -49,7 +50,7 @@ public final class AuditTrail {
     }
 
     /** As above, within a transaction: kept with the change itself, or not at all. */
-    static void write(
+    public static void write(
             Connection connection, Instant at, String who, String what, String subject, String before, String after)
             throws SQLException {
         StoreSql.update(
@@ -80,6 +81,15 @@ public final class AuditTrail {
     public List<AuditEntry> list(long before, int most) {
         return sql.inTransaction(connection -> StoreSql.list(
                 connection, COLUMNS + " where id < ? order by id desc limit " + most, AuditTrail::entry, before));
+    }
+
+    /** The newest entry of what was done. */
+    public Optional<AuditEntry> findNewest(String what) {
+        return sql
+                .inTransaction(connection -> StoreSql.list(
+                        connection, COLUMNS + " where what = ? order by id desc limit 1", AuditTrail::entry, what))
+                .stream()
+                .findFirst();
     }
 
     /** Every entry, oldest first, a block at a time. */

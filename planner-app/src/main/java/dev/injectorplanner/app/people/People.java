@@ -173,6 +173,11 @@ public final class People {
         return in ? account : Optional.empty();
     }
 
+    /** Notes that a person signed in by other means than the password here. */
+    public void cameIn(Account account) {
+        note(account, true, null);
+    }
+
     private void note(Account account, boolean in, @Nullable String better) {
         Instant now = clock.instant();
         sql.inTransaction(connection -> {

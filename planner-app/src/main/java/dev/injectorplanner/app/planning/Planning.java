@@ -83,14 +83,21 @@ public final class Planning {
         return StoredAndTried.of(holds.holds(depot, IsoWeek.of(today)), tried);
     }
 
+    /** As below, noted under the name of the run. */
+    public Planned planAndKeep(String runKey, Instant at, LocalDate today, Policy policy, @Nullable String depot) {
+        return planAndKeep(runKey, at, today, policy, depot, runKey);
+    }
+
     /**
      * Plans within what the manager holds, and keeps the plan: it is in force from then on.
      *
      * @param runKey names the run; a plan is kept once under it
+     * @param by who lets it be made, for the audit trail
      */
-    public Planned planAndKeep(String runKey, Instant at, LocalDate today, Policy policy, @Nullable String depot) {
+    public Planned planAndKeep(
+            String runKey, Instant at, LocalDate today, Policy policy, @Nullable String depot, String by) {
         Planned planned = plan(today, policy, depot);
-        plans.keep(runKey, depot, at, planned.plan());
+        plans.keep(runKey, depot, at, planned.plan(), by);
         return planned;
     }
 

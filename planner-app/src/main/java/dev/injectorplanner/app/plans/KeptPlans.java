@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.plans;
 
+import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.plan.Plan;
@@ -31,14 +32,20 @@ public final class KeptPlans {
         return List.of(PlanRunRow.class, PlannedVisitRow.class);
     }
 
+    /** As below, noted under the name of the run. */
+    public long keep(String runKey, @Nullable String depot, Instant at, Plan plan) {
+        return keep(runKey, depot, at, plan, runKey);
+    }
+
     /**
      * Keeps a plan; it is in force from then on.
      *
      * @param runKey names the run that made it: what is kept under a key is kept once, a second time changes nothing
      * @param depot the depot it plans, or null for all
+     * @param by who let it be made, for the audit trail
      * @return the number of the kept plan
      */
-    public long keep(String runKey, @Nullable String depot, Instant at, Plan plan) {
+    public long keep(String runKey, @Nullable String depot, Instant at, Plan plan, String by) {
         return store.inTransaction(session -> {
             Optional<Long> there = session
                     .createSelectionQuery("select r.id from PlanRunRow r where r.runKey = :key", Long.class)
@@ -46,9 +53,29 @@ public final class KeptPlans {
                     .getResultList()
                     .stream()
                     .findFirst();
-            return there.orElseGet(
-                    () -> insert(session, PlanRunRow.of(nextId(session), runKey, depot, at, plan), plan));
+            return there.orElseGet(() -> {
+                PlanRunRow row = PlanRunRow.of(nextId(session), runKey, depot, at, plan);
+                String before = newestIds(session, depot == null ? PlanRunRow.ALL_DEPOTS : depot, 1).stream()
+                        .map(id -> "plan " + id)
+                        .findFirst()
+                        .orElse("");
+                long id = insert(session, row, plan);
+                session.doWork(connection -> AuditTrail.write(
+                        connection,
+                        at,
+                        by,
+                        "make a plan",
+                        depot == null ? "all depots" : depot,
+                        before,
+                        words(id, plan)));
+                return id;
+            });
         });
+    }
+
+    private static String words(long id, Plan plan) {
+        return "plan " + id + " of " + plan.today() + ": " + plan.visits().size() + " visits, "
+                + plan.findings().size() + " findings";
     }
 
     /** Drawn one by one: a node with a stock of numbers would keep a later plan under a lower one. */

@@ -50,7 +50,9 @@ final class CurrentPerson extends OncePerRequestFilter {
             response.sendRedirect(SignInPage.SIGN_IN + "?ended");
             return;
         }
-        if (account.get().mustChange() && !WITH_OLD_PASSWORD.contains(request.getServletPath())) {
+        if (account.get().mustChange()
+                && !signedIn.byProvider()
+                && !WITH_OLD_PASSWORD.contains(request.getServletPath())) {
             response.sendRedirect(SignInPage.PASSWORD);
             return;
         }

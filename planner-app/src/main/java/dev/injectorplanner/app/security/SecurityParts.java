@@ -6,9 +6,11 @@ import dev.injectorplanner.app.people.People;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.frame.Viewers;
+import dev.injectorplanner.app.wiring.ProviderSettings;
 import io.github.bucket4j.TimeMeter;
 import jakarta.servlet.DispatcherType;
 import java.time.InstantSource;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
@@ -59,8 +61,14 @@ public class SecurityParts {
 
     @Bean
     @Order(2)
-    SecurityFilterChain pages(HttpSecurity http, People people, SignInThrottle throttle) throws Exception {
+    SecurityFilterChain pages(
+            HttpSecurity http, People people, SignInThrottle throttle, ObjectProvider<ProviderSettings> provider)
+            throws Exception {
         InstantSource clock = InstantSource.system();
+        ProviderSettings through = provider.getIfAvailable();
+        if (through != null) {
+            ProviderSignIn.set(http, through, people, clock);
+        }
         return http.authenticationProvider(new SignInCheck(people, throttle, clock))
                 .authorizeHttpRequests(rules -> {
                     // what is written after the request was let in: an error's page, a file that is streamed

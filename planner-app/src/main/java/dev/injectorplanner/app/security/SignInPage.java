@@ -3,11 +3,14 @@ package dev.injectorplanner.app.security;
 import dev.injectorplanner.app.people.People;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.web.frame.SiteName;
+import dev.injectorplanner.app.wiring.ProviderSettings;
 import dev.injectorplanner.core.check.InvalidValueException;
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpSession;
 import java.time.Duration;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -32,17 +35,21 @@ class SignInPage {
     private final People people;
     private final SignInThrottle throttle;
     private final SiteName site;
+    private final String provider;
 
-    SignInPage(People people, SignInThrottle throttle, SiteName site) {
+    SignInPage(People people, SignInThrottle throttle, SiteName site, ObjectProvider<ProviderSettings> provider) {
         this.people = people;
         this.throttle = throttle;
         this.site = site;
+        ProviderSettings through = provider.getIfAvailable();
+        this.provider = through == null ? "" : through.name();
     }
 
     @GetMapping(SIGN_IN)
-    String signIn(@RequestParam Map<String, String> asked, Model model) {
+    String signIn(@RequestParam Map<String, String> asked, HttpServletRequest request, Model model) {
         model.addAttribute("site", site.name());
-        model.addAttribute("wrong", wrong(asked));
+        model.addAttribute("provider", provider);
+        model.addAttribute("wrong", asked.containsKey("provider") ? why(request.getSession(false)) : wrong(asked));
         model.addAttribute(
                 "note",
                 NOTES.entrySet().stream()
@@ -51,6 +58,16 @@ class SignInPage {
                         .findFirst()
                         .orElse(""));
         return "sign-in";
+    }
+
+    /** Why the provider's answer did not do, said once. */
+    private static String why(@Nullable HttpSession session) {
+        Object why = session == null ? null : session.getAttribute(ProviderSignIn.WHY);
+        if (session == null || why == null) {
+            return "";
+        }
+        session.removeAttribute(ProviderSignIn.WHY);
+        return why.toString();
     }
 
     private static String wrong(Map<String, String> asked) {

@@ -10,11 +10,17 @@ import java.time.Instant;
  * @param id the person's number
  * @param name the person's name
  * @param stamp the person's stamp at that time
+ * @param byProvider whether a provider vouched for the person: the password here was not asked for
  * @param until when the person must sign in again
  */
-record SignedIn(long id, String name, long stamp, Instant until) implements Serializable {
+record SignedIn(long id, String name, long stamp, boolean byProvider, Instant until) implements Serializable {
     static SignedIn of(Account account, Instant until) {
-        return new SignedIn(account.id(), account.name(), account.stamp(), until);
+        return new SignedIn(account.id(), account.name(), account.stamp(), false, until);
+    }
+
+    /** Through a provider. */
+    static SignedIn through(Account account, Instant until) {
+        return new SignedIn(account.id(), account.name(), account.stamp(), true, until);
     }
 
     /** Whether it still holds. */

@@ -51,9 +51,11 @@ class JobsPage {
     }
 
     @GetMapping(path = "/jobs", produces = MediaType.TEXT_HTML_VALUE)
-    String page(CsrfToken csrf) {
+    String page(@ModelAttribute("viewer") Viewer viewer, CsrfToken csrf) {
         Map<String, ZoneId> zones = jobs.zones().zones();
-        List<JobRun> runs = jobs.frame().runs().listNewest(MOST);
+        List<JobRun> runs = jobs.frame().runs().listNewest(MOST).stream()
+                .filter(run -> maySee(viewer, run.key().depot()))
+                .toList();
         Html page = new Html("Jobs");
         long givenUp = runs.stream()
                 .filter(run -> run.outcome() == RunOutcome.GIVEN_UP)
@@ -64,8 +66,13 @@ class JobsPage {
                         : givenUp + " of the newest " + runs.size()
                                 + " runs failed and were given up: see what is wrong below, mend it, and run the job now.");
         history(page, runs, zones);
-        times(page, Instant.now().truncatedTo(ChronoUnit.SECONDS), csrf);
+        times(page, viewer, Instant.now().truncatedTo(ChronoUnit.SECONDS), csrf);
         return page.whole();
+    }
+
+    /** Who has a depot sees its jobs alone: those of the fleet tell of every depot. */
+    private static boolean maySee(Viewer viewer, String depot) {
+        return viewer.depot() == null || viewer.sees(depot);
     }
 
     private static void history(Html page, List<JobRun> runs, Map<String, ZoneId> zones) {
@@ -114,10 +121,13 @@ class JobsPage {
                 : run.counts() + " (stands for " + run.passedOver() + " missed before it)";
     }
 
-    private void times(Html page, Instant now, CsrfToken csrf) {
+    private void times(Html page, Viewer viewer, Instant now, CsrfToken csrf) {
         page.section("B", "What will run");
         page.head("Jobs and their next time", "Job", "Depot", "Times", "Next", "Now");
         for (JobSetting setting : jobs.times().list(jobs.frame().registry().kinds())) {
+            if (!maySee(viewer, setting.depot())) {
+                continue;
+            }
             page.row(
                     List.of(
                             setting.kind().words(),
@@ -162,6 +172,13 @@ class JobsPage {
             @RequestParam("depot") String depot,
             @RequestParam("due") @Nullable String due) {
         JobKind job = JobKind.of(kind);
+        if (!maySee(viewer, depot)) {
+            throw new InvalidValueException(
+                    "depot",
+                    depot,
+                    "is none that you see",
+                    "choose " + viewer.depot() + ", or ask somebody who sees all");
+        }
         jobs.times().checkDepot(job, depot);
         Instant moment = moment(due);
         quartz.runNow(new RunKey(job, depot, moment));

@@ -35,6 +35,10 @@ public final class RunningApp implements AutoCloseable {
         return application;
     }
 
+    ConfigurableApplicationContext context() {
+        return context;
+    }
+
     /** Waits until it was closed. */
     public void await() throws InterruptedException {
         closed.await();

@@ -15,6 +15,8 @@ import dev.injectorplanner.app.web.people.PeopleParts;
 import dev.injectorplanner.app.web.truck.TruckListPage;
 import dev.injectorplanner.app.wiring.JobParts;
 import dev.injectorplanner.app.wiring.JobsSettings;
+import dev.injectorplanner.app.wiring.ProviderSettings;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import org.slf4j.bridge.SLF4JBridgeHandler;
@@ -118,23 +120,34 @@ public class WebApp {
         }
     }
 
+    /** As below, without a provider. */
+    public static RunningApp start(
+            CompletableFuture<Application> opening, JobsSettings settings, Listening listening, SiteClock clock) {
+        return start(opening, settings, listening, clock, Optional.empty());
+    }
+
     /**
      * Starts pages and jobs, while the store may still be opening.
      *
      * @param listening where to listen, and how it is reached
      * @param clock which moment it is for the pages
+     * @param provider what people sign in through besides name and password, if anything
      * @throws ServeException where the port is taken
      * @throws StoreException where the store cannot be opened
      */
     public static RunningApp start(
-            CompletableFuture<Application> opening, JobsSettings settings, Listening listening, SiteClock clock) {
+            CompletableFuture<Application> opening,
+            JobsSettings settings,
+            Listening listening,
+            SiteClock clock,
+            Optional<ProviderSettings> provider) {
         SLF4JBridgeHandler.removeHandlersForRootLogger();
         SLF4JBridgeHandler.install();
         System.setProperty(LoggingSystem.SYSTEM_PROPERTY, LoggingSystem.NONE); // logback.xml is already in force
         CompletableFuture<Owned> owned = opening.thenApply(application -> Owned.of(application, settings));
         try {
             ConfigurableApplicationContext context = new SpringApplicationBuilder(WebApp.class)
-                    .initializers(published(owned, clock))
+                    .initializers(published(owned, clock, provider))
                     .run(listening.arguments());
             Owned kept = owned.join();
             RunningApp running = new RunningApp(context, kept.quartz(), kept.jobs(), kept.application());
@@ -146,7 +159,7 @@ public class WebApp {
     }
 
     private static ApplicationContextInitializer<GenericApplicationContext> published(
-            CompletableFuture<Owned> owned, SiteClock clock) {
+            CompletableFuture<Owned> owned, SiteClock clock, Optional<ProviderSettings> provider) {
         return context -> {
             context.registerBean(
                     "application",
@@ -164,6 +177,7 @@ public class WebApp {
                     "quartz", QuartzJobs.class, () -> owned.join().quartz(), kept -> kept.setDestroyMethodName(""));
             context.registerBean("planner", JobsHealth.class);
             context.registerBean("siteClock", SiteClock.class, () -> clock);
+            provider.ifPresent(set -> context.registerBean("providerSettings", ProviderSettings.class, () -> set));
         };
     }
 

@@ -5,6 +5,7 @@ import dev.injectorplanner.app.alert.Alerts;
 import dev.injectorplanner.app.digest.Digests;
 import dev.injectorplanner.app.drop.DropFolder;
 import dev.injectorplanner.app.drop.DropSettings;
+import dev.injectorplanner.app.intake.FileNotes;
 import dev.injectorplanner.app.jobs.JobKind;
 import dev.injectorplanner.app.jobs.JobRegistry;
 import dev.injectorplanner.app.jobs.JobTask;
@@ -33,6 +34,9 @@ import javax.sql.DataSource;
 
 /** Which job does what: the one place where a job gets its task. */
 final class JobTasks {
+    /** Who did it, in the audit trail. */
+    private static final String BY = "jobs";
+
     private final Application application;
     private final JobsSettings settings;
     private final DataSource pool;
@@ -61,10 +65,10 @@ final class JobTasks {
         Alerts alerts = new Alerts(pool);
         Planning planning = application.planning();
         PlanKeeper keeper = (runKey, depot, at, planned) -> {
-            long number = application.plans().keep(runKey, depot, at, planned.plan());
+            long number = application.plans().keep(runKey, depot, at, planned.plan(), BY);
             // A run that comes twice kept its plan the first time: that one is in force, and alerts speak of it.
             Plan kept = application.plans().find(number).map(KeptPlan::plan).orElse(planned.plan());
-            alerts.update(new Planned(planned.fleet(), kept), at);
+            alerts.update(new Planned(planned.fleet(), kept), at, BY);
         };
         Digests digests = new Digests(pool);
         JobTask nightly = new NightlyPlan(planning, keeper);
@@ -94,11 +98,13 @@ final class JobTasks {
         settings.dropFolder()
                 .ifPresent(folder -> add(
                         JobKind.DROP_FOLDER,
-                        new DropPass(new DropFolder(
-                                application.intake(),
-                                DropSettings.standard(folder),
-                                "node-" + UUID.randomUUID(),
-                                Clock.systemUTC()))));
+                        new DropPass(
+                                new DropFolder(
+                                        application.intake(),
+                                        DropSettings.standard(folder),
+                                        "node-" + UUID.randomUUID(),
+                                        Clock.systemUTC()),
+                                reports -> FileNotes.write(application.audit(), "drop folder", reports))));
         // A PostgreSQL database has its own tools and its own administrator for copies.
         application.store().findFolder().ifPresent(store -> {
             Path folder = settings.backupFolder().orElse(store.resolveSibling(store.getFileName() + "-backup"));

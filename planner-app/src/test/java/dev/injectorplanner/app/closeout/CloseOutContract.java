@@ -372,7 +372,7 @@ abstract class CloseOutContract {
                         RefusedEntryException.class,
                         () -> kits.bind(depot, kit.get(first).id(), truck, first, NOW, "Ilze")))
                 .hasMessageContaining("is meant for truck " + truck);
-        kits.release(depot, kit.get(first).id());
+        kits.release(depot, kit.get(first).id(), NOW, "Ilze");
         kits.bind(depot, kit.get(first).id(), truck, first, NOW, "Ilze");
         application.holds().hold(new Hold(truck, Hold.Kind.PIN, visit.week(), NOW, "Ilze", ""));
         application.holds().announce(Map.of(truck, visit.week()), NOW, "Ilze");

@@ -136,7 +136,7 @@ abstract class PlansContract {
         IsoWeek week = visit.week().plus(3);
         application.holds().hold(hold(visit.truck(), Hold.Kind.PIN, week));
         assertThat(weekOf(planned(DEPOT), visit.truck())).isEqualTo(week);
-        assertThat(application.holds().release(visit.truck())).isEqualTo(1);
+        assertThat(application.holds().release(visit.truck(), NIGHT, "Ilze")).isEqualTo(1);
         assertThat(planned(DEPOT)).isEqualTo(plan);
     }
 
@@ -199,7 +199,7 @@ abstract class PlansContract {
                         .announce(late.depot(), week, NIGHT, "Ilze")
                         .added())
                 .isZero();
-        application.holds().release(late.truck());
+        application.holds().release(late.truck(), NIGHT, "Ilze");
         assertThat(weekOf(planned(null), late.truck())).isEqualTo(week);
         application.holds().withdraw(announced.trucks());
         assertThat(planned(null)).isEqualTo(free);

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The tables of jobs and settings in the README say what the program does. */
@@ -38,8 +39,15 @@ class JobsReadmeTest {
     @Test
     void settings() throws Exception {
         assertThat(rows("settings"))
-                .isEqualTo(Arrays.stream(JobsSettings.Name.values())
-                        .map(name -> String.format("| `%s` | %s | %s |", name.key(), name.otherwise(), name.words()))
+                .isEqualTo(Stream.concat(
+                                Arrays.stream(JobsSettings.Name.values())
+                                        .map(name -> row(name.key(), name.otherwise(), name.words())),
+                                Arrays.stream(ProviderSettings.Name.values())
+                                        .map(name -> row(name.key(), name.otherwise(), name.words())))
                         .toList());
+    }
+
+    private static String row(String key, String otherwise, String words) {
+        return String.format("| `%s` | %s | %s |", key, otherwise, words);
     }
 }

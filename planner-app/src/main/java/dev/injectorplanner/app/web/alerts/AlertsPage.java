@@ -141,7 +141,7 @@ public class AlertsPage {
         Allowed.require(viewer, Role.MANAGER, Role.ADMINISTRATOR);
         Alert alert = alerts.get(id);
         if (alert.depot() != null && !viewer.sees(alert.depot())) {
-            throw new InvalidValueException("alert", id, "is not known", "take one from the page");
+            throw new InvalidValueException("alert", id, "is not known", "take a number from the list of alerts");
         }
         return alert;
     }

@@ -6,7 +6,6 @@ import dev.injectorplanner.app.api.CloseOutIntake;
 import dev.injectorplanner.app.api.Cursor;
 import dev.injectorplanner.app.api.KeyedAnswers;
 import dev.injectorplanner.app.people.ApiToken;
-import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.SiteClock;
 import jakarta.servlet.http.HttpServletRequest;
@@ -32,13 +31,11 @@ class CloseOutApi {
 
     private final CloseOutIntake intake;
     private final KeyedAnswers answers;
-    private final AuditTrail audit;
     private final Fleets fleets;
 
-    CloseOutApi(Application application, SiteClock clock, AuditTrail audit, Fleets fleets) {
+    CloseOutApi(Application application, SiteClock clock, Fleets fleets) {
         this.intake = new CloseOutIntake(application.store(), clock.source());
         this.answers = new KeyedAnswers(application.store().dataSource());
-        this.audit = audit;
         this.fleets = fleets;
     }
 
@@ -70,7 +67,6 @@ class CloseOutApi {
         KeyedAnswers.Answer answer = answers.once(token.id(), key, "close-outs\n" + body, () -> {
             Map<String, Object> kept = intake.take(body, token, key);
             String json = JSON.writeValueAsString(kept);
-            audit.record(token.who(), "send close-outs", "truck " + kept.get("truck"), "", json);
             fleets.changed();
             return new KeyedAnswers.Answer(CREATED, json);
         });

@@ -91,7 +91,7 @@ class StorePage {
         switch (typed.text("do")) {
             case "bind" ->
                 kits.bind(depot, injector, truck, (int) StoreView.number(typed.text("cylinder")), now, viewer.name());
-            case "release" -> kits.release(depot, injector);
+            case "release" -> kits.release(depot, injector, now, viewer.name());
             case "off" -> shelf.takeOff(depot, injector, now, viewer.name());
             default -> throw BayDesk.notThere();
         }

@@ -64,7 +64,7 @@ public final class Navigation {
 
     /** Within places, and what pages offer to take away. */
     public static final List<Inner> INNER = List.of(
-            new Inner("/sheets", OFFICE),
+            new Inner("/sheets", ALL),
             new Inner("/settings/people", Set.of(Role.ADMINISTRATOR)),
             new Inner("/settings/tokens", Set.of(Role.ADMINISTRATOR)),
             new Inner("/settings/audit", Set.of(Role.ADMINISTRATOR)),

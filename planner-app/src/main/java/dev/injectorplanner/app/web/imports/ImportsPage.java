@@ -1,11 +1,13 @@
 package dev.injectorplanner.app.web.imports;
 
 import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.intake.FileNotes;
 import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.intake.Intake;
 import dev.injectorplanner.app.intake.LoadListener;
 import dev.injectorplanner.app.intake.LoadSettings;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
+import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.web.office.Allowed;
@@ -36,16 +38,19 @@ public class ImportsPage {
     private static final Role[] WHO = {Role.MANAGER, Role.BUYER, Role.ADMINISTRATOR};
 
     private final Intake intake;
+    private final AuditTrail audit;
     private final Office office;
     private final Uploads uploads = new Uploads();
 
     ImportsPage(Application application, Office office) {
         this.intake = application.intake();
+        this.audit = application.audit();
         this.office = office;
     }
 
     @GetMapping("/imports")
-    String page(Model model) {
+    String page(@ModelAttribute("viewer") Viewer viewer, Model model) {
+        allow(viewer);
         model.addAttribute("most", Uploads.MOST_BYTES / (1024 * 1024));
         return "imports";
     }
@@ -57,7 +62,7 @@ public class ImportsPage {
             @RequestParam("mode") String mode,
             Model model)
             throws IOException {
-        Allowed.require(viewer, WHO);
+        allow(viewer);
         List<MultipartFile> given =
                 files.stream().filter(file -> !file.isEmpty()).toList();
         if (given.isEmpty()) {
@@ -67,6 +72,7 @@ public class ImportsPage {
         Uploads.Taken taken = uploads.take(given);
         try {
             List<FileReport> reports = intake.load(taken.files(), LoadSettings.of(how), LoadListener.SILENT);
+            FileNotes.write(audit, viewer.name(), reports);
             office.changed();
             model.addAttribute("reports", ReportRow.of(reports));
             model.addAttribute("checked", how == Mode.CHECK);
@@ -74,7 +80,13 @@ public class ImportsPage {
         } finally {
             uploads.clear(taken);
         }
-        return page(model);
+        return page(viewer, model);
+    }
+
+    /** Rows of a file may be of any depot, and what is said of them names its trucks. */
+    private static void allow(Viewer viewer) {
+        Allowed.require(viewer, WHO);
+        Allowed.requireAllDepots(viewer, "Files");
     }
 
     private static Mode mode(String name) {
@@ -89,7 +101,7 @@ public class ImportsPage {
     @GetMapping("/imports/refused/{key}")
     ResponseEntity<byte[]> refused(@ModelAttribute("viewer") Viewer viewer, @PathVariable("key") String key)
             throws IOException {
-        Allowed.require(viewer, WHO);
+        allow(viewer);
         Path file = uploads.findRefused(key)
                 .orElseThrow(() -> new NotHereException(
                         "That file of refused rows is not kept any more. Mend: load the file again."));

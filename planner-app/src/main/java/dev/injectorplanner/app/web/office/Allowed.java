@@ -18,6 +18,17 @@ public final class Allowed {
         }
     }
 
+    /**
+     * @param what what concerns every depot, for the sentence
+     * @throws NotAllowedException where the person sees one depot only
+     */
+    public static void requireAllDepots(Viewer viewer, String what) {
+        if (viewer.depot() != null) {
+            throw new NotAllowedException(what + " concern all depots, and you see " + viewer.depot()
+                    + " only. Mend: ask somebody who sees all depots.");
+        }
+    }
+
     /** Somebody may not do that. */
     public static final class NotAllowedException extends RuntimeException {
         private static final long serialVersionUID = 1L;

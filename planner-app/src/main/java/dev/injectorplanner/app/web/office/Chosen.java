@@ -9,11 +9,17 @@ import org.jspecify.annotations.Nullable;
  * The depots a page shows.
  *
  * @param seen depots that this person sees, by name
+ * @param bound the one depot that this person may see, or null for all there are
  * @param depot the one depot chosen, or null for all of them
  * @param plans of the depots shown that have a plan in force
  * @param withoutPlan depots shown that have none
  */
-public record Chosen(List<String> seen, @Nullable String depot, List<DepotPlan> plans, List<String> withoutPlan) {
+public record Chosen(
+        List<String> seen,
+        @Nullable String bound,
+        @Nullable String depot,
+        List<DepotPlan> plans,
+        List<String> withoutPlan) {
     public Chosen {
         seen = List.copyOf(seen);
         plans = List.copyOf(plans);
@@ -23,6 +29,16 @@ public record Chosen(List<String> seen, @Nullable String depot, List<DepotPlan> 
     /** For the address of a page: the depot, or empty for all. */
     public String depotOrAll() {
         return depot == null ? "" : depot;
+    }
+
+    /** The one depot that may be spoken of: chosen, or the only one that this person sees; null for all there are. */
+    public @Nullable String only() {
+        return depot != null ? depot : bound;
+    }
+
+    /** Whether a plan shown covers depots besides those that this person sees. */
+    public boolean anyPlanOfOthers() {
+        return bound != null && plans.stream().anyMatch(plan -> plan.kept().depot() == null);
     }
 
     /** Whether there is something to show. */

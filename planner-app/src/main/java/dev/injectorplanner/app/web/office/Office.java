@@ -40,7 +40,7 @@ public final class Office {
         for (String each : depot == null ? seen : List.of(depot)) {
             find(each).ifPresentOrElse(found::add, () -> without.add(each));
         }
-        return new Chosen(seen, depot, found, without);
+        return new Chosen(seen, viewer.depot(), depot, found, without);
     }
 
     /** The depot's plan in force with its fleet; empty where none was kept. */

@@ -2,6 +2,7 @@ package dev.injectorplanner.app.web.office;
 
 import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.alert.Alerts;
+import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.app.plans.KeptPlan;
 import dev.injectorplanner.app.web.frame.SiteClock;
@@ -25,18 +26,24 @@ public final class PlanAnew {
     }
 
     /**
-     * Plans what the plan in force of a depot plans, or the depot where there is none.
+     * Plans what the plan in force of a depot plans, or the depot where there is none. Who sees one depot plans that alone.
      *
      * @param runKey names the request: asked for twice, it is done once
      */
-    public Planned plan(String depot, String runKey) {
+    public Planned plan(Viewer viewer, String depot, String runKey) {
         DepotPlan inForce = office.find(depot).orElse(null);
         return inForce == null
-                ? keep(depot, runKey, clock.today(zone(depot)))
+                ? keep(viewer, depot, runKey, clock.today(zone(depot)))
                 : keep(
-                        inForce.kept().depot(),
+                        viewer,
+                        scope(viewer, inForce),
                         runKey,
                         day(inForce.kept(), inForce.site().timeZone()));
+    }
+
+    /** The depot to plan, or null for all: what the plan in force plans, but never a depot that the person does not see. */
+    public static @Nullable String scope(Viewer viewer, DepotPlan inForce) {
+        return viewer.depot() == null ? inForce.kept().depot() : inForce.depot();
     }
 
     /**
@@ -57,10 +64,10 @@ public final class PlanAnew {
                 .orElseThrow();
     }
 
-    private Planned keep(@Nullable String depot, String runKey, LocalDate day) {
+    private Planned keep(Viewer viewer, @Nullable String depot, String runKey, LocalDate day) {
         Instant now = clock.now();
-        Planned planned = application.planning().planAndKeep(runKey, now, day, Policy.standard(), depot);
-        new Alerts(application.store().dataSource()).update(planned, now);
+        Planned planned = application.planning().planAndKeep(runKey, now, day, Policy.standard(), depot, viewer.name());
+        new Alerts(application.store().dataSource()).update(planned, now, viewer.name());
         office.changed();
         return planned;
     }

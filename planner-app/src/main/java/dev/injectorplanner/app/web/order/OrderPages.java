@@ -4,10 +4,11 @@ import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.planning.Planning;
+import dev.injectorplanner.app.web.office.Allowed;
 import dev.injectorplanner.app.web.office.Chosen;
-import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.NotHereException;
 import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.app.web.office.PlanOfDepots;
 import dev.injectorplanner.app.web.office.TablesView;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.plan.Plan;
@@ -76,24 +77,21 @@ public class OrderPages {
         return "tables";
     }
 
-    /** A workbook of the plan in force: of the depot chosen, or of what the first depot's plan covers. */
+    /** A workbook of the plans in force at the depots chosen, which speaks of those depots alone. */
     @GetMapping("/sheets/{name}.xlsx")
     ResponseEntity<StreamingResponseBody> sheet(
             @ModelAttribute("viewer") Viewer viewer,
             @PathVariable("name") String name,
             @RequestParam(name = "depot", defaultValue = "") String depot) {
+        if (name.equals("parts-needs")) {
+            Allowed.require(viewer, Role.MANAGER, Role.BUYER, Role.ADMINISTRATOR);
+        }
         Chosen chosen = office.choose(viewer, depot);
         if (!chosen.anyPlan()) {
             throw new NotHereException("No plan is in force. Mend: plan first, under Plan.");
         }
-        DepotPlan plan = chosen.plans().get(0);
-        String scope = plan.kept().depot();
-        if (scope == null && viewer.depot() != null) {
-            throw new NotHereException(
-                    "The plan in force covers other depots than yours. Mend: ask the fleet manager for the workbook.");
-        }
-        Plan content = plan.plan();
-        FleetSnapshot fleet = planning.fleet(scope);
+        Plan content = PlanOfDepots.of(chosen.plans());
+        FleetSnapshot fleet = planning.fleet(chosen.only());
         StreamingResponseBody body = switch (name) {
             case "upcoming-work" -> out -> new UpcomingWorkbook(fleet, content).write(out);
             case "parts-needs" -> out -> new PartsWorkbook(fleet, content).write(out);

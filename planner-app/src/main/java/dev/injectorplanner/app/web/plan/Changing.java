@@ -27,7 +27,7 @@ public final class Changing {
     }
 
     /** A truck's visit opened to be changed; tried out where {@code act} is not empty. */
-    ChangeView open(DepotPlan plan, String truck, String act, String to, String why) {
+    ChangeView open(Viewer viewer, DepotPlan plan, String truck, String act, String to, String why) {
         Optional<Visit> visit = plan.findVisit(truck);
         String from = visit.map(each -> each.week().toString()).orElse("");
         IsoWeek first = plan.plan().firstWeek();
@@ -48,7 +48,7 @@ public final class Changing {
                 to.isEmpty() ? visit.map(each -> each.week().plus(1).toString()).orElse(first.toString()) : to,
                 why,
                 held,
-                act.isEmpty() ? List.of() : List.of(tried(plan, Act.of(act, truck, from, to))));
+                act.isEmpty() ? List.of() : List.of(tried(viewer, plan, Act.of(act, truck, from, to))));
     }
 
     private static String hours(DepotPlan plan, IsoWeek week) {
@@ -59,13 +59,13 @@ public final class Changing {
                         .orElse("");
     }
 
-    private ChangeView.Tried tried(DepotPlan plan, Act act) {
+    private ChangeView.Tried tried(Viewer viewer, DepotPlan plan, Act act) {
         Planning.Tried tried = application
                 .planning()
                 .tryOut(
                         anew.day(plan.kept(), plan.site().timeZone()),
                         Policy.standard(),
-                        plan.kept().depot(),
+                        PlanAnew.scope(viewer, plan),
                         act.tried(),
                         List.of());
         return Consequence.of(act, tried.change(), tried.planned().plan().cost());
@@ -74,12 +74,12 @@ public final class Changing {
     /** Holds the truck and plans anew. */
     void make(Viewer viewer, DepotPlan plan, Act act, String why) {
         application.holds().hold(act.hold(clock.now(), viewer.name(), why));
-        anew.plan(plan.depot(), "hold " + act.truck() + " " + clock.now());
+        anew.plan(viewer, plan.depot(), "hold " + act.truck() + " " + clock.now());
     }
 
     /** Takes back all holds of a truck and plans anew. */
-    void release(DepotPlan plan, String truck) {
-        application.holds().release(truck);
-        anew.plan(plan.depot(), "release " + truck + " " + clock.now());
+    void release(Viewer viewer, DepotPlan plan, String truck) {
+        application.holds().release(truck, clock.now(), viewer.name());
+        anew.plan(viewer, plan.depot(), "release " + truck + " " + clock.now());
     }
 }

@@ -69,7 +69,7 @@ public class PlanPage {
         PlanFiller filler = new PlanFiller(held, Policy.standard().visits().frozenWeeks());
         model.addAttribute("view", filler.of(chosen, week.isEmpty() ? null : IsoWeek.parse(week), truck));
         if (!truck.isEmpty()) {
-            model.addAttribute("change", changing.open(planOf(viewer, truck), truck, act, to, why));
+            model.addAttribute("change", changing.open(viewer, planOf(viewer, truck), truck, act, to, why));
         }
         return "plan";
     }
@@ -103,7 +103,7 @@ public class PlanPage {
             @ModelAttribute("viewer") Viewer viewer, @RequestParam("truck") String truck, RedirectAttributes next) {
         Allowed.require(viewer, Role.MANAGER);
         DepotPlan plan = planOf(viewer, truck);
-        changing.release(plan, truck);
+        changing.release(viewer, plan, truck);
         return shown(next, plan.depot(), "", truck + " is no longer held; planned anew.");
     }
 
@@ -126,7 +126,7 @@ public class PlanPage {
     String anew(@ModelAttribute("viewer") Viewer viewer, @RequestParam("depot") String depot, RedirectAttributes next) {
         Allowed.require(viewer, Role.MANAGER);
         office.choose(viewer, depot);
-        anew.plan(depot, "by hand " + clock.now());
+        anew.plan(viewer, depot, "by hand " + clock.now());
         return shown(next, depot, "", "Planned anew.");
     }
 

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param overtime labour hours beyond those
  * @param cylinders injectors replaced
  * @param gap how far from the best it may be, in percent, or null where nothing is proven
- * @param saves what it saves against doing nothing in these weeks
+ * @param saves what it saves against doing nothing in these weeks, or null where that sum holds depots not shown
  * @param months months above the weeks
  * @param weeks the weeks
  * @param rows a row a depot
@@ -27,7 +27,7 @@ record PlanView(
         String overtime,
         int cylinders,
         @Nullable String gap,
-        String saves,
+        @Nullable String saves,
         List<Month> months,
         List<Week> weeks,
         List<Row> rows,

@@ -30,10 +30,16 @@ public class WeekPage {
         this.filler = new WeekFiller(application.plans());
     }
 
+    /** Each reader's own page; who has several roles lands on the first of them. */
     @GetMapping("/")
     String home(@ModelAttribute("viewer") Viewer viewer) {
-        boolean atTheTruck = viewer.is(Role.MECHANIC) && !viewer.is(Role.MANAGER, Role.BUYER, Role.ADMINISTRATOR);
-        return atTheTruck ? "redirect:/bay" : "redirect:/week";
+        if (viewer.is(Role.MANAGER)) {
+            return "redirect:/week";
+        }
+        if (viewer.is(Role.BUYER)) {
+            return "redirect:/order";
+        }
+        return viewer.is(Role.MECHANIC) ? "redirect:/bay" : "redirect:/settings";
     }
 
     @GetMapping("/week")
