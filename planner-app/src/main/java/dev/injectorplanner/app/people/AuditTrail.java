@@ -48,8 +48,8 @@ public final class AuditTrail {
         });
     }
 
-    /** As above, within a transaction: kept with the change itself, or not at all. */
-    static void write(
+    /** As above, within a transaction: kept with the change itself, or not at all. Longer texts are cut, with a mark. */
+    public static void write(
             Connection connection, Instant at, String who, String what, String subject, String before, String after)
             throws SQLException {
         StoreSql.update(

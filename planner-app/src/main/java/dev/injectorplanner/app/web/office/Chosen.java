@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.web.office;
 
+import dev.injectorplanner.core.units.SiteUnits;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -23,6 +24,11 @@ public record Chosen(List<String> seen, @Nullable String depot, List<DepotPlan> 
     /** For the address of a page: the depot, or empty for all. */
     public String depotOrAll() {
         return depot == null ? "" : depot;
+    }
+
+    /** The units in which people of the site read. */
+    public SiteUnits units() {
+        return plans.isEmpty() ? SiteUnits.METRIC : plans.get(0).units();
     }
 
     /** Whether there is something to show. */

@@ -1,10 +1,13 @@
 package dev.injectorplanner.app.web.office;
 
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.plans.KeptPlan;
+import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.units.SiteUnits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,11 +18,13 @@ public final class Office {
     private final Store store;
     private final PlansInForce plans;
     private final Fleets fleets;
+    private final SiteSettings settings;
 
     public Office(Store store, PlansInForce plans, Fleets fleets) {
         this.store = store;
         this.plans = plans;
         this.fleets = fleets;
+        this.settings = new SiteSettings(store.dataSource());
     }
 
     /**
@@ -45,7 +50,19 @@ public final class Office {
 
     /** The depot's plan in force with its fleet; empty where none was kept. */
     public Optional<DepotPlan> find(String depot) {
-        return plans.find(depot).flatMap(kept -> fleets.find(depot).map(fleet -> new DepotPlan(depot, kept, fleet)));
+        SiteUnits units = settings.units();
+        return plans.find(depot, units)
+                .flatMap(kept -> fleets.find(depot).map(fleet -> new DepotPlan(depot, kept, fleet, units)));
+    }
+
+    /** The plan in force at a depot as the engine wrote it, in km, litres and degrees C. */
+    public Optional<KeptPlan> findAsWritten(String depot) {
+        return plans.find(depot);
+    }
+
+    /** The units in which people of the site read. */
+    public SiteUnits units() {
+        return settings.units();
     }
 
     /** The depot of a truck; empty where there is no such truck, or it belongs to a depot that the person does not see. */

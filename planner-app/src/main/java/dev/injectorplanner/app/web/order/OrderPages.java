@@ -4,6 +4,7 @@ import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.planning.Planning;
+import dev.injectorplanner.app.plans.KeptPlan;
 import dev.injectorplanner.app.web.office.Chosen;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.NotHereException;
@@ -92,7 +93,7 @@ public class OrderPages {
             throw new NotHereException(
                     "The plan in force covers other depots than yours. Mend: ask the fleet manager for the workbook.");
         }
-        Plan content = plan.plan();
+        Plan content = office.findAsWritten(plan.depot()).map(KeptPlan::plan).orElse(plan.plan());
         FleetSnapshot fleet = planning.fleet(scope);
         StreamingResponseBody body = switch (name) {
             case "upcoming-work" -> out -> new UpcomingWorkbook(fleet, content).write(out);
