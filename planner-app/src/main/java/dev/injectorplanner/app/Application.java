@@ -6,6 +6,7 @@ import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.planning.Announcing;
 import dev.injectorplanner.app.planning.Planning;
 import dev.injectorplanner.app.plans.KeptPlans;
+import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.core.plan.Planner;
@@ -38,6 +39,11 @@ public record Application(
     /** Where every change is noted. */
     public AuditTrail audit() {
         return new AuditTrail(store.dataSource());
+    }
+
+    /** What the site has set for itself. */
+    public SiteSettings settings() {
+        return new SiteSettings(store.dataSource());
     }
 
     private static List<Class<?>> entities() {

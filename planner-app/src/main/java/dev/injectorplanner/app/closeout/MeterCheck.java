@@ -75,10 +75,15 @@ final class MeterCheck {
             String than = verdict == MeterVerdict.IMPLAUSIBLE ? "is more than a truck can do since " : "is below ";
             problems.add(
                     field,
-                    words(field) + " \"" + Require.plain(value) + "\": " + than + Require.plain(before.value()) + " "
-                            + unit + " read on " + before.at().toString().substring(0, 10),
+                    words(field) + " \"" + said(value) + " " + unit + "\": " + than + said(before.value()) + " " + unit
+                            + " read on " + before.at().toString().substring(0, 10),
                     "read the meter again, or tick that it was replaced");
         }
+    }
+
+    /** To a tenth: a meter shows no more. */
+    private static String said(double value) {
+        return Require.plain(Math.rint(value * 10) / 10);
     }
 
     private Optional<Last> last(String column) throws SQLException {

@@ -56,11 +56,16 @@ final class AdviseCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "Neither --failed nor --opened is given. Mend: say what is open, or why.");
         }
-        var policy = options.policy();
+        options.check();
         Advice advice;
         try (Application application = Application.open(store.settings())) {
             advice = Advisor.advise(
-                    application.planning().fleet(options.depot()), policy, options.today(), truck, failed, opened);
+                    application.planning().fleet(options.depot()),
+                    options.policy(application.planning().policy()),
+                    options.today(),
+                    truck,
+                    failed,
+                    opened);
         }
         PrintWriter out = spec.commandLine().getOut();
         if (json) {

@@ -31,10 +31,12 @@ final class AlertsUpdateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        var policy = options.policy();
+        options.check();
         AlertCounts counts;
         try (Application application = Application.open(store.settings())) {
-            var planned = application.planning().plan(options.today(), policy, options.depot());
+            var planned = application
+                    .planning()
+                    .plan(options.today(), options.policy(application.planning().policy()), options.depot());
             counts = new Alerts(application.store().dataSource()).update(planned, Instant.now(), Person.here());
         }
         var out = spec.commandLine().getOut();

@@ -13,7 +13,7 @@ import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.core.generate.DemoFleet;
 import dev.injectorplanner.core.generate.FleetGenerator;
-import dev.injectorplanner.core.plan.Policy;
+import dev.injectorplanner.core.units.SiteUnits;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -60,10 +60,16 @@ final class DemoCommand implements Callable<Integer> {
         Planned planned;
         try (Application application = Application.open(StoreSettings.embedded(folder.data()))) {
             reports = application.intake().load(files, LoadSettings.of(Mode.GOOD_ROWS), LoadProgress.here(json));
-            planned =
-                    application.planning().planAndKeep("demo", Instant.now(), DemoFleet.TODAY, Policy.standard(), null);
+            planned = application
+                    .planning()
+                    .planAndKeep(
+                            "demo",
+                            Instant.now(),
+                            DemoFleet.TODAY,
+                            application.planning().policy(),
+                            null);
         }
-        List<Path> sheets = new Sheets(folder.sheets()).write(planned, Reader.all());
+        List<Path> sheets = new Sheets(folder.sheets(), SiteUnits.METRIC).write(planned, Reader.all());
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             Map<String, Object> all = new LinkedHashMap<>();

@@ -3,6 +3,7 @@ package dev.injectorplanner.app.command;
 import dev.injectorplanner.app.Application;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.PlanChange;
+import dev.injectorplanner.core.plan.Policy;
 import java.time.Instant;
 import java.util.UUID;
 import java.util.concurrent.Callable;
@@ -50,12 +51,13 @@ final class PlanCommand implements Callable<Integer> {
                     "--keep: what is only tried cannot be kept. Mend: store pins and refusals first, with hold; enter"
                             + " hours and bays in the table capacity.");
         }
-        var policy = options.policy();
+        options.check();
         var holds = hold.holds();
         var extra = capacity.extra();
         Plan plan;
         PlanChange change = null;
         try (Application application = Application.open(store.settings())) {
+            Policy policy = options.policy(application.planning().policy());
             if (trying) {
                 var tried = application.planning().tryOut(options.today(), policy, options.depot(), holds, extra);
                 plan = tried.planned().plan();

@@ -21,7 +21,10 @@ final class PlanOptions {
             description = "The day to plan for, such as 2026-03-02 (default: today).")
     private @Nullable LocalDate on;
 
-    @Option(names = "--weeks", paramLabel = "N", description = "Weeks ahead, 1 to 104 (default: 26).")
+    @Option(
+            names = "--weeks",
+            paramLabel = "N",
+            description = "Weeks ahead, 1 to 104 (default: what the site has set, else 26).")
     private @Nullable Integer weeks;
 
     @Option(names = "--depot", paramLabel = "D", description = "One depot (default: all).")
@@ -31,12 +34,22 @@ final class PlanOptions {
         return on == null ? LocalDate.now() : on;
     }
 
-    Policy policy() {
+    /**
+     * How to plan.
+     *
+     * @param site how the site plans where nothing else is asked for
+     */
+    Policy policy(Policy site) {
         try {
-            return weeks == null ? Policy.standard() : Policy.standard().withWeeks(weeks);
+            return weeks == null ? site : site.withWeeks(weeks);
         } catch (InvalidValueException e) {
             throw new ParameterException(spec.commandLine(), "--" + e.getMessage(), e);
         }
+    }
+
+    /** Whether what was asked for can be, before a store is opened. */
+    void check() {
+        policy(Policy.standard());
     }
 
     @Nullable

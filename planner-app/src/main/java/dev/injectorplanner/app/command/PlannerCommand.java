@@ -29,6 +29,7 @@ import picocli.CommandLine.TypeConversionException;
             LoadCommand.class,
             CheckCommand.class,
             PlanCommand.class,
+            SettingsCommand.class,
             HoldCommand.class,
             AnnounceCommand.class,
             AdviseCommand.class,

@@ -4,6 +4,7 @@ import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.output.Reader;
 import dev.injectorplanner.app.output.Sheets;
 import dev.injectorplanner.app.planning.Planning.Planned;
+import dev.injectorplanner.core.units.SiteUnits;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
@@ -53,12 +54,16 @@ final class SheetsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Set<Reader> chosen = readers();
-        var policy = options.policy();
+        options.check();
         Planned planned;
+        SiteUnits units;
         try (Application application = Application.open(store.settings())) {
-            planned = application.planning().plan(options.today(), policy, options.depot());
+            units = application.settings().units();
+            planned = application
+                    .planning()
+                    .plan(options.today(), options.policy(application.planning().policy()), options.depot());
         }
-        List<Path> written = new Sheets(out).write(planned, chosen);
+        List<Path> written = new Sheets(out, units).write(planned, chosen);
         var terminal = spec.commandLine().getOut();
         if (json) {
             Json.print(

@@ -5,6 +5,7 @@ import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.reports.bay.BaySheet;
 import dev.injectorplanner.reports.bay.BaySheetMaker;
 import dev.injectorplanner.reports.bay.Paper;
@@ -29,10 +30,12 @@ public final class Sheets {
     private static final int WORK_LIST_WEEKS = 2;
 
     private final Path folder;
+    private final SiteUnits units;
     private final List<Path> written = new ArrayList<>();
 
-    public Sheets(Path folder) {
+    public Sheets(Path folder, SiteUnits units) {
         this.folder = folder;
+        this.units = units;
     }
 
     private interface Writing {
@@ -74,7 +77,7 @@ public final class Sheets {
     private void workLists(Planned planned) {
         FleetIndex index = new FleetIndex(planned.fleet());
         Plan plan = planned.plan();
-        BaySheetMaker maker = new BaySheetMaker(index, plan);
+        BaySheetMaker maker = new BaySheetMaker(index, plan, units);
         for (Depot depot : planned.fleet().depots()) {
             for (int ahead = 0; ahead < Math.min(WORK_LIST_WEEKS, plan.weeks()); ahead++) {
                 IsoWeek week = plan.firstWeek().plus(ahead);

@@ -49,7 +49,7 @@ public final class AuditTrail {
         });
     }
 
-    /** As above, within a transaction: kept with the change itself, or not at all. */
+    /** As above, within a transaction: kept with the change itself, or not at all. Longer texts are cut, with a mark. */
     public static void write(
             Connection connection, Instant at, String who, String what, String subject, String before, String after)
             throws SQLException {

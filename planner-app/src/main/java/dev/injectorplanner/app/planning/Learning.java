@@ -8,6 +8,7 @@ import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.plan.PreparedFleet;
 import dev.injectorplanner.core.plan.SetUpShares;
+import dev.injectorplanner.core.risk.DefectDefaults;
 import dev.injectorplanner.core.risk.FleetLives;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
@@ -33,8 +34,16 @@ final class Learning {
         this.plans = plans;
     }
 
-    /** Lives learned on a day, when the newest injector had that number. */
-    private record Learned(LocalDate day, long newestInjector, FleetLives lives) {}
+    /** Lives learned on a day, when the newest injector had that number, by what the site says of readings and defects. */
+    private record Learned(
+            LocalDate day, long newestInjector, int usageDays, DefectDefaults defects, FleetLives lives) {
+        boolean holds(LocalDate on, long injector, Policy policy) {
+            return day.equals(on)
+                    && newestInjector == injector
+                    && usageDays == policy.usageWindowDays()
+                    && defects.equals(policy.defects());
+        }
+    }
 
     /** The fleet learned and priced. */
     PreparedFleet prepare(FleetSnapshot fleet, Policy policy, LocalDate today, @Nullable String depot) {
@@ -53,12 +62,17 @@ final class Learning {
         return visits.isEmpty() ? policy : policy.withSetUpShareHours(SetUpShares.of(fleet, visits));
     }
 
-    /** Learned once a day, and again when injectors were fitted. */
+    /** Learned once a day, and again when injectors were fitted or the site set other figures for it. */
     private synchronized FleetLives lives(Policy policy, LocalDate today) {
         long injector = store.newestInjector();
         Learned there = newest;
-        if (there == null || !there.day().equals(today) || there.newestInjector() != injector) {
-            there = new Learned(today, injector, planner.learnLives(store.snapshot(), policy, today));
+        if (there == null || !there.holds(today, injector, policy)) {
+            there = new Learned(
+                    today,
+                    injector,
+                    policy.usageWindowDays(),
+                    policy.defects(),
+                    planner.learnLives(store.snapshot(), policy, today));
             newest = there;
         }
         return there.lives();

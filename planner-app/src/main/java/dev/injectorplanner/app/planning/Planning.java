@@ -2,6 +2,7 @@ package dev.injectorplanner.app.planning;
 
 import dev.injectorplanner.app.holds.HoldBook;
 import dev.injectorplanner.app.plans.KeptPlans;
+import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
@@ -30,6 +31,7 @@ public final class Planning {
     private final HoldBook holds;
     private final KeptPlans plans;
     private final Learning learning;
+    private final SiteSettings settings;
 
     public Planning(Store store, Planner planner, HoldBook holds, KeptPlans plans) {
         this.store = store;
@@ -37,6 +39,12 @@ public final class Planning {
         this.holds = holds;
         this.plans = plans;
         this.learning = new Learning(store, planner, plans);
+        this.settings = new SiteSettings(store.dataSource());
+    }
+
+    /** How plans of this site are made: the planner's defaults with what the site has set. */
+    public Policy policy() {
+        return settings.policy();
     }
 
     /** A plan and the fleet it was made for. */

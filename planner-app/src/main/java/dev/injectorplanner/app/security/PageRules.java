@@ -27,6 +27,7 @@ final class PageRules {
         rules.requestMatchers(OPEN).permitAll();
         rules.requestMatchers("/", SignInPage.PASSWORD).authenticated();
         for (Navigation.Inner inner : Navigation.INNER) {
+            rules.requestMatchers(HttpMethod.POST, at(inner.path())).hasAnyAuthority(names(inner.changers()));
             rules.requestMatchers(at(inner.path())).hasAnyAuthority(names(inner.roles()));
         }
         for (Navigation.Place place : Navigation.PLACES) {

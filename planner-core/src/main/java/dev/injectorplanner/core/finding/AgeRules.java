@@ -54,7 +54,7 @@ final class AgeRules {
                     null,
                     Action.REPLACE,
                     Figures.whole(now) + " " + unit + " since fitting on " + age.fittedOn() + ", "
-                            + Figures.whole(perWeek) + " a week",
+                            + Figures.whole(perWeek) + " " + unit + " a week",
                     Figures.whole(rule.limit()) + " " + unit + " since fitting",
                     rule.source(),
                     by);

@@ -52,7 +52,7 @@ final class WarrantyRule {
         }
         String reach = end.equals(byMonths)
                 ? Figures.count(part.warrantyMonths(), "month", "months")
-                : Figures.km(part.warrantyKm()) + " at " + Figures.whole(age.kmPerWeek()) + " a week";
+                : Figures.km(part.warrantyKm()) + " at " + Figures.km(age.kmPerWeek()) + " a week";
         return new Ending(
                 end,
                 "warranty of part " + age.part() + " ends on " + end + ", " + reach + " from fitting on "

@@ -40,8 +40,15 @@ final class Assumptions {
         rows.add(new Assumption(topic, text, source));
     }
 
-    private static String whose(boolean usual) {
-        return usual ? DEFAULT : SITE;
+    /** Whose the figures of a line are, by whether each is the usual one. */
+    static String whose(boolean... usual) {
+        boolean any = false;
+        boolean all = true;
+        for (boolean each : usual) {
+            any |= each;
+            all &= each;
+        }
+        return all ? DEFAULT : any ? SITE + " and " + DEFAULT : SITE;
     }
 
     Assumptions policy(Policy policy) {
@@ -163,6 +170,7 @@ final class Assumptions {
     }
 
     Assumptions visits(VisitRules rules) {
+        VisitRules usual = VisitRules.standard();
         add(
                 "visits",
                 "at most one visit a truck in the horizon; cylinders and week by the least of deferral costs, set-up of the"
@@ -171,10 +179,18 @@ final class Assumptions {
                 DEFAULT);
         add(
                 "set-up",
-                "a visit's bay costs " + Figures.whole(rules.bayPerVisit()) + ", a litre of coolant "
-                        + Figures.tenths(rules.coolantPerLitre()) + ", a day standing "
+                "a visit's bay costs " + Figures.whole(rules.bayPerVisit()) + ", coolant "
+                        + Figures.tenths(rules.coolantPerLitre()) + " a litre, a day standing "
                         + Figures.whole(rules.downtimePerDay()) + " where no duty group says otherwise",
-                DEFAULT);
+                whose(
+                        rules.bayPerVisit() == usual.bayPerVisit(),
+                        rules.coolantPerLitre() == usual.coolantPerLitre(),
+                        rules.downtimePerDay() == usual.downtimePerDay()));
+        add(
+                "announced visits",
+                "moving one costs " + Figures.whole(rules.nuisance()) + "; in the first "
+                        + Figures.count(rules.frozenWeeks(), "week", "weeks") + " they stay",
+                whose(rules.nuisance() == usual.nuisance(), rules.frozenWeeks() == usual.frozenWeeks()));
         add(
                 "days",
                 "the visits of the first two weeks get bay, day and hour; the shift opens at " + DayLayout.OPENS
@@ -185,7 +201,10 @@ final class Assumptions {
                 "a day past a limit of the rules costs " + Figures.whole(rules.latePerDay()) + ", of a task or test "
                         + Figures.whole(rules.taskLatePerDay()) + "; a test in time before a warranty ends is worth "
                         + Figures.whole(rules.warrantyTestWorth()),
-                DEFAULT);
+                whose(
+                        rules.latePerDay() == usual.latePerDay(),
+                        rules.taskLatePerDay() == usual.taskLatePerDay(),
+                        rules.warrantyTestWorth() == usual.warrantyTestWorth()));
         return this;
     }
 

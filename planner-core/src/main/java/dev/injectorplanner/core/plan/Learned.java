@@ -52,7 +52,7 @@ record Learned(
         RuleBook rules = new RuleBook(fleet);
         FleetUsage usage = new FleetUsage(index, policy.usageWindowDays(), today);
         List<InjectorAge> ages = usage.injectorAges();
-        FleetRisk risk = FleetRisk.of(index, usage, ages, rules::over, today, shared);
+        FleetRisk risk = FleetRisk.of(index, usage, ages, rules::over, today, policy.defects(), shared);
         UnseenLimit unseen = UnseenLimit.of(policy.unseenFailureLimit());
         LocalDate until = IsoWeek.of(today).plus(policy.weeks() - 1).sunday();
         List<DueFinding> findings =

@@ -74,7 +74,8 @@ public final class Planner {
         FleetIndex index = new FleetIndex(wholeFleet);
         FleetUsage usage = new FleetUsage(index, policy.usageWindowDays(), today);
         RuleBook rules = new RuleBook(wholeFleet);
-        return FleetRisk.of(index, usage, List.of(), rules::over, today).shared();
+        return FleetRisk.of(index, usage, List.of(), rules::over, today, policy.defects(), null)
+                .shared();
     }
 
     /** Learns a fleet and prices its visits, for plans within several holds and capacities. */

@@ -6,6 +6,7 @@ import dev.injectorplanner.core.finding.SafetyLimit;
 import dev.injectorplanner.core.finding.UnseenLimit;
 import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.parts.OrderRules;
+import dev.injectorplanner.core.risk.DefectDefaults;
 import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
@@ -22,6 +23,7 @@ import java.util.TreeMap;
  * @param coolant how the site handles coolant
  * @param visits how visits are weighed
  * @param safety how soon a truck with a fuel leak or a fault of its fuel pressure must come in
+ * @param defects how defects behave where the records are too few to tell
  * @param setUpShareHours hours of set-up that a cylinder bears, by family, as the last plans paid it ({@link SetUpShares}); the
  *     full set's set-up divided by its cylinders where missing
  */
@@ -35,6 +37,7 @@ public record Policy(
         CoolantRules coolant,
         VisitRules visits,
         SafetyLimit safety,
+        DefectDefaults defects,
         Map<String, Double> setUpShareHours) {
     public Policy {
         Require.within("weeks", weeks, 1, 104);
@@ -46,7 +49,7 @@ public record Policy(
         setUpShareHours.values().forEach(hours -> Require.notNegative("set_up_share_hours", hours));
     }
 
-    /** With the usual haste for leaks and the first run's set-up shares. */
+    /** With the usual haste for leaks, usual defects and the first run's set-up shares. */
     public Policy(
             int weeks,
             int usageWindowDays,
@@ -66,6 +69,7 @@ public record Policy(
                 coolant,
                 visits,
                 SafetyLimit.standard(),
+                DefectDefaults.STANDARD,
                 Map.of());
     }
 
@@ -98,6 +102,7 @@ public record Policy(
                 coolant,
                 visits,
                 safety,
+                defects,
                 setUpShareHours);
     }
 
@@ -112,6 +117,7 @@ public record Policy(
                 coolant,
                 visits,
                 safety,
+                defects,
                 setUpShareHours);
     }
 
@@ -126,6 +132,7 @@ public record Policy(
                 other,
                 visits,
                 safety,
+                defects,
                 setUpShareHours);
     }
 
@@ -140,6 +147,7 @@ public record Policy(
                 coolant,
                 other,
                 safety,
+                defects,
                 setUpShareHours);
     }
 
@@ -154,6 +162,7 @@ public record Policy(
                 coolant,
                 visits,
                 other,
+                defects,
                 setUpShareHours);
     }
 
@@ -168,6 +177,82 @@ public record Policy(
                 coolant,
                 visits,
                 safety,
+                defects,
                 other);
+    }
+
+    public Policy withUsageWindowDays(int other) {
+        return new Policy(
+                weeks,
+                other,
+                inspectionHours,
+                bayHoursPerDay,
+                unseenFailureLimit,
+                orders,
+                coolant,
+                visits,
+                safety,
+                defects,
+                setUpShareHours);
+    }
+
+    public Policy withInspectionHours(double other) {
+        return new Policy(
+                weeks,
+                usageWindowDays,
+                other,
+                bayHoursPerDay,
+                unseenFailureLimit,
+                orders,
+                coolant,
+                visits,
+                safety,
+                defects,
+                setUpShareHours);
+    }
+
+    public Policy withBayHoursPerDay(double other) {
+        return new Policy(
+                weeks,
+                usageWindowDays,
+                inspectionHours,
+                other,
+                unseenFailureLimit,
+                orders,
+                coolant,
+                visits,
+                safety,
+                defects,
+                setUpShareHours);
+    }
+
+    public Policy withUnseenFailureLimit(double other) {
+        return new Policy(
+                weeks,
+                usageWindowDays,
+                inspectionHours,
+                bayHoursPerDay,
+                other,
+                orders,
+                coolant,
+                visits,
+                safety,
+                defects,
+                setUpShareHours);
+    }
+
+    public Policy withDefects(DefectDefaults other) {
+        return new Policy(
+                weeks,
+                usageWindowDays,
+                inspectionHours,
+                bayHoursPerDay,
+                unseenFailureLimit,
+                orders,
+                coolant,
+                visits,
+                safety,
+                other,
+                setUpShareHours);
     }
 }

@@ -53,7 +53,8 @@ final class RiskAssumptions {
                 "life of " + life.part() + " " + life.origin().name().toLowerCase(Locale.ROOT),
                 "Weibull in " + life.clock().unit() + ", shape "
                         + Figures.tenths(life.life().shape()) + ", scale "
-                        + Figures.whole(life.life().scale()) + ": "
+                        + Figures.whole(life.life().scale()) + " "
+                        + life.clock().unit() + ": "
                         + life.source().words() + " (" + data + ")" + prior,
                 life.source() == LifeSource.FITTED ? RECORDS : life.prior().equals(DEFAULT) ? DEFAULT : RECORDS);
     }
@@ -108,7 +109,7 @@ final class RiskAssumptions {
     }
 
     private static String source(String of) {
-        return of.equals(DefectHistory.DEFAULT) ? DEFAULT : RECORDS;
+        return of.equals(DefectHistory.DEFAULT) || of.equals(DefectHistory.SITE) ? of : RECORDS;
     }
 
     private void inspection(FamilyInspection family) {

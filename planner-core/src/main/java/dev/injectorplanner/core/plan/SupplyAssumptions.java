@@ -10,10 +10,10 @@ import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.warranty.WarrantyClaims;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /** What the figures on parts, cores, claims and coolant take as given, with whose assumption it is. */
 final class SupplyAssumptions {
-    private static final String SITE = "site";
     private static final String DEFAULT = "planner default";
 
     private final List<Assumption> rows = new ArrayList<>();
@@ -22,10 +22,10 @@ final class SupplyAssumptions {
 
     static List<Assumption> of(OrderRules orders, CoolantRules coolant, PartsPlan parts) {
         SupplyAssumptions made = new SupplyAssumptions();
-        made.orders(orders, orders.equals(OrderRules.standard()) ? DEFAULT : SITE);
+        made.orders(orders);
         made.unplanned(orders, parts);
         made.returns();
-        made.coolant(coolant, coolant.equals(CoolantRules.standard()) ? DEFAULT : SITE);
+        made.coolant(coolant);
         return made.rows;
     }
 
@@ -33,18 +33,19 @@ final class SupplyAssumptions {
         rows.add(new Assumption(topic, text, source));
     }
 
-    private void orders(OrderRules rules, String source) {
+    private void orders(OrderRules rules) {
+        OrderRules usual = OrderRules.standard();
         add(
                 "service level",
                 "kits and shelves are to suffice with a chance of " + Figures.tenths(100 * rules.serviceLevel())
                         + " %; pieces that break do so each by itself (binomial), what a kit leaves over goes back",
-                source);
+                Assumptions.whose(rules.serviceLevel() == usual.serviceLevel()));
         add(
                 "ordering",
                 "the buyer looks every " + Figures.count(rules.reviewDays(), "day", "days")
                         + "; what must be ordered before the next look is ordered now, the rest with the supplier's"
                         + " other lines of its week",
-                source);
+                Assumptions.whose(rules.reviewDays() == usual.reviewDays()));
         add(
                 "expediting",
                 "a shipment costs " + rules.expeditePrice().toPlainString() + " and takes "
@@ -52,7 +53,10 @@ final class SupplyAssumptions {
                         + "; advised where that is less than waiting: "
                         + rules.movingPerWeek().toPlainString()
                         + " for each week the visit would move, times the chance that it comes to that",
-                source);
+                Assumptions.whose(
+                        rules.expeditePrice().compareTo(usual.expeditePrice()) == 0,
+                        rules.expediteDays() == usual.expediteDays(),
+                        rules.movingPerWeek().compareTo(usual.movingPerWeek()) == 0));
     }
 
     private void unplanned(OrderRules rules, PartsPlan parts) {
@@ -81,14 +85,15 @@ final class SupplyAssumptions {
                 DEFAULT);
     }
 
-    private void coolant(CoolantRules rules, String source) {
+    private void coolant(CoolantRules rules) {
+        CoolantRules usual = CoolantRules.standard();
         add(
                 "coolant",
                 rules.renew()
                         ? "what is drained is replaced, the old is waste"
                         : "what is drained goes back in, save " + Figures.tenths(100 * rules.lostShare())
                                 + " % that is lost, and more only where the strength must change",
-                source);
+                Assumptions.whose(rules.renew() == usual.renew(), rules.lostShare() == usual.lostShare()));
         add(
                 "coolant strength",
                 (rules.protectToC() == null
@@ -99,13 +104,18 @@ final class SupplyAssumptions {
                                 ? "; the site allows any strength"
                                 : "; " + Figures.tenths(CoolantMixer.LEAST_PERCENT) + " to "
                                         + Figures.tenths(CoolantMixer.MOST_PERCENT) + " % by volume only (ASTM D6210)"),
-                source);
+                Assumptions.whose(
+                        Objects.equals(rules.protectToC(), usual.protectToC()),
+                        rules.anyStrength() == usual.anyStrength()));
         add(
                 "containers",
                 "concentrate by " + Figures.litres(rules.concentrateContainerLitres()) + ", water by "
                         + Figures.litres(rules.waterContainerLitres()) + ", waste by "
                         + Figures.litres(rules.wasteContainerLitres()) + ", whole ones for each depot and week",
-                source);
+                Assumptions.whose(
+                        rules.concentrateContainerLitres() == usual.concentrateContainerLitres(),
+                        rules.waterContainerLitres() == usual.waterContainerLitres(),
+                        rules.wasteContainerLitres() == usual.wasteContainerLitres()));
         add("freezing points", GlycolWater.basis(), "ASHRAE 2001, Melinder 2010");
         add(
                 "mixing",

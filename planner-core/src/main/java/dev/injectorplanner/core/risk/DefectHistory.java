@@ -48,13 +48,14 @@ public final class DefectHistory {
     /** Where in its delay a defect is found when it is found, on average: a planner default. */
     static final double FOUND_AT = 0.5;
 
-    private static final double DEFAULT_DELAY_KM = 20_000;
-    private static final double DEFAULT_SENSITIVITY = 0.8;
-    private static final double DEFAULT_SILENT = 0.5;
+    /** Source: the site's own figure, until the records tell. */
+    public static final String SITE = "site";
+
     private static final double DEFAULT_KM_PER_HOUR = 50;
 
     private final LifeHistory history;
     private final FleetSigns signs;
+    private final DefectDefaults otherwise;
     private final Map<String, Tally> tallies = new LinkedHashMap<>();
     private final Tally fleet = new Tally();
 
@@ -71,14 +72,20 @@ public final class DefectHistory {
 
     private record Estimate(double value, String source) {}
 
-    private DefectHistory(LifeHistory history, FleetSigns signs) {
+    private DefectHistory(LifeHistory history, FleetSigns signs, DefectDefaults otherwise) {
         this.history = history;
         this.signs = signs;
+        this.otherwise = otherwise;
     }
 
-    /** One estimate for each part asked for or told of, by part. */
-    public static Map<String, DefectEstimate> of(LifeHistory history, FleetSigns signs, List<String> parts) {
-        return new DefectHistory(history, signs).estimates(parts);
+    /**
+     * One estimate for each part asked for or told of, by part.
+     *
+     * @param otherwise what holds where the records are too few
+     */
+    public static Map<String, DefectEstimate> of(
+            LifeHistory history, FleetSigns signs, List<String> parts, DefectDefaults otherwise) {
+        return new DefectHistory(history, signs, otherwise).estimates(parts);
     }
 
     private Map<String, DefectEstimate> estimates(List<String> parts) {
@@ -123,17 +130,26 @@ public final class DefectHistory {
     }
 
     private DefectEstimate estimate(String part, Tally own) {
-        Estimate delay = delay(own, OWN, delay(fleet, FLEET, new Estimate(DEFAULT_DELAY_KM, DEFAULT)));
+        Estimate delay = delay(
+                own, OWN, delay(fleet, FLEET, given(otherwise.meanDelayKm(), DefectDefaults.STANDARD.meanDelayKm())));
         Estimate sensitivity = share(
                 own.found,
                 own.tests,
                 OWN,
-                share(fleet.found, fleet.tests, FLEET, new Estimate(DEFAULT_SENSITIVITY, DEFAULT)));
+                share(
+                        fleet.found,
+                        fleet.tests,
+                        FLEET,
+                        given(otherwise.sensitivity(), DefectDefaults.STANDARD.sensitivity())));
         Estimate silent = share(
                 own.silent,
                 own.failures,
                 OWN,
-                share(fleet.silent, fleet.failures, FLEET, new Estimate(DEFAULT_SILENT, DEFAULT)));
+                share(
+                        fleet.silent,
+                        fleet.failures,
+                        FLEET,
+                        given(otherwise.silentShare(), DefectDefaults.STANDARD.silentShare())));
         double kmPerHour = own.hours > 0 && own.km > 0 ? own.km / own.hours : DEFAULT_KM_PER_HOUR;
         return new DefectEstimate(
                 part,
@@ -144,6 +160,10 @@ public final class DefectHistory {
                 silent.value,
                 silent.source,
                 kmPerHour);
+    }
+
+    private static Estimate given(double value, double usual) {
+        return new Estimate(value, value == usual ? DEFAULT : SITE);
     }
 
     private static Estimate delay(Tally tally, String source, Estimate otherwise) {

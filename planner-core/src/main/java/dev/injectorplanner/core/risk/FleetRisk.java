@@ -45,7 +45,12 @@ public final class FleetRisk {
     private int unknown;
 
     private FleetRisk(
-            FleetIndex index, FleetUsage usage, TestLimit limits, LocalDate today, @Nullable FleetLives shared) {
+            FleetIndex index,
+            FleetUsage usage,
+            TestLimit limits,
+            LocalDate today,
+            DefectDefaults otherwise,
+            @Nullable FleetLives shared) {
         this.usage = usage;
         history = new LifeHistory(index, usage, today);
         signs = new FleetSigns(index, limits);
@@ -55,7 +60,7 @@ public final class FleetRisk {
             lives = shared.lives;
             conditions = shared.conditions;
         } else {
-            defects = DefectHistory.of(history, signs, parts(index));
+            defects = DefectHistory.of(history, signs, parts(index), otherwise);
             RemainingDelay remaining = (part, clock) -> defectsOf(part).remaining(clock);
             lives = LifeBook.of(history, parts(index), remaining);
             conditions = ConditionFit.of(history, lives, signs, remaining, today);
@@ -83,12 +88,13 @@ public final class FleetRisk {
      */
     public static FleetRisk of(
             FleetIndex index, FleetUsage usage, List<InjectorAge> ages, TestLimit limits, LocalDate today) {
-        return of(index, usage, ages, limits, today, null);
+        return of(index, usage, ages, limits, today, DefectDefaults.STANDARD, null);
     }
 
     /**
      * As above, with what another, larger part of the fleet has taught.
      *
+     * @param otherwise how defects behave where the records are too few to tell
      * @param shared lives of a fleet that has all injector parts of this one; null to learn them here
      */
     public static FleetRisk of(
@@ -97,8 +103,9 @@ public final class FleetRisk {
             List<InjectorAge> ages,
             TestLimit limits,
             LocalDate today,
+            DefectDefaults otherwise,
             @Nullable FleetLives shared) {
-        FleetRisk risk = new FleetRisk(index, usage, limits, today, shared);
+        FleetRisk risk = new FleetRisk(index, usage, limits, today, otherwise, shared);
         ages.forEach(age -> risk.judge(age, today));
         return risk;
     }

@@ -12,6 +12,7 @@ import dev.injectorplanner.core.parts.PartNeeds;
 import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.schedule.days.DayPlan;
+import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.reports.workbook.Words;
 import java.time.format.DateTimeFormatter;
@@ -31,9 +32,14 @@ public final class BaySheetMaker {
     private final FleetIndex index;
     private final Plan plan;
     private final PartNeeds parts;
+    private final SiteUnits units;
 
-    /** @param index index of the fleet that the plan was made for */
-    public BaySheetMaker(FleetIndex index, Plan plan) {
+    /**
+     * @param index index of the fleet that the plan was made for
+     * @param units in which people of the site read
+     */
+    public BaySheetMaker(FleetIndex index, Plan plan, SiteUnits units) {
+        this.units = units;
         this.index = index;
         this.plan = plan;
         this.parts = new PartNeeds(index, plan.today(), plan.parts().rules());
@@ -78,7 +84,7 @@ public final class BaySheetMaker {
     }
 
     /** What is most pressing of each cylinder, or of the truck, and how much more there is. */
-    private static List<String> seen(Visit visit) {
+    private List<String> seen(Visit visit) {
         Map<String, List<DueFinding>> bySubject = visit.findings().stream()
                 .collect(Collectors.groupingBy(BaySheetMaker::subject, LinkedHashMap::new, Collectors.toList()));
         return bySubject.entrySet().stream()
@@ -91,11 +97,11 @@ public final class BaySheetMaker {
         return finding.cylinder() != null ? "Cylinder " + finding.cylinder() : task != null ? task : "Truck";
     }
 
-    private static String seen(DueFinding finding) {
-        return finding.evidence()
+    private String seen(DueFinding finding) {
+        return units.sentence(finding.evidence())
                 + (finding.kind() == FindingKind.COST
                         ? " (done along, since the engine is open)"
-                        : " (limit " + finding.limit() + ", " + finding.limitSource() + ")");
+                        : " (limit " + units.sentence(finding.limit()) + ", " + finding.limitSource() + ")");
     }
 
     private static String more(List<DueFinding> findings) {
@@ -164,19 +170,24 @@ public final class BaySheetMaker {
                 .toList();
     }
 
-    private static List<String> lines(CoolantNeed need) {
+    private List<String> lines(CoolantNeed need) {
         List<String> lines = new ArrayList<>();
-        lines.add("Drain " + Words.quantity(need.drainedLitres()) + " of " + Words.quantity(need.capacityLitres())
-                + " l; collect " + Words.quantity(need.wasteLitres()) + " l as waste.");
+        lines.add("Drain " + litres(need.drainedLitres()) + " of " + litres(need.capacityLitres()) + " "
+                + units.volumeUnit() + "; collect " + litres(need.wasteLitres()) + " " + units.volumeUnit()
+                + " as waste.");
         if (need.mix() != null) {
-            lines.add("Put back " + Words.quantity(need.putBackLitres()) + " l, pour "
-                    + Words.quantity(need.concentrateLitres()) + " l concentrate and "
-                    + Words.quantity(need.waterLitres()) + " l demineralised water: "
+            lines.add("Put back " + litres(need.putBackLitres()) + " " + units.volumeUnit() + ", pour "
+                    + litres(need.concentrateLitres()) + " " + units.volumeUnit() + " concentrate and "
+                    + litres(need.waterLitres()) + " " + units.volumeUnit() + " demineralised water: "
                     + Words.quantity(need.mix().afterPercent()) + " % glycol by volume.");
         }
         if (!need.remark().isEmpty()) {
-            lines.add(need.remark());
+            lines.add(units.sentence(need.remark()));
         }
         return lines;
+    }
+
+    private String litres(double litres) {
+        return Words.quantity(units.ofLitres(litres));
     }
 }

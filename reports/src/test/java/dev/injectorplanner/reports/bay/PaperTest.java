@@ -18,6 +18,7 @@ import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.schedule.EarliestFit;
+import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.visit.Visit;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -61,7 +62,7 @@ class PaperTest {
         visit.cylinders()
                 .forEach(cylinder ->
                         bound.put(cylinder, new CodedInjector("SN-70" + cylinder, "7Q2M0F4K91X" + cylinder)));
-        BaySheet sheet = new BaySheetMaker(index, plan).of(visit, bound);
+        BaySheet sheet = new BaySheetMaker(index, plan, SiteUnits.METRIC).of(visit, bound);
         String text = text(pdf(out -> Paper.baySheets(List.of(sheet), out)));
         assertThat(text).contains(visit.truck(), visit.depot(), "Before you start", "never search for leaks by hand");
         visit.steps().forEach(step -> assertThat(text).contains(step));
@@ -76,7 +77,7 @@ class PaperTest {
 
     @Test
     void every_visit_of_a_plan_has_a_sheet_that_can_be_printed() throws Exception {
-        BaySheetMaker maker = new BaySheetMaker(index, plan);
+        BaySheetMaker maker = new BaySheetMaker(index, plan, SiteUnits.METRIC);
         List<BaySheet> sheets =
                 plan.visits().stream().map(visit -> maker.of(visit, Map.of())).toList();
         String text = text(pdf(out -> Paper.baySheets(sheets, out)));

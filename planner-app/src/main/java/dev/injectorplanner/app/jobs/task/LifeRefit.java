@@ -8,7 +8,6 @@ import dev.injectorplanner.core.finding.RuleBook;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.history.LifeSource;
 import dev.injectorplanner.core.history.PartLife;
-import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.risk.FleetRisk;
 import dev.injectorplanner.core.usage.FleetUsage;
 import java.time.LocalDate;
@@ -47,7 +46,7 @@ public final class LifeRefit implements JobTask {
 
     private List<PartLife> fit(LocalDate today) {
         FleetIndex index = new FleetIndex(planning.fleet(null));
-        FleetUsage usage = new FleetUsage(index, Policy.standard().usageWindowDays(), today);
+        FleetUsage usage = new FleetUsage(index, planning.policy().usageWindowDays(), today);
         RuleBook rules = new RuleBook(index.fleet());
         return FleetRisk.of(index, usage, List.of(), rules::over, today).lives().lives();
     }

@@ -5,7 +5,6 @@ import dev.injectorplanner.app.jobs.JobTask;
 import dev.injectorplanner.app.jobs.TaskResult;
 import dev.injectorplanner.app.planning.Planning;
 import dev.injectorplanner.app.planning.Planning.Planned;
-import dev.injectorplanner.core.plan.Policy;
 
 /** Plans one depot for the day it is due, on the depot's calendar. */
 public final class NightlyPlan implements JobTask {
@@ -20,7 +19,7 @@ public final class NightlyPlan implements JobTask {
     @Override
     public TaskResult run(JobContext context) {
         String depot = context.key().depot();
-        Planned planned = planning.plan(context.day(), Policy.standard(), depot);
+        Planned planned = planning.plan(context.day(), planning.policy(), depot);
         keeper.keep(context.key().text(), depot, context.key().due(), planned);
         return TaskResult.counted(PlanCounts.of(planned.plan()));
     }

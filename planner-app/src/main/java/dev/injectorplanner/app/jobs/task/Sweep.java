@@ -5,7 +5,6 @@ import dev.injectorplanner.app.jobs.JobTask;
 import dev.injectorplanner.app.jobs.TaskResult;
 import dev.injectorplanner.app.planning.Planning;
 import dev.injectorplanner.app.planning.Planning.Planned;
-import dev.injectorplanner.core.plan.Policy;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -36,7 +35,7 @@ public final class Sweep implements JobTask {
         for (Map.Entry<String, ZoneId> depot : found.depots().entrySet()) {
             Instant due = context.key().due();
             Planned planned =
-                    planning.plan(LocalDate.ofInstant(due, depot.getValue()), Policy.standard(), depot.getKey());
+                    planning.plan(LocalDate.ofInstant(due, depot.getValue()), planning.policy(), depot.getKey());
             keeper.keep(context.key().text() + "/" + depot.getKey(), depot.getKey(), due, planned);
             findings += planned.plan().findings().size();
         }

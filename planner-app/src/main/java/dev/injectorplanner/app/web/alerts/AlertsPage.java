@@ -13,6 +13,7 @@ import dev.injectorplanner.app.web.office.Chosen;
 import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.Said;
 import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.units.SiteUnits;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
@@ -91,12 +92,14 @@ public class AlertsPage {
             AlertState state,
             boolean see,
             boolean mute) {
-        List<Row> rows =
-                alerts.list(depot, Set.of(state)).stream().map(AlertsPage::row).toList();
+        SiteUnits units = office.units();
+        List<Row> rows = alerts.list(depot, Set.of(state)).stream()
+                .map(alert -> row(alert, units))
+                .toList();
         return new Group(letter, title, empty, rows, see, mute);
     }
 
-    private static Row row(Alert alert) {
+    private static Row row(Alert alert, SiteUnits units) {
         String truck = alert.truck();
         String answer = "";
         if (alert.visitWeek() != null) {
@@ -109,9 +112,9 @@ public class AlertsPage {
                 alert.about(),
                 truck == null ? "/jobs" : Address.truck(truck),
                 Objects.requireNonNullElse(alert.depot(), "all"),
-                alert.ruleWords(),
-                alert.evidence(),
-                alert.limit(),
+                units.sentence(alert.ruleWords()),
+                units.sentence(alert.evidence()),
+                units.sentence(alert.limit()),
                 Said.shortDate(alert.by()),
                 answer);
     }

@@ -7,6 +7,7 @@ import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.reports.bay.BaySheet;
 import java.time.LocalDate;
@@ -28,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param sheet the visit's sheet, or null
  * @param kit injectors meant for its cylinders
  * @param done its close-out since that plan, or null
+ * @param units in which people of the site read and type
  */
 record AtBay(
         Truck truck,
@@ -39,7 +41,8 @@ record AtBay(
         @Nullable Visit visit,
         @Nullable BaySheet sheet,
         Map<Integer, ShelfInjector> kit,
-        @Nullable CloseOut done) {
+        @Nullable CloseOut done,
+        SiteUnits units) {
     /** Cylinders that the plan wants done. */
     List<Integer> planned() {
         return visit == null ? List.of() : visit.cylinders();

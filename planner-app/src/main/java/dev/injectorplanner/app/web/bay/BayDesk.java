@@ -6,6 +6,7 @@ import dev.injectorplanner.app.closeout.Shelf;
 import dev.injectorplanner.app.closeout.ShelfInjector;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.plans.KeptPlan;
+import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
@@ -13,6 +14,7 @@ import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.reports.bay.BaySheet;
 import dev.injectorplanner.reports.bay.BaySheetMaker;
@@ -35,6 +37,7 @@ class BayDesk {
     private final SiteClock clock;
     private final CloseOuts closeOuts;
     private final Shelf shelf;
+    private final SiteSettings settings;
 
     BayDesk(Store store, Fleets fleets, PlansInForce plans, SiteClock clock, CloseOuts closeOuts, Shelf shelf) {
         this.store = store;
@@ -43,6 +46,7 @@ class BayDesk {
         this.clock = clock;
         this.closeOuts = closeOuts;
         this.shelf = shelf;
+        this.settings = new SiteSettings(store.dataSource());
     }
 
     /** Depots that a person may see, by name. */
@@ -96,7 +100,8 @@ class BayDesk {
                 .findFirst()
                 .orElseThrow(BayDesk::notThere);
         FleetIndex fleet = fleets.find(truck.depot()).orElseThrow(BayDesk::notThere);
-        KeptPlan plan = plans.find(truck.depot()).orElse(null);
+        SiteUnits units = settings.units();
+        KeptPlan plan = plans.find(truck.depot(), units).orElse(null);
         Depot depot = fleet.depot(truck.depot());
         Map<Integer, ShelfInjector> kit = shelf.kitOf(name);
         Visit visit = plan == null
@@ -114,15 +119,17 @@ class BayDesk {
                 plan == null ? null : plan.plan().today(),
                 today(depot, plan),
                 visit,
-                plan == null || visit == null ? null : sheet(fleet, plan, visit, kit),
+                plan == null || visit == null ? null : sheet(fleet, plan, visit, kit, units),
                 kit,
-                plan == null ? null : done(truck.depot(), plan).get(name));
+                plan == null ? null : done(truck.depot(), plan).get(name),
+                units);
     }
 
-    private static BaySheet sheet(FleetIndex fleet, KeptPlan plan, Visit visit, Map<Integer, ShelfInjector> kit) {
+    private static BaySheet sheet(
+            FleetIndex fleet, KeptPlan plan, Visit visit, Map<Integer, ShelfInjector> kit, SiteUnits units) {
         Map<Integer, CodedInjector> bound = new HashMap<>();
         kit.forEach((cylinder, row) -> bound.put(cylinder, new CodedInjector(row.serial(), row.code())));
-        return new BaySheetMaker(fleet, plan.plan()).of(visit, bound);
+        return new BaySheetMaker(fleet, plan.plan(), units).of(visit, bound);
     }
 
     /** Something was kept: pages show it at once. */

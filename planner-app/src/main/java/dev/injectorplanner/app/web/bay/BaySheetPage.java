@@ -4,6 +4,7 @@ import dev.injectorplanner.app.closeout.CloseOutEntry;
 import dev.injectorplanner.app.closeout.CloseOuts;
 import dev.injectorplanner.app.closeout.RefusedEntryException;
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.core.units.SiteUnits;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Instant;
 import java.util.List;
@@ -56,18 +57,19 @@ class BaySheetPage {
             Model model) {
         AtBay at = desk.truck(viewer, name);
         Typed typed = new Typed(sent);
+        SiteUnits units = CloseOutForm.unitsOf(typed, at.units());
         CloseOutEntry entry = new EntryReader(at, typed).read();
         Instant now = desk.clock().now();
         boolean only = typed.has("do", "check");
         if (only || !typed.allWrong().isEmpty()) {
-            closeOuts.check(entry, now, at.today()).forEach(typed::wrong);
+            closeOuts.check(entry, now, at.today()).forEach(problem -> typed.wrong(problem, units));
         } else {
             try {
                 CloseOuts.Saved saved = closeOuts.close(entry, now, viewer.name(), at.today());
                 desk.changed();
                 return "redirect:" + Addresses.bay(name) + "?saved=" + (saved.again() ? "before" : "now");
             } catch (RefusedEntryException e) {
-                e.problems().forEach(typed::wrong);
+                e.problems().forEach(problem -> typed.wrong(problem, units));
             }
         }
         model.addAttribute("again", true);
@@ -82,6 +84,8 @@ class BaySheetPage {
         model.addAttribute("sheet", at.sheet());
         model.addAttribute("form", typed);
         model.addAttribute("cylinders", CloseOutForm.cylinders(at));
+        model.addAttribute(
+                "distanceUnit", CloseOutForm.unitsOf(typed, at.units()).distanceUnit());
         model.addAttribute("parts", CloseOutForm.parts(at, typed));
         model.addAttribute("tasks", at.visit() == null ? List.of() : at.visit().tasks());
         model.addAttribute("action", Addresses.bay(at.truck().truck()));

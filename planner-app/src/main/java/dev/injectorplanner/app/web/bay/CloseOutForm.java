@@ -7,6 +7,7 @@ import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PartKind;
+import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.reports.bay.BaySheet;
 import dev.injectorplanner.reports.bay.CodedInjector;
 import java.util.ArrayList;
@@ -14,10 +15,23 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /** The form of a close-out, as it is first shown, and the fields it has. */
 final class CloseOutForm {
+    /** The field that says in which unit the form asks for the odometer. */
+    static final String DISTANCE = "distance";
+
     private CloseOutForm() {}
+
+    /** The units of a form: those that it names, else the site's. */
+    static SiteUnits unitsOf(Typed typed, SiteUnits site) {
+        return Stream.of(SiteUnits.Distance.values())
+                .filter(each -> each.name().equals(typed.text(DISTANCE)))
+                .findFirst()
+                .map(each -> new SiteUnits(each, site.volume(), site.temperature()))
+                .orElse(site);
+    }
 
     /**
      * Fields of a cylinder.
@@ -35,6 +49,7 @@ final class CloseOutForm {
     static Typed blank(AtBay at) {
         Typed typed = new Typed();
         typed.put("formKey", UUID.randomUUID());
+        typed.put(DISTANCE, at.units().distance());
         typed.put("week", at.visit() == null ? null : at.visit().week());
         typed.put("doneOn", at.day());
         for (int cylinder : at.family().allCylinders()) {
@@ -55,10 +70,14 @@ final class CloseOutForm {
     static Typed of(AtBay at, CloseOut kept) {
         Typed typed = new Typed();
         typed.put("formKey", UUID.randomUUID());
+        typed.put(DISTANCE, at.units().distance());
         typed.put("week", kept.week());
         typed.put("doneOn", kept.doneOn());
         typed.put("labourHours", Require.plain(kept.labourHours()));
-        typed.put("odometer", kept.odometerKm() == null ? null : Require.plain(kept.odometerKm()));
+        Double odometer = kept.odometerKm();
+        typed.put(
+                "odometer",
+                odometer == null ? null : SiteUnits.asTyped(at.units().ofKm(odometer)));
         typed.put("engineHours", kept.engineHours() == null ? null : Require.plain(kept.engineHours()));
         typed.put("meterReplaced", kept.meterReplaced() ? "yes" : null);
         typed.put("extras", kept.extras());

@@ -7,6 +7,7 @@ import dev.injectorplanner.app.closeout.Problem;
 import dev.injectorplanner.app.closeout.RefusedEntryException;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.core.units.SiteUnits;
 import jakarta.servlet.http.HttpServletResponse;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -71,6 +72,7 @@ class CorrectionPage {
         AtBay at = desk.truck(viewer, name);
         CloseOut kept = kept(viewer, name, id);
         Typed typed = new Typed(sent);
+        SiteUnits units = CloseOutForm.unitsOf(typed, at.units());
         CloseOutEntry entry = new EntryReader(at, typed).read();
         boolean only = typed.has("do", "check");
         if (!only && typed.allWrong().isEmpty()) {
@@ -79,7 +81,7 @@ class CorrectionPage {
                 desk.changed();
                 return "redirect:" + Addresses.bay(name) + "/close-outs";
             } catch (RefusedEntryException e) {
-                e.problems().forEach(typed::wrong);
+                e.problems().forEach(problem -> typed.wrong(problem, units));
             }
         }
         if (only && typed.allWrong().isEmpty()) {
@@ -104,6 +106,8 @@ class CorrectionPage {
         model.addAttribute("at", at);
         model.addAttribute("form", typed);
         model.addAttribute("cylinders", CloseOutForm.cylinders(at));
+        model.addAttribute(
+                "distanceUnit", CloseOutForm.unitsOf(typed, at.units()).distanceUnit());
         model.addAttribute("parts", CloseOutForm.parts(at, typed));
         model.addAttribute("tasks", kept.tasks());
         model.addAttribute("action", Addresses.bay(at.truck().truck()) + "/close-outs/" + kept.id());

@@ -16,10 +16,11 @@ import java.util.Locale;
  *
  * @param closeOut the close-out
  * @param entered when and by whom
+ * @param odometer as read, in the site's unit; empty where it was not
  * @param lines what was done a cylinder
  * @param next what follows from it: cores owed, claims, shelf to count, recheck
  */
-record DoneRecord(CloseOut closeOut, String entered, List<Line> lines, List<String> next) {
+record DoneRecord(CloseOut closeOut, String entered, String odometer, List<Line> lines, List<String> next) {
     private static final DateTimeFormatter AT = DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.ENGLISH);
 
     /** A cylinder, in words. */
@@ -29,6 +30,7 @@ record DoneRecord(CloseOut closeOut, String entered, List<Line> lines, List<Stri
         return new DoneRecord(
                 made,
                 made.madeAt().atZone(at.depot().timeZone()).format(AT) + " by " + made.madeBy(),
+                made.odometerKm() == null ? "" : at.units().distance(made.odometerKm()),
                 made.cylinders().stream().map(DoneRecord::line).toList(),
                 next(at, made));
     }

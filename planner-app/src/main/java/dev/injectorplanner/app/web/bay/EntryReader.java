@@ -30,7 +30,7 @@ final class EntryReader {
                 typed.text("week").isEmpty() ? null : typed.text("week"),
                 day("doneOn", "day"),
                 number("labourHours", "hours worked"),
-                number("odometer", "odometer"),
+                odometerKm(),
                 number("engineHours", "engine hours"),
                 typed.has("meterReplaced", "yes"),
                 typed.text("extras").replaceAll("\\s*\\R\\s*", " / "),
@@ -101,6 +101,14 @@ final class EntryReader {
             }
         }
         return tests;
+    }
+
+    /** In the unit that the form named when it was made, should the site have changed its units since. */
+    private @Nullable Double odometerKm() {
+        Double read = number("odometer", "odometer");
+        return read == null
+                ? null
+                : Double.valueOf(CloseOutForm.unitsOf(typed, at.units()).toKm(read));
     }
 
     private @Nullable Double number(String field, String words) {

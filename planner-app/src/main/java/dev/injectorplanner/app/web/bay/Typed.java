@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.web.bay;
 
 import dev.injectorplanner.app.closeout.Problem;
+import dev.injectorplanner.core.units.SiteUnits;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,6 +44,11 @@ public final class Typed {
 
     void wrong(Problem problem) {
         wrong.putIfAbsent(problem.field(), problem.words());
+    }
+
+    /** The same with a sentence that speaks of km turned into the unit of the form. */
+    void wrong(Problem problem, SiteUnits units) {
+        wrong(new Problem(problem.field(), units.sentence(problem.words())));
     }
 
     /** The sentence at a field, or null. */

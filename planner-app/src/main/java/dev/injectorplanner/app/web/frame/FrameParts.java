@@ -20,7 +20,7 @@ public class FrameParts {
     }
 
     @Bean
-    SiteName siteName() {
-        return new SiteName("");
+    SiteName siteName(Application application) {
+        return application.settings()::siteName;
     }
 }

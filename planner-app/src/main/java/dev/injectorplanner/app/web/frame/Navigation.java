@@ -31,16 +31,25 @@ public final class Navigation {
      * A part of a place that fewer people may go to.
      *
      * @param path its address; what lies below it belongs to it
-     * @param roles who may go there, and change something
+     * @param roles who may go there
+     * @param changers who of them may change something there
      */
-    public record Inner(String path, Set<Role> roles) {
+    public record Inner(String path, Set<Role> roles, Set<Role> changers) {
         public Inner {
             roles = Set.copyOf(roles);
+            changers = Set.copyOf(changers);
+        }
+
+        /** A part where all who go there may change what it shows. */
+        public Inner(String path, Set<Role> roles) {
+            this(path, roles, roles);
         }
     }
 
     private static final Set<Role> ALL = Set.of(Role.values());
     private static final Set<Role> OFFICE = Set.of(Role.MANAGER, Role.BUYER, Role.ADMINISTRATOR);
+
+    private static final Set<Role> KEEPERS = Set.of(Role.MANAGER, Role.ADMINISTRATOR);
 
     /** In the order of the menu. */
     public static final List<Place> PLACES = List.of(
@@ -65,6 +74,12 @@ public final class Navigation {
     /** Within places, and what pages offer to take away. */
     public static final List<Inner> INNER = List.of(
             new Inner("/sheets", ALL),
+            new Inner("/settings/figures", KEEPERS, Set.of(Role.MANAGER)),
+            new Inner("/settings/rules", KEEPERS, Set.of(Role.MANAGER)),
+            new Inner("/settings/depots", KEEPERS, Set.of(Role.MANAGER)),
+            new Inner("/settings/families", KEEPERS),
+            new Inner("/settings/access", KEEPERS),
+            new Inner("/settings/site", KEEPERS, Set.of(Role.ADMINISTRATOR)),
             new Inner("/settings/people", Set.of(Role.ADMINISTRATOR)),
             new Inner("/settings/tokens", Set.of(Role.ADMINISTRATOR)),
             new Inner("/settings/audit", Set.of(Role.ADMINISTRATOR)),

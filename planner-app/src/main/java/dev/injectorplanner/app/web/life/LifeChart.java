@@ -16,11 +16,21 @@ final class LifeChart {
     private static final int PARTS = 80;
 
     private final double most;
+    private final double shownPerUnit;
 
-    /** @param least the age that must be on it, above 0 */
-    LifeChart(double least) {
-        double step = Math.pow(10, Math.floor(Math.log10(least)));
-        this.most = Math.ceil(least / step * 2) / 2 * step;
+    /**
+     * @param least the age that must be on it, above 0
+     * @param shownPerUnit what people read for an age of 1: 1, or the miles in a km
+     */
+    LifeChart(double least, double shownPerUnit) {
+        double shown = least * shownPerUnit;
+        double step = Math.pow(10, Math.floor(Math.log10(shown)));
+        this.most = Math.ceil(shown / step * 2) / 2 * step / shownPerUnit;
+        this.shownPerUnit = shownPerUnit;
+    }
+
+    double shownPerUnit() {
+        return shownPerUnit;
     }
 
     /** Age at the right edge. */
@@ -73,7 +83,8 @@ final class LifeChart {
     List<LifeCurves.Tick> across() {
         List<LifeCurves.Tick> ticks = new ArrayList<>();
         for (int part = 0; part <= 4; part++) {
-            ticks.add(new LifeCurves.Tick(LEFT + (RIGHT - LEFT) * part / 4, Figures.whole(most * part / 4)));
+            ticks.add(new LifeCurves.Tick(
+                    LEFT + (RIGHT - LEFT) * part / 4, Figures.whole(most * part / 4 * shownPerUnit)));
         }
         return ticks;
     }

@@ -2,6 +2,7 @@ package dev.injectorplanner.app.web.life;
 
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.core.history.Clock;
 import dev.injectorplanner.core.history.LifeHistory;
 import dev.injectorplanner.core.history.PartLife;
 import dev.injectorplanner.core.history.Span;
@@ -13,6 +14,7 @@ import dev.injectorplanner.core.life.WeibullFit;
 import dev.injectorplanner.core.life.WeibullLife;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.units.Figures;
+import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.usage.FleetUsage;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -27,16 +29,18 @@ final class LifeCurves {
     private static final int LEAST_FOR_BAND = 5;
 
     private final List<DepotPlan> plans;
-    private final List<UnitLife> units = new ArrayList<>();
+    private final SiteUnits units;
+    private final List<UnitLife> lives = new ArrayList<>();
 
-    LifeCurves(List<DepotPlan> plans) {
+    LifeCurves(List<DepotPlan> plans, Policy policy, SiteUnits units) {
+        this.units = units;
         this.plans = plans;
         for (DepotPlan plan : plans) {
-            FleetUsage usage = new FleetUsage(plan.fleet(), Policy.standard().usageWindowDays(), plan.today());
+            FleetUsage usage = new FleetUsage(plan.fleet(), policy.usageWindowDays(), plan.today());
             new LifeHistory(plan.fleet(), usage, plan.today())
                     .units().stream()
                             .filter(unit -> plan.trucks().contains(unit.truck()))
-                            .forEach(units::add);
+                            .forEach(lives::add);
         }
     }
 
@@ -86,13 +90,14 @@ final class LifeCurves {
                         .mapToDouble(KaplanMeier.Point::age)
                         .max()
                         .orElse(0));
-        LifeChart chart = new LifeChart(most);
+        boolean km = life.clock() == Clock.DISTANCE;
+        LifeChart chart = new LifeChart(most, km ? units.ofKm(1) : 1);
         WeibullFit fit = fit(records);
         List<Row> rows = new ArrayList<>();
         for (int part = 1; part <= 8; part++) {
             double age = chart.most() * part / 8;
             rows.add(new Row(
-                    Figures.whole(age),
+                    Figures.whole(age * chart.shownPerUnit()),
                     records.size() == 0 || age > most ? "" : Said.chance(steps.survival(age)),
                     Said.chance(life.life().survival(age)),
                     fit == null
@@ -112,12 +117,12 @@ final class LifeCurves {
                         : chart.band(age -> bound(life.life(), fit, age, -1), age -> bound(life.life(), fit, age, 1)),
                 chart.across(),
                 chart.down(),
-                life.clock().unit(),
+                km ? units.distanceUnit() : life.clock().unit(),
                 rows);
     }
 
-    private static String about(PartLife life) {
-        return String.format(
+    private String about(PartLife life) {
+        return units.sentence(String.format(
                         Locale.ROOT,
                         "Shape %.2f, scale %,.0f %s: ",
                         life.life().shape(),
@@ -126,14 +131,14 @@ final class LifeCurves {
                 + life.source().words() + (life.prior().isEmpty() ? "" : " (" + life.prior() + ")") + ". "
                 + Figures.count(life.failures(), "failure", "failures") + ", " + life.worn() + " taken out worn, "
                 + life.suspensions() + " last seen alive. One in ten has failed by "
-                + Figures.whole(life.life().quantile(0.1)) + " " + life.clock().unit() + ".";
+                + Figures.whole(life.life().quantile(0.1)) + " " + life.clock().unit() + ".");
     }
 
     /** Failed or found worn counts as an event at the age it came out. */
     private LifeRecords records(PartLife life) {
         List<Span> spans = new ArrayList<>();
         List<Boolean> ends = new ArrayList<>();
-        for (UnitLife unit : units) {
+        for (UnitLife unit : lives) {
             Span span = unit.on(life.clock());
             if (span != null && unit.part().equals(life.part()) && unit.origin() == life.origin()) {
                 spans.add(span);

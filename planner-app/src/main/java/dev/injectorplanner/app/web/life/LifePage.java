@@ -1,7 +1,9 @@
 package dev.injectorplanner.app.web.life;
 
+import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.planning.Planning;
 import dev.injectorplanner.app.web.office.Chosen;
 import dev.injectorplanner.app.web.office.Office;
 import org.springframework.stereotype.Controller;
@@ -14,8 +16,10 @@ import org.springframework.web.bind.annotation.RequestParam;
 @Controller
 public class LifePage {
     private final Office office;
+    private final Planning planning;
 
-    LifePage(Office office) {
+    LifePage(Application application, Office office) {
+        this.planning = application.planning();
         this.office = office;
     }
 
@@ -30,7 +34,7 @@ public class LifePage {
         if (!chosen.anyPlan()) {
             return "no-plan";
         }
-        model.addAttribute("curves", new LifeCurves(chosen.plans()).curves());
+        model.addAttribute("curves", new LifeCurves(chosen.plans(), planning.policy(), chosen.units()).curves());
         return "life";
     }
 }

@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.web.office;
 
+import dev.injectorplanner.core.units.SiteUnits;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -39,6 +40,11 @@ public record Chosen(
     /** Whether a plan shown covers depots besides those that this person sees. */
     public boolean anyPlanOfOthers() {
         return bound != null && plans.stream().anyMatch(plan -> plan.kept().depot() == null);
+    }
+
+    /** The units in which people of the site read. */
+    public SiteUnits units() {
+        return plans.isEmpty() ? SiteUnits.METRIC : plans.get(0).units();
     }
 
     /** Whether there is something to show. */

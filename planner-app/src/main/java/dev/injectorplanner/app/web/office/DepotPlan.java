@@ -16,6 +16,7 @@ import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.schedule.Schedule.BrokenWish;
 import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.schedule.days.DayPlan;
+import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
 import java.util.List;
@@ -27,10 +28,11 @@ import java.util.stream.Collectors;
  * What the plan in force says of one depot.
  *
  * @param depot the depot
- * @param kept the plan, of this depot or of all
+ * @param kept the plan, of this depot or of all, its sentences in the site's units
  * @param fleet the depot's trucks as stored now
+ * @param units in which people of the site read
  */
-public record DepotPlan(String depot, KeptPlan kept, FleetIndex fleet) {
+public record DepotPlan(String depot, KeptPlan kept, FleetIndex fleet, SiteUnits units) {
     public Plan plan() {
         return kept.plan();
     }

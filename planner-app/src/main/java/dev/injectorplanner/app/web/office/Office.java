@@ -1,10 +1,12 @@
 package dev.injectorplanner.app.web.office;
 
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.units.SiteUnits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,11 +17,13 @@ public final class Office {
     private final Store store;
     private final PlansInForce plans;
     private final Fleets fleets;
+    private final SiteSettings settings;
 
     public Office(Store store, PlansInForce plans, Fleets fleets) {
         this.store = store;
         this.plans = plans;
         this.fleets = fleets;
+        this.settings = new SiteSettings(store.dataSource());
     }
 
     /**
@@ -45,7 +49,22 @@ public final class Office {
 
     /** The depot's plan in force with its fleet; empty where none was kept. */
     public Optional<DepotPlan> find(String depot) {
-        return plans.find(depot).flatMap(kept -> fleets.find(depot).map(fleet -> new DepotPlan(depot, kept, fleet)));
+        SiteUnits units = settings.units();
+        return plans.find(depot, units)
+                .flatMap(kept -> fleets.find(depot).map(fleet -> new DepotPlan(depot, kept, fleet, units)));
+    }
+
+    /** The same plans as the engine wrote them: in km, litres and degrees C. */
+    public List<DepotPlan> asWritten(List<DepotPlan> shown) {
+        return shown.stream()
+                .map(plan -> new DepotPlan(
+                        plan.depot(), plans.find(plan.depot()).orElse(plan.kept()), plan.fleet(), SiteUnits.METRIC))
+                .toList();
+    }
+
+    /** The units in which people of the site read. */
+    public SiteUnits units() {
+        return settings.units();
     }
 
     /** The depot of a truck; empty where there is no such truck, or it belongs to a depot that the person does not see. */

@@ -1,6 +1,8 @@
 package dev.injectorplanner.app.web.office;
 
 import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.site.SiteRows;
+import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.alerts.AlertsPage;
 import dev.injectorplanner.app.web.frame.Fleets;
@@ -10,6 +12,9 @@ import dev.injectorplanner.app.web.imports.ImportsPage;
 import dev.injectorplanner.app.web.life.LifePage;
 import dev.injectorplanner.app.web.order.OrderPages;
 import dev.injectorplanner.app.web.plan.PlanPage;
+import dev.injectorplanner.app.web.settings.FiguresPage;
+import dev.injectorplanner.app.web.settings.MadeBefore;
+import dev.injectorplanner.app.web.settings.RowsPage;
 import dev.injectorplanner.app.web.settings.SettingsPage;
 import dev.injectorplanner.app.web.truck.TruckFilePage;
 import dev.injectorplanner.app.web.week.WeekPage;
@@ -26,6 +31,8 @@ import org.springframework.context.annotation.Import;
     TruckFilePage.class,
     OrderPages.class,
     SettingsPage.class,
+    FiguresPage.class,
+    RowsPage.class,
     AlertsPage.class,
     ImportsPage.class,
     LifePage.class
@@ -34,6 +41,21 @@ public class OfficePages {
     @Bean
     Office office(Store store, PlansInForce plans, Fleets fleets) {
         return new Office(store, plans, fleets);
+    }
+
+    @Bean
+    SiteSettings siteSettings(Application application, SiteClock clock) {
+        return new SiteSettings(application.store().dataSource(), clock.source());
+    }
+
+    @Bean
+    SiteRows siteRows(Application application, SiteClock clock) {
+        return new SiteRows(application.store(), application.intake(), clock.source());
+    }
+
+    @Bean
+    MadeBefore madeBefore(Office office, SiteSettings settings) {
+        return new MadeBefore(office, settings);
     }
 
     @Bean

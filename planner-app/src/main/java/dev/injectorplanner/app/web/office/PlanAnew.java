@@ -7,7 +7,6 @@ import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.app.plans.KeptPlan;
 import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.core.fleet.Depot;
-import dev.injectorplanner.core.plan.Policy;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -66,7 +65,9 @@ public final class PlanAnew {
 
     private Planned keep(Viewer viewer, @Nullable String depot, String runKey, LocalDate day) {
         Instant now = clock.now();
-        Planned planned = application.planning().planAndKeep(runKey, now, day, Policy.standard(), depot, viewer.name());
+        Planned planned = application
+                .planning()
+                .planAndKeep(runKey, now, day, application.planning().policy(), depot, viewer.name());
         new Alerts(application.store().dataSource()).update(planned, now, viewer.name());
         office.changed();
         return planned;

@@ -90,7 +90,7 @@ public class OrderPages {
         if (!chosen.anyPlan()) {
             throw new NotHereException("No plan is in force. Mend: plan first, under Plan.");
         }
-        Plan content = PlanOfDepots.of(chosen.plans());
+        Plan content = PlanOfDepots.of(office.asWritten(chosen.plans()));
         FleetSnapshot fleet = planning.fleet(chosen.only());
         StreamingResponseBody body = switch (name) {
             case "upcoming-work" -> out -> new UpcomingWorkbook(fleet, content).write(out);

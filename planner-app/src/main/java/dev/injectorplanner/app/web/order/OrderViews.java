@@ -13,6 +13,7 @@ import dev.injectorplanner.core.cores.CoreOwed;
 import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.parts.UnplannedNeed;
+import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.warranty.WarrantyClaim;
 import java.math.BigDecimal;
 import java.util.Collection;
@@ -25,9 +26,11 @@ final class OrderViews {
     private static final String NOT_SHOWN = "";
 
     private final Chosen chosen;
+    private final SiteUnits units;
 
     OrderViews(Chosen chosen) {
         this.chosen = chosen;
+        this.units = chosen.units();
     }
 
     private <T> List<T> all(Function<DepotPlan, List<T>> rows, Function<T, String> depot) {
@@ -224,14 +227,16 @@ final class OrderViews {
                 List.of(
                         new Field(
                                 "Drained",
-                                Said.tenth(needs.stream()
+                                litres(needs.stream()
                                                 .mapToDouble(CoolantNeed::drainedLitres)
-                                                .sum()) + " l"),
+                                                .sum())
+                                        + " " + units.volumeUnit()),
                         new Field(
                                 "Waste",
-                                Said.tenth(needs.stream()
+                                litres(needs.stream()
                                                 .mapToDouble(CoolantNeed::wasteLitres)
-                                                .sum()) + " l")),
+                                                .sum())
+                                        + " " + units.volumeUnit())),
                 List.of(new Field("Workbook of coolant", "/sheets/coolant.xlsx")),
                 List.of(
                         weeks().section(
@@ -252,38 +257,38 @@ final class OrderViews {
                 "Week",
                 "Depot",
                 "#Visits",
-                "#Drained l",
-                "#Concentrate l",
-                "#Water l",
-                "#Waste l",
+                "#Drained " + units.volumeUnit(),
+                "#Concentrate " + units.volumeUnit(),
+                "#Water " + units.volumeUnit(),
+                "#Waste " + units.volumeUnit(),
                 "Containers");
         for (CoolantWeek week : all(plan -> plan.plan().coolant().weeks(), CoolantWeek::depot)) {
             weeks.row(
                     week.week().toString(),
                     week.depot(),
                     String.valueOf(week.visits()),
-                    Said.tenth(week.drainedLitres()),
-                    Said.tenth(week.concentrateLitres()),
-                    Said.tenth(week.waterLitres()),
-                    Said.tenth(week.wasteLitres()),
+                    litres(week.drainedLitres()),
+                    litres(week.concentrateLitres()),
+                    litres(week.waterLitres()),
+                    litres(week.wasteLitres()),
                     week.concentrateContainers() + " concentrate, " + week.waterContainers() + " water, "
                             + week.wasteContainers() + " empty for waste");
         }
         return weeks;
     }
 
-    private static Rows visits(List<CoolantNeed> needs) {
+    private Rows visits(List<CoolantNeed> needs) {
         Rows visits = new Rows(
                 "B",
                 "By visit",
                 "Truck",
                 "Week",
                 "Depot",
-                "#Drained l",
-                "#Concentrate l",
-                "#Water l",
-                "#Back in l",
-                "#Waste l",
+                "#Drained " + units.volumeUnit(),
+                "#Concentrate " + units.volumeUnit(),
+                "#Water " + units.volumeUnit(),
+                "#Back in " + units.volumeUnit(),
+                "#Waste " + units.volumeUnit(),
                 "#Target %",
                 "Remark");
         for (CoolantNeed need : needs) {
@@ -292,19 +297,23 @@ final class OrderViews {
                     need.truck(),
                     need.week().toString(),
                     need.depot(),
-                    Said.tenth(need.drainedLitres()),
-                    Said.tenth(need.concentrateLitres()),
-                    Said.tenth(need.waterLitres()),
-                    Said.tenth(need.putBackLitres()),
-                    Said.tenth(need.wasteLitres()),
+                    litres(need.drainedLitres()),
+                    litres(need.concentrateLitres()),
+                    litres(need.waterLitres()),
+                    litres(need.putBackLitres()),
+                    litres(need.wasteLitres()),
                     Said.tenth(need.targetPercent()),
-                    need.remark());
+                    units.sentence(need.remark()));
         }
         return visits;
     }
 
     private static <T> double sum(List<T> rows, Function<T, BigDecimal> amount) {
         return rows.stream().map(amount).mapToDouble(BigDecimal::doubleValue).sum();
+    }
+
+    private String litres(double litres) {
+        return Said.tenth(units.ofLitres(litres));
     }
 
     private static String word(Enum<?> value) {

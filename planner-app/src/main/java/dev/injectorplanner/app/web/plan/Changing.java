@@ -8,7 +8,6 @@ import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.PlanAnew;
 import dev.injectorplanner.app.web.office.Said;
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.visit.Visit;
 import java.util.List;
 import java.util.Optional;
@@ -64,7 +63,7 @@ public final class Changing {
                 .planning()
                 .tryOut(
                         anew.day(plan.kept(), plan.site().timeZone()),
-                        Policy.standard(),
+                        application.planning().policy(),
                         PlanAnew.scope(viewer, plan),
                         act.tried(),
                         List.of());

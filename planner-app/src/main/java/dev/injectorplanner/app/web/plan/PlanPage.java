@@ -12,7 +12,6 @@ import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.PlanAnew;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.plan.Holds;
-import dev.injectorplanner.core.plan.Policy;
 import java.util.Map;
 import java.util.TreeMap;
 import org.springframework.stereotype.Controller;
@@ -66,7 +65,8 @@ public class PlanPage {
                     each.depot(),
                     application.holds().holds(each.depot(), each.plan().firstWeek()));
         }
-        PlanFiller filler = new PlanFiller(held, Policy.standard().visits().frozenWeeks());
+        PlanFiller filler =
+                new PlanFiller(held, application.planning().policy().visits().frozenWeeks());
         model.addAttribute("view", filler.of(chosen, week.isEmpty() ? null : IsoWeek.parse(week), truck));
         if (!truck.isEmpty()) {
             model.addAttribute("change", changing.open(viewer, planOf(viewer, truck), truck, act, to, why));

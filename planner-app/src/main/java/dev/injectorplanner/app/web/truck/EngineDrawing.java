@@ -150,7 +150,7 @@ final class EngineDrawing {
             return "age not known";
         }
         Double km = age.get().km();
-        return km == null ? age.get().months() + " months" : Figures.km(km);
+        return km == null ? age.get().months() + " months" : plan.units().distance(km);
     }
 
     private Optional<FittedInjector> fitted(int number) {

@@ -3,6 +3,7 @@ package dev.injectorplanner.app.web.truck;
 import dev.injectorplanner.app.web.office.Said;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.units.Figures;
+import dev.injectorplanner.core.units.SiteUnits;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -18,14 +19,20 @@ final class ReadingsChart {
     private static final double FLOOR = 200;
     private static final int MOST_POINTS = 200;
 
-    private ReadingsChart() {}
+    private final SiteUnits units;
+    private final ZoneId zone;
+
+    ReadingsChart(SiteUnits units, ZoneId zone) {
+        this.units = units;
+        this.zone = zone;
+    }
 
     /** @param words what it shows; {@code path} is empty where there is nothing to draw */
     record Chart(String path, List<Tick> down, List<Tick> across, String words) {}
 
     record Tick(double at, String words) {}
 
-    static Chart of(List<Reading> all, ZoneId zone) {
+    Chart of(List<Reading> all) {
         List<Reading> readings =
                 all.stream().filter(reading -> reading.odometerKm() != null).toList();
         if (readings.size() < 2) {
@@ -33,10 +40,9 @@ final class ReadingsChart {
         }
         Reading first = readings.get(0);
         Reading last = readings.get(readings.size() - 1);
-        double least = readings.stream().mapToDouble(ReadingsChart::km).min().orElse(0);
+        double least = readings.stream().mapToDouble(this::shown).min().orElse(0);
         double most = Math.max(
-                least + 1,
-                readings.stream().mapToDouble(ReadingsChart::km).max().orElse(1));
+                least + 1, readings.stream().mapToDouble(this::shown).max().orElse(1));
         long from = first.takenAt().getEpochSecond();
         long span = Math.max(1, last.takenAt().getEpochSecond() - from);
         StringBuilder path = new StringBuilder();
@@ -45,7 +51,7 @@ final class ReadingsChart {
             if (at % step == 0 || at == readings.size() - 1) {
                 Reading each = readings.get(at);
                 double x = LEFT + (RIGHT - LEFT) * (each.takenAt().getEpochSecond() - from) / span;
-                double y = FLOOR - (FLOOR - TOP) * (km(each) - least) / (most - least);
+                double y = FLOOR - (FLOOR - TOP) * (shown(each) - least) / (most - least);
                 path.append(String.format(Locale.ROOT, "%s%.1f %.1f", at == 0 ? "M" : "L", x, y));
             }
         }
@@ -58,19 +64,23 @@ final class ReadingsChart {
             LocalDate day = LocalDate.ofInstant(Instant.ofEpochSecond(from + span * part / 3), zone);
             across.add(new Tick(LEFT + (RIGHT - LEFT) * part / 3, Said.shortDate(day)));
         }
-        return new Chart(path.toString(), down, across, words(readings, zone));
+        return new Chart(path.toString(), down, across, words(readings));
     }
 
-    private static String words(List<Reading> readings, ZoneId zone) {
+    private String words(List<Reading> readings) {
         Reading first = readings.get(0);
         Reading last = readings.get(readings.size() - 1);
-        return Figures.count(readings.size(), "reading", "readings") + ", from " + Figures.km(km(first)) + " on "
-                + Said.shortDate(LocalDate.ofInstant(first.takenAt(), zone)) + " to " + Figures.km(km(last)) + " on "
+        return Figures.count(readings.size(), "reading", "readings") + ", from " + words(first) + " on "
+                + Said.shortDate(LocalDate.ofInstant(first.takenAt(), zone)) + " to " + words(last) + " on "
                 + Said.shortDate(LocalDate.ofInstant(last.takenAt(), zone)) + ".";
     }
 
-    private static double km(Reading reading) {
+    private String words(Reading reading) {
+        return Figures.whole(shown(reading)) + " " + units.distanceUnit();
+    }
+
+    private double shown(Reading reading) {
         Double km = reading.odometerKm();
-        return km == null ? 0 : km;
+        return km == null ? 0 : units.ofKm(km);
     }
 }

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /** Fills a truck's file from the plan in force and its records. */
@@ -76,8 +77,8 @@ final class TruckFile {
                 plan.depot() + ". " + (truck.dutyGroup() == null ? "" : "Duty group: " + truck.dutyGroup() + ". ")
                         + "Engine family " + family.family() + ", " + family.cylinders() + " cylinders. VIN "
                         + truck.vin().text() + ".",
-                newest(readings, Reading::odometerKm, "km"),
-                newest(readings, Reading::engineHours, "h"),
+                newest(readings, Reading::odometerKm, plan.units()::distance),
+                newest(readings, Reading::engineHours, hours -> Figures.whole(hours) + " h"),
                 perWeek(),
                 truck.warrantyUntil() == null ? "not noted" : "to " + Said.shortDate(truck.warrantyUntil()),
                 visit.map(each -> each.week().toString()).orElse(""),
@@ -94,7 +95,7 @@ final class TruckFile {
                         .map(this::finding)
                         .toList(),
                 new EngineDrawing(plan, truck, family).draw(),
-                ReadingsChart.of(readings, plan.site().timeZone()),
+                new ReadingsChart(plan.units(), plan.site().timeZone()).of(readings),
                 new TruckHistory(plan, truck).rows(),
                 family.allCylinders());
     }
@@ -104,11 +105,11 @@ final class TruckFile {
         Double of(Reading reading);
     }
 
-    private static String newest(List<Reading> readings, Meter meter, String unit) {
+    private static String newest(List<Reading> readings, Meter meter, DoubleFunction<String> words) {
         for (int at = readings.size() - 1; at >= 0; at--) {
             Double value = meter.of(readings.get(at));
             if (value != null) {
-                return Figures.whole(value) + " " + unit;
+                return words.apply(value);
             }
         }
         return "not known";
@@ -118,7 +119,7 @@ final class TruckFile {
         return plan.plan().injectors().stream()
                 .filter(age -> age.truck().equals(truck.truck()))
                 .findFirst()
-                .map(age -> Figures.km(age.kmPerWeek()))
+                .map(age -> plan.units().distance(age.kmPerWeek()))
                 .orElse("not known");
     }
 
@@ -140,7 +141,9 @@ final class TruckFile {
         }
         facts.add(new Pair(
                 "Coolant",
-                visit.drainedLitres() == 0 ? "none comes out" : Figures.litres(visit.drainedLitres()) + " come out"));
+                visit.drainedLitres() == 0
+                        ? "none comes out"
+                        : plan.units().volume(visit.drainedLitres()) + " come out"));
         reason.map(TruckReason::reason).ifPresent(figures -> {
             facts.add(new Pair("Against no visit", "saves " + Said.money(figures.saves())));
             move("A week earlier", figures.weekEarlier(), figures.earlierLimit(), facts);

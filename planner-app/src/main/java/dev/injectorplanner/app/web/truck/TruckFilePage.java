@@ -9,7 +9,6 @@ import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.Said;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.plan.Advisor;
-import dev.injectorplanner.core.plan.Policy;
 import java.util.List;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
@@ -57,8 +56,8 @@ public class TruckFilePage {
                         .toList());
         model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
         if (!failed.isEmpty()) {
-            Advisor.Advice advice =
-                    Advisor.advise(plan.fleet().fleet(), Policy.standard(), plan.today(), name, failed, List.of());
+            Advisor.Advice advice = Advisor.advise(
+                    plan.fleet().fleet(), application.planning().policy(), plan.today(), name, failed, List.of());
             model.addAttribute("sets", sets(advice));
             model.addAttribute("advice", advice.why());
         }

@@ -86,8 +86,8 @@ final class TruckHistory {
         return new Row(day, Said.shortDate(day), what, detail);
     }
 
-    private static String at(@Nullable Double km) {
-        return km == null ? "" : ", at " + Figures.km(km);
+    private String at(@Nullable Double km) {
+        return km == null ? "" : ", at " + plan.units().distance(km);
     }
 
     private static String word(Enum<?> value) {

@@ -1,0 +1,111 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.site.KeptSetting;
+import dev.injectorplanner.app.site.SettingKind;
+import dev.injectorplanner.app.site.SettingKinds;
+import dev.injectorplanner.app.site.SiteSettings;
+import dev.injectorplanner.core.units.SiteUnits;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What the site has set for itself. */
+@Command(
+        name = "settings",
+        mixinStandardHelpOptions = true,
+        description =
+                "What the site sets for itself: figures of the plan, units, its name. Plans that are made from then on"
+                        + " use it.")
+final class SettingsCommand {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private StoreOptions store;
+
+    @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists all settings, with whose each is.")
+    int list(@Option(names = "--json", description = "Prints one JSON object.") boolean json) {
+        Map<String, KeptSetting> kept;
+        SiteUnits units;
+        try (Application application = Application.open(store.settings())) {
+            kept = application.settings().kept();
+            units = application.settings().units();
+        }
+        var out = spec.commandLine().getOut();
+        if (json) {
+            List<Map<String, Object>> rows = new ArrayList<>();
+            SettingKinds.ALL.forEach(kind -> rows.add(row(kind, kept.get(kind.name()), units)));
+            Json.print(out, Map.of("settings", rows));
+            return 0;
+        }
+        TextTable table = new TextTable("Setting", "Is", "Planner default", "Set by", "What it is");
+        for (SettingKind kind : SettingKinds.ALL) {
+            KeptSetting set = kept.get(kind.name());
+            table.row(
+                    kind.name(),
+                    set == null ? kind.standardWords(units) : SiteSettings.words(kind, set.value(), units),
+                    kind.standardWords(units),
+                    set == null
+                            ? ""
+                            : set.changedBy() + " " + set.changedAt().toString().substring(0, 10),
+                    kind.title() + ": " + kind.meaning());
+        }
+        table.print(out);
+        out.flush();
+        return 0;
+    }
+
+    private static Map<String, Object> row(SettingKind kind, @Nullable KeptSetting set, SiteUnits units) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("name", kind.name());
+        row.put("value", kind.shown(set == null ? kind.standard() : set.value(), units));
+        row.put("unit", kind.unit(units));
+        row.put("plannerDefault", kind.shown(kind.standard(), units));
+        row.put("range", kind.range(units));
+        row.put("whose", set == null ? "planner default" : "site");
+        if (set != null) {
+            row.put("setBy", set.changedBy());
+            row.put("setAt", set.changedAt().toString());
+        }
+        return row;
+    }
+
+    @Command(name = "set", mixinStandardHelpOptions = true, description = "Sets something, in the site's units.")
+    int set(
+            @Parameters(paramLabel = "NAME", description = "As settings list names it.") String name,
+            @Parameters(paramLabel = "VALUE", description = "A figure, yes or no, or a text.") String value) {
+        return change(SettingKinds.get(name), value);
+    }
+
+    @Command(name = "clear", mixinStandardHelpOptions = true, description = "Back to the planner's default.")
+    int clear(@Parameters(paramLabel = "NAME", description = "As settings list names it.") String name) {
+        return change(SettingKinds.get(name), null);
+    }
+
+    private int change(SettingKind kind, @Nullable String typed) {
+        try (Application application = Application.open(store.settings())) {
+            SiteSettings settings = application.settings();
+            if (typed == null) {
+                settings.clear(kind, Person.here());
+            } else {
+                settings.set(kind, typed, Person.here());
+            }
+            KeptSetting set = settings.kept().get(kind.name());
+            spec.commandLine()
+                    .getOut()
+                    .println(kind.title() + ": "
+                            + SiteSettings.words(kind, set == null ? "" : set.value(), settings.units()));
+            spec.commandLine().getOut().flush();
+        }
+        return 0;
+    }
+}

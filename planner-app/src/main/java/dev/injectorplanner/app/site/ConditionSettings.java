@@ -1,0 +1,119 @@
+package dev.injectorplanner.app.site;
+
+import static dev.injectorplanner.app.site.SettingKinds.figure;
+
+import dev.injectorplanner.core.finding.SafetyLimit;
+import dev.injectorplanner.core.plan.Policy;
+import dev.injectorplanner.core.risk.DefectDefaults;
+import java.util.List;
+
+/** What must not wait, and what inspection takes as given. */
+final class ConditionSettings {
+    private static final Policy POLICY = Policy.standard();
+    private static final SafetyLimit SAFETY = POLICY.safety();
+    private static final DefectDefaults DEFECTS = POLICY.defects();
+
+    static final List<SettingKind> LIST = List.of(
+            figure(
+                    "safety-days",
+                    Area.SAFETY,
+                    "Days to the bay",
+                    "from the first sighting of a fuel leak or a fault of the fuel pressure; a rule of the kind safety goes before it",
+                    Measure.DAYS,
+                    0,
+                    60,
+                    SAFETY.days(),
+                    safety((rules, v) -> new SafetyLimit((int) v, rules.windowDays(), rules.latePerDay()))),
+            figure(
+                    "safety-window-days",
+                    Area.SAFETY,
+                    "Days that a sighting counts",
+                    "as active, where no injector was fitted since",
+                    Measure.DAYS,
+                    1,
+                    365,
+                    SAFETY.windowDays(),
+                    safety((rules, v) -> new SafetyLimit(rules.days(), (int) v, rules.latePerDay()))),
+            figure(
+                    "safety-late-per-day",
+                    Area.SAFETY,
+                    "A day later",
+                    "what it is weighed with where the limit cannot be met",
+                    Measure.MONEY_A_DAY,
+                    0,
+                    1_000_000,
+                    SAFETY.latePerDay(),
+                    safety((rules, v) -> new SafetyLimit(rules.days(), rules.windowDays(), v))),
+            figure(
+                    "inspection-hours",
+                    Area.INSPECTION,
+                    "Testing a truck’s injectors",
+                    "labour of one test of balance and return flow",
+                    Measure.HOURS,
+                    0,
+                    24,
+                    POLICY.inspectionHours(),
+                    (policy, kept) -> policy.withInspectionHours(number(kept))),
+            figure(
+                    "unseen-failure-limit",
+                    Area.INSPECTION,
+                    "Limit on unseen defects",
+                    "a truck is due for a test when the chance of a road failure from a defect nobody has seen passes this",
+                    Measure.PERCENT,
+                    0.0001,
+                    0.9999,
+                    POLICY.unseenFailureLimit(),
+                    (policy, kept) -> policy.withUnseenFailureLimit(number(kept))),
+            figure(
+                    "defect-delay",
+                    Area.INSPECTION,
+                    "From defect to failure",
+                    "distance on average, until the fleet’s records tell",
+                    Measure.DISTANCE,
+                    100,
+                    1_000_000,
+                    DEFECTS.meanDelayKm(),
+                    defects((rules, v) -> new DefectDefaults(v, rules.sensitivity(), rules.silentShare()))),
+            figure(
+                    "test-sensitivity",
+                    Area.INSPECTION,
+                    "Defects that a test finds",
+                    "of those there are, until the fleet’s records tell",
+                    Measure.PERCENT,
+                    0.01,
+                    1,
+                    DEFECTS.sensitivity(),
+                    defects((rules, v) -> new DefectDefaults(rules.meanDelayKm(), v, rules.silentShare()))),
+            figure(
+                    "silent-share",
+                    Area.INSPECTION,
+                    "Failures without a fault before",
+                    "of all failures, until the fleet’s records tell",
+                    Measure.PERCENT,
+                    0,
+                    1,
+                    DEFECTS.silentShare(),
+                    defects((rules, v) -> new DefectDefaults(rules.meanDelayKm(), rules.sensitivity(), v))));
+
+    private ConditionSettings() {}
+
+    private interface SafetyChange {
+        SafetyLimit of(SafetyLimit rules, double value);
+    }
+
+    private interface DefectChange {
+        DefectDefaults of(DefectDefaults rules, double value);
+    }
+
+    private static SettingKind.Effect safety(SafetyChange change) {
+        return (policy, kept) -> policy.withSafety(change.of(policy.safety(), number(kept)));
+    }
+
+    private static SettingKind.Effect defects(DefectChange change) {
+        return (policy, kept) -> policy.withDefects(change.of(policy.defects(), number(kept)));
+    }
+
+    private static double number(String kept) {
+        return Double.parseDouble(kept);
+    }
+}

@@ -1,0 +1,98 @@
+package dev.injectorplanner.app.site;
+
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.units.SiteUnits;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Everything a site may set, in the order of the page. */
+public final class SettingKinds {
+    /** What the site calls itself. */
+    public static final String SITE_NAME = "site-name";
+
+    static final String DISTANCE = "distance";
+    static final String VOLUME = "volume";
+    static final String TEMPERATURE = "temperature";
+
+    public static final List<SettingKind> ALL = all();
+
+    private SettingKinds() {}
+
+    /** @throws InvalidValueException where there is no such setting, with the names there are */
+    public static SettingKind get(String name) {
+        return ALL.stream()
+                .filter(kind -> kind.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new InvalidValueException(
+                        "setting",
+                        name,
+                        "there is none of that name",
+                        "name one of " + ALL.stream().map(SettingKind::name).collect(Collectors.joining(", "))));
+    }
+
+    private static List<SettingKind> all() {
+        List<SettingKind> kinds = new ArrayList<>();
+        kinds.addAll(VisitSettings.LIST);
+        kinds.addAll(ConditionSettings.LIST);
+        kinds.addAll(SupplySettings.LIST);
+        kinds.add(new SettingKind(
+                SITE_NAME,
+                Area.SITE,
+                "Name of the site",
+                "stands at the top of every page",
+                Measure.TEXT,
+                0,
+                0,
+                List.of(),
+                SettingKind.NONE,
+                (policy, kept) -> policy));
+        kinds.add(unit(
+                DISTANCE, "Distances", "odometers and distances on pages and bay sheets", SiteUnits.Distance.values()));
+        kinds.add(unit(VOLUME, "Volumes", "coolant on pages and bay sheets", SiteUnits.Volume.values()));
+        kinds.add(unit(TEMPERATURE, "Temperatures", "freezing points of coolant", SiteUnits.Temperature.values()));
+        return List.copyOf(kinds);
+    }
+
+    private static SettingKind unit(String name, String title, String meaning, Enum<?>... units) {
+        List<String> words = List.of(units).stream().map(SettingKinds::words).toList();
+        return new SettingKind(
+                name, Area.SITE, title, meaning, Measure.CHOICE, 0, 0, words, words.get(0), (policy, kept) -> policy);
+    }
+
+    /** {@code US gallons}. */
+    static String words(Enum<?> unit) {
+        String words = unit.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+        return words.startsWith("us ") ? "US " + words.substring(3) : words;
+    }
+
+    static SettingKind figure(
+            String name,
+            Area area,
+            String title,
+            String meaning,
+            Measure measure,
+            double least,
+            double most,
+            double standard,
+            SettingKind.Effect effect) {
+        return new SettingKind(
+                name, area, title, meaning, measure, least, most, List.of(), Require.plain(standard), effect);
+    }
+
+    static SettingKind yesOrNo(
+            String name, Area area, String title, String meaning, boolean standard, SettingKind.Effect effect) {
+        return new SettingKind(
+                name,
+                area,
+                title,
+                meaning,
+                Measure.CHOICE,
+                0,
+                0,
+                List.of(SettingKind.YES, "no"),
+                standard ? SettingKind.YES : "no",
+                effect);
+    }
+}

@@ -1,0 +1,240 @@
+package dev.injectorplanner.app.site;
+
+import dev.injectorplanner.app.people.AuditTrail;
+import dev.injectorplanner.app.store.StoreSql;
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.plan.Policy;
+import dev.injectorplanner.core.units.SiteUnits;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.sql.DataSource;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** What the site has set: read anew each time, so that what another process sets holds at once. */
+public final class SiteSettings {
+    private static final Logger LOG = LoggerFactory.getLogger(SiteSettings.class);
+    private static final String ROWS = "select name, setting, version, changed_at, changed_by from site_setting";
+
+    private final StoreSql sql;
+    private final InstantSource clock;
+
+    public SiteSettings(DataSource store) {
+        this(store, InstantSource.system());
+    }
+
+    public SiteSettings(DataSource store, InstantSource clock) {
+        this.sql = new StoreSql(store);
+        this.clock = clock;
+    }
+
+    /** What is set, by name. */
+    public Map<String, KeptSetting> kept() {
+        return sql.inTransaction(connection -> {
+            Map<String, KeptSetting> kept = new LinkedHashMap<>();
+            StoreSql.list(connection, ROWS + " order by name", SiteSettings::row)
+                    .forEach(row -> kept.put(row.name(), row));
+            return kept;
+        });
+    }
+
+    /** How plans are made: the planner's defaults with what the site has set. */
+    public Policy policy() {
+        Map<String, KeptSetting> kept = kept();
+        Policy policy = Policy.standard();
+        for (SettingKind kind : SettingKinds.ALL) {
+            KeptSetting set = kept.get(kind.name());
+            if (set != null) {
+                policy = with(policy, kind, set);
+            }
+        }
+        return policy;
+    }
+
+    private static Policy with(Policy policy, SettingKind kind, KeptSetting set) {
+        try {
+            return kind.effect().on(policy, set.value());
+        } catch (IllegalArgumentException e) {
+            LOG.warn("Setting {} is {}, which this program does not take: the default holds", set.name(), set.value());
+            return policy;
+        }
+    }
+
+    /** The units in which people of the site read and type. */
+    public SiteUnits units() {
+        Map<String, KeptSetting> kept = kept();
+        return new SiteUnits(
+                unit(kept, SettingKinds.DISTANCE, SiteUnits.Distance.values()),
+                unit(kept, SettingKinds.VOLUME, SiteUnits.Volume.values()),
+                unit(kept, SettingKinds.TEMPERATURE, SiteUnits.Temperature.values()));
+    }
+
+    private static <E extends Enum<E>> E unit(Map<String, KeptSetting> kept, String name, E[] units) {
+        KeptSetting set = kept.get(name);
+        for (E unit : units) {
+            if (set != null && SettingKinds.words(unit).equals(set.value())) {
+                return unit;
+            }
+        }
+        return units[0];
+    }
+
+    /** What the site calls itself; empty where it has not said. */
+    public String siteName() {
+        KeptSetting set = kept().get(SettingKinds.SITE_NAME);
+        return set == null ? "" : set.value();
+    }
+
+    /** Whether a plan was made before something was changed that plans are made of. */
+    public boolean isBeforeChange(long plan) {
+        return sql.inTransaction(connection -> !StoreSql.list(
+                        connection,
+                        "select turn from settings_gate where id = 1 and newest_plan >= ?",
+                        row -> row.getLong(1),
+                        plan)
+                .isEmpty());
+    }
+
+    /**
+     * Sets something.
+     *
+     * @param typed as a person types it, in the site's units
+     * @throws InvalidValueException where it cannot be that
+     */
+    public void set(SettingKind kind, String typed, String who) {
+        SiteUnits units = units();
+        kind.kept(typed, units);
+        change(List.of(new Wish(kind, typed, null)), units, who);
+    }
+
+    /** Back to the planner's default. */
+    public void clear(SettingKind kind, String who) {
+        change(List.of(new Wish(kind, "", null)), units(), who);
+    }
+
+    /**
+     * What a person wants to be set.
+     *
+     * @param typed as typed; empty for the planner's default
+     * @param seen the version that the person saw, {@link KeptSetting#UNSET} for the default; null to set it in any case
+     */
+    public record Wish(
+            SettingKind kind, String typed, @Nullable Long seen) {}
+
+    /**
+     * Sets all that is wished, or, where anything is wrong, nothing. Each change leaves a note in the audit trail.
+     *
+     * @param units in which the wishes were typed
+     * @return what is wrong, a sentence by name of the setting; empty where all was set
+     */
+    public Map<String, String> change(List<Wish> wishes, SiteUnits units, String who) {
+        Map<String, String> wrong = new LinkedHashMap<>();
+        Map<Wish, String> kept = new LinkedHashMap<>();
+        for (Wish wish : wishes) {
+            try {
+                kept.put(wish, wish.typed().isBlank() ? "" : wish.kind().kept(wish.typed(), units));
+            } catch (InvalidValueException e) {
+                wrong.put(wish.kind().name(), String.valueOf(e.getMessage()));
+            }
+        }
+        if (!wrong.isEmpty()) {
+            return wrong;
+        }
+        return sql.inTransaction(connection -> {
+            long turn = takeTurn(connection);
+            for (Wish wish : wishes) {
+                KeptSetting there = find(connection, wish.kind());
+                if (wish.seen() != null && wish.seen() != (there == null ? KeptSetting.UNSET : there.version())) {
+                    wrong.put(wish.kind().name(), meanwhile(wish.kind(), there, units));
+                }
+            }
+            if (wrong.isEmpty()) {
+                for (Map.Entry<Wish, String> each : kept.entrySet()) {
+                    write(connection, each.getKey().kind(), each.getValue(), turn, units, who);
+                }
+            }
+            return wrong;
+        });
+    }
+
+    private static @Nullable KeptSetting find(Connection connection, SettingKind kind) throws SQLException {
+        return StoreSql.list(connection, ROWS + " where name = ?", SiteSettings::row, kind.name()).stream()
+                .findFirst()
+                .orElse(null);
+    }
+
+    private void write(Connection connection, SettingKind kind, String value, long turn, SiteUnits units, String who)
+            throws SQLException {
+        KeptSetting there = find(connection, kind);
+        if (value.equals(there == null ? "" : there.value())) {
+            return;
+        }
+        StoreSql.update(connection, "delete from site_setting where name = ?", kind.name());
+        Instant now = clock.instant();
+        if (!value.isEmpty()) {
+            StoreSql.update(
+                    connection,
+                    "insert into site_setting (name, setting, version, changed_at, changed_by) values (?, ?, ?, ?, ?)",
+                    kind.name(),
+                    value,
+                    turn,
+                    now,
+                    who);
+        }
+        if (kind.area() != Area.SITE) {
+            noteChange(connection);
+        }
+        String before = words(kind, there == null ? "" : there.value(), units);
+        AuditTrail.write(connection, now, who, "set", kind.title(), before, words(kind, value, units));
+    }
+
+    private static String meanwhile(SettingKind kind, @Nullable KeptSetting there, SiteUnits units) {
+        return (there == null
+                        ? "Somebody set it back to the planner default"
+                        : there.changedBy() + " set it to " + words(kind, there.value(), units))
+                + " meanwhile; nothing was overwritten. Mend: save again if yours is to hold.";
+    }
+
+    /** In words, with its unit. */
+    public static String words(SettingKind kind, String value, SiteUnits units) {
+        if (value.isEmpty()) {
+            return kind.standardWords(units) + " (planner default)";
+        }
+        String unit = kind.unit(units);
+        return kind.shown(value, units) + (unit.isEmpty() ? "" : " " + unit);
+    }
+
+    /**
+     * Waits for its turn: until this transaction ends nobody else changes settings.
+     *
+     * @return a number that grows with every turn
+     */
+    static long takeTurn(Connection connection) throws SQLException {
+        StoreSql.update(connection, "update settings_gate set turn = turn + 1 where id = 1");
+        return StoreSql.list(connection, "select turn from settings_gate where id = 1", row -> row.getLong(1))
+                .get(0);
+    }
+
+    /** Plans kept so far were made without this change. */
+    static void noteChange(Connection connection) throws SQLException {
+        StoreSql.update(
+                connection,
+                "update settings_gate set newest_plan = (select coalesce(max(id), 0) from plan_run) where id = 1");
+    }
+
+    private static KeptSetting row(ResultSet row) throws SQLException {
+        return new KeptSetting(
+                row.getString("name"),
+                row.getString("setting"),
+                row.getLong("version"),
+                StoreSql.moment(row, "changed_at"),
+                row.getString("changed_by"));
+    }
+}

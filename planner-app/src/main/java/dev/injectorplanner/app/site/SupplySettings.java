@@ -1,0 +1,215 @@
+package dev.injectorplanner.app.site;
+
+import static dev.injectorplanner.app.site.SettingKinds.figure;
+import static dev.injectorplanner.app.site.SettingKinds.yesOrNo;
+
+import dev.injectorplanner.core.coolant.CoolantRules;
+import dev.injectorplanner.core.parts.OrderRules;
+import dev.injectorplanner.core.plan.Policy;
+import java.math.BigDecimal;
+import java.util.List;
+
+/** How the site buys parts and handles coolant. */
+final class SupplySettings {
+    private static final OrderRules ORDERS = Policy.standard().orders();
+    private static final CoolantRules COOLANT = Policy.standard().coolant();
+
+    /** Not set: each family keeps its own strength. */
+    private static final SettingKind PROTECT_TO = new SettingKind(
+            "protect-to",
+            Area.COOLANT,
+            "Protect to",
+            "freezing point that every mix is to reach; none: each family keeps its own strength",
+            Measure.TEMPERATURE,
+            -45,
+            -5,
+            List.of(),
+            SettingKind.NONE,
+            (policy, kept) -> policy.withCoolant(policy.coolant().withProtectToC(number(kept))));
+
+    static final List<SettingKind> LIST = List.of(
+            figure(
+                    "service-level",
+                    Area.PARTS,
+                    "Service level",
+                    "chance with which a kit and the shelf are to suffice",
+                    Measure.PERCENT,
+                    0.5,
+                    0.9999,
+                    ORDERS.serviceLevel(),
+                    orders((rules, v) -> new OrderRules(
+                            v,
+                            rules.reviewDays(),
+                            rules.expediteDays(),
+                            rules.expeditePrice(),
+                            rules.movingPerWeek()))),
+            figure(
+                    "review-days",
+                    Area.PARTS,
+                    "Between two looks of the buyer",
+                    "what must be ordered before the next look is ordered now",
+                    Measure.DAYS,
+                    0,
+                    60,
+                    ORDERS.reviewDays(),
+                    orders((rules, v) -> new OrderRules(
+                            rules.serviceLevel(),
+                            (int) v,
+                            rules.expediteDays(),
+                            rules.expeditePrice(),
+                            rules.movingPerWeek()))),
+            figure(
+                    "expedite-days",
+                    Area.PARTS,
+                    "An expedited shipment takes",
+                    "from order to receipt",
+                    Measure.DAYS,
+                    0,
+                    60,
+                    ORDERS.expediteDays(),
+                    orders((rules, v) -> new OrderRules(
+                            rules.serviceLevel(),
+                            rules.reviewDays(),
+                            (int) v,
+                            rules.expeditePrice(),
+                            rules.movingPerWeek()))),
+            figure(
+                    "expedite-price",
+                    Area.PARTS,
+                    "An expedited shipment costs",
+                    "of one supplier, beyond the parts",
+                    Measure.MONEY,
+                    0,
+                    1_000_000,
+                    ORDERS.expeditePrice().doubleValue(),
+                    orders((rules, v) -> new OrderRules(
+                            rules.serviceLevel(),
+                            rules.reviewDays(),
+                            rules.expediteDays(),
+                            BigDecimal.valueOf(v),
+                            rules.movingPerWeek()))),
+            figure(
+                    "moving-per-week",
+                    Area.PARTS,
+                    "Moving a visit for missing parts",
+                    "for each week that it moves",
+                    Measure.MONEY_A_WEEK,
+                    0,
+                    1_000_000,
+                    ORDERS.movingPerWeek().doubleValue(),
+                    orders((rules, v) -> new OrderRules(
+                            rules.serviceLevel(),
+                            rules.reviewDays(),
+                            rules.expediteDays(),
+                            rules.expeditePrice(),
+                            BigDecimal.valueOf(v)))),
+            yesOrNo(
+                    "renew-coolant",
+                    Area.COOLANT,
+                    "Renew drained coolant",
+                    "no: it is put back",
+                    COOLANT.renew(),
+                    (policy, kept) -> policy.withCoolant(policy.coolant().withRenew(yes(kept)))),
+            PROTECT_TO,
+            yesOrNo(
+                    "any-strength",
+                    Area.COOLANT,
+                    "Strengths outside 40 to 60 %",
+                    "by volume; what the engine maker allows goes before it",
+                    COOLANT.anyStrength(),
+                    (policy, kept) -> policy.withCoolant(policy.coolant().withAnyStrength(yes(kept)))),
+            figure(
+                    "lost-share",
+                    Area.COOLANT,
+                    "Lost of what is drained",
+                    "where it is put back",
+                    Measure.PERCENT,
+                    0,
+                    1,
+                    COOLANT.lostShare(),
+                    coolant((rules, v) -> new CoolantRules(
+                            rules.renew(),
+                            rules.protectToC(),
+                            rules.anyStrength(),
+                            v,
+                            rules.concentrateContainerLitres(),
+                            rules.waterContainerLitres(),
+                            rules.wasteContainerLitres()))),
+            figure(
+                    "concentrate-container",
+                    Area.COOLANT,
+                    "A container of concentrate holds",
+                    "whole ones are drawn",
+                    Measure.VOLUME,
+                    0.1,
+                    10_000,
+                    COOLANT.concentrateContainerLitres(),
+                    coolant((rules, v) -> new CoolantRules(
+                            rules.renew(),
+                            rules.protectToC(),
+                            rules.anyStrength(),
+                            rules.lostShare(),
+                            v,
+                            rules.waterContainerLitres(),
+                            rules.wasteContainerLitres()))),
+            figure(
+                    "water-container",
+                    Area.COOLANT,
+                    "A container of water holds",
+                    "whole ones are drawn",
+                    Measure.VOLUME,
+                    0.1,
+                    10_000,
+                    COOLANT.waterContainerLitres(),
+                    coolant((rules, v) -> new CoolantRules(
+                            rules.renew(),
+                            rules.protectToC(),
+                            rules.anyStrength(),
+                            rules.lostShare(),
+                            rules.concentrateContainerLitres(),
+                            v,
+                            rules.wasteContainerLitres()))),
+            figure(
+                    "waste-container",
+                    Area.COOLANT,
+                    "A waste container takes",
+                    "whole ones are collected",
+                    Measure.VOLUME,
+                    0.1,
+                    10_000,
+                    COOLANT.wasteContainerLitres(),
+                    coolant((rules, v) -> new CoolantRules(
+                            rules.renew(),
+                            rules.protectToC(),
+                            rules.anyStrength(),
+                            rules.lostShare(),
+                            rules.concentrateContainerLitres(),
+                            rules.waterContainerLitres(),
+                            v))));
+
+    private SupplySettings() {}
+
+    private interface OrderChange {
+        OrderRules of(OrderRules rules, double value);
+    }
+
+    private interface CoolantChange {
+        CoolantRules of(CoolantRules rules, double value);
+    }
+
+    private static SettingKind.Effect orders(OrderChange change) {
+        return (policy, kept) -> policy.withOrders(change.of(policy.orders(), number(kept)));
+    }
+
+    private static SettingKind.Effect coolant(CoolantChange change) {
+        return (policy, kept) -> policy.withCoolant(change.of(policy.coolant(), number(kept)));
+    }
+
+    private static boolean yes(String kept) {
+        return kept.equals(SettingKind.YES);
+    }
+
+    private static double number(String kept) {
+        return Double.parseDouble(kept);
+    }
+}

@@ -1,0 +1,71 @@
+package dev.injectorplanner.app.web.settings;
+
+import dev.injectorplanner.app.site.KeptSetting;
+import dev.injectorplanner.app.site.SettingKind;
+import dev.injectorplanner.core.units.SiteUnits;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A setting as a field.
+ *
+ * @param name of its kind
+ * @param title its label
+ * @param meaning what it means
+ * @param unit in which it is typed; empty for words
+ * @param range what may be entered
+ * @param standard the planner's default
+ * @param choices what may be chosen; empty where it is typed
+ * @param typed what stands in the field; empty for the default
+ * @param was what stood in the field when the page was made
+ * @param seen the version when the page was made
+ * @param whose "planner default", or who set it when
+ * @param wrong what is wrong with what was typed; empty where nothing is
+ */
+record FigureView(
+        String name,
+        String title,
+        String meaning,
+        String unit,
+        String range,
+        String standard,
+        List<String> choices,
+        String typed,
+        String was,
+        long seen,
+        String whose,
+        String wrong) {
+    private static final DateTimeFormatter AT =
+            DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm 'UTC'", Locale.UK).withZone(ZoneOffset.UTC);
+
+    static FigureView of(SettingKind kind, @Nullable KeptSetting set, SiteUnits units) {
+        String shown = set == null ? "" : kind.shown(set.value(), units);
+        return new FigureView(
+                kind.name(),
+                kind.title(),
+                kind.meaning(),
+                kind.unit(units),
+                kind.range(units),
+                kind.standardWords(units),
+                kind.choices(),
+                shown,
+                shown,
+                set == null ? KeptSetting.UNSET : set.version(),
+                set == null ? "planner default" : "set by " + set.changedBy() + ", " + AT.format(set.changedAt()),
+                "");
+    }
+
+    /** The same with what was typed and what is wrong with it; where nothing is, what else is typed stays as well. */
+    FigureView again(String typedNow, String wrongNow) {
+        return new FigureView(
+                name, title, meaning, unit, range, standard, choices, typedNow, was, seen, whose, wrongNow);
+    }
+
+    /** Whether the site has set it. */
+    public boolean bySite() {
+        return seen != KeptSetting.UNSET;
+    }
+}

@@ -1,0 +1,161 @@
+package dev.injectorplanner.app.web.settings;
+
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.site.Area;
+import dev.injectorplanner.app.site.KeptSetting;
+import dev.injectorplanner.app.site.SettingKind;
+import dev.injectorplanner.app.site.SettingKinds;
+import dev.injectorplanner.app.site.SiteSettings;
+import dev.injectorplanner.app.web.office.Allowed;
+import dev.injectorplanner.core.units.SiteUnits;
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/** Figures of the plan, and the site's name and units: one form each, all of it set or nothing. */
+@Controller
+public class FiguresPage {
+    private static final String FIGURES = "/settings/figures";
+    private static final String SITE = "/settings/site";
+    private static final int NOT_KEPT = 422;
+
+    private final SiteSettings settings;
+    private final MadeBefore before;
+
+    FiguresPage(SiteSettings settings, MadeBefore before) {
+        this.settings = settings;
+        this.before = before;
+    }
+
+    /** Settings of one area. */
+    record Group(String letter, String title, List<FigureView> rows) {}
+
+    @GetMapping(FIGURES)
+    String figures(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam(name = "done", defaultValue = "") String done,
+            Model model) {
+        model.addAttribute("done", done);
+        return shown(FIGURES, viewer, settings.units(), Map.of(), Map.of(), model);
+    }
+
+    @GetMapping(SITE)
+    String site(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam(name = "done", defaultValue = "") String done,
+            Model model) {
+        model.addAttribute("done", done);
+        return shown(SITE, viewer, settings.units(), Map.of(), Map.of(), model);
+    }
+
+    @PostMapping(FIGURES)
+    String setFigures(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam Map<String, String> sent,
+            HttpServletResponse response,
+            RedirectAttributes next,
+            Model model) {
+        return set(FIGURES, viewer, sent, response, next, model);
+    }
+
+    @PostMapping(SITE)
+    String setSite(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam Map<String, String> sent,
+            HttpServletResponse response,
+            RedirectAttributes next,
+            Model model) {
+        return set(SITE, viewer, sent, response, next, model);
+    }
+
+    private String set(
+            String path,
+            Viewer viewer,
+            Map<String, String> sent,
+            HttpServletResponse response,
+            RedirectAttributes next,
+            Model model) {
+        kinds(path).map(kind -> kind.area().changer()).forEach(role -> Allowed.require(viewer, role));
+        SiteUnits units = FormUnits.of(sent.getOrDefault("units", ""), settings.units());
+        List<SiteSettings.Wish> wishes = wishes(path, sent);
+        Map<String, String> wrong = settings.change(wishes, units, viewer.name());
+        if (wrong.isEmpty()) {
+            next.addAttribute("done", wishes.isEmpty() ? "Nothing was changed." : "Saved: " + titles(wishes) + ".");
+            return "redirect:" + path;
+        }
+        response.setStatus(NOT_KEPT);
+        model.addAttribute("done", "");
+        return shown(path, viewer, units, sent, wrong, model);
+    }
+
+    private static String titles(List<SiteSettings.Wish> wishes) {
+        return String.join(
+                ", ", wishes.stream().map(wish -> wish.kind().title()).toList());
+    }
+
+    /** Only what the person changed; a button sets one of them back to the planner's default. */
+    private static List<SiteSettings.Wish> wishes(String path, Map<String, String> sent) {
+        String clear = sent.getOrDefault("clear", "");
+        List<SiteSettings.Wish> wishes = new ArrayList<>();
+        kinds(path).filter(kind -> sent.containsKey("v." + kind.name())).forEach(kind -> {
+            String typed = clear.equals(kind.name())
+                    ? ""
+                    : sent.getOrDefault("v." + kind.name(), "").strip();
+            if (!typed.equals(sent.getOrDefault("was." + kind.name(), ""))) {
+                wishes.add(new SiteSettings.Wish(kind, typed, seen(sent.getOrDefault("seen." + kind.name(), ""))));
+            }
+        });
+        return wishes;
+    }
+
+    private static long seen(String text) {
+        return text.matches("\\d{1,18}") ? Long.parseLong(text) : KeptSetting.UNSET;
+    }
+
+    private static Stream<SettingKind> kinds(String path) {
+        return SettingKinds.ALL.stream().filter(kind -> (kind.area() == Area.SITE) == path.equals(SITE));
+    }
+
+    private String shown(
+            String path,
+            Viewer viewer,
+            SiteUnits units,
+            Map<String, String> sent,
+            Map<String, String> wrong,
+            Model model) {
+        Map<String, KeptSetting> kept = settings.kept();
+        List<Group> groups = new ArrayList<>();
+        for (Area area : Area.values()) {
+            List<FigureView> rows = kinds(path)
+                    .filter(kind -> kind.area() == area)
+                    .map(kind -> field(FigureView.of(kind, kept.get(kind.name()), units), sent, wrong))
+                    .toList();
+            if (!rows.isEmpty()) {
+                groups.add(new Group(String.valueOf((char) ('A' + groups.size())), area.words(), rows));
+            }
+        }
+        model.addAttribute("groups", groups);
+        model.addAttribute("path", path);
+        model.addAttribute("units", FormUnits.text(units));
+        model.addAttribute("wrong", wrong);
+        model.addAttribute(
+                "may", kinds(path).allMatch(kind -> viewer.is(kind.area().changer())));
+        model.addAttribute("before", path.equals(SITE) ? List.of() : before.depots(viewer));
+        return "figures";
+    }
+
+    private static FigureView field(FigureView now, Map<String, String> sent, Map<String, String> wrong) {
+        String typed = sent.get("v." + now.name());
+        return typed == null ? now : now.again(typed, Objects.requireNonNullElse(wrong.get(now.name()), ""));
+    }
+}

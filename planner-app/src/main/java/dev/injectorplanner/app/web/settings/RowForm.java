@@ -1,0 +1,135 @@
+package dev.injectorplanner.app.web.settings;
+
+import dev.injectorplanner.app.site.SiteRow;
+import dev.injectorplanner.app.site.SiteTable;
+import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.fleet.RuleKind;
+import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.imports.Column;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Rows of small tables as fields in the site's units, and back. */
+final class RowForm {
+    private static final String DISTANCE_RULE = "distance_km";
+
+    private final SiteTable table;
+    private final SiteUnits units;
+    private final List<String> families;
+
+    /** @param families names of the families there are */
+    RowForm(SiteTable table, SiteUnits units, List<String> families) {
+        this.table = table;
+        this.units = units;
+        this.families = families;
+    }
+
+    /**
+     * The fields of a row.
+     *
+     * @param row the row to change, or null to add one
+     * @param sent what was typed, or empty for what is stored
+     * @param wrong sentences by column
+     */
+    List<RowField> fields(@Nullable SiteRow row, Map<String, String> sent, Map<String, String> wrong) {
+        List<RowField> fields = new ArrayList<>();
+        for (Column<?> column : table.table().columns()) {
+            boolean fixed = row != null && table.table().keyColumns().contains(column.name());
+            String stored = row == null ? "" : shown(column, row);
+            String typed = fixed ? stored : sent.getOrDefault("v." + column.name(), stored);
+            fields.add(new RowField(
+                    column.name(),
+                    label(column),
+                    Said.sentence(column.description()) + hint(column),
+                    fixed ? List.of() : options(column),
+                    fixed && typed.isEmpty() ? "all" : typed,
+                    fixed,
+                    column.required(),
+                    Objects.requireNonNullElse(wrong.get(column.name()), "")));
+        }
+        return fields;
+    }
+
+    private static boolean isVolume(Column<?> column) {
+        return column.headings().contains(column.base() + "_gal");
+    }
+
+    private String label(Column<?> column) {
+        String words = Said.sentence(column.base().replace('_', ' '));
+        return words.replace(" percent", ", %") + (isVolume(column) ? ", " + units.volumeUnit() : "");
+    }
+
+    private String hint(Column<?> column) {
+        return column.name().equals("limit") && units.distance() == SiteUnits.Distance.MILES
+                ? "; a distance in " + units.distanceUnit()
+                : "";
+    }
+
+    private String shown(Column<?> column, SiteRow row) {
+        String cell = row.cells().getOrDefault(column.name(), "");
+        if (cell.isEmpty()) {
+            return cell;
+        }
+        if (isVolume(column)) {
+            return SiteUnits.asTyped(units.ofLitres(Double.parseDouble(cell)));
+        }
+        return column.name().equals("limit") && DISTANCE_RULE.equals(row.cells().get("rule"))
+                ? SiteUnits.asTyped(units.ofKm(Double.parseDouble(cell)))
+                : cell;
+    }
+
+    private List<RowField.Option> options(Column<?> column) {
+        if (column.name().equals("rule")) {
+            return Stream.of(RuleKind.values())
+                    .map(kind -> kind.name().toLowerCase(Locale.ROOT))
+                    .map(name -> new RowField.Option(name, units.sentence(name.replace('_', ' '))))
+                    .toList();
+        }
+        if (column.name().equals("family") && table != SiteTable.FAMILIES) {
+            Stream<RowField.Option> all =
+                    table == SiteTable.RULES ? Stream.of(new RowField.Option("all", "all families")) : Stream.empty();
+            return Stream.concat(all, families.stream().map(family -> new RowField.Option(family, family)))
+                    .toList();
+        }
+        return List.of();
+    }
+
+    /**
+     * What was typed, by column, in km and litres for the intake.
+     *
+     * @throws InvalidValueException where a figure that must be converted is none
+     */
+    Map<String, String> cells(Map<String, String> sent, @Nullable SiteRow row) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        String rule =
+                row == null ? sent.getOrDefault("v.rule", "") : row.cells().getOrDefault("rule", "");
+        for (Column<?> column : table.table().columns()) {
+            String typed = sent.getOrDefault("v." + column.name(), "").strip();
+            if (isVolume(column) && units.volume() != SiteUnits.Volume.LITRES) {
+                typed = converted(column, typed, units::toLitres);
+            } else if (column.name().equals("limit")
+                    && rule.equals(DISTANCE_RULE)
+                    && units.distance() != SiteUnits.Distance.KM) {
+                typed = converted(column, typed, units::toKm);
+            }
+            cells.put(column.name(), typed);
+        }
+        return cells;
+    }
+
+    private static String converted(Column<?> column, String typed, DoubleUnaryOperator convert) {
+        if (!typed.isEmpty() && !typed.matches("\\d{1,9}(\\.\\d{1,6})?")) {
+            throw new InvalidValueException(column.name(), typed, "is no number", "write it such as 12.5");
+        }
+        return typed.isEmpty() ? typed : Require.plain(convert.applyAsDouble(Double.parseDouble(typed)));
+    }
+}

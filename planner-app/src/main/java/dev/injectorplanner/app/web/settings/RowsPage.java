@@ -1,0 +1,164 @@
+package dev.injectorplanner.app.web.settings;
+
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.site.SiteRow;
+import dev.injectorplanner.app.site.SiteRows;
+import dev.injectorplanner.app.site.SiteTable;
+import dev.injectorplanner.app.web.office.Allowed;
+import dev.injectorplanner.app.web.office.NotHereException;
+import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.units.SiteUnits;
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/** Families, access steps, rules and depots: listed, added, changed, removed. */
+@Controller
+public class RowsPage {
+    private static final String TABLE = "/settings/{table:families|access|rules|depots}";
+    private static final int NOT_KEPT = 422;
+
+    private final SiteRows rows;
+    private final Office office;
+    private final MadeBefore before;
+
+    RowsPage(SiteRows rows, Office office, MadeBefore before) {
+        this.rows = rows;
+        this.office = office;
+        this.before = before;
+    }
+
+    @GetMapping(TABLE)
+    String list(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("table") String name,
+            @RequestParam(name = "done", defaultValue = "") String done,
+            Model model) {
+        SiteTable table = table(name);
+        common(viewer, name, table, model);
+        model.addAttribute("done", done);
+        model.addAttribute("list", new RowList(table, office.units()).of(rows.list(table)));
+        return "rows";
+    }
+
+    @GetMapping(TABLE + "/row")
+    String form(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("table") String name,
+            @RequestParam(name = "key", defaultValue = "") String key,
+            Model model) {
+        SiteTable table = table(name);
+        SiteRow row = key.isEmpty() ? null : row(table, key);
+        return form(viewer, name, row, Map.of(), Map.of(), office.units(), model);
+    }
+
+    @PostMapping(TABLE + "/save")
+    String save(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("table") String name,
+            @RequestParam Map<String, String> sent,
+            HttpServletResponse response,
+            RedirectAttributes next,
+            Model model) {
+        SiteTable table = table(name);
+        allow(viewer, table);
+        String key = sent.getOrDefault("key", "");
+        SiteRow row = key.isEmpty() ? null : row(table, key);
+        SiteUnits units = FormUnits.of(sent.getOrDefault("units", ""), office.units());
+        Map<String, String> wrong = saved(table, row, sent, units, viewer);
+        if (wrong.isEmpty()) {
+            office.changed();
+            next.addAttribute("done", row == null ? "Added." : "Saved: " + key + ".");
+            return "redirect:/settings/" + name;
+        }
+        response.setStatus(NOT_KEPT);
+        return form(viewer, name, row, sent, wrong, units, model);
+    }
+
+    private Map<String, String> saved(
+            SiteTable table, @Nullable SiteRow row, Map<String, String> sent, SiteUnits units, Viewer viewer) {
+        try {
+            Map<String, String> cells = new RowForm(table, units, List.of()).cells(sent, row);
+            String seen = sent.getOrDefault("seen", "");
+            return rows.save(table, cells, row == null ? null : row.key(), seen, viewer.name());
+        } catch (InvalidValueException e) {
+            return Map.of(e.field(), String.valueOf(e.getMessage()));
+        }
+    }
+
+    @PostMapping(TABLE + "/remove")
+    String remove(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("table") String name,
+            @RequestParam("key") String key,
+            @RequestParam("seen") String seen,
+            HttpServletResponse response,
+            RedirectAttributes next,
+            Model model) {
+        SiteTable table = table(name);
+        allow(viewer, table);
+        String against = rows.remove(table, key, seen, viewer.name()).orElse("");
+        if (against.isEmpty()) {
+            office.changed();
+            next.addAttribute("done", "Removed: " + key + ".");
+            return "redirect:/settings/" + name;
+        }
+        response.setStatus(NOT_KEPT);
+        SiteRow row = row(table, key);
+        return form(viewer, name, row, Map.of(), Map.of(SiteRows.WHOLE_ROW, against), office.units(), model);
+    }
+
+    private String form(
+            Viewer viewer,
+            String name,
+            @Nullable SiteRow row,
+            Map<String, String> sent,
+            Map<String, String> wrong,
+            SiteUnits units,
+            Model model) {
+        SiteTable table = table(name);
+        common(viewer, name, table, model);
+        List<String> families =
+                rows.list(SiteTable.FAMILIES).stream().map(SiteRow::key).toList();
+        model.addAttribute("fields", new RowForm(table, units, families).fields(row, sent, wrong));
+        model.addAttribute("key", row == null ? "" : row.key());
+        model.addAttribute("seen", row == null ? "" : row.mark());
+        model.addAttribute("units", FormUnits.text(units));
+        model.addAttribute("wrong", wrong.getOrDefault(SiteRows.WHOLE_ROW, ""));
+        return "row";
+    }
+
+    private void common(Viewer viewer, String name, SiteTable table, Model model) {
+        model.addAttribute("path", "/settings/" + name);
+        model.addAttribute("current", name);
+        model.addAttribute("title", table.title());
+        model.addAttribute("may", table.changers().stream().anyMatch(role -> viewer.is(role)));
+        model.addAttribute("before", before.depots(viewer));
+    }
+
+    private static void allow(Viewer viewer, SiteTable table) {
+        Allowed.require(viewer, table.changers().toArray(Role[]::new));
+    }
+
+    private static SiteTable table(String name) {
+        return SiteTable.valueOf(name.toUpperCase(Locale.ROOT));
+    }
+
+    private SiteRow row(SiteTable table, String key) {
+        return rows.find(table, key)
+                .orElseThrow(() -> new NotHereException("There is no “" + key + "” under " + table.title()
+                        + ". Mend: it may have been removed; look at the list."));
+    }
+}

@@ -1,0 +1,95 @@
+package dev.injectorplanner.core.plan;
+
+import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.core.visit.Visit;
+import java.util.List;
+
+/**
+ * A plan whose sentences speak the site's units. Its figures stay km, litres and degrees C: who shows them converts them.
+ * Plans are kept as the engine wrote them, so that a site that changes its units reads its old plans in the new ones.
+ */
+public final class PlanWords {
+    private final SiteUnits units;
+
+    private PlanWords(SiteUnits units) {
+        this.units = units;
+    }
+
+    /** The plan itself where the site counts as the engine does. */
+    public static Plan in(SiteUnits units, Plan plan) {
+        return units.isMetric() ? plan : new PlanWords(units).of(plan);
+    }
+
+    private Plan of(Plan plan) {
+        return new Plan(
+                plan.today(),
+                plan.firstWeek(),
+                plan.weeks(),
+                plan.cost(),
+                plan.injectors(),
+                plan.risks(),
+                plan.lives(),
+                plan.signEffects(),
+                plan.inspections(),
+                plan.expectedFailures(),
+                findings(plan.findings()),
+                plan.visits().stream().map(this::of).toList(),
+                plan.reasons().stream().map(this::of).toList(),
+                plan.unplanned().stream().map(this::of).toList(),
+                plan.days(),
+                plan.loads(),
+                plan.parts(),
+                plan.cores(),
+                plan.claims(),
+                plan.coolant(),
+                plan.assumptions().stream().map(this::of).toList());
+    }
+
+    private List<DueFinding> findings(List<DueFinding> findings) {
+        return findings.stream().map(this::of).toList();
+    }
+
+    private DueFinding of(DueFinding finding) {
+        return new DueFinding(
+                finding.truck(),
+                finding.depot(),
+                finding.cylinder(),
+                finding.kind(),
+                finding.task(),
+                finding.action(),
+                units.sentence(finding.evidence()),
+                units.sentence(finding.limit()),
+                finding.limitSource(),
+                finding.by(),
+                finding.faultCode());
+    }
+
+    private Visit of(Visit visit) {
+        return new Visit(
+                visit.truck(),
+                visit.depot(),
+                visit.family(),
+                visit.week(),
+                visit.cylinders(),
+                visit.steps(),
+                visit.tasks(),
+                visit.inspection(),
+                visit.labourHours(),
+                visit.drainedLitres(),
+                findings(visit.findings()),
+                units.sentence(visit.why()));
+    }
+
+    private TruckReason of(TruckReason reason) {
+        return new TruckReason(reason.truck(), reason.week(), reason.reason(), units.sentence(reason.words()));
+    }
+
+    private Unplanned of(Unplanned unplanned) {
+        return new Unplanned(unplanned.truck(), unplanned.depot(), findings(unplanned.findings()), unplanned.reason());
+    }
+
+    private Assumption of(Assumption assumption) {
+        return new Assumption(assumption.topic(), units.sentence(assumption.text()), assumption.source());
+    }
+}
