@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.web.frame;
 
 import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.alert.Alerts;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
@@ -17,6 +18,11 @@ public class FrameParts {
     @Bean
     Fleets fleets(Application application) {
         return new Fleets(application.store());
+    }
+
+    @Bean
+    Frames frames(Viewers viewers, SiteName site, Application application) {
+        return new Frames(viewers, site, new Alerts(application.store().dataSource()));
     }
 
     @Bean
