@@ -2,11 +2,10 @@ package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.demo.DemoFolder;
+import dev.injectorplanner.app.demo.DemoStore;
 import dev.injectorplanner.app.demo.FleetFiles;
 import dev.injectorplanner.app.demo.SampleFiles;
 import dev.injectorplanner.app.intake.FileReport;
-import dev.injectorplanner.app.intake.LoadSettings;
-import dev.injectorplanner.app.intake.LoadSettings.Mode;
 import dev.injectorplanner.app.output.Reader;
 import dev.injectorplanner.app.output.Sheets;
 import dev.injectorplanner.app.planning.Planning.Planned;
@@ -17,7 +16,6 @@ import dev.injectorplanner.core.units.SiteUnits;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -56,19 +54,12 @@ final class DemoCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         DemoFolder folder = DemoFolder.take(dir);
         List<Path> files = files(folder);
-        List<FileReport> reports;
-        Planned planned;
+        DemoStore.Filled filled;
         try (Application application = Application.open(StoreSettings.embedded(folder.data()))) {
-            reports = application.intake().load(files, LoadSettings.of(Mode.GOOD_ROWS), LoadProgress.here(json));
-            planned = application
-                    .planning()
-                    .planAndKeep(
-                            "demo",
-                            Instant.now(),
-                            DemoFleet.TODAY,
-                            application.planning().policy(),
-                            null);
+            filled = DemoStore.fill(application, files, LoadProgress.here(json));
         }
+        List<FileReport> reports = filled.reports();
+        Planned planned = filled.planned();
         List<Path> sheets = new Sheets(folder.sheets(), SiteUnits.METRIC).write(planned, Reader.all());
         PrintWriter out = spec.commandLine().getOut();
         if (json) {

@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.demo.DemoDay;
 import dev.injectorplanner.app.demo.DemoFolder;
 import dev.injectorplanner.app.people.NewPerson;
 import dev.injectorplanner.app.people.People;
@@ -13,9 +14,6 @@ import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.generate.DemoFleet;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.InstantSource;
-import java.time.LocalTime;
-import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -25,7 +23,6 @@ import org.jspecify.annotations.Nullable;
 final class DemoServing {
     private static final String BY = "serve --demo";
     private static final Path FOLDER = Path.of("planner-demo", "data");
-    private static final LocalTime MORNING = LocalTime.of(7, 0);
 
     private DemoServing() {}
 
@@ -47,9 +44,9 @@ final class DemoServing {
         return StoreSettings.embedded(folder);
     }
 
-    /** The demo stands still on the morning its fleet was made for. */
+    /** Every start is the morning of the day that the fleet was made for. */
     static SiteClock clock() {
-        return new SiteClock(InstantSource.fixed(DemoFleet.TODAY.atTime(MORNING).toInstant(ZoneOffset.UTC)));
+        return new SiteClock(DemoDay.clock());
     }
 
     /** New passwords for the demo's people, shown once. */

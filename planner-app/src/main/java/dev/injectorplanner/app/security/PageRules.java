@@ -12,13 +12,7 @@ import org.springframework.security.config.annotation.web.configurers.AuthorizeH
 final class PageRules {
     /** What is open to everybody. */
     static final String[] OPEN = {
-        SignInPage.SIGN_IN,
-        "/actuator/health",
-        "/planner.css",
-        "/plain.css",
-        "/script/**",
-        "/bay.js",
-        CalendarPage.PATH + "*.ics"
+        SignInPage.SIGN_IN, "/actuator/health", "/planner.css", "/script/**", "/bay.js", CalendarPage.PATH + "*.ics"
     };
 
     private PageRules() {}

@@ -117,7 +117,7 @@ class JobsPageTest {
         assertThat(page.headers().firstValue("Content-Security-Policy").orElseThrow())
                 .startsWith("default-src 'none'");
         assertThat(page.body()).doesNotContain("<script", "style=\"", "http://", "https://");
-        assertThat(get(address, "/plain.css").statusCode()).isEqualTo(HttpURLConnection.HTTP_OK);
+        assertThat(get(address, "/planner.css").statusCode()).isEqualTo(HttpURLConnection.HTTP_OK);
     }
 
     @Nested

@@ -2,7 +2,6 @@ package dev.injectorplanner.app.web.frame;
 
 import dev.injectorplanner.app.people.Viewer;
 import jakarta.servlet.http.HttpServletRequest;
-import java.util.stream.Collectors;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ModelAttribute;
 
@@ -10,11 +9,11 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 @ControllerAdvice
 class FrameAdvice {
     private final Viewers viewers;
-    private final SiteName site;
+    private final Frames frames;
 
-    FrameAdvice(Viewers viewers, SiteName site) {
+    FrameAdvice(Viewers viewers, Frames frames) {
         this.viewers = viewers;
-        this.site = site;
+        this.frames = frames;
     }
 
     @ModelAttribute("viewer")
@@ -24,13 +23,6 @@ class FrameAdvice {
 
     @ModelAttribute("frame")
     Frame frame(HttpServletRequest request) {
-        Viewer viewer = viewers.now();
-        String roles =
-                viewer.roles().stream().sorted().map(role -> role.words()).collect(Collectors.joining(", "));
-        String depot = viewer.depot() == null ? "all depots" : viewer.depot();
-        return new Frame(
-                site.name(),
-                viewer.name() + ", " + roles + ", " + depot,
-                Navigation.entries(viewer, request.getRequestURI(), 0));
+        return frames.of(request.getRequestURI());
     }
 }

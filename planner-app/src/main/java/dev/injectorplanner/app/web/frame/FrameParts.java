@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.web.frame;
 
 import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.alert.Alerts;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
@@ -22,5 +23,10 @@ public class FrameParts {
     @Bean
     SiteName siteName(Application application) {
         return application.settings()::siteName;
+    }
+
+    @Bean
+    Frames frames(Viewers viewers, SiteName site, Application application) {
+        return new Frames(viewers, site, new Alerts(application.store().dataSource()));
     }
 }

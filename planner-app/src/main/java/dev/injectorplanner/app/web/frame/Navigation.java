@@ -46,6 +46,9 @@ public final class Navigation {
         }
     }
 
+    /** What somebody must decide. */
+    static final String ALERTS = "/alerts";
+
     private static final Set<Role> ALL = Set.of(Role.values());
     private static final Set<Role> OFFICE = Set.of(Role.MANAGER, Role.BUYER, Role.ADMINISTRATOR);
 
@@ -65,7 +68,7 @@ public final class Navigation {
                     Set.of(Role.MANAGER, Role.MECHANIC, Role.ADMINISTRATOR),
                     Set.of(Role.MANAGER, Role.MECHANIC)),
             new Place("/store", "Goods in and kits", ALL, Set.of(Role.MANAGER, Role.BUYER, Role.MECHANIC)),
-            new Place("/alerts", "Alerts", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
+            new Place(ALERTS, "Alerts", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
             new Place("/life", "Life curves", OFFICE, Set.of(Role.MANAGER)),
             new Place("/imports", "Imports", OFFICE),
             new Place("/jobs", "Jobs", Set.of(Role.MANAGER, Role.ADMINISTRATOR)),
@@ -87,15 +90,24 @@ public final class Navigation {
 
     private Navigation() {}
 
+    /** Whether a person may go to a place. */
+    static boolean mayGo(Viewer viewer, String path) {
+        return PLACES.stream().anyMatch(place -> place.path().equals(path) && isFor(place, viewer));
+    }
+
+    private static boolean isFor(Place place, Viewer viewer) {
+        return place.roles().stream().anyMatch(role -> viewer.is(role));
+    }
+
     /** The menu of a person on a page. */
     static List<Frame.Entry> entries(Viewer viewer, String path, int openAlerts) {
         return PLACES.stream()
-                .filter(place -> place.roles().stream().anyMatch(role -> viewer.is(role)))
+                .filter(place -> isFor(place, viewer))
                 .map(place -> new Frame.Entry(
                         place.path(),
                         place.name(),
                         path.equals(place.path()) || path.startsWith(place.path() + "/"),
-                        place.path().equals("/alerts") ? openAlerts : 0))
+                        place.path().equals(ALERTS) ? openAlerts : 0))
                 .toList();
     }
 }

@@ -6,7 +6,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 
 /**
- * Which moment it is for the pages. The demo stands still on the day its fleet was made for.
+ * Which moment it is for the pages. In the demo it is the day its fleet was made for.
  *
  * @param source where the time comes from
  */

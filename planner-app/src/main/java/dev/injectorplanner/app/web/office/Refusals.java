@@ -1,10 +1,7 @@
 package dev.injectorplanner.app.web.office;
 
 import dev.injectorplanner.app.planning.Planning.NothingToPlanException;
-import dev.injectorplanner.app.web.frame.Frame;
-import dev.injectorplanner.app.web.frame.Navigation;
-import dev.injectorplanner.app.web.frame.SiteName;
-import dev.injectorplanner.app.web.frame.Viewers;
+import dev.injectorplanner.app.web.frame.Frames;
 import dev.injectorplanner.core.check.InvalidValueException;
 import org.springframework.http.HttpStatus;
 import org.springframework.ui.Model;
@@ -23,15 +20,14 @@ import org.springframework.web.method.annotation.MethodArgumentTypeMismatchExcep
             "dev.injectorplanner.app.web.alerts",
             "dev.injectorplanner.app.web.life",
             "dev.injectorplanner.app.web.imports",
+            "dev.injectorplanner.app.web.jobs",
             "dev.injectorplanner.app.web.settings"
         })
 class Refusals {
-    private final Viewers viewers;
-    private final SiteName site;
+    private final Frames frames;
 
-    Refusals(Viewers viewers, SiteName site) {
-        this.viewers = viewers;
-        this.site = site;
+    Refusals(Frames frames) {
+        this.frames = frames;
     }
 
     @ExceptionHandler(InvalidValueException.class)
@@ -68,16 +64,7 @@ class Refusals {
     }
 
     private String page(String title, String sentence, Model model) {
-        model.addAttribute(
-                "frame",
-                new Frame(
-                        site.name(),
-                        viewers.now().name(),
-                        Navigation.PLACES.stream()
-                                .filter(place -> place.roles().stream()
-                                        .anyMatch(role -> viewers.now().is(role)))
-                                .map(place -> new Frame.Entry(place.path(), place.name(), false, 0))
-                                .toList()));
+        model.addAttribute("frame", frames.of(""));
         model.addAttribute("title", title);
         model.addAttribute("sentence", sentence);
         return "said";

@@ -1,0 +1,44 @@
+package dev.injectorplanner.app.demo;
+
+import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.alert.Alerts;
+import dev.injectorplanner.app.intake.FileReport;
+import dev.injectorplanner.app.intake.LoadListener;
+import dev.injectorplanner.app.intake.LoadSettings;
+import dev.injectorplanner.app.intake.LoadSettings.Mode;
+import dev.injectorplanner.app.planning.Planning.Planned;
+import dev.injectorplanner.core.generate.DemoFleet;
+import java.nio.file.Path;
+import java.util.List;
+
+/** What lies in the demo's store. */
+public final class DemoStore {
+    private DemoStore() {}
+
+    /**
+     * What filling it gave.
+     *
+     * @param reports of the files, in their order
+     * @param planned the plan that is in force there, with its fleet
+     */
+    public record Filled(List<FileReport> reports, Planned planned) {
+        public Filled {
+            reports = List.copyOf(reports);
+        }
+    }
+
+    /** Loads files, plans all depots as of the demo's day, and raises alerts, as the nightly job would have. */
+    public static Filled fill(Application application, List<Path> files, LoadListener listener) {
+        List<FileReport> reports = application.intake().load(files, LoadSettings.of(Mode.GOOD_ROWS), listener);
+        Planned planned = application
+                .planning()
+                .planAndKeep(
+                        "demo",
+                        DemoDay.PLANNED_AT,
+                        DemoFleet.TODAY,
+                        application.planning().policy(),
+                        null);
+        new Alerts(application.store().dataSource()).update(planned, DemoDay.PLANNED_AT, "demo");
+        return new Filled(reports, planned);
+    }
+}

@@ -1,0 +1,79 @@
+package dev.injectorplanner.app.web.jobs;
+
+import dev.injectorplanner.app.jobs.JobKind;
+import dev.injectorplanner.app.jobs.RunKey;
+import dev.injectorplanner.app.jobs.quartz.QuartzJobs;
+import dev.injectorplanner.app.people.AuditTrail;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.wiring.JobParts;
+import dev.injectorplanner.core.check.InvalidValueException;
+import java.net.URI;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** What ran, what will run, and running it now. */
+@Controller
+public class JobsPage {
+    private final JobParts jobs;
+    private final QuartzJobs quartz;
+    private final AuditTrail audit;
+
+    JobsPage(JobParts jobs, QuartzJobs quartz, AuditTrail audit) {
+        this.jobs = jobs;
+        this.quartz = quartz;
+        this.audit = audit;
+    }
+
+    @GetMapping("/jobs")
+    String page(@ModelAttribute("viewer") Viewer viewer, Model model) {
+        model.addAttribute("view", new JobsFiller(jobs, viewer).of(Instant.now().truncatedTo(ChronoUnit.SECONDS)));
+        return "jobs";
+    }
+
+    @PostMapping("/jobs/run")
+    ResponseEntity<Void> run(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam("kind") String kind,
+            @RequestParam("depot") String depot,
+            @RequestParam("due") @Nullable String due) {
+        JobKind job = JobKind.of(kind);
+        if (!JobsFiller.maySee(viewer, depot)) {
+            throw new InvalidValueException(
+                    "depot",
+                    depot,
+                    "is none that you see",
+                    "choose " + viewer.depot() + ", or ask somebody who sees all");
+        }
+        jobs.times().checkDepot(job, depot);
+        Instant moment = moment(due);
+        quartz.runNow(new RunKey(job, depot, moment));
+        audit.record(viewer.name(), "run a job by hand", job.option() + " " + depot, "", "due " + moment);
+        return ResponseEntity.status(HttpStatus.SEE_OTHER)
+                .location(URI.create("/jobs"))
+                .build();
+    }
+
+    private static Instant moment(@Nullable String due) {
+        Instant now = Instant.now();
+        try {
+            Instant asked = due == null || due.isEmpty() ? now : Instant.parse(due);
+            if (!asked.isAfter(now)) {
+                return asked;
+            }
+        } catch (DateTimeParseException e) {
+            // said below
+        }
+        throw new InvalidValueException(
+                "due", due == null ? "" : due, "is no moment that has come", "open the page anew");
+    }
+}

@@ -1,0 +1,5 @@
+/** What the timed jobs did and will do. */
+@NullMarked
+package dev.injectorplanner.app.web.jobs;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,88 @@
+package dev.injectorplanner.app.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.web.frame.Navigation;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every page, at a desk, on a phone, in the dark: fit for everybody, nothing from other hosts, no complaint. */
+@InBrowser
+class EveryPageTest {
+    static Stream<String> places() {
+        return Navigation.PLACES.stream().map(Navigation.Place::path);
+    }
+
+    @ParameterizedTest
+    @MethodSource("places")
+    void a_place_of_the_menu(String path, Site.Demo demo) {
+        fit(demo, Role.MANAGER, path);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/week?week=2026-W11",
+                "/plan?depot=Aldermoor&week=2026-W10&truck=T034&do=move&to=2026-W13",
+                "/plan?depot=Norrvik&truck=T026",
+                "/trucks?find=T00",
+                "/trucks?find=nothing+like+it",
+                "/trucks/T026",
+                "/trucks/T040?failed=6",
+                "/trucks/T028/record",
+                "/bay?depot=Brennick",
+                "/bay/T005",
+                "/bay/T003",
+                "/bay/T005/close-outs",
+                "/password"
+            })
+    void a_page_within(String path, Site.Demo demo) {
+        fit(demo, Role.MANAGER, path);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/settings/people", "/settings/tokens", "/settings/audit"})
+    void a_page_of_the_administrator(String path, Site.Demo demo) {
+        fit(demo, Role.ADMINISTRATOR, path);
+    }
+
+    @ParameterizedTest
+    @MethodSource("places")
+    void a_place_before_anything_is_loaded_says_what_to_do(String path, Site.Empty empty) {
+        fit(empty, Role.MANAGER, path);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/week?depot=Nowhere", "/trucks/T999", "/plan/nothing", "/settings/people"})
+    void a_refusal(String path, Site.Demo demo) {
+        try (Person manager = demo.person(Role.MANAGER, Size.DESK)) {
+            assertThat(manager.open(path).status()).isBetween(400, 404);
+            assertThat(Fitness.faults(manager.page())).isEmpty();
+            assertThat(manager.sees()).contains("Mend: ");
+            manager.forgive("the server responded with a status of");
+        }
+    }
+
+    @Test
+    void signing_in(Site.Demo demo) {
+        try (Person nobody = demo.nobody(Size.DESK)) {
+            for (String path : List.of("/sign-in", "/sign-in?wrong", "/sign-in?out")) {
+                nobody.open(path);
+                assertThat(Fitness.faults(nobody.page())).as(path).isEmpty();
+            }
+        }
+    }
+
+    private static void fit(Site site, Role role, String path) {
+        try (Person person = site.person(role, Size.DESK)) {
+            assertThat(person.open(path).status()).isEqualTo(200);
+            assertThat(Fitness.faults(person.page())).as(path).isEmpty();
+            assertThat(person.complaints()).isEmpty();
+        }
+    }
+}

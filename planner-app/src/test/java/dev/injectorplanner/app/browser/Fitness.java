@@ -1,0 +1,82 @@
+package dev.injectorplanner.app.browser;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.CheckedNode;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Whether a page is fit for everybody who reads it. */
+final class Fitness {
+    private static final Set<String> GRAVE = Set.of("serious", "critical");
+
+    private Fitness() {}
+
+    /** All that is wrong with a page at desk and phone size and in the dark; empty where nothing is. */
+    static List<String> faults(Page page) {
+        List<String> faults = new ArrayList<>();
+        page.setViewportSize(Size.DESK.width(), Size.DESK.height());
+        faults.addAll(order(page));
+        faults.addAll(sideways(page));
+        faults.addAll(rules(page, new AxeBuilder(page)));
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+        faults.addAll(rules(page, new AxeBuilder(page).withRules(List.of("color-contrast", "link-in-text-block"))));
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+        page.setViewportSize(Size.PHONE.width(), Size.PHONE.height());
+        faults.addAll(sideways(page));
+        faults.addAll(rules(page, new AxeBuilder(page)));
+        return faults;
+    }
+
+    /** Rules of axe-core, those it calls serious or critical. */
+    private static List<String> rules(Page page, AxeBuilder axe) {
+        return axe.setLegacyMode(true).analyze().getViolations().stream()
+                .filter(rule -> GRAVE.contains(rule.getImpact()))
+                .map(rule -> rule.getId() + " at " + page.viewportSize().width + " px: " + rule.getHelp() + ": "
+                        + where(rule))
+                .toList();
+    }
+
+    private static String where(Rule rule) {
+        return rule.getNodes().stream().limit(4).map(CheckedNode::getHtml).collect(Collectors.joining("  "));
+    }
+
+    /** A page scrolls down only; a wide table has a box of its own. */
+    private static List<String> sideways(Page page) {
+        Object wide = page.evaluate("document.scrollingElement.scrollWidth - window.innerWidth");
+        int over = ((Number) wide).intValue();
+        return over <= 0
+                ? List.of()
+                : List.of("scrolls " + over + " px sideways at " + page.viewportSize().width + " px");
+    }
+
+    /** One first heading, no level left out, and a title of its own. */
+    private static List<String> order(Page page) {
+        List<String> faults = new ArrayList<>();
+        int last = 0;
+        int first = 0;
+        for (String tag : page.locator("h1, h2, h3, h4, h5, h6")
+                .evaluateAll("all => all.map(e => e.tagName)")
+                .toString()
+                .replaceAll("[\\[\\] ]", "")
+                .split(",")) {
+            int level = tag.length() == 2 ? tag.charAt(1) - '0' : 0;
+            if (level > last + 1) {
+                faults.add("heading " + tag + " follows level " + last);
+            }
+            first += level == 1 ? 1 : 0;
+            last = level;
+        }
+        if (first != 1) {
+            faults.add(first + " headings of the first level");
+        }
+        if (!page.title().matches(".+ · Injector Planner")) {
+            faults.add("title \"" + page.title() + "\"");
+        }
+        return faults;
+    }
+}
