@@ -25,7 +25,7 @@ import org.springframework.web.filter.OncePerRequestFilter;
  */
 final class CurrentPerson extends OncePerRequestFilter {
     private static final Set<String> WITH_OLD_PASSWORD =
-            Set.of(SignInPage.PASSWORD, SignInPage.SIGN_IN, SignInPage.SIGN_OUT, "/planner.css");
+            Set.of(SignInPage.PASSWORD, SignInPage.SIGN_IN, SignInPage.SIGN_OUT, "/planner.css", "/icon.svg");
 
     private final People people;
     private final InstantSource clock;

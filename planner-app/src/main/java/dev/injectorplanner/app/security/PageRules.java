@@ -12,7 +12,13 @@ import org.springframework.security.config.annotation.web.configurers.AuthorizeH
 final class PageRules {
     /** What is open to everybody. */
     static final String[] OPEN = {
-        SignInPage.SIGN_IN, "/actuator/health", "/planner.css", "/script/**", "/bay.js", CalendarPage.PATH + "*.ics"
+        SignInPage.SIGN_IN,
+        "/actuator/health",
+        "/planner.css",
+        "/icon.svg",
+        "/script/**",
+        "/bay.js",
+        CalendarPage.PATH + "*.ics"
     };
 
     private PageRules() {}

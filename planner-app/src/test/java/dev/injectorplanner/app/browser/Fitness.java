@@ -1,48 +1,54 @@
 package dev.injectorplanner.app.browser;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.CheckedNode;
-import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.Map;
 
 /** Whether a page is fit for everybody who reads it. */
 final class Fitness {
-    private static final Set<String> GRAVE = Set.of("serious", "critical");
+    private static final List<String> GRAVE = List.of("serious", "critical");
+    private static final String ASK = """
+            async wanted => {
+              const asked = { resultTypes: ['violations'] };
+              if (wanted.only.length) { asked.runOnly = { type: 'rule', values: wanted.only }; }
+              const found = await axe.run(document, asked);
+              return found.violations.filter(rule => wanted.grave.includes(rule.impact)).map(rule =>
+                rule.id + ': ' + rule.help + ': ' + rule.nodes.slice(0, 4).map(node => node.html).join('  '));
+            }""";
 
     private Fitness() {}
 
     /** All that is wrong with a page at desk and phone size and in the dark; empty where nothing is. */
     static List<String> faults(Page page) {
         List<String> faults = new ArrayList<>();
+        page.evaluate(AxeBuilder.getAxeScript());
         page.setViewportSize(Size.DESK.width(), Size.DESK.height());
         faults.addAll(order(page));
         faults.addAll(sideways(page));
-        faults.addAll(rules(page, new AxeBuilder(page)));
+        faults.addAll(rules(page));
         page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
-        faults.addAll(rules(page, new AxeBuilder(page).withRules(List.of("color-contrast", "link-in-text-block"))));
+        faults.addAll(rules(page, "color-contrast", "link-in-text-block"));
         page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
         page.setViewportSize(Size.PHONE.width(), Size.PHONE.height());
         faults.addAll(sideways(page));
-        faults.addAll(rules(page, new AxeBuilder(page)));
+        faults.addAll(rules(page));
         return faults;
     }
 
-    /** Rules of axe-core, those it calls serious or critical. */
-    private static List<String> rules(Page page, AxeBuilder axe) {
-        return axe.setLegacyMode(true).analyze().getViolations().stream()
-                .filter(rule -> GRAVE.contains(rule.getImpact()))
-                .map(rule -> rule.getId() + " at " + page.viewportSize().width + " px: " + rule.getHelp() + ": "
-                        + where(rule))
-                .toList();
-    }
-
-    private static String where(Rule rule) {
-        return rule.getNodes().stream().limit(4).map(CheckedNode::getHtml).collect(Collectors.joining("  "));
+    /**
+     * Rules of axe-core, those it calls serious or critical.
+     *
+     * @param only the rules to ask for, or empty for all
+     */
+    private static List<String> rules(Page page, String... only) {
+        Object found = page.evaluate(ASK, Map.of("only", List.of(only), "grave", GRAVE));
+        return ((List<?>) found)
+                .stream()
+                        .map(fault -> "at " + page.viewportSize().width + " px: " + fault)
+                        .toList();
     }
 
     /** A page scrolls down only; a wide table has a box of its own. */

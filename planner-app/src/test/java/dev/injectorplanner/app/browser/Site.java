@@ -74,7 +74,7 @@ abstract sealed class Site implements AutoCloseable {
         try {
             Path folder = Files.createTempDirectory("planner-empty");
             Application application = Application.open(StoreSettings.embedded(folder.resolve("data")));
-            Visitor.addAll(application.store(), HOME);
+            Visitor.addAll(application.store(), null);
             return new Empty(folder, serve(application), chromium);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -22,6 +22,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Somebody with a browser's cookies: nobody, or one of the four people that every application of the kit has. */
 public final class Visitor {
@@ -71,12 +72,14 @@ public final class Visitor {
         addAll(store, Database.NORTH);
     }
 
-    /** The same, the mechanic at another depot. */
-    public static void addAll(Store store, String home) {
+    /** The same, the mechanic at another depot; without one there is no mechanic. */
+    public static void addAll(Store store, @Nullable String home) {
         People people = new People(store.dataSource(), new HashedOnce());
         for (Role role : Role.values()) {
-            String depot = role == Role.MECHANIC ? home : null;
-            people.add(new NewPerson(name(role), Set.of(role), depot), PASSWORD, false, "test kit");
+            if (role != Role.MECHANIC || home != null) {
+                String depot = role == Role.MECHANIC ? home : null;
+                people.add(new NewPerson(name(role), Set.of(role), depot), PASSWORD, false, "test kit");
+            }
         }
     }
 

@@ -2,6 +2,7 @@ package dev.injectorplanner.core.cores;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Comparator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,4 +31,9 @@ public record CoreOwed(
         BigDecimal deposit,
         LocalDate lastDay,
         int daysLeft,
-        CoreState state) {}
+        CoreState state) {
+    /** By the last day, then by truck and cylinder. */
+    public static final Comparator<CoreOwed> MOST_URGENT = Comparator.comparing(CoreOwed::lastDay)
+            .thenComparing(CoreOwed::truck)
+            .thenComparing(CoreOwed::cylinder);
+}

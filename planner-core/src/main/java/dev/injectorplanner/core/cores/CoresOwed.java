@@ -8,7 +8,6 @@ import dev.injectorplanner.core.fleet.Truck;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -41,9 +40,7 @@ public final class CoresOwed {
                         .ifPresent(cores::add);
             }
         }
-        cores.sort(Comparator.comparing(CoreOwed::lastDay)
-                .thenComparing(CoreOwed::truck)
-                .thenComparing(CoreOwed::cylinder));
+        cores.sort(CoreOwed.MOST_URGENT);
         return cores;
     }
 

@@ -7,7 +7,6 @@ import dev.injectorplanner.core.units.Figures;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -119,10 +118,7 @@ final class OrderAdvice {
             boolean now = each.key.equals(today);
             lines.add(line(each, now || first.isBefore(today) ? today : first, now));
         }
-        lines.sort(Comparator.comparing(OrderLine::placeOn)
-                .thenComparing(OrderLine::supplier)
-                .thenComparing(OrderLine::part)
-                .thenComparing(OrderLine::depot));
+        lines.sort(OrderLine.BY_DAY);
         return lines;
     }
 

@@ -3,6 +3,7 @@ package dev.injectorplanner.core.parts;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -47,6 +48,12 @@ public record OrderLine(
         BigDecimal coreDeposit,
         @Nullable IsoWeek firstWeek,
         List<String> trucks) {
+    /** By the day to place, then by supplier, part and depot. */
+    public static final Comparator<OrderLine> BY_DAY = Comparator.comparing(OrderLine::placeOn)
+            .thenComparing(OrderLine::supplier)
+            .thenComparing(OrderLine::part)
+            .thenComparing(OrderLine::depot);
+
     public OrderLine {
         trucks = List.copyOf(trucks);
     }

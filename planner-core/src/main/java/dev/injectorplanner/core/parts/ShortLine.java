@@ -3,6 +3,7 @@ package dev.injectorplanner.core.parts;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Comparator;
 
 /**
  * A line of the short list: a part that an order placed today may not bring in time, and the visit that will suffer.
@@ -34,4 +35,10 @@ public record ShortLine(
         IsoWeek moveTo,
         BigDecimal movingCost,
         BigDecimal waitingCost,
-        BigDecimal expeditePrice) {}
+        BigDecimal expeditePrice) {
+    /** By week, then by depot, truck and part. */
+    public static final Comparator<ShortLine> BY_WEEK = Comparator.comparing(ShortLine::week)
+            .thenComparing(ShortLine::depot)
+            .thenComparing(ShortLine::truck)
+            .thenComparing(ShortLine::part);
+}

@@ -72,10 +72,7 @@ final class ShortList {
     List<ShortLine> lines() {
         List<ShortLine> lines = new ArrayList<>();
         byVisit.forEach((visit, missing) -> lines.addAll(lines(visit, missing)));
-        lines.sort(Comparator.comparing(ShortLine::week)
-                .thenComparing(ShortLine::depot)
-                .thenComparing(ShortLine::truck)
-                .thenComparing(ShortLine::part));
+        lines.sort(ShortLine.BY_WEEK);
         return lines;
     }
 

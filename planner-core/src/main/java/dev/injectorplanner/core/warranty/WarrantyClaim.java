@@ -2,6 +2,7 @@ package dev.injectorplanner.core.warranty;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -44,6 +45,11 @@ public record WarrantyClaim(
         List<String> tests,
         BigDecimal value,
         List<String> lacking) {
+    /** By the day of removal, then by truck and cylinder. */
+    public static final Comparator<WarrantyClaim> OLDEST = Comparator.comparing(WarrantyClaim::removedOn)
+            .thenComparing(WarrantyClaim::truck)
+            .thenComparing(WarrantyClaim::cylinder);
+
     public WarrantyClaim {
         faultCodes = List.copyOf(faultCodes);
         tests = List.copyOf(tests);

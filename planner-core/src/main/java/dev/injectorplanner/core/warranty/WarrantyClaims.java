@@ -14,7 +14,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -49,9 +48,7 @@ public final class WarrantyClaims {
                 }
             }
         }
-        claims.sort(Comparator.comparing(WarrantyClaim::removedOn)
-                .thenComparing(WarrantyClaim::truck)
-                .thenComparing(WarrantyClaim::cylinder));
+        claims.sort(WarrantyClaim.OLDEST);
         return claims;
     }
 

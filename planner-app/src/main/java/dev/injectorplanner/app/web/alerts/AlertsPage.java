@@ -54,8 +54,13 @@ public class AlertsPage {
             String by,
             String answer) {}
 
-    /** Alerts of one state. */
-    record Group(String letter, String title, String empty, List<Row> rows, boolean toSee, boolean toMute) {}
+    /**
+     * Alerts of one state.
+     *
+     * @param folded whether nothing has to be decided there, so that they open only when asked for
+     */
+    record Group(
+            String letter, String title, String empty, List<Row> rows, boolean toSee, boolean toMute, boolean folded) {}
 
     @GetMapping("/alerts")
     String alerts(
@@ -96,7 +101,8 @@ public class AlertsPage {
         List<Row> rows = alerts.list(depot, Set.of(state)).stream()
                 .map(alert -> row(alert, units))
                 .toList();
-        return new Group(letter, title, empty, rows, see, mute);
+        boolean folded = state == AlertState.PLANNED || state == AlertState.MUTED;
+        return new Group(letter, title, empty, rows, see, mute, folded);
     }
 
     private static Row row(Alert alert, SiteUnits units) {

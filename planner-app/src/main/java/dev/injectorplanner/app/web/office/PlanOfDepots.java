@@ -1,9 +1,15 @@
 package dev.injectorplanner.app.web.office;
 
 import dev.injectorplanner.core.coolant.CoolantPlan;
+import dev.injectorplanner.core.cores.CoreOwed;
+import dev.injectorplanner.core.finding.DueFindings;
+import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.parts.PartsPlan;
+import dev.injectorplanner.core.parts.ShortLine;
+import dev.injectorplanner.core.plan.DepotPart;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.PlanCost;
+import dev.injectorplanner.core.warranty.WarrantyClaim;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -15,16 +21,20 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
- * The plans in force of some depots as one plan that speaks of those depots alone: out of a plan of all depots their part,
- * out of a plan each the sum. Lives and what the plan takes as given are the newest plan's; the cost stays that of the
- * plans it was taken from, since a schedule's cost has no parts.
+ * The plans in force of some depots as one plan that speaks of those depots alone: each depot's part of its plan, one after
+ * the other. Lives and what the plan takes as given are the newest plan's; the cost stays that of the plans it was taken
+ * from, since a schedule's cost has no parts.
  */
 public final class PlanOfDepots {
     private final List<DepotPlan> plans;
+    private final List<Plan> parts;
     private final Plan newest;
 
     private PlanOfDepots(List<DepotPlan> plans) {
         this.plans = plans;
+        this.parts = plans.stream()
+                .map(plan -> DepotPart.of(plan.plan(), plan.fleet().fleet(), plan.depot()))
+                .toList();
         this.newest = plans.stream()
                 .max(Comparator.comparing(plan -> plan.kept().id()))
                 .orElseThrow()
@@ -39,43 +49,43 @@ public final class PlanOfDepots {
     private Plan plan() {
         return new Plan(
                 newest.today(),
-                plans.stream()
-                        .map(plan -> plan.plan().firstWeek())
+                parts.stream()
+                        .map(Plan::firstWeek)
                         .min(Comparator.naturalOrder())
                         .orElseThrow(),
-                plans.stream().mapToInt(plan -> plan.plan().weeks()).max().orElseThrow(),
+                parts.stream().mapToInt(Plan::weeks).max().orElseThrow(),
                 cost(),
-                own(Plan::injectors, row -> row.truck()),
-                all(Plan::risks, risk -> risk.depot()),
+                all(Plan::injectors),
+                all(Plan::risks),
                 firstOf(Plan::lives, life -> life.part() + "\n" + life.origin()),
                 newest.signEffects(),
                 firstOf(Plan::inspections, row -> row.family()),
-                all(Plan::expectedFailures, row -> row.depot()),
-                each(DepotPlan::findings),
-                each(DepotPlan::visits),
-                own(Plan::reasons, row -> row.truck()),
-                each(DepotPlan::unplanned),
-                all(Plan::days, row -> row.depot()),
-                each(DepotPlan::loads),
+                all(Plan::expectedFailures),
+                all(Plan::findings, DueFindings.MOST_PRESSING),
+                all(Plan::visits),
+                all(Plan::reasons),
+                all(Plan::unplanned),
+                all(Plan::days),
+                all(Plan::loads),
                 parts(),
-                all(Plan::cores, row -> row.depot()),
-                all(Plan::claims, row -> row.depot()),
+                all(Plan::cores, CoreOwed.MOST_URGENT),
+                all(Plan::claims, WarrantyClaim.OLDEST),
                 new CoolantPlan(
                         newest.coolant().rules(),
-                        all(Plan::coolantNeeds, row -> row.depot()),
-                        all(plan -> plan.coolant().weeks(), row -> row.depot())),
+                        all(plan -> plan.coolant().needs()),
+                        all(plan -> plan.coolant().weeks())),
                 newest.assumptions());
     }
 
     private PartsPlan parts() {
         return new PartsPlan(
                 newest.parts().rules(),
-                all(Plan::partNeeds, row -> row.depot()),
-                each(DepotPlan::shortList),
-                plans.stream().allMatch(plan -> plan.plan().parts().forecastKnown()),
-                all(plan -> plan.parts().unplannedNeeds(), row -> row.depot()),
-                all(plan -> plan.parts().orders(), row -> row.depot()),
-                all(plan -> plan.parts().stockWeeks(), row -> row.depot()));
+                all(plan -> plan.parts().needs()),
+                all(plan -> plan.parts().shortList(), ShortLine.BY_WEEK),
+                parts.stream().allMatch(plan -> plan.parts().forecastKnown()),
+                all(plan -> plan.parts().unplannedNeeds()),
+                all(plan -> plan.parts().orders(), OrderLine.BY_DAY),
+                all(plan -> plan.parts().stockWeeks()));
     }
 
     private PlanCost cost() {
@@ -83,7 +93,11 @@ public final class PlanOfDepots {
         boolean same = plans.stream().allMatch(plan -> plan.plan() == newest);
         double cost = kept().mapToDouble(plan -> plan.cost().cost()).sum();
         return new PlanCost(
-                cost, same ? one.bound() : null, same ? one.gap() : null, each(DepotPlan::brokenWishes), one.stop());
+                cost,
+                same ? one.bound() : null,
+                same ? one.gap() : null,
+                all(plan -> plan.cost().brokenWishes()),
+                one.stop());
     }
 
     /** Each plan once, though it may be in force at several depots. */
@@ -92,25 +106,14 @@ public final class PlanOfDepots {
         return plans.stream().filter(plan -> seen.add(plan.kept().id())).map(DepotPlan::plan);
     }
 
-    private <T> List<T> each(Function<DepotPlan, List<T>> rows) {
-        return plans.stream().flatMap(plan -> rows.apply(plan).stream()).toList();
+    private <T> List<T> all(Function<Plan, List<T>> rows) {
+        return parts.stream().flatMap(plan -> rows.apply(plan).stream()).toList();
     }
 
-    /** Of each depot's plan the rows of that depot. */
-    private <T> List<T> all(Function<Plan, List<T>> rows, Function<T, String> depot) {
-        return plans.stream()
-                .flatMap(plan -> rows.apply(plan.plan()).stream()
-                        .filter(row -> depot.apply(row).equals(plan.depot())))
-                .toList();
-    }
-
-    /** Of each depot's plan the rows of that depot's trucks. */
-    private <T> List<T> own(Function<Plan, List<T>> rows, Function<T, String> truck) {
-        return plans.stream()
-                .flatMap(plan -> {
-                    Set<String> here = plan.trucks();
-                    return rows.apply(plan.plan()).stream().filter(row -> here.contains(truck.apply(row)));
-                })
+    private <T> List<T> all(Function<Plan, List<T>> rows, Comparator<T> order) {
+        return parts.stream()
+                .flatMap(plan -> rows.apply(plan).stream())
+                .sorted(order)
                 .toList();
     }
 

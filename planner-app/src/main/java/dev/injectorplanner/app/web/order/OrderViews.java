@@ -13,6 +13,7 @@ import dev.injectorplanner.core.cores.CoreOwed;
 import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.parts.UnplannedNeed;
+import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.warranty.WarrantyClaim;
 import java.math.BigDecimal;
@@ -182,10 +183,18 @@ final class OrderViews {
                     core.part(),
                     serial == null ? "not noted" : serial,
                     Said.shortDate(core.lastDay()),
-                    word(core.state()) + ", " + core.daysLeft() + " days left",
+                    word(core.state()) + ", " + left(core.daysLeft()),
                     Said.money(core.deposit().doubleValue()));
         }
         return owed;
+    }
+
+    private static String left(long days) {
+        if (days == 0) {
+            return "the last day";
+        }
+        String span = Figures.count(Math.abs(days), "day", "days");
+        return days > 0 ? span + " left" : "by " + span;
     }
 
     private static Rows open(List<WarrantyClaim> claims) {

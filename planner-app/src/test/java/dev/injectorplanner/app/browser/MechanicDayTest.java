@@ -1,0 +1,80 @@
+package dev.injectorplanner.app.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import dev.injectorplanner.app.people.Role;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The mechanic at the truck: today's sheets, one of them, and its close-out while the network comes and goes. */
+@InBrowser
+class MechanicDayTest {
+    @Test
+    void on_a_phone_whose_network_is_gone_for_a_while(Site.Demo demo) {
+        try (Person mechanic = demo.person(Role.MECHANIC, Size.PHONE)) {
+            Page page = mechanic.page();
+            BaySheetAtHand sheet = sheet(mechanic, "T038");
+            sheet.fitted(1, "S-NEW-1", "PHONE38000000001");
+            sheet.notDone(2, "bolt seized");
+            sheet.notDone(4, "no time left");
+            sheet.extras("clip of the return line renewed");
+            sheet.save();
+            assertThat(page.locator("#wrong")).containsText("hours");
+            assertThat(sheet.field("c1.code")).hasValue("PHONE38000000001");
+            mechanic.forgive("the server responded with a status of 422");
+            sheet.hours("2.5");
+            page.context().setOffline(true);
+            sheet.save();
+            assertThat(page.locator("#network")).containsText("No network. What you typed is kept on this device");
+            mechanic.forgive("net::ERR_");
+            page.context().setOffline(false);
+            assertThat(page.locator("main")).containsText("Saved.");
+            assertThat(page.locator("main")).containsText("clip of the return line renewed");
+            mechanic.goTo("Bay sheets");
+            assertThat(page.locator("tr:has-text('T038')")).containsText("done");
+        }
+    }
+
+    @Test
+    void at_a_desk_where_sending_fails_and_the_page_is_loaded_again(Site.Demo demo) {
+        try (Person mechanic = demo.person(Role.MECHANIC, Size.DESK)) {
+            Page page = mechanic.page();
+            BaySheetAtHand sheet = sheet(mechanic, "T032");
+            List<Integer> cylinders = sheet.planned();
+            int first = cylinders.get(0);
+            sheet.fitted(first, "S-NEW-2", "DESK320000000001");
+            cylinders.stream().skip(1).forEach(cylinder -> sheet.notDone(cylinder, "bolt seized"));
+            sheet.hours("3");
+            page.route("**/bay/T032", route -> {
+                if (route.request().method().equals("POST")) {
+                    route.abort();
+                } else {
+                    route.resume();
+                }
+            });
+            sheet.save();
+            assertThat(page.locator("#network")).containsText("No network.");
+            mechanic.forgive("net::ERR_");
+            page.reload();
+            assertThat(page.locator("#draft")).hasText("What you had typed is here again.");
+            assertThat(sheet.field("c" + first + ".serial")).hasValue("S-NEW-2");
+            assertThat(sheet.field("c" + first + ".programmed")).isChecked();
+            for (int other : cylinders.subList(1, cylinders.size())) {
+                assertThat(sheet.field("c" + other + ".reason")).hasValue("bolt seized");
+            }
+            assertThat(sheet.field("labourHours")).hasValue("3");
+            page.unroute("**/bay/T032");
+            sheet.save();
+            assertThat(page.locator("main")).containsText("Saved.");
+        }
+    }
+
+    private static BaySheetAtHand sheet(Person mechanic, String truck) {
+        mechanic.open("/");
+        assertThat(mechanic.page().locator("h1")).hasText("Bay sheets");
+        mechanic.follow(truck);
+        assertThat(mechanic.page().locator("main")).containsText("Before you start");
+        return new BaySheetAtHand(mechanic.page());
+    }
+}
