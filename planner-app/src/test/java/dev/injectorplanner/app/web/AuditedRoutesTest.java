@@ -76,7 +76,8 @@ class AuditedRoutesTest {
                 app.context().getBeansOfType(RequestMappingHandlerMapping.class).values()) {
             for (RequestMappingInfo info : mapping.getHandlerMethods().keySet()) {
                 Set<RequestMethod> methods = info.getMethodsCondition().getMethods();
-                boolean reads = !methods.isEmpty() && Set.of(RequestMethod.GET, RequestMethod.HEAD).containsAll(methods);
+                boolean reads = !methods.isEmpty()
+                        && Set.of(RequestMethod.GET, RequestMethod.HEAD).containsAll(methods);
                 if (!reads) {
                     routes.addAll(info.getPatternValues());
                 }
@@ -93,7 +94,8 @@ class AuditedRoutesTest {
         assertThat(answer.statusCode()).as(route + "\n" + answer.body()).isBetween(200, 303);
         String found = "";
         for (AuditEntry entry : app.application().audit().list(Long.MAX_VALUE, 20)) {
-            boolean told = entry.id() > last && entry.who().equals(who) && entry.what().equals(what);
+            boolean told =
+                    entry.id() > last && entry.who().equals(who) && entry.what().equals(what);
             if (told && !entry.subject().isBlank() && !(entry.before() + entry.after()).isBlank()) {
                 found = entry.what() + " " + entry.subject() + ": " + entry.before() + " -> " + entry.after();
             }
@@ -104,17 +106,25 @@ class AuditedRoutesTest {
     private void fill() {
         List<Visit> visits = List.of(visit("T-1", List.of(1, 2)), visit("T-2", List.of(3)));
         var planned = PlanByHand.of(
-                OneOfEach.DAY,
-                List.of(PlanByHand.finding("T-1", 3, "3 faults", OneOfEach.DAY.plusDays(5))),
-                visits);
+                OneOfEach.DAY, List.of(PlanByHand.finding("T-1", 3, "3 faults", OneOfEach.DAY.plusDays(5))), visits);
         app.application().plans().keep("by hand", "North", Instant.now().minusSeconds(60), planned.plan());
         new Alerts(app.application().store().dataSource()).update(planned, Instant.now());
     }
 
     private static Visit visit(String truck, List<Integer> cylinders) {
         return new Visit(
-                truck, "North", "Four", IsoWeek.of(OneOfEach.DAY), cylinders, List.of("coolant down"), List.of(), false, 3.5,
-                17.1, List.of(), "for the faults");
+                truck,
+                "North",
+                "Four",
+                IsoWeek.of(OneOfEach.DAY),
+                cylinders,
+                List.of("coolant down"),
+                List.of(),
+                false,
+                3.5,
+                17.1,
+                List.of(),
+                "for the faults");
     }
 
     private static Map<String, String> form(String... pairs) {
@@ -128,60 +138,164 @@ class AuditedRoutesTest {
     private void workshop() throws Exception {
         Visitor mechanic = Visitor.as(Role.MECHANIC, address);
         String kits = "/store/kits";
-        note("/store/goods-in", "mechanic", "take injectors in", () -> mechanic.post("/store", "/store/goods-in",
-                form("depot", "North", "part", "INJ-4R", "origin", "REMAN", "u0.serial", "R1", "u0.code", "AAAA",
-                        "u1.serial", "R2", "u1.code", "BBBB", "u2.serial", "R3", "u2.code", "CCCC")));
-        note(kits, "mechanic", "fill a kit", () ->
-                mechanic.post("/store", kits, form("depot", "North", "truck", "T-1", "do", "fill")));
-        String injector = String.valueOf(new Shelf(app.application().store()).kitOf("T-1").get(2).id());
-        note(kits, "mechanic", "take an injector out of a kit", () ->
-                mechanic.post("/store", kits, form("depot", "North", "injector", injector, "do", "release")));
-        note(kits, "mechanic", "fill a kit", () -> mechanic.post("/store", kits,
-                form("depot", "North", "injector", injector, "truck", "T-2", "cylinder", "3", "do", "bind")));
-        note(kits, "mechanic", "take an injector out of a kit", () ->
-                mechanic.post("/store", kits, form("depot", "North", "injector", injector, "do", "release")));
-        note(kits, "mechanic", "take an injector off the shelf", () ->
-                mechanic.post("/store", kits, form("depot", "North", "injector", injector, "do", "off")));
-        note("/bay/{truck}", "mechanic", "close a visit out", () ->
-                mechanic.post("/store", "/bay/T-1", closeOut("key-1", "FAILED")));
+        note(
+                "/store/goods-in",
+                "mechanic",
+                "take injectors in",
+                () -> mechanic.post(
+                        "/store",
+                        "/store/goods-in",
+                        form(
+                                "depot",
+                                "North",
+                                "part",
+                                "INJ-4R",
+                                "origin",
+                                "REMAN",
+                                "u0.serial",
+                                "R1",
+                                "u0.code",
+                                "AAAA",
+                                "u1.serial",
+                                "R2",
+                                "u1.code",
+                                "BBBB",
+                                "u2.serial",
+                                "R3",
+                                "u2.code",
+                                "CCCC")));
+        note(
+                kits,
+                "mechanic",
+                "fill a kit",
+                () -> mechanic.post("/store", kits, form("depot", "North", "truck", "T-1", "do", "fill")));
+        String injector = String.valueOf(
+                new Shelf(app.application().store()).kitOf("T-1").get(2).id());
+        note(
+                kits,
+                "mechanic",
+                "take an injector out of a kit",
+                () -> mechanic.post("/store", kits, form("depot", "North", "injector", injector, "do", "release")));
+        note(
+                kits,
+                "mechanic",
+                "fill a kit",
+                () -> mechanic.post(
+                        "/store",
+                        kits,
+                        form("depot", "North", "injector", injector, "truck", "T-2", "cylinder", "3", "do", "bind")));
+        note(
+                kits,
+                "mechanic",
+                "take an injector out of a kit",
+                () -> mechanic.post("/store", kits, form("depot", "North", "injector", injector, "do", "release")));
+        note(
+                kits,
+                "mechanic",
+                "take an injector off the shelf",
+                () -> mechanic.post("/store", kits, form("depot", "North", "injector", injector, "do", "off")));
+        note(
+                "/bay/{truck}",
+                "mechanic",
+                "close a visit out",
+                () -> mechanic.post("/store", "/bay/T-1", closeOut("key-1", "FAILED")));
         long id = new CloseOuts(app.application().store()).ofTruck("T-1").get(0).id();
         Visitor manager = Visitor.as(Role.MANAGER, address);
         Map<String, String> corrected = closeOut("key-2", "WORN");
         corrected.put("why", "it was worn");
-        note("/bay/{truck}/close-outs/{id}", "manager", "correct a close-out", () ->
-                manager.post("/store", "/bay/T-1/close-outs/" + id, corrected));
+        note(
+                "/bay/{truck}/close-outs/{id}",
+                "manager",
+                "correct a close-out",
+                () -> manager.post("/store", "/bay/T-1/close-outs/" + id, corrected));
         assertThat(notes.get("/bay/{truck}/close-outs/{id}"))
                 .contains("version 1; cylinder 1: found failed, serial R1 fitted, code AAAA")
                 .contains("version 2; cylinder 1: found worn", "because: it was worn");
     }
 
     private static Map<String, String> closeOut(String key, String found) {
-        return form("formKey", key, "week", WEEK, "doneOn", "2026-03-02", "labourHours", "3.5", "odometer", "124000",
-                "c1.fate", "fitted", "c1.found", found, "c1.serial", "R1", "c1.code", "AAAA", "c1.programmed", "yes",
-                "c1.compared", "yes", "c2.fate", "left", "c2.reason", "bolt seized", "do", "close");
+        return form(
+                "formKey",
+                key,
+                "week",
+                WEEK,
+                "doneOn",
+                "2026-03-02",
+                "labourHours",
+                "3.5",
+                "odometer",
+                "124000",
+                "c1.fate",
+                "fitted",
+                "c1.found",
+                found,
+                "c1.serial",
+                "R1",
+                "c1.code",
+                "AAAA",
+                "c1.programmed",
+                "yes",
+                "c1.compared",
+                "yes",
+                "c2.fate",
+                "left",
+                "c2.reason",
+                "bolt seized",
+                "do",
+                "close");
     }
 
     private void alerts() throws Exception {
         Visitor manager = Visitor.as(Role.MANAGER, address);
         String id = String.valueOf(new Alerts(app.application().store().dataSource())
-                .list("North", EnumSet.of(AlertState.RAISED)).get(0).id());
+                .list("North", EnumSet.of(AlertState.RAISED))
+                .get(0)
+                .id());
         note("/alerts/seen", "manager", "see an alert", () -> manager.post("/alerts", "/alerts/seen", form("id", id)));
-        note("/alerts/mute", "manager", "mute an alert", () -> manager.post("/alerts", "/alerts/mute",
-                form("id", id, "until", "2026-04-01", "why", "sensor is being changed")));
+        note(
+                "/alerts/mute",
+                "manager",
+                "mute an alert",
+                () -> manager.post(
+                        "/alerts",
+                        "/alerts/mute",
+                        form("id", id, "until", "2026-04-01", "why", "sensor is being changed")));
     }
 
     private void plan() throws Exception {
         Visitor manager = Visitor.as(Role.MANAGER, address);
-        note("/plan/announce", "manager", "announce visits", () ->
-                manager.post("/plan", "/plan/announce", form("depot", "North", "week", WEEK)));
-        note("/plan/hold", "manager", "hold a truck", () ->
-                manager.post("/plan", "/plan/hold", form("truck", "T-2", "do", "never", "why", "harvest")));
-        note("/plan/release", "manager", "release a truck", () ->
-                manager.post("/plan", "/plan/release", form("truck", "T-2")));
-        assertThat(notes.get("/plan/release")).isEqualTo("release a truck T-2: kept out of every week (harvest) -> not held");
+        note(
+                "/plan/announce",
+                "manager",
+                "announce visits",
+                () -> manager.post("/plan", "/plan/announce", form("depot", "North", "week", WEEK)));
+        note(
+                "/plan/hold",
+                "manager",
+                "hold a truck",
+                () -> manager.post("/plan", "/plan/hold", form("truck", "T-2", "do", "never", "why", "harvest")));
+        note(
+                "/plan/release",
+                "manager",
+                "release a truck",
+                () -> manager.post("/plan", "/plan/release", form("truck", "T-2")));
+        assertThat(notes.get("/plan/release"))
+                .isEqualTo("release a truck T-2: kept out of every week (harvest) -> not held");
         note("/plan/anew", "manager", "make a plan", () -> manager.post("/plan", "/plan/anew", form("depot", "North")));
-        note("/jobs/run", "manager", "run a job by hand", () -> manager.post("/jobs", "/jobs/run",
-                form("kind", "sweep", "depot", "", "due", Instant.now().minusSeconds(2).toString())));
+        note(
+                "/jobs/run",
+                "manager",
+                "run a job by hand",
+                () -> manager.post(
+                        "/jobs",
+                        "/jobs/run",
+                        form(
+                                "kind",
+                                "sweep",
+                                "depot",
+                                "",
+                                "due",
+                                Instant.now().minusSeconds(2).toString())));
     }
 
     private void files() throws Exception {
@@ -189,47 +303,92 @@ class AuditedRoutesTest {
         Multipart form = new Multipart()
                 .field("_csrf", buyer.csrf("/imports"))
                 .field("mode", "good_rows")
-                .file("files", "readings.csv", "truck,taken_at,odometer_km\nT-2,2026-02-27T06:00:00Z,88000\n"
-                        .getBytes(StandardCharsets.UTF_8));
+                .file(
+                        "files",
+                        "readings.csv",
+                        "truck,taken_at,odometer_km\nT-2,2026-02-27T06:00:00Z,88000\n"
+                                .getBytes(StandardCharsets.UTF_8));
         note("/imports", "buyer", "load a file", () -> buyer.send(form.to(address.resolve("/imports"))));
-        assertThat(notes.get("/imports")).isEqualTo("load a file readings.csv:  -> readings: 1 added, 0 changed, 0 refused");
+        assertThat(notes.get("/imports"))
+                .isEqualTo("load a file readings.csv:  -> readings: 1 added, 0 changed, 0 refused");
     }
 
     private void people() throws Exception {
         Visitor administrator = Visitor.as(Role.ADMINISTRATOR, address);
         String page = "/settings/people";
-        note(page + "/add", "administrator", "add a person", () ->
-                administrator.post(page, page + "/add", form("name", "new", "role", "buyer")));
-        note(page + "/change", "administrator", "change a person", () ->
-                administrator.post(page, page + "/change", form("name", "new", "role", "manager")));
-        note(page + "/password", "administrator", "set a password", () ->
-                administrator.post(page, page + "/password", form("name", "new")));
-        note(page + "/disable", "administrator", "disable a person", () ->
-                administrator.post(page, page + "/disable", form("name", "new", "disabled", "true")));
+        note(
+                page + "/add",
+                "administrator",
+                "add a person",
+                () -> administrator.post(page, page + "/add", form("name", "new", "role", "buyer")));
+        note(
+                page + "/change",
+                "administrator",
+                "change a person",
+                () -> administrator.post(page, page + "/change", form("name", "new", "role", "manager")));
+        note(
+                page + "/password",
+                "administrator",
+                "set a password",
+                () -> administrator.post(page, page + "/password", form("name", "new")));
+        note(
+                page + "/disable",
+                "administrator",
+                "disable a person",
+                () -> administrator.post(page, page + "/disable", form("name", "new", "disabled", "true")));
         Visitor buyer = Visitor.as(Role.BUYER, address);
-        note("/password", "buyer", "set a password", () -> buyer.post("/password", "/password",
-                form("now", Visitor.PASSWORD, "next", "another one of five words", "again", "another one of five words")));
+        note(
+                "/password",
+                "buyer",
+                "set a password",
+                () -> buyer.post(
+                        "/password",
+                        "/password",
+                        form(
+                                "now",
+                                Visitor.PASSWORD,
+                                "next",
+                                "another one of five words",
+                                "again",
+                                "another one of five words")));
         assertThat(notes.get("/password")).doesNotContain("another one");
     }
 
     private void programs() throws Exception {
         Visitor administrator = Visitor.as(Role.ADMINISTRATOR, address);
         String page = "/settings/tokens";
-        note(page + "/make", "administrator", "make a token", () -> administrator.post(page, page + "/make",
-                form("name", "telematics", "scope", Scope.READINGS_WRITE.text(), "days", "7")));
+        note(
+                page + "/make",
+                "administrator",
+                "make a token",
+                () -> administrator.post(
+                        page,
+                        page + "/make",
+                        form("name", "telematics", "scope", Scope.READINGS_WRITE.text(), "days", "7")));
         ApiTokens tokens = new ApiTokens(app.application().store().dataSource());
         var token = tokens.make("test", EnumSet.allOf(Scope.class), null, 7, "test");
         for (String table : List.of("readings", "faults")) {
-            String row = table.equals("readings") ? "\"taken_at\":\"2026-02-28T06:00:00Z\",\"odometer_km\":88100"
+            String row = table.equals("readings")
+                    ? "\"taken_at\":\"2026-02-28T06:00:00Z\",\"odometer_km\":88100"
                     : "\"seen_at\":\"2026-02-28T06:00:00Z\",\"code\":\"SPN 651 FMI 5\",\"count\":1";
-            note("/api/v1/" + table, token.token().who(), "send " + table, () -> Visitor.nobody(address)
-                    .send(HttpRequest.newBuilder(address.resolve("/api/v1/" + table))
-                            .header("Authorization", "Bearer " + token.secret())
-                            .header("Content-Type", "application/json")
-                            .POST(BodyPublishers.ofString("{\"rows\":[{\"truck\":\"T-2\"," + row + "}]}"))));
+            note(
+                    "/api/v1/" + table,
+                    token.token().who(),
+                    "send " + table,
+                    () -> Visitor.nobody(address)
+                            .send(HttpRequest.newBuilder(address.resolve("/api/v1/" + table))
+                                    .header("Authorization", "Bearer " + token.secret())
+                                    .header("Content-Type", "application/json")
+                                    .POST(BodyPublishers.ofString("{\"rows\":[{\"truck\":\"T-2\"," + row + "}]}"))));
         }
-        note(page + "/revoke", "administrator", "revoke a token", () -> administrator.post(page, page + "/revoke",
-                form("id", String.valueOf(token.token().id()))));
+        note(
+                page + "/revoke",
+                "administrator",
+                "revoke a token",
+                () -> administrator.post(
+                        page,
+                        page + "/revoke",
+                        form("id", String.valueOf(token.token().id()))));
         assertThat(String.join("\n", notes.values())).doesNotContain(token.secret());
     }
 }
