@@ -54,6 +54,18 @@ class ErrorPage {
                                         "Your role does not go there, or may not change it; nothing was changed. Mend: ask the"
                                                 + " administrator, who can give you the role.")
                                 .whole();
+            case "400" ->
+                new Html("That could not be understood")
+                        .say(
+                                "Something in what was sent is missing or cannot be read; nothing was changed. Mend: go back,"
+                                        + " load the page anew, and send it again.")
+                        .whole();
+            case "413" ->
+                new Html("That is too large")
+                        .say(
+                                "More was sent than this program takes at a time: 64 MB of files; nothing was changed. Mend:"
+                                        + " send fewer files, or split the file.")
+                        .whole();
             default ->
                 new Html("That did not work")
                         .say("The program's log says what went wrong. Mend: try again; if it stays so, tell the"

@@ -132,7 +132,7 @@ class HostileUploadsTest {
                 manager.send(check("large.csv", large).inChunksTo(address.resolve("/imports"))))) {
             assertThat(answer.statusCode()).isEqualTo(413);
             assertThat(answer.body())
-                    .contains("The files are larger than 64 MB together", "Mend: ")
+                    .contains("More was sent than this program takes at a time: 64 MB of files", "Mend: ")
                     .doesNotContain("Exception");
         }
         HttpResponse<String> form =

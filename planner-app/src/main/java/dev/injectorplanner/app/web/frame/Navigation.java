@@ -70,12 +70,16 @@ public final class Navigation {
             new Inner("/settings/audit", Set.of(Role.ADMINISTRATOR)),
             new Inner("/settings/audit.csv", Set.of(Role.ADMINISTRATOR)));
 
+    /** What concerns every depot: nothing for who sees one. */
+    private static final Set<String> OF_ALL_DEPOTS = Set.of("/imports");
+
     private Navigation() {}
 
     /** The menu of a person on a page. */
     static List<Frame.Entry> entries(Viewer viewer, String path, int openAlerts) {
         return PLACES.stream()
                 .filter(place -> place.roles().stream().anyMatch(role -> viewer.is(role)))
+                .filter(place -> viewer.depot() == null || !OF_ALL_DEPOTS.contains(place.path()))
                 .map(place -> new Frame.Entry(
                         place.path(),
                         place.name(),
