@@ -88,7 +88,11 @@ final class CsvFile implements RawFile, RawSheet {
                 .maxBufferSize(LONGEST_CELL)
                 .ofCsvRecord(reader())) {
             for (CsvRecord record : csv) {
-                rows.row(record.getStartingLineNumber(), record.getFields().toArray(String[]::new));
+                String[] cells = record.getFields().toArray(String[]::new);
+                for (int at = 0; at < cells.length; at++) {
+                    cells[at] = FormulaGuard.unguarded(cells[at]);
+                }
+                rows.row(record.getStartingLineNumber(), cells);
             }
         } catch (HandOverFailed e) {
             throw e;

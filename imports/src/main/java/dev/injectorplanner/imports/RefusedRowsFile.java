@@ -63,7 +63,7 @@ public final class RefusedRowsFile implements AutoCloseable {
         for (int at = layout.headings().size(); at < original.size(); at++) {
             cells.add(original.get(at));
         }
-        csv.writeRecord(cells);
+        csv.writeRecord(cells.stream().map(FormulaGuard::guarded).toList());
     }
 
     /** The files written so far. */
@@ -101,7 +101,7 @@ public final class RefusedRowsFile implements AutoCloseable {
                     CsvWriter.builder().fieldSeparator(layout.delimiter()).build(to);
             List<String> headings = new ArrayList<>(OWN_HEADINGS);
             kept.forEach(at -> headings.add(layout.headings().get(at)));
-            csv.writeRecord(headings);
+            csv.writeRecord(headings.stream().map(FormulaGuard::guarded).toList());
             return csv;
         } catch (IOException e) {
             throw new UncheckedIOException("cannot write the refused rows to " + file, e);

@@ -43,7 +43,7 @@ public final class TableWriter<R> implements AutoCloseable {
 
     /** Writes one row. */
     public void row(R row) {
-        csv.writeRecord(table.cells(row));
+        csv.writeRecord(table.cells(row).stream().map(FormulaGuard::guarded).toList());
     }
 
     @Override

@@ -148,7 +148,13 @@ public final class People {
                     Secrets.stamp(),
                     mustChange,
                     account.id());
-            audit(connection, by, "set a password", account.name(), "", mustChange ? "to be changed" : "");
+            audit(
+                    connection,
+                    by,
+                    "set a password",
+                    account.name(),
+                    "",
+                    mustChange ? "a new one, to be changed" : "a new one");
             return true;
         });
     }

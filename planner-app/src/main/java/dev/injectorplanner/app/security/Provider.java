@@ -3,12 +3,8 @@ package dev.injectorplanner.app.security;
 import dev.injectorplanner.app.wiring.ProviderSettings;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.HttpURLConnection;
 import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
-import java.net.http.HttpResponse.BodyHandlers;
-import java.time.Duration;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.oauth2.client.registration.ClientRegistration;
@@ -28,7 +24,7 @@ final class Provider implements ClientRegistrationRepository {
     /** Its part of the addresses. */
     static final String ID = "provider";
 
-    private static final Duration PATIENCE = Duration.ofSeconds(5);
+    private static final int PATIENCE_MILLIS = 5_000;
     private static final int MOST_BYTES = 1 << 18;
 
     private final ProviderSettings settings;
@@ -60,21 +56,19 @@ final class Provider implements ClientRegistrationRepository {
     private Map<String, Object> description() {
         URI address =
                 URI.create(settings.issuer().toString().replaceFirst("/$", "") + "/.well-known/openid-configuration");
-        HttpClient client = HttpClient.newBuilder().connectTimeout(PATIENCE).build();
         try {
-            HttpResponse<InputStream> answer = client.send(
-                    HttpRequest.newBuilder(address).timeout(PATIENCE).build(), BodyHandlers.ofInputStream());
-            try (InputStream body = answer.body()) {
-                if (answer.statusCode() != 200) {
-                    throw new ProviderDownException(address + " answers " + answer.statusCode());
-                }
+            HttpURLConnection connection = (HttpURLConnection) address.toURL().openConnection();
+            connection.setInstanceFollowRedirects(false);
+            connection.setConnectTimeout(PATIENCE_MILLIS);
+            connection.setReadTimeout(PATIENCE_MILLIS);
+            if (connection.getResponseCode() != HttpURLConnection.HTTP_OK) {
+                throw new ProviderDownException(address + " answers " + connection.getResponseCode());
+            }
+            try (InputStream body = connection.getInputStream()) {
                 return new JsonMapper().readValue(body.readNBytes(MOST_BYTES), new TypeReference<>() {});
             }
         } catch (IOException | JacksonException e) {
             throw new ProviderDownException(address + " cannot be read", e);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new ProviderDownException(address + " was not waited for", e);
         }
     }
 

@@ -29,6 +29,18 @@ class ErrorPage implements ErrorViewResolver {
                                 "That is not for you",
                                 "Your role does not go there, or may not change it; nothing was changed. Mend: ask the"
                                         + " administrator, who can give you the role.");
+            case BAD_REQUEST ->
+                page(
+                        status,
+                        "That could not be understood",
+                        "Something in what was sent is missing or cannot be read; nothing was changed. Mend: go back, load"
+                                + " the page anew, and send it again.");
+            case CONTENT_TOO_LARGE ->
+                page(
+                        status,
+                        "That is too large",
+                        "More was sent than this program takes at a time: 64 MB of files; nothing was changed. Mend: send"
+                                + " fewer files, or split the file.");
             default ->
                 page(
                         status,

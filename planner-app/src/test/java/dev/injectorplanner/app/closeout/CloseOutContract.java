@@ -187,17 +187,35 @@ abstract class CloseOutContract {
         assertThat(words.get("c4.readBack")).contains("differs from the code");
     }
 
+    /** An injector in another truck, of the same depot or of another. */
+    private FittedInjector of(String truck, boolean sameDepot) {
+        String other = trucks.stream()
+                .filter(each -> depotOf(each).equals(depotOf(truck)) == sameDepot)
+                .findFirst()
+                .orElseThrow();
+        return open(fleet(), other).get(0);
+    }
+
+    private String elsewhere(String truck, FittedInjector other) {
+        String code = String.valueOf(other.calibrationCode());
+        Map<String, String> words = refused(entry(
+                "elsewhere",
+                truck,
+                List.of(with(fitted(truck, 1, Found.WORN), String.valueOf(other.serial()), code, true, code))));
+        assertThat(words).containsOnlyKeys("c1.serial", "c1.code");
+        return String.join(" ", words.values());
+    }
+
     @Test
     void an_injector_that_is_in_another_engine_is_refused() {
         String truck = truck();
-        FittedInjector other = open(fleet(), truck()).get(0);
-        String serial = String.valueOf(other.serial());
-        String code = String.valueOf(other.calibrationCode());
-        Map<String, String> words = refused(entry(
-                "elsewhere", truck, List.of(with(fitted(truck, 1, Found.WORN), serial, code, true, code))));
-        assertThat(words).containsOnlyKeys("c1.serial", "c1.code");
-        assertThat(words.get("c1.serial"))
-                .contains("is fitted in truck " + other.truck() + ", cylinder " + other.cylinder() + ", since ");
+        FittedInjector near = of(truck, true);
+        assertThat(elsewhere(truck, near))
+                .contains("is fitted in truck " + near.truck() + ", cylinder " + near.cylinder() + ", since ");
+        FittedInjector far = of(truck, false);
+        assertThat(elsewhere(truck, far))
+                .contains("is fitted in a truck of another depot.")
+                .doesNotContain(far.truck());
         FittedInjector own = open(fleet(), truck).get(0);
         assertThat(refused(entry(
                         "itself",

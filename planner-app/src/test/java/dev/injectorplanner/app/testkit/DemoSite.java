@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 
 /** The demo's fleet of three depots, planned for all of them with its alerts, and the application running around it. */
@@ -37,15 +38,22 @@ public final class DemoSite implements AutoCloseable {
         this.app = app;
     }
 
+    /** What a test does to the demo's files before they are loaded. */
+    public interface FileChange {
+        void change(List<Path> files) throws IOException;
+    }
+
     /** @param folder an empty folder */
     public static DemoSite start(Path folder) throws IOException {
+        return start(folder, files -> {});
+    }
+
+    /** With other files than the demo's own. */
+    public static DemoSite start(Path folder, FileChange change) throws IOException {
         Application application = Application.open(StoreSettings.embedded(folder.resolve("data")));
-        application
-                .intake()
-                .load(
-                        SampleFiles.copyTo(Files.createDirectories(folder.resolve("files"))),
-                        LoadSettings.of(Mode.GOOD_ROWS),
-                        LoadListener.SILENT);
+        List<Path> files = SampleFiles.copyTo(Files.createDirectories(folder.resolve("files")));
+        change.change(files);
+        application.intake().load(files, LoadSettings.of(Mode.GOOD_ROWS), LoadListener.SILENT);
         var planned = application
                 .planning()
                 .planAndKeep("demo", NOW.minusSeconds(60), DemoFleet.TODAY, Policy.standard(), null);

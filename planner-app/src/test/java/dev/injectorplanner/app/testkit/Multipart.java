@@ -32,6 +32,7 @@ public final class Multipart {
 
     public HttpRequest.Builder to(URI address) throws IOException {
         return HttpRequest.newBuilder(address)
+                .header("Accept", "text/html")
                 .header("Content-Type", "multipart/form-data; boundary=" + BOUNDARY)
                 .POST(BodyPublishers.ofByteArray(whole()));
     }
@@ -40,6 +41,7 @@ public final class Multipart {
     public HttpRequest.Builder inChunksTo(URI address) throws IOException {
         byte[] whole = whole();
         return HttpRequest.newBuilder(address)
+                .header("Accept", "text/html")
                 .header("Content-Type", "multipart/form-data; boundary=" + BOUNDARY)
                 .POST(BodyPublishers.ofInputStream(() -> new java.io.ByteArrayInputStream(whole)));
     }

@@ -26,7 +26,7 @@ class ProviderSettingsTest {
     void without_settings_there_is_no_provider() throws Exception {
         assertThat(read(Map.of(), "")).isEmpty();
         assertThatThrownBy(() -> read(Map.of(), "oidc.client-id=planner"))
-                .hasMessage("oidc.client-id \"planner\": is set without oidc.issuer. Mend: set both, or none");
+                .hasMessage("oidc.client-id \"planner\": is set without oidc.issuer. Mend: set both, or none.");
     }
 
     @Test

@@ -88,6 +88,9 @@ public final class Navigation {
             new Inner("/settings/audit", Set.of(Role.ADMINISTRATOR)),
             new Inner("/settings/audit.csv", Set.of(Role.ADMINISTRATOR)));
 
+    /** What concerns every depot: nothing for who sees one. */
+    private static final Set<String> OF_ALL_DEPOTS = Set.of("/imports");
+
     private Navigation() {}
 
     /** Whether a person may go to a place. */
@@ -96,7 +99,8 @@ public final class Navigation {
     }
 
     private static boolean isFor(Place place, Viewer viewer) {
-        return place.roles().stream().anyMatch(role -> viewer.is(role));
+        return place.roles().stream().anyMatch(role -> viewer.is(role))
+                && (viewer.depot() == null || !OF_ALL_DEPOTS.contains(place.path()));
     }
 
     /** The menu of a person on a page. */

@@ -8,12 +8,11 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.Base64;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.springframework.web.multipart.MultipartFile;
 
@@ -35,19 +34,26 @@ final class Uploads {
     record Refused(String name, String key) {}
 
     Taken take(List<MultipartFile> given) throws IOException {
-        Path folder = Files.createTempDirectory("planner-upload");
-        List<Path> files = new ArrayList<>();
-        Set<String> names = new HashSet<>();
+        Map<String, MultipartFile> named = new LinkedHashMap<>();
         for (MultipartFile each : given) {
             String name = name(String.valueOf(each.getOriginalFilename()));
-            if (!names.add(name)) {
+            if (named.putIfAbsent(name, each) != null) {
                 throw new InvalidValueException("files", name, "was chosen twice", "choose each file once");
             }
-            Path file = folder.resolve(name);
-            each.transferTo(file);
-            files.add(file);
         }
-        return new Taken(folder, files);
+        Path folder = Files.createTempDirectory("planner-upload");
+        Taken taken =
+                new Taken(folder, named.keySet().stream().map(folder::resolve).toList());
+        try {
+            for (Path file : taken.files()) {
+                MultipartFile each = Objects.requireNonNull(named.get(String.valueOf(file.getFileName())));
+                each.transferTo(file);
+            }
+            return taken;
+        } catch (IOException | RuntimeException e) {
+            clear(taken);
+            throw e;
+        }
     }
 
     /** The last part of a path, of harmless characters: nothing in it leads out of the folder. */
