@@ -121,12 +121,12 @@ public record SettingKind(
         if (measure.isWhole() && typed.stripTrailingZeros().scale() > 0) {
             throw new InvalidValueException(name, text, "is no whole number", mend);
         }
-        double kept = measure.kept(typed, units);
-        double slack = 1e-6 * Math.max(1, Math.abs(most)); // the limits are shown rounded in other units
-        if (!(kept >= least - slack && kept <= most + slack)) {
+        if (typed.compareTo(new BigDecimal(measure.shown(least, units))) < 0
+                || typed.compareTo(new BigDecimal(measure.shown(most, units))) > 0) {
             throw new InvalidValueException(name, text, "is out of range", mend);
         }
-        return Math.min(most, Math.max(least, kept));
+        double kept = measure.kept(typed, units);
+        return Math.min(most, Math.max(least, kept)); // limits are shown rounded in other units
     }
 
     private String example(SiteUnits units) {
