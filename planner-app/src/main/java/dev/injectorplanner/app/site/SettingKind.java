@@ -61,7 +61,7 @@ public record SettingKind(
         if (measure == Measure.TEXT) {
             return "up to " + MOST_TEXT + " characters";
         }
-        return measure.shown(least, units) + " to " + measure.shown(most, units) + " " + measure.unit(units);
+        return Measure.thousands(measure.shown(least, units)) + " to " + measure.words(most, units);
     }
 
     /** The unit in which it is typed; empty for words. */
@@ -79,7 +79,12 @@ public record SettingKind(
         if (standard.isEmpty()) {
             return "none";
         }
-        return shown(standard, units) + (measure.isFigure() ? " " + unit(units) : "");
+        return words(standard, units);
+    }
+
+    /** A kept value as people read it, with its unit. */
+    public String words(String kept, SiteUnits units) {
+        return measure.isFigure() ? measure.words(Double.parseDouble(kept), units) : kept;
     }
 
     /**
