@@ -52,7 +52,10 @@ record FigureView(
                 kind.title(),
                 kind.meaning(),
                 kind.unit(units),
-                Said.sentence((kind.unit(units).isEmpty() && kind.choices().isEmpty() && kind.area() == Area.SITE ? "" : "from ") + kind.range(units)),
+                Said.sentence((kind.unit(units).isEmpty() && kind.choices().isEmpty() && kind.area() == Area.SITE
+                                ? ""
+                                : "from ")
+                        + kind.range(units)),
                 kind.standardWords(units),
                 kind.standard().isEmpty() ? "none" : kind.shown(kind.standard(), units),
                 kind.choices(),

@@ -36,7 +36,11 @@ final class ReadingsChart {
         List<Reading> readings =
                 all.stream().filter(reading -> reading.odometerKm() != null).toList();
         if (readings.size() < 2) {
-            return new Chart("", List.of(), List.of(), "Fewer than two odometer readings: load more with a file.",
+            return new Chart(
+                    "",
+                    List.of(),
+                    List.of(),
+                    "Fewer than two odometer readings: load more with a file.",
                     units.distanceUnit());
         }
         Reading first = readings.get(0);
