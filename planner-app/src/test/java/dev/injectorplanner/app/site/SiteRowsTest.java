@@ -9,9 +9,13 @@ import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSettings;
 import java.nio.file.Path;
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -117,6 +121,33 @@ class SiteRowsTest {
         assertThat(row(SiteTable.ACCESS, "Four, cowl").cells()).containsEntry("hours", "2");
         assertThat(rows.remove(SiteTable.ACCESS, seenByBoth.key(), seenByBoth.mark(), "bob"))
                 .hasValueSatisfying(words -> assertThat(words).contains("nothing was overwritten"));
+    }
+
+    /** Two nodes on one store: each has its own object, so that only the store can make them take turns. */
+    @Test
+    void of_two_who_save_in_the_same_moment_one_is_told() throws Exception {
+        SiteRow step = row(SiteTable.ACCESS, "Four, cowl");
+        ExecutorService two = Executors.newFixedThreadPool(2);
+        try {
+            for (int round = 1; round <= 5; round++) {
+                SiteRow seen = row(SiteTable.ACCESS, step.key());
+                List<Future<Map<String, String>>> answers = new ArrayList<>();
+                for (String who : List.of("ann", "bob")) {
+                    SiteRows node = new SiteRows(store, new Intake(store), InstantSource.system());
+                    String hours = round + (who.equals("ann") ? ".25" : ".75");
+                    answers.add(two.submit(() ->
+                            node.save(SiteTable.ACCESS, with(seen, "hours", hours), seen.key(), seen.mark(), who)));
+                }
+                List<Map<String, String>> said =
+                        List.of(answers.get(0).get(), answers.get(1).get());
+                assertThat(said).filteredOn(Map::isEmpty).hasSize(1);
+                assertThat(said)
+                        .filteredOn(wrong -> !wrong.isEmpty())
+                        .allSatisfy(wrong -> assertThat(wrong).containsOnlyKeys(SiteRows.WHOLE_ROW));
+            }
+        } finally {
+            two.shutdown();
+        }
     }
 
     @Test
