@@ -5,11 +5,11 @@ import dev.injectorplanner.core.units.Units;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
-/** What a setting is counted in. Kept are km, litres, degrees C and shares of one; people type and read the site's units and percent. */
+/** What a setting is counted in; money is in the site's one currency. Kept are km, litres, degrees C and shares of one; people type and read the site's units and percent. */
 public enum Measure {
-    MONEY("of the site's currency", false),
-    MONEY_A_DAY("of the site's currency a day", false),
-    MONEY_A_WEEK("of the site's currency a week", false),
+    MONEY("", false),
+    MONEY_A_DAY("a day", false),
+    MONEY_A_WEEK("a week", false),
     MONEY_A_LITRE("", false),
     WEEKS("weeks", true),
     DAYS("days", true),
@@ -43,7 +43,7 @@ public enum Measure {
     /** The unit in which a person types it; empty for words. */
     String unit(SiteUnits units) {
         return switch (this) {
-            case MONEY_A_LITRE -> "of the site's currency a " + (metric(units) ? "litre" : "US gallon");
+            case MONEY_A_LITRE -> metric(units) ? "a litre" : "a US gallon";
             case DISTANCE -> units.distanceUnit();
             case VOLUME -> units.volumeUnit();
             case TEMPERATURE -> "degrees " + units.temperatureUnit();
@@ -66,6 +66,19 @@ public enum Measure {
             default -> kept;
         };
         return SiteUnits.asTyped(value);
+    }
+
+    /** A kept figure as people read it, with its unit: {@code 1 week}, {@code 1,000,000 km}. */
+    String words(double kept, SiteUnits units) {
+        String figure = shown(kept, units);
+        String unit = unit(units);
+        boolean one = figure.equals("1") && unit.endsWith("s");
+        return thousands(figure) + (unit.isEmpty() ? "" : " " + (one ? unit.substring(0, unit.length() - 1) : unit));
+    }
+
+    /** Thousands apart. */
+    static String thousands(String figure) {
+        return figure.replaceAll("(?<!\\.\\d{0,9})(?<=\\d)(?=(\\d{3})+(?!\\d))", ",");
     }
 
     /** A typed figure as it is kept. */

@@ -61,7 +61,7 @@ public record SettingKind(
         if (measure == Measure.TEXT) {
             return "up to " + MOST_TEXT + " characters";
         }
-        return measure.shown(least, units) + " to " + measure.shown(most, units) + " " + measure.unit(units);
+        return Measure.thousands(measure.shown(least, units)) + " to " + measure.words(most, units);
     }
 
     /** The unit in which it is typed; empty for words. */
@@ -79,7 +79,12 @@ public record SettingKind(
         if (standard.isEmpty()) {
             return "none";
         }
-        return shown(standard, units) + (measure.isFigure() ? " " + unit(units) : "");
+        return words(standard, units);
+    }
+
+    /** A kept value as people read it, with its unit. */
+    public String words(String kept, SiteUnits units) {
+        return measure.isFigure() ? measure.words(Double.parseDouble(kept), units) : kept;
     }
 
     /**
@@ -121,12 +126,12 @@ public record SettingKind(
         if (measure.isWhole() && typed.stripTrailingZeros().scale() > 0) {
             throw new InvalidValueException(name, text, "is no whole number", mend);
         }
-        double kept = measure.kept(typed, units);
-        double slack = 1e-6 * Math.max(1, Math.abs(most)); // the limits are shown rounded in other units
-        if (!(kept >= least - slack && kept <= most + slack)) {
+        if (typed.compareTo(new BigDecimal(measure.shown(least, units))) < 0
+                || typed.compareTo(new BigDecimal(measure.shown(most, units))) > 0) {
             throw new InvalidValueException(name, text, "is out of range", mend);
         }
-        return Math.min(most, Math.max(least, kept));
+        double kept = measure.kept(typed, units);
+        return Math.min(most, Math.max(least, kept)); // limits are shown rounded in other units
     }
 
     private String example(SiteUnits units) {

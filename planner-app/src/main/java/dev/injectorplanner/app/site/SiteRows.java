@@ -9,11 +9,15 @@ import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.imports.Column;
 import dev.injectorplanner.imports.Table;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -47,9 +51,17 @@ public final class SiteRows {
 
     /** All rows of a table, by key. */
     public List<SiteRow> list(SiteTable table) {
-        return list(table.table()).stream()
-                .sorted(Comparator.comparing(SiteRow::key))
-                .toList();
+        return list(table.table()).stream().sorted(order(table)).toList();
+    }
+
+    /** By key; access steps of a family as they are taken off. */
+    private static Comparator<SiteRow> order(SiteTable table) {
+        Comparator<SiteRow> byKey = Comparator.comparing(SiteRow::key);
+        return table == SiteTable.ACCESS
+                ? Comparator.<SiteRow, String>comparing(row -> row.cells().getOrDefault("family", ""))
+                        .thenComparingInt(row -> Integer.parseInt(row.cells().getOrDefault("order", "0")))
+                        .thenComparing(byKey)
+                : byKey;
     }
 
     private <R> List<SiteRow> list(Table<R> table) {
@@ -66,7 +78,17 @@ public final class SiteRows {
         for (int at = 0; at < written.size(); at++) {
             cells.put(table.columns().get(at).name(), written.get(at));
         }
-        return new SiteRow(keyOf(table, cells), cells, String.join("\u001f", written));
+        return new SiteRow(keyOf(table, cells), cells, mark(written));
+    }
+
+    /** A digest of the cells: it travels in forms, which would turn line breaks into others. */
+    private static String mark(List<String> cells) {
+        try {
+            byte[] text = String.join("\u001f", cells).getBytes(StandardCharsets.UTF_8);
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("SHA-256 is part of every Java", e);
+        }
     }
 
     /** A row by its key. */

@@ -141,7 +141,7 @@ public final class SiteSettings {
             try {
                 kept.put(wish, wish.typed().isBlank() ? "" : wish.kind().kept(wish.typed(), units));
             } catch (InvalidValueException e) {
-                wrong.put(wish.kind().name(), String.valueOf(e.getMessage()));
+                wrong.put(wish.kind().name(), "“" + e.value() + "” " + e.reason() + ". Mend: " + e.mend() + ".");
             }
         }
         if (!wrong.isEmpty()) {
@@ -207,8 +207,7 @@ public final class SiteSettings {
         if (value.isEmpty()) {
             return kind.standardWords(units) + " (planner default)";
         }
-        String unit = kind.unit(units);
-        return kind.shown(value, units) + (unit.isEmpty() ? "" : " " + unit);
+        return kind.words(value, units);
     }
 
     /**

@@ -14,6 +14,7 @@ import dev.injectorplanner.app.testkit.Multipart;
 import dev.injectorplanner.app.testkit.Visitor;
 import dev.injectorplanner.core.generate.DemoFleet;
 import dev.injectorplanner.core.plan.Policy;
+import dev.injectorplanner.core.units.SiteUnits;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -113,7 +114,8 @@ class FormulaTest {
             }
         }
         Planned planned = site.application().planning().plan(DemoFleet.TODAY, Policy.standard(), DemoSite.HOME);
-        for (Path file : new Sheets(folder.resolve("sheets")).write(planned, EnumSet.allOf(Reader.class))) {
+        for (Path file :
+                new Sheets(folder.resolve("sheets"), SiteUnits.METRIC).write(planned, EnumSet.allOf(Reader.class))) {
             if (file.toString().endsWith(".xlsx")) {
                 try (InputStream in = Files.newInputStream(file);
                         Workbook book = WorkbookFactory.create(in)) {

@@ -45,6 +45,21 @@ class RouteTableTest {
             GET  /jobs                   ask    in      no    no       in
             POST /jobs/run               no     in      no    no       in
             GET  /settings               ask    in      no    no       in
+            GET  /settings/figures       ask    in      no    no       in
+            POST /settings/figures       no     in      no    no       no
+            GET  /settings/site          ask    in      no    no       in
+            POST /settings/site          no     no      no    no       in
+            GET  /settings/families      ask    in      no    no       in
+            GET  /settings/families/row  ask    in      no    no       in
+            POST /settings/families/save no     in      no    no       in
+            POST /settings/families/remove no   in      no    no       in
+            GET  /settings/access        ask    in      no    no       in
+            POST /settings/access/save   no     in      no    no       in
+            GET  /settings/rules         ask    in      no    no       in
+            POST /settings/rules/save    no     in      no    no       no
+            POST /settings/rules/remove  no     in      no    no       no
+            GET  /settings/depots        ask    in      no    no       in
+            POST /settings/depots/save   no     in      no    no       no
             GET  /settings/people        ask    no      no    no       in
             POST /settings/people/add    no     no      no    no       in
             POST /settings/people/change no     no      no    no       in

@@ -3,7 +3,7 @@ package dev.injectorplanner.core.units;
 import dev.injectorplanner.core.check.Require;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.function.DoubleUnaryOperator;
+import java.util.function.DoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -115,9 +115,16 @@ public record SiteUnits(Distance distance, Volume volume, Temperature temperatur
         return Figures.whole(ofKm(km)) + " " + distance.unit;
     }
 
-    /** {@code 7.6 l}. */
+    /** A volume without its unit: litres to a tenth, gallons, four times as large, to a hundredth. */
+    public String volumeFigure(double litres) {
+        return volume == Volume.LITRES
+                ? Figures.tenths(litres)
+                : Require.plain(Math.rint(ofLitres(litres) * 100) / 100);
+    }
+
+    /** {@code 7.6 l}, {@code 2.01 US gal}. */
     public String volume(double litres) {
-        return Figures.tenths(ofLitres(litres)) + " " + volume.unit;
+        return volumeFigure(litres) + " " + volume.unit;
     }
 
     /** {@code -34 C}. */
@@ -139,27 +146,24 @@ public record SiteUnits(Distance distance, Volume volume, Temperature temperatur
     public String sentence(String engine) {
         String words = engine;
         if (distance == Distance.MILES) {
-            words = replaced(KM, words, this::ofKm, false, distance.unit);
+            words = replaced(KM, words, km -> Figures.whole(ofKm(km)), distance.unit);
             words = BARE_KM.matcher(words).replaceAll(distance.unit);
         }
         if (volume == Volume.US_GALLONS) {
-            words = replaced(LITRES, words, this::ofLitres, true, volume.unit);
-            words = replaced(A_LITRE, words, price -> 1 / ofLitres(1 / price), true, "US gallon");
+            words = replaced(LITRES, words, this::volumeFigure, volume.unit);
+            words = replaced(A_LITRE, words, price -> Figures.tenths(toLitres(price)), "US gallon");
         }
         return temperature == Temperature.FAHRENHEIT
-                ? replaced(DEGREES, words, this::ofCelsius, true, temperature.unit)
+                ? replaced(DEGREES, words, celsius -> Figures.tenths(ofCelsius(celsius)), temperature.unit)
                 : words;
     }
 
-    private static String replaced(
-            Pattern pattern, String words, DoubleUnaryOperator convert, boolean tenths, String unit) {
+    private static String replaced(Pattern pattern, String words, DoubleFunction<String> said, String unit) {
         Matcher found = pattern.matcher(words);
         StringBuilder made = new StringBuilder();
         while (found.find()) {
-            double figure =
-                    convert.applyAsDouble(Double.parseDouble(found.group(1).replace(",", "")));
-            String said = tenths ? Figures.tenths(figure) : Figures.whole(figure);
-            found.appendReplacement(made, Matcher.quoteReplacement(said + found.group(2) + unit));
+            String figure = said.apply(Double.parseDouble(found.group(1).replace(",", "")));
+            found.appendReplacement(made, Matcher.quoteReplacement(figure + found.group(2) + unit));
         }
         return found.appendTail(made).toString();
     }

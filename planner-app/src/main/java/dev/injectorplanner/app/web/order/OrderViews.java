@@ -322,7 +322,9 @@ final class OrderViews {
     }
 
     private String litres(double litres) {
-        return Said.tenth(units.ofLitres(litres));
+        return units.volume() == SiteUnits.Volume.LITRES
+                ? Said.tenth(litres)
+                : String.format(Locale.ROOT, "%,.2f", units.ofLitres(litres));
     }
 
     private static String word(Enum<?> value) {

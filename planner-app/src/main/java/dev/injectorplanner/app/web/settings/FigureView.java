@@ -1,7 +1,9 @@
 package dev.injectorplanner.app.web.settings;
 
+import dev.injectorplanner.app.site.Area;
 import dev.injectorplanner.app.site.KeptSetting;
 import dev.injectorplanner.app.site.SettingKind;
+import dev.injectorplanner.app.web.office.Said;
 import dev.injectorplanner.core.units.SiteUnits;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -18,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param unit in which it is typed; empty for words
  * @param range what may be entered
  * @param standard the planner's default
+ * @param plain the planner's default without its unit
  * @param choices what may be chosen; empty where it is typed
  * @param typed what stands in the field; empty for the default
  * @param was what stood in the field when the page was made
@@ -32,6 +35,7 @@ record FigureView(
         String unit,
         String range,
         String standard,
+        String plain,
         List<String> choices,
         String typed,
         String was,
@@ -48,8 +52,12 @@ record FigureView(
                 kind.title(),
                 kind.meaning(),
                 kind.unit(units),
-                kind.range(units),
+                Said.sentence((kind.unit(units).isEmpty() && kind.choices().isEmpty() && kind.area() == Area.SITE
+                                ? ""
+                                : "from ")
+                        + kind.range(units)),
                 kind.standardWords(units),
+                kind.standard().isEmpty() ? "none" : kind.shown(kind.standard(), units),
                 kind.choices(),
                 shown,
                 shown,
@@ -61,7 +69,7 @@ record FigureView(
     /** The same with what was typed and what is wrong with it; where nothing is, what else is typed stays as well. */
     FigureView again(String typedNow, String wrongNow) {
         return new FigureView(
-                name, title, meaning, unit, range, standard, choices, typedNow, was, seen, whose, wrongNow);
+                name, title, meaning, unit, range, standard, plain, choices, typedNow, was, seen, whose, wrongNow);
     }
 
     /** Whether the site has set it. */

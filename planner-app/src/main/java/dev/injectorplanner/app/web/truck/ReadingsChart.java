@@ -28,7 +28,7 @@ final class ReadingsChart {
     }
 
     /** @param words what it shows; {@code path} is empty where there is nothing to draw */
-    record Chart(String path, List<Tick> down, List<Tick> across, String words) {}
+    record Chart(String path, List<Tick> down, List<Tick> across, String words, String unit) {}
 
     record Tick(double at, String words) {}
 
@@ -36,7 +36,12 @@ final class ReadingsChart {
         List<Reading> readings =
                 all.stream().filter(reading -> reading.odometerKm() != null).toList();
         if (readings.size() < 2) {
-            return new Chart("", List.of(), List.of(), "Fewer than two odometer readings: load more with a file.");
+            return new Chart(
+                    "",
+                    List.of(),
+                    List.of(),
+                    "Fewer than two odometer readings: load more with a file.",
+                    units.distanceUnit());
         }
         Reading first = readings.get(0);
         Reading last = readings.get(readings.size() - 1);
@@ -64,7 +69,7 @@ final class ReadingsChart {
             LocalDate day = LocalDate.ofInstant(Instant.ofEpochSecond(from + span * part / 3), zone);
             across.add(new Tick(LEFT + (RIGHT - LEFT) * part / 3, Said.shortDate(day)));
         }
-        return new Chart(path.toString(), down, across, words(readings));
+        return new Chart(path.toString(), down, across, words(readings), units.distanceUnit());
     }
 
     private String words(List<Reading> readings) {

@@ -165,7 +165,8 @@ final class TruckFile {
     }
 
     private Finding finding(DueFinding finding) {
-        String kind = finding.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String kind = plan.units()
+                .sentence(finding.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
         String task = finding.task();
         Integer cylinder = finding.cylinder();
         return new Finding(

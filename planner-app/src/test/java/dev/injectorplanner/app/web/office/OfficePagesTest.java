@@ -92,7 +92,15 @@ class OfficePagesTest {
                 "/alerts",
                 "/life",
                 "/imports",
-                "/settings"
+                "/settings",
+                "/settings/figures",
+                "/settings/site",
+                "/settings/families",
+                "/settings/access",
+                "/settings/rules",
+                "/settings/depots",
+                "/settings/rules/row",
+                "/settings/depots/row?key=Norrvik"
             })
     void a_page_is_whole_escapes_what_was_typed_and_asks_no_other_host(String path) throws Exception {
         HttpResponse<String> page = get(path);

@@ -1,0 +1,91 @@
+package dev.injectorplanner.core.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.fleet.RuleKind;
+import dev.injectorplanner.core.option.VisitRules;
+import dev.injectorplanner.core.risk.DefectDefaults;
+import dev.injectorplanner.core.risk.DefectHistory;
+import dev.injectorplanner.core.testkit.FleetBuilder;
+import dev.injectorplanner.core.units.SiteUnits;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What the plan takes as given says whose each figure is, and in the site's units where it is read in them. */
+class N01_SiteFiguresAreTheSitesTest {
+    private final FleetSnapshot fleet = new FleetBuilder()
+            .truck("T1")
+            .allInjectors("T1", 210_000)
+            .rule(RuleKind.DISTANCE_KM, 200_000)
+            .build();
+
+    private static Assumption of(Plan plan, String topic, String words) {
+        return plan.assumptions().stream()
+                .filter(each -> each.topic().equals(topic) && each.text().contains(words))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void whatTheSiteLeavesIsThePlanners() {
+        Plan plan = PlanOf.fleet(fleet);
+        assertThat(of(plan, "announced visits", "moving one costs 80").source()).isEqualTo("planner default");
+        assertThat(of(plan, "set-up", "coolant 3 a litre").source()).isEqualTo("planner default");
+        assertThat(of(plan, "service level", "95 %").source()).isEqualTo("planner default");
+        assertThat(of(plan, "containers", "20 l").source()).isEqualTo("planner default");
+    }
+
+    @Test
+    void whatTheSiteSetsIsItsOwn() {
+        Policy usual = Policy.standard();
+        VisitRules visits = usual.visits();
+        Plan plan = PlanOf.fleet(
+                fleet,
+                usual.withVisits(new VisitRules(
+                                75,
+                                5,
+                                300,
+                                visits.latePerDay(),
+                                visits.taskLatePerDay(),
+                                visits.warrantyTestWorth(),
+                                120,
+                                visits.frozenWeeks(),
+                                visits.keptSets()))
+                        .withOrders(usual.orders().withServiceLevel(0.9))
+                        .withDefects(new DefectDefaults(12_000, 0.9, 0.5)));
+
+        assertThat(of(plan, "announced visits", "moving one costs 120").source())
+                .isEqualTo("site and planner default");
+        assertThat(of(plan, "set-up", "a visit's bay costs 75, coolant 5 a litre")
+                        .source())
+                .isEqualTo("site");
+        assertThat(of(plan, "being late", "a day past a limit").source()).isEqualTo("planner default");
+        assertThat(of(plan, "service level", "90 %").source()).isEqualTo("site");
+        String part = plan.injectors().get(0).part();
+        assertThat(of(plan, "defects of " + part, "12,000 km").source()).isEqualTo(DefectHistory.SITE);
+        assertThat(of(plan, "defects of " + part, "90 %").source()).isEqualTo(DefectHistory.SITE);
+        assertThat(of(plan, "defects of " + part, "50 %").source()).isEqualTo("planner default");
+    }
+
+    /** 210,000 km / 1.609344 = 130,488 mi; 20 l / 3.785411784 = 5.28 US gal: by calculator. Figures stay as they are stored. */
+    @Test
+    void thePlanIsReadInTheSitesUnits() {
+        Plan plan = PlanOf.fleet(fleet);
+        SiteUnits american =
+                new SiteUnits(SiteUnits.Distance.MILES, SiteUnits.Volume.US_GALLONS, SiteUnits.Temperature.FAHRENHEIT);
+        Plan read = PlanWords.in(american, plan);
+
+        assertThat(read.visits().get(0).why())
+                .contains("130,488 mi since fitting")
+                .doesNotContain(" km");
+        assertThat(read.findings())
+                .allSatisfy(each -> assertThat(each.evidence()).doesNotContain(" km"));
+        assertThat(of(read, "containers", "5.28 US gal").source()).isEqualTo("planner default");
+        assertThat(read.visits().get(0).drainedLitres())
+                .isEqualTo(plan.visits().get(0).drainedLitres());
+        assertThat(PlanWords.in(SiteUnits.METRIC, plan)).isSameAs(plan);
+        assertThat(List.of(read.days(), read.parts(), read.cost()))
+                .isEqualTo(List.of(plan.days(), plan.parts(), plan.cost()));
+    }
+}
