@@ -29,6 +29,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -113,6 +114,20 @@ class AlertsTest {
         assertThat(alerts.list(NORTH, EnumSet.of(AlertState.RAISED, AlertState.MUTED)))
                 .extracting(Alert::subject, Alert::state)
                 .containsExactlyInAnyOrder(tuple("P0094", AlertState.MUTED), tuple("P0093", AlertState.RAISED));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Database.class)
+    void the_menu_counts_what_nobody_knows_of_where_one_may_look(Database database) {
+        open(database);
+        plan(DAY, List.of(FOUR_FAULTS, finding("T-1", 2, "5 faults in 30 days", DAY)));
+        alerts.jobFailed("backup", null, "disk full", at(DAY));
+        assertThat(alerts.countRaised(null)).isEqualTo(3);
+        assertThat(alerts.countRaised(NORTH)).isEqualTo(2);
+        assertThat(alerts.countRaised("South")).isZero();
+        alerts.seen(alerts.list(NORTH, Set.of(AlertState.RAISED)).get(0).id(), "manager", at(DAY));
+        assertThat(alerts.countRaised(NORTH)).isEqualTo(1);
+        assertThat(alerts.countRaised(null)).isEqualTo(2);
     }
 
     @ParameterizedTest

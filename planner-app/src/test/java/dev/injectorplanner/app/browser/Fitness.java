@@ -19,6 +19,20 @@ final class Fitness {
                 rule.id + ': ' + rule.help + ': ' + rule.nodes.slice(0, 4).map(node => node.html).join('  '));
             }""";
 
+    /**
+     * 44 px: WCAG 2.2, success criterion 2.5.5 (target size, enhanced), with its exception for links within a sentence.
+     */
+    private static final String SMALL = """
+            () => Array.from(document.querySelectorAll('a, button, input:not([type=hidden]), select, textarea, summary'))
+              .filter(e => {
+                const box = (e.closest('label') || e).getBoundingClientRect();
+                const hidden = !box.width || e.matches('.skip, .hidden-text');
+                const inSentence = e.matches('p a, li a, figcaption a')
+                  && e.parentElement.textContent.trim() !== e.textContent.trim();
+                return !hidden && !inSentence && box.height < 44;
+              })
+              .slice(0, 4).map(e => e.outerHTML.slice(0, 120))""";
+
     private Fitness() {}
 
     /** All that is wrong with a page at desk and phone size and in the dark; empty where nothing is. */
@@ -35,6 +49,9 @@ final class Fitness {
         page.setViewportSize(Size.PHONE.width(), Size.PHONE.height());
         faults.addAll(sideways(page));
         faults.addAll(rules(page));
+        for (Object small : (List<?>) page.evaluate(SMALL)) {
+            faults.add("too small for a thumb: " + small);
+        }
         return faults;
     }
 

@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import dev.injectorplanner.app.people.Role;
@@ -23,6 +24,7 @@ class MechanicDayTest {
             assertThat(page.locator("#wrong")).containsText("hours");
             assertThat(sheet.field("c1.code")).hasValue("PHONE38000000001");
             mechanic.forgive("the server responded with a status of 422");
+            assertThat(Fitness.faults(page)).isEmpty();
             sheet.hours("2.5");
             page.context().setOffline(true);
             sheet.save();
@@ -31,8 +33,23 @@ class MechanicDayTest {
             page.context().setOffline(false);
             assertThat(page.locator("main")).containsText("Saved.");
             assertThat(page.locator("main")).containsText("clip of the return line renewed");
+            assertThat(Fitness.faults(page)).isEmpty();
             mechanic.goTo("Bay sheets");
             assertThat(page.locator("tr:has-text('T038')")).containsText("done");
+        }
+        a_manager_corrects_it(demo);
+    }
+
+    private static void a_manager_corrects_it(Site.Demo demo) {
+        try (Person manager = demo.person(Role.MANAGER, Size.DESK)) {
+            manager.open("/bay/T038/close-outs");
+            manager.follow("Correct it");
+            assertThat(Fitness.faults(manager.page())).isEmpty();
+            manager.page().locator("[name=why]").fill("the hours were those of the day before");
+            new BaySheetAtHand(manager.page()).hours("3.5");
+            manager.press("Save the correction");
+            assertThat(manager.page().locator("main")).containsText("Version 2");
+            assertThat(manager.page().locator("main")).containsText("corrected later");
         }
     }
 
