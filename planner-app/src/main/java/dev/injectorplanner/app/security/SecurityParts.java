@@ -20,6 +20,7 @@ import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
+import org.springframework.security.web.csrf.CsrfFilter;
 
 /** Signing in to the pages, as beans. */
 @Configuration(proxyBeanMethods = false)
@@ -76,6 +77,7 @@ public class SecurityParts {
                             .permitAll();
                     PageRules.set(rules);
                 })
+                .addFilterBefore(new UnreadableForms(), CsrfFilter.class)
                 .addFilterBefore(new CurrentPerson(people, clock), AuthorizationFilter.class)
                 .formLogin(form -> form.loginPage(SignInPage.SIGN_IN)
                         .loginProcessingUrl(SignInPage.SIGN_IN)

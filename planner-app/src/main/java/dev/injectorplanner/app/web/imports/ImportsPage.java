@@ -19,7 +19,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import org.springframework.context.annotation.Bean;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -32,8 +31,6 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
-import org.springframework.web.multipart.MultipartResolver;
-import org.springframework.web.servlet.DispatcherServlet;
 
 /** Files from the browser: checked, or loaded; refused rows come back as a file. */
 @Controller
@@ -49,12 +46,6 @@ public class ImportsPage {
         this.intake = application.intake();
         this.audit = application.audit();
         this.office = office;
-    }
-
-    /** In place of the framework's own. */
-    @Bean(DispatcherServlet.MULTIPART_RESOLVER_BEAN_NAME)
-    static MultipartResolver multipartResolver() {
-        return new SafeForms();
     }
 
     @GetMapping("/imports")
