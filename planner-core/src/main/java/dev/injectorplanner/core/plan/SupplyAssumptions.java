@@ -93,7 +93,9 @@ final class SupplyAssumptions {
                         ? "what is drained is replaced, the old is waste"
                         : "what is drained goes back in, save " + Figures.tenths(100 * rules.lostShare())
                                 + " % that is lost, and more only where the strength must change",
-                Assumptions.whose(rules.renew() == usual.renew(), rules.lostShare() == usual.lostShare()));
+                rules.renew()
+                        ? Assumptions.whose(rules.renew() == usual.renew())
+                        : Assumptions.whose(rules.renew() == usual.renew(), rules.lostShare() == usual.lostShare()));
         add(
                 "coolant strength",
                 (rules.protectToC() == null
