@@ -6,10 +6,7 @@ import dev.injectorplanner.app.alert.AlertState;
 import dev.injectorplanner.app.alert.Alerts;
 import dev.injectorplanner.app.closeout.CloseOuts;
 import dev.injectorplanner.app.closeout.Shelf;
-import dev.injectorplanner.app.people.ApiTokens;
-import dev.injectorplanner.app.people.AuditEntry;
 import dev.injectorplanner.app.people.Role;
-import dev.injectorplanner.app.people.Scope;
 import dev.injectorplanner.app.store.OneOfEach;
 import dev.injectorplanner.app.testkit.Multipart;
 import dev.injectorplanner.app.testkit.PlanByHand;
@@ -18,17 +15,12 @@ import dev.injectorplanner.app.testkit.Visitor;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.visit.Visit;
 import java.net.URI;
-import java.net.http.HttpRequest;
-import java.net.http.HttpRequest.BodyPublishers;
-import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.springframework.web.bind.annotation.RequestMethod;
@@ -46,28 +38,25 @@ class AuditedRoutesTest {
 
     private static final String WEEK = "2026-W10";
 
-    private final Map<String, String> notes = new TreeMap<>();
     private URI address;
     private RunningApp app;
-
-    private interface Sending {
-        HttpResponse<String> send() throws Exception;
-    }
+    private AuditNotes notes;
 
     @Test
     void every_change_leaves_a_note(URI address, RunningApp app) throws Exception {
         this.address = address;
         this.app = app;
+        this.notes = new AuditNotes(app.application().audit());
         fill();
         workshop();
         alerts();
         plan();
         files();
         people();
-        programs();
-        assertThat(notes.keySet()).containsExactlyElementsOf(changingRoutes(app));
-        assertThat(notes).doesNotContainValue("");
-        assertThat(String.join("\n", notes.values())).doesNotContain("four test people share it");
+        new AuditedSettings(address, app, notes).all();
+        assertThat(notes.routes()).containsExactlyElementsOf(changingRoutes(app));
+        assertThat(notes.missing()).isEmpty();
+        assertThat(notes.all()).doesNotContain("four test people share it");
     }
 
     private static Set<String> changingRoutes(RunningApp app) {
@@ -85,22 +74,6 @@ class AuditedRoutesTest {
         }
         routes.removeAll(CHANGE_NOTHING);
         return routes;
-    }
-
-    private void note(String route, String who, String what, Sending sending) throws Exception {
-        List<AuditEntry> before = app.application().audit().list(Long.MAX_VALUE, 1);
-        long last = before.isEmpty() ? 0 : before.get(0).id();
-        HttpResponse<String> answer = sending.send();
-        assertThat(answer.statusCode()).as(route + "\n" + answer.body()).isBetween(200, 303);
-        String found = "";
-        for (AuditEntry entry : app.application().audit().list(Long.MAX_VALUE, 20)) {
-            boolean told =
-                    entry.id() > last && entry.who().equals(who) && entry.what().equals(what);
-            if (told && !entry.subject().isBlank() && !(entry.before() + entry.after()).isBlank()) {
-                found = entry.what() + " " + entry.subject() + ": " + entry.before() + " -> " + entry.after();
-            }
-        }
-        notes.merge(route, found, (one, other) -> one.isEmpty() || other.isEmpty() ? "" : one + "\n" + other);
     }
 
     private void fill() {
@@ -127,25 +100,17 @@ class AuditedRoutesTest {
                 "for the faults");
     }
 
-    private static Map<String, String> form(String... pairs) {
-        Map<String, String> form = new LinkedHashMap<>();
-        for (int i = 0; i < pairs.length; i += 2) {
-            form.put(pairs[i], pairs[i + 1]);
-        }
-        return form;
-    }
-
     private void workshop() throws Exception {
         Visitor mechanic = Visitor.as(Role.MECHANIC, address);
         String kits = "/store/kits";
-        note(
+        notes.take(
                 "/store/goods-in",
                 "mechanic",
                 "take injectors in",
                 () -> mechanic.post(
                         "/store",
                         "/store/goods-in",
-                        form(
+                        AuditNotes.form(
                                 "depot",
                                 "North",
                                 "part",
@@ -164,37 +129,50 @@ class AuditedRoutesTest {
                                 "R3",
                                 "u2.code",
                                 "CCCC")));
-        note(
+        notes.take(
                 kits,
                 "mechanic",
                 "fill a kit",
-                () -> mechanic.post("/store", kits, form("depot", "North", "truck", "T-1", "do", "fill")));
+                () -> mechanic.post("/store", kits, AuditNotes.form("depot", "North", "truck", "T-1", "do", "fill")));
         String injector = String.valueOf(
                 new Shelf(app.application().store()).kitOf("T-1").get(2).id());
-        note(
+        notes.take(
                 kits,
                 "mechanic",
                 "take an injector out of a kit",
-                () -> mechanic.post("/store", kits, form("depot", "North", "injector", injector, "do", "release")));
-        note(
+                () -> mechanic.post(
+                        "/store", kits, AuditNotes.form("depot", "North", "injector", injector, "do", "release")));
+        notes.take(
                 kits,
                 "mechanic",
                 "fill a kit",
                 () -> mechanic.post(
                         "/store",
                         kits,
-                        form("depot", "North", "injector", injector, "truck", "T-2", "cylinder", "3", "do", "bind")));
-        note(
+                        AuditNotes.form(
+                                "depot",
+                                "North",
+                                "injector",
+                                injector,
+                                "truck",
+                                "T-2",
+                                "cylinder",
+                                "3",
+                                "do",
+                                "bind")));
+        notes.take(
                 kits,
                 "mechanic",
                 "take an injector out of a kit",
-                () -> mechanic.post("/store", kits, form("depot", "North", "injector", injector, "do", "release")));
-        note(
+                () -> mechanic.post(
+                        "/store", kits, AuditNotes.form("depot", "North", "injector", injector, "do", "release")));
+        notes.take(
                 kits,
                 "mechanic",
                 "take an injector off the shelf",
-                () -> mechanic.post("/store", kits, form("depot", "North", "injector", injector, "do", "off")));
-        note(
+                () -> mechanic.post(
+                        "/store", kits, AuditNotes.form("depot", "North", "injector", injector, "do", "off")));
+        notes.take(
                 "/bay/{truck}",
                 "mechanic",
                 "close a visit out",
@@ -203,18 +181,18 @@ class AuditedRoutesTest {
         Visitor manager = Visitor.as(Role.MANAGER, address);
         Map<String, String> corrected = closeOut("key-2", "WORN");
         corrected.put("why", "it was worn");
-        note(
+        notes.take(
                 "/bay/{truck}/close-outs/{id}",
                 "manager",
                 "correct a close-out",
                 () -> manager.post("/store", "/bay/T-1/close-outs/" + id, corrected));
-        assertThat(notes.get("/bay/{truck}/close-outs/{id}"))
+        assertThat(notes.of("/bay/{truck}/close-outs/{id}"))
                 .contains("version 1; cylinder 1: found failed, serial R1 fitted, code AAAA")
                 .contains("version 2; cylinder 1: found worn", "because: it was worn");
     }
 
     private static Map<String, String> closeOut(String key, String found) {
-        return form(
+        return AuditNotes.form(
                 "formKey",
                 key,
                 "week",
@@ -251,45 +229,54 @@ class AuditedRoutesTest {
                 .list("North", EnumSet.of(AlertState.RAISED))
                 .get(0)
                 .id());
-        note("/alerts/seen", "manager", "see an alert", () -> manager.post("/alerts", "/alerts/seen", form("id", id)));
-        note(
+        notes.take(
+                "/alerts/seen",
+                "manager",
+                "see an alert",
+                () -> manager.post("/alerts", "/alerts/seen", AuditNotes.form("id", id)));
+        notes.take(
                 "/alerts/mute",
                 "manager",
                 "mute an alert",
                 () -> manager.post(
                         "/alerts",
                         "/alerts/mute",
-                        form("id", id, "until", "2026-04-01", "why", "sensor is being changed")));
+                        AuditNotes.form("id", id, "until", "2026-04-01", "why", "sensor is being changed")));
     }
 
     private void plan() throws Exception {
         Visitor manager = Visitor.as(Role.MANAGER, address);
-        note(
+        notes.take(
                 "/plan/announce",
                 "manager",
                 "announce visits",
-                () -> manager.post("/plan", "/plan/announce", form("depot", "North", "week", WEEK)));
-        note(
+                () -> manager.post("/plan", "/plan/announce", AuditNotes.form("depot", "North", "week", WEEK)));
+        notes.take(
                 "/plan/hold",
                 "manager",
                 "hold a truck",
-                () -> manager.post("/plan", "/plan/hold", form("truck", "T-2", "do", "never", "why", "harvest")));
-        note(
+                () -> manager.post(
+                        "/plan", "/plan/hold", AuditNotes.form("truck", "T-2", "do", "never", "why", "harvest")));
+        notes.take(
                 "/plan/release",
                 "manager",
                 "release a truck",
-                () -> manager.post("/plan", "/plan/release", form("truck", "T-2")));
-        assertThat(notes.get("/plan/release"))
+                () -> manager.post("/plan", "/plan/release", AuditNotes.form("truck", "T-2")));
+        assertThat(notes.of("/plan/release"))
                 .isEqualTo("release a truck T-2: kept out of every week (harvest) -> not held");
-        note("/plan/anew", "manager", "make a plan", () -> manager.post("/plan", "/plan/anew", form("depot", "North")));
-        note(
+        notes.take(
+                "/plan/anew",
+                "manager",
+                "make a plan",
+                () -> manager.post("/plan", "/plan/anew", AuditNotes.form("depot", "North")));
+        notes.take(
                 "/jobs/run",
                 "manager",
                 "run a job by hand",
                 () -> manager.post(
                         "/jobs",
                         "/jobs/run",
-                        form(
+                        AuditNotes.form(
                                 "kind",
                                 "sweep",
                                 "depot",
@@ -308,87 +295,49 @@ class AuditedRoutesTest {
                         "readings.csv",
                         "truck,taken_at,odometer_km\nT-2,2026-02-27T06:00:00Z,88000\n"
                                 .getBytes(StandardCharsets.UTF_8));
-        note("/imports", "buyer", "load a file", () -> buyer.send(form.to(address.resolve("/imports"))));
-        assertThat(notes.get("/imports"))
+        notes.take("/imports", "buyer", "load a file", () -> buyer.send(form.to(address.resolve("/imports"))));
+        assertThat(notes.of("/imports"))
                 .isEqualTo("load a file readings.csv:  -> readings: 1 added, 0 changed, 0 refused");
     }
 
     private void people() throws Exception {
         Visitor administrator = Visitor.as(Role.ADMINISTRATOR, address);
         String page = "/settings/people";
-        note(
+        notes.take(
                 page + "/add",
                 "administrator",
                 "add a person",
-                () -> administrator.post(page, page + "/add", form("name", "new", "role", "buyer")));
-        note(
+                () -> administrator.post(page, page + "/add", AuditNotes.form("name", "new", "role", "buyer")));
+        notes.take(
                 page + "/change",
                 "administrator",
                 "change a person",
-                () -> administrator.post(page, page + "/change", form("name", "new", "role", "manager")));
-        note(
+                () -> administrator.post(page, page + "/change", AuditNotes.form("name", "new", "role", "manager")));
+        notes.take(
                 page + "/password",
                 "administrator",
                 "set a password",
-                () -> administrator.post(page, page + "/password", form("name", "new")));
-        note(
+                () -> administrator.post(page, page + "/password", AuditNotes.form("name", "new")));
+        notes.take(
                 page + "/disable",
                 "administrator",
                 "disable a person",
-                () -> administrator.post(page, page + "/disable", form("name", "new", "disabled", "true")));
+                () -> administrator.post(page, page + "/disable", AuditNotes.form("name", "new", "disabled", "true")));
         Visitor buyer = Visitor.as(Role.BUYER, address);
-        note(
+        notes.take(
                 "/password",
                 "buyer",
                 "set a password",
                 () -> buyer.post(
                         "/password",
                         "/password",
-                        form(
+                        AuditNotes.form(
                                 "now",
                                 Visitor.PASSWORD,
                                 "next",
                                 "another one of five words",
                                 "again",
                                 "another one of five words")));
-        assertThat(notes.get("/password")).doesNotContain("another one");
-    }
-
-    private void programs() throws Exception {
-        Visitor administrator = Visitor.as(Role.ADMINISTRATOR, address);
-        String page = "/settings/tokens";
-        note(
-                page + "/make",
-                "administrator",
-                "make a token",
-                () -> administrator.post(
-                        page,
-                        page + "/make",
-                        form("name", "telematics", "scope", Scope.READINGS_WRITE.text(), "days", "7")));
-        ApiTokens tokens = new ApiTokens(app.application().store().dataSource());
-        var token = tokens.make("test", EnumSet.allOf(Scope.class), null, 7, "test");
-        for (String table : List.of("readings", "faults")) {
-            String row = table.equals("readings")
-                    ? "\"taken_at\":\"2026-02-28T06:00:00Z\",\"odometer_km\":88100"
-                    : "\"seen_at\":\"2026-02-28T06:00:00Z\",\"code\":\"SPN 651 FMI 5\",\"count\":1";
-            note(
-                    "/api/v1/" + table,
-                    token.token().who(),
-                    "send " + table,
-                    () -> Visitor.nobody(address)
-                            .send(HttpRequest.newBuilder(address.resolve("/api/v1/" + table))
-                                    .header("Authorization", "Bearer " + token.secret())
-                                    .header("Content-Type", "application/json")
-                                    .POST(BodyPublishers.ofString("{\"rows\":[{\"truck\":\"T-2\"," + row + "}]}"))));
-        }
-        note(
-                page + "/revoke",
-                "administrator",
-                "revoke a token",
-                () -> administrator.post(
-                        page,
-                        page + "/revoke",
-                        form("id", String.valueOf(token.token().id()))));
-        assertThat(String.join("\n", notes.values())).doesNotContain(token.secret());
+        assertThat(notes.of("/password")).doesNotContain("another one");
     }
 }

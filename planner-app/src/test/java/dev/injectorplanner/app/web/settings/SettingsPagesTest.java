@@ -11,6 +11,7 @@ import dev.injectorplanner.app.intake.LoadSettings.Mode;
 import dev.injectorplanner.app.people.AuditEntry;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.store.StoreSettings;
+import dev.injectorplanner.app.testkit.SentForm;
 import dev.injectorplanner.app.testkit.Visitor;
 import dev.injectorplanner.app.web.Listening;
 import dev.injectorplanner.app.web.RunningApp;
@@ -33,7 +34,6 @@ import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.apache.commons.text.StringEscapeUtils;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
@@ -47,7 +47,6 @@ import org.junit.jupiter.api.io.TempDir;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class SettingsPagesTest {
-    private static final Pattern INPUT = Pattern.compile("<(?:input|select)[^>]*>");
     private static final String BEFORE = "The plan in force was made before this change; make it anew.";
 
     @TempDir
@@ -85,41 +84,9 @@ class SettingsPagesTest {
         app.close();
     }
 
-    /** The first form of a page that posts to a path, as a browser would send it. */
-    private static Map<String, String> form(String html, String path) {
-        Matcher form = Pattern.compile("(?s)<form method=\"post\"[^>]*action=\"" + Pattern.quote(path)
-                        + "\".*?</form>|<form[^>]*action=\"" + Pattern.quote(path) + "\"[^>]*>.*?</form>")
-                .matcher(html);
-        assertThat(form.find()).as(path + " in " + html).isTrue();
-        Map<String, String> fields = new LinkedHashMap<>();
-        Matcher input = INPUT.matcher(form.group());
-        while (input.find()) {
-            String tag = input.group();
-            String name = attribute(tag, "name");
-            if (!name.isEmpty()) {
-                String value = tag.startsWith("<select")
-                        ? chosen(form.group().substring(input.end()))
-                        : attribute(tag, "value");
-                fields.put(name, value);
-            }
-        }
-        return fields;
-    }
-
-    private static String chosen(String after) {
-        String options = after.substring(0, after.indexOf("</select>"));
-        Matcher option = Pattern.compile("<option[^>]*selected[^>]*>").matcher(options);
-        return option.find() ? attribute(option.group(), "value") : "";
-    }
-
-    private static String attribute(String tag, String name) {
-        Matcher found = Pattern.compile("\\s" + name + "=\"([^\"]*)\"").matcher(tag);
-        return found.find() ? StringEscapeUtils.unescapeHtml4(found.group(1)) : "";
-    }
-
     private HttpResponse<String> send(Visitor who, String page, String path, Map<String, String> typed)
             throws Exception {
-        Map<String, String> fields = form(who.get(page).body(), path);
+        Map<String, String> fields = SentForm.of(who.get(page).body(), path);
         fields.putAll(typed);
         return who.postBare(path, Visitor.form(fields));
     }
@@ -162,7 +129,7 @@ class SettingsPagesTest {
                 Map.of("v.service-level", "120", "v.review-days", "7"));
 
         assertThat(answer.statusCode()).isEqualTo(422);
-        assertThat(form(answer.body(), "/settings/figures"))
+        assertThat(SentForm.of(answer.body(), "/settings/figures"))
                 .containsEntry("v.service-level", "120")
                 .containsEntry("v.review-days", "7");
         assertThat(answer.body()).contains("Nothing was saved").contains("is out of range. Mend: ");
@@ -172,7 +139,7 @@ class SettingsPagesTest {
     @Test
     @Order(3)
     void an_older_page_overwrites_nothing() throws Exception {
-        Map<String, String> older = form(manager.get("/settings/figures").body(), "/settings/figures");
+        Map<String, String> older = SentForm.of(manager.get("/settings/figures").body(), "/settings/figures");
         send(manager, "/settings/figures", "/settings/figures", Map.of("v.nuisance", "130"));
         older.put("v.nuisance", "140");
 
@@ -212,7 +179,7 @@ class SettingsPagesTest {
         HttpResponse<String> wrong =
                 send(manager, page, "/settings/access/save", Map.of("v.hours", "soon", "v.cautions", "<b>mind</b>"));
         assertThat(wrong.statusCode()).isEqualTo(422);
-        assertThat(form(wrong.body(), "/settings/access/save"))
+        assertThat(SentForm.of(wrong.body(), "/settings/access/save"))
                 .containsEntry("v.hours", "soon")
                 .containsEntry("v.cautions", "<b>mind</b>");
         assertThat(wrong.body()).contains("id=\"w.hours\"").contains("Mend: ").doesNotContain("<b>mind</b>");
@@ -298,7 +265,7 @@ class SettingsPagesTest {
         String truck = "T005";
         String page = manager.get("/bay/" + truck + "?more=true").body();
         assertThat(page).contains("Odometer, mi");
-        Map<String, String> form = new LinkedHashMap<>(form(page, "/bay/" + truck));
+        Map<String, String> form = new LinkedHashMap<>(SentForm.of(page, "/bay/" + truck));
         form.keySet().removeIf(name -> name.startsWith("used") || name.equals("tick") || name.equals("do"));
         form.put("labourHours", "1");
         form.put("odometer", "250000.4");
@@ -320,7 +287,7 @@ class SettingsPagesTest {
         String kept = manager.get("/bay/" + truck + "/close-outs").body();
         Matcher link = Pattern.compile("/bay/T005/close-outs/\\d+").matcher(kept);
         assertThat(link.find()).as(kept).isTrue();
-        assertThat(form(manager.get(link.group()).body(), link.group())).containsEntry("odometer", "250000.4");
+        assertThat(SentForm.of(manager.get(link.group()).body(), link.group())).containsEntry("odometer", "250000.4");
     }
 
     @Test
@@ -332,7 +299,8 @@ class SettingsPagesTest {
         send(manager, page, "/settings/families/save", Map.of("v.coolant_l", "11.3"));
         assertThat(app.application().store().snapshot().engineFamilies().get(0).coolantLitres())
                 .isCloseTo(42.775, within(0.001));
-        assertThat(form(manager.get(page).body(), "/settings/families/save")).containsEntry("v.coolant_l", "11.3");
+        assertThat(SentForm.of(manager.get(page).body(), "/settings/families/save"))
+                .containsEntry("v.coolant_l", "11.3");
         assertThat(send(manager, page, "/settings/families/save", Map.of("v.coolant_l", "11,3"))
                         .body())
                 .contains("is no number");
