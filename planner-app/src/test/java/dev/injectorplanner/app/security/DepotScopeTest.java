@@ -22,6 +22,8 @@ import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.visit.Visit;
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
@@ -53,89 +55,6 @@ import org.junit.jupiter.api.io.TempDir;
 class DepotScopeTest {
     private static final String ELSEWHERE = "Brennick";
     private static final String OWN_PASSWORD = "quiet lorry under rain";
-
-    private static final String READ = """
-            path                                             all mechanic manager
-            /                                                to-week to-bay to-week
-            /week                                            ok ok ok
-            /week?depot=Brennick                             ok no no
-            /plan                                            ok no ok
-            /plan?depot=Brennick                             ok no no
-            /plan?truck=OWN                                  ok no ok
-            /plan?truck=OTHER                                ok no no
-            /plan?truck=OWN&week=WEEK&do=never               ok no ok
-            /trucks                                          ok ok ok
-            /trucks?find=OTHER                               ok ok ok
-            /trucks?find=VIN                                 ok ok ok
-            /trucks?find=SERIAL                              ok ok ok
-            /trucks/OWN                                      ok ok ok
-            /trucks/OWN?failed=1                             ok ok ok
-            /trucks/OWN/record                               ok ok ok
-            /trucks/OWN/record.csv                           ok ok ok
-            /trucks/OTHER                                    ok no no
-            /trucks/OTHER?failed=1                           ok no no
-            /trucks/OTHER/record                             ok no no
-            /trucks/OTHER/record.csv                         ok no no
-            /order                                           ok no ok
-            /order?depot=Brennick                            ok no no
-            /returns                                         ok no ok
-            /returns?depot=Brennick                          ok no no
-            /coolant                                         ok ok ok
-            /coolant?depot=Brennick                          ok no no
-            /sheets/upcoming-work.xlsx                       ok ok ok
-            /sheets/upcoming-work.xlsx?depot=Brennick        ok no no
-            /sheets/parts-needs.xlsx                         ok no ok
-            /sheets/parts-needs.xlsx?depot=Brennick          ok no no
-            /sheets/coolant.xlsx                             ok ok ok
-            /sheets/coolant.xlsx?depot=Brennick              ok no no
-            /bay                                             ok ok ok
-            /bay?depot=Brennick                              ok no no
-            /bay/OWN                                         ok ok ok
-            /bay/OWN/sheet.pdf                               ok ok ok
-            /bay/OWN/close-outs                              ok ok ok
-            /bay/OTHER                                       ok no no
-            /bay/OTHER/sheet.pdf                             ok no no
-            /bay/OTHER/labels.pdf                            ok no no
-            /bay/OTHER/close-outs                            ok no no
-            /bay/OTHER/close-outs/CLOSED                     ok no no
-            /bay/OWN/close-outs/CLOSED                       no no no
-            /store                                           ok ok ok
-            /store?depot=Brennick                            ok no no
-            /alerts                                          ok no ok
-            /alerts?depot=Brennick                           ok no no
-            /life                                            ok no ok
-            /life?depot=Brennick                             ok no no
-            /imports                                         ok no no
-            /imports/refused/guessed                         no no no
-            /jobs                                            ok no ok
-            /settings                                        ok no ok
-            /password                                        ok ok ok
-            """;
-
-    private static final String WRITE = """
-            path                            mechanic manager form
-            /plan/hold                      no no truck=OTHER&do=never&from=WEEK
-            /plan/hold                      no no truck=OTHER&do=pin&from=WEEK
-            /plan/release                   no no truck=OTHER
-            /plan/announce                  no no depot=Brennick&week=WEEK
-            /plan/anew                      no no depot=Brennick
-            /alerts/seen                    no no id=ALERT
-            /alerts/mute                    no no id=ALERT&until=2026-04-01&why=later
-            /bay/OTHER                      no no formKey=k1&doneOn=2026-03-02&labourHours=1&c1.fate=left&c1.reason=x&do=close
-            /bay/OTHER                      no no formKey=k2&doneOn=2026-03-02&labourHours=1&c1.fate=left&c1.reason=x&do=check
-            /bay/OTHER/close-outs/CLOSED    no no formKey=k3&doneOn=2026-03-02&labourHours=2&c1.fate=left&c1.reason=y&why=z&do=close
-            /bay/OWN/close-outs/CLOSED      no no formKey=k4&doneOn=2026-03-02&labourHours=2&c1.fate=left&c1.reason=y&why=z&do=close
-            /store/goods-in                 no no depot=Brennick&part=KV-8140&origin=NEW&u0.serial=Z1&u0.code=ABCDEFGHJKLMNPQR
-            /store/goods-in                 no no depot=Norrvik&part=KV-8140&origin=NEW&u0.serial=SHELVED&u0.code=ABCDEFGHJKLMNPQR
-            /store/goods-in                 no no depot=Norrvik&part=KV-8140&origin=NEW&u0.serial=SERIAL&u0.code=ABCDEFGHJKLMNPQR
-            /store/kits                     no no depot=Brennick&do=fill&truck=OTHER
-            /store/kits                     no no depot=Norrvik&do=fill&truck=OTHER
-            /store/kits                     no no depot=Norrvik&do=bind&truck=OTHER&cylinder=1&injector=INJECTOR
-            /store/kits                     no no depot=Norrvik&do=release&injector=INJECTOR
-            /store/kits                     no no depot=Norrvik&do=off&injector=INJECTOR
-            /jobs/run                       no no kind=nightly-plan&depot=Brennick&due=2026-03-02T02:30:00Z
-            /jobs/run                       no no kind=sweep&depot=&due=2026-03-02T02:30:00Z
-            """;
 
     @TempDir
     private static Path folder;
@@ -282,8 +201,7 @@ class DepotScopeTest {
         List<String> found = new ArrayList<>();
         List<String> shown = new ArrayList<>();
         List<String> leaks = new ArrayList<>();
-        List<String> lines =
-                READ.lines().skip(1).map(line -> line.replaceAll("\\s+", " ")).toList();
+        List<String> lines = lines("depot-reads.txt");
         for (String line : lines) {
             String path = line.substring(0, line.indexOf(' '));
             found.add(path + " " + read(all, path, shown) + " " + read(mechanic, path, leaks) + " "
@@ -338,8 +256,7 @@ class DepotScopeTest {
     void what_names_another_depots_things_is_refused_and_changes_nothing() throws Exception {
         List<String> found = new ArrayList<>();
         List<String> leaks = new ArrayList<>();
-        List<String> lines =
-                WRITE.lines().skip(1).map(line -> line.replaceAll("\\s+", " ")).toList();
+        List<String> lines = lines("depot-writes.txt");
         List<String> before = everything();
         for (String line : lines) {
             String[] cells = line.split(" ");
@@ -405,8 +322,11 @@ class DepotScopeTest {
         ApiTokens tokens = new ApiTokens(site.application().store().dataSource());
         String secret = tokens.make("telematics", EnumSet.allOf(Scope.class), DemoSite.HOME, 7, "test")
                 .secret();
-        for (String path :
-                List.of("/api/v1/plan?depot=Brennick", "/api/v1/readings?truck=OTHER", "/api/v1/faults?truck=OTHER")) {
+        for (String path : List.of(
+                "/api/v1/plan?depot=Brennick",
+                "/api/v1/readings?truck=OTHER",
+                "/api/v1/faults?truck=OTHER",
+                "/api/v1/close-outs?truck=OTHER")) {
             HttpResponse<String> answer = api(secret, path, null);
             assertThat(answer.statusCode()).as(path).isEqualTo(404);
             assertThat(leaks(answer.body(), named(path))).as(path).isEmpty();
@@ -436,5 +356,16 @@ class DepotScopeTest {
                 .header("Idempotency-Key", "key-" + path.length());
         return Visitor.nobody(site.app().address())
                 .send(body == null ? request : request.POST(BodyPublishers.ofString(named(body))));
+    }
+
+    /** Lines of a table, the head left out, one space between cells. */
+    private static List<String> lines(String table) throws IOException {
+        try (InputStream in = DepotScopeTest.class.getResourceAsStream("/security/" + table)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .skip(1)
+                    .map(line -> line.replaceAll("\\s+", " "))
+                    .toList();
+        }
     }
 }

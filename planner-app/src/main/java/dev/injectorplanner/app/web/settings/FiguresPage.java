@@ -86,6 +86,7 @@ public class FiguresPage {
             RedirectAttributes next,
             Model model) {
         kinds(path).map(kind -> kind.area().changer()).forEach(role -> Allowed.require(viewer, role));
+        Allowed.requireAllDepots(viewer, "Settings");
         SiteUnits units = FormUnits.of(sent.getOrDefault("units", ""), settings.units());
         List<SiteSettings.Wish> wishes = wishes(path, sent);
         Map<String, String> wrong = settings.change(wishes, units, viewer.name());
@@ -149,7 +150,9 @@ public class FiguresPage {
         model.addAttribute("units", FormUnits.text(units));
         model.addAttribute("wrong", wrong);
         model.addAttribute(
-                "may", kinds(path).allMatch(kind -> viewer.is(kind.area().changer())));
+                "may",
+                viewer.depot() == null
+                        && kinds(path).allMatch(kind -> viewer.is(kind.area().changer())));
         model.addAttribute("before", path.equals(SITE) ? List.of() : before.depots(viewer));
         return "figures";
     }

@@ -49,7 +49,7 @@ public class RowsPage {
         SiteTable table = table(name);
         common(viewer, name, table, model);
         model.addAttribute("done", done);
-        model.addAttribute("list", new RowList(table, office.units()).of(rows.list(table)));
+        model.addAttribute("list", new RowList(table, office.units()).of(seen(viewer, table)));
         return "rows";
     }
 
@@ -60,7 +60,7 @@ public class RowsPage {
             @RequestParam(name = "key", defaultValue = "") String key,
             Model model) {
         SiteTable table = table(name);
-        SiteRow row = key.isEmpty() ? null : row(table, key);
+        SiteRow row = key.isEmpty() ? null : row(viewer, table, key);
         return form(viewer, name, row, Map.of(), Map.of(), office.units(), model);
     }
 
@@ -75,7 +75,7 @@ public class RowsPage {
         SiteTable table = table(name);
         allow(viewer, table);
         String key = sent.getOrDefault("key", "");
-        SiteRow row = key.isEmpty() ? null : row(table, key);
+        SiteRow row = key.isEmpty() ? null : row(viewer, table, key);
         SiteUnits units = FormUnits.of(sent.getOrDefault("units", ""), office.units());
         Map<String, String> wrong = saved(table, row, sent, units, viewer);
         if (wrong.isEmpty()) {
@@ -116,7 +116,7 @@ public class RowsPage {
             return "redirect:/settings/" + name;
         }
         response.setStatus(NOT_KEPT);
-        SiteRow row = row(table, key);
+        SiteRow row = row(viewer, table, key);
         return form(viewer, name, row, Map.of(), Map.of(SiteRows.WHOLE_ROW, against), office.units(), model);
     }
 
@@ -144,20 +144,31 @@ public class RowsPage {
         model.addAttribute("path", "/settings/" + name);
         model.addAttribute("current", name);
         model.addAttribute("title", table.title());
-        model.addAttribute("may", table.changers().stream().anyMatch(role -> viewer.is(role)));
+        model.addAttribute(
+                "may", viewer.depot() == null && table.changers().stream().anyMatch(role -> viewer.is(role)));
         model.addAttribute("before", before.depots(viewer));
     }
 
     private static void allow(Viewer viewer, SiteTable table) {
         Allowed.require(viewer, table.changers().toArray(Role[]::new));
+        Allowed.requireAllDepots(viewer, "Settings");
     }
 
     private static SiteTable table(String name) {
         return SiteTable.valueOf(name.toUpperCase(Locale.ROOT));
     }
 
-    private SiteRow row(SiteTable table, String key) {
-        return rows.find(table, key)
+    /** Of depots, the person's own where there is one. */
+    private List<SiteRow> seen(Viewer viewer, SiteTable table) {
+        return rows.list(table).stream()
+                .filter(row -> table != SiteTable.DEPOTS || viewer.sees(row.key()))
+                .toList();
+    }
+
+    private SiteRow row(Viewer viewer, SiteTable table, String key) {
+        return seen(viewer, table).stream()
+                .filter(row -> row.key().equals(key))
+                .findFirst()
                 .orElseThrow(() -> new NotHereException("There is no “" + key + "” under " + table.title()
                         + ". Mend: it may have been removed; look at the list."));
     }

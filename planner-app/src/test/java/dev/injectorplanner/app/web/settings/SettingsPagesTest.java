@@ -162,8 +162,9 @@ class SettingsPagesTest {
     @Test
     @Order(5)
     void who_may_not_set_it_is_shown_it() throws Exception {
-        assertThat(administrator.get("/settings/figures").body()).contains("The fleet manager sets these.");
-        assertThat(manager.get("/settings/site").body()).contains("An administrator sets these.");
+        assertThat(administrator.get("/settings/figures").body())
+                .contains("The fleet manager of all depots sets these.");
+        assertThat(manager.get("/settings/site").body()).contains("An administrator of all depots sets these.");
         assertThat(manager.postBare("/settings/site", "_csrf=" + manager.csrf("/plan"))
                         .statusCode())
                 .isEqualTo(403);
