@@ -43,6 +43,7 @@ class MechanicDayTest {
     private static void a_manager_corrects_it(Site.Demo demo) {
         try (Person manager = demo.person(Role.MANAGER, Size.DESK)) {
             manager.open("/bay/T038/close-outs");
+            assertThat(Fitness.faults(manager.page())).isEmpty();
             manager.follow("Correct it");
             assertThat(Fitness.faults(manager.page())).isEmpty();
             manager.page().locator("[name=why]").fill("the hours were those of the day before");
