@@ -39,6 +39,16 @@ class EveryPageTest {
                 "/bay/T005",
                 "/bay/T003",
                 "/bay/T005/close-outs",
+                "/settings/figures",
+                "/settings/site",
+                "/settings/families",
+                "/settings/families/row?key=V8-140",
+                "/settings/access",
+                "/settings/access/row",
+                "/settings/rules",
+                "/settings/rules/row",
+                "/settings/depots",
+                "/settings/depots/row?key=Brennick",
                 "/password");
     }
 
