@@ -6,10 +6,14 @@ import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.intake.LoadListener;
 import dev.injectorplanner.app.intake.LoadSettings;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
+import dev.injectorplanner.app.jobs.DepotZones;
+import dev.injectorplanner.app.jobs.JobKind;
+import dev.injectorplanner.app.jobs.JobTimes;
 import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.core.generate.DemoFleet;
 import java.nio.file.Path;
 import java.util.List;
+import javax.sql.DataSource;
 
 /** What lies in the demo's store. */
 public final class DemoStore {
@@ -27,7 +31,10 @@ public final class DemoStore {
         }
     }
 
-    /** Loads files, plans all depots as of the demo's day, and raises alerts, as the nightly job would have. */
+    /**
+     * Loads files, plans all depots as of the demo's day, and raises alerts, as the nightly job would have. Timed jobs are
+     * left to be run by hand: by the wall's clock they would plan for another day than the pages show.
+     */
     public static Filled fill(Application application, List<Path> files, LoadListener listener) {
         List<FileReport> reports = application.intake().load(files, LoadSettings.of(Mode.GOOD_ROWS), listener);
         Planned planned = application
@@ -39,6 +46,14 @@ public final class DemoStore {
                         application.planning().policy(),
                         null);
         new Alerts(application.store().dataSource()).update(planned, DemoDay.PLANNED_AT, "demo");
+        byHandOnly(application.store().dataSource());
         return new Filled(reports, planned);
+    }
+
+    private static void byHandOnly(DataSource pool) {
+        JobTimes times = new JobTimes(pool, new DepotZones(pool));
+        for (JobKind kind : JobKind.values()) {
+            times.set(kind, "", kind.defaultTimes(), false);
+        }
     }
 }

@@ -5,6 +5,7 @@ import dev.injectorplanner.app.jobs.RunKey;
 import dev.injectorplanner.app.jobs.quartz.QuartzJobs;
 import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.wiring.JobParts;
 import dev.injectorplanner.core.check.InvalidValueException;
 import java.net.URI;
@@ -27,16 +28,18 @@ public class JobsPage {
     private final JobParts jobs;
     private final QuartzJobs quartz;
     private final AuditTrail audit;
+    private final SiteClock clock;
 
-    JobsPage(JobParts jobs, QuartzJobs quartz, AuditTrail audit) {
+    JobsPage(JobParts jobs, QuartzJobs quartz, AuditTrail audit, SiteClock clock) {
         this.jobs = jobs;
         this.quartz = quartz;
         this.audit = audit;
+        this.clock = clock;
     }
 
     @GetMapping("/jobs")
     String page(@ModelAttribute("viewer") Viewer viewer, Model model) {
-        model.addAttribute("view", new JobsFiller(jobs, viewer).of(Instant.now().truncatedTo(ChronoUnit.SECONDS)));
+        model.addAttribute("view", new JobsFiller(jobs, viewer).of(clock.now().truncatedTo(ChronoUnit.SECONDS)));
         return "jobs";
     }
 
@@ -63,8 +66,8 @@ public class JobsPage {
                 .build();
     }
 
-    private static Instant moment(@Nullable String due) {
-        Instant now = Instant.now();
+    private Instant moment(@Nullable String due) {
+        Instant now = clock.now();
         try {
             Instant asked = due == null || due.isEmpty() ? now : Instant.parse(due);
             if (!asked.isAfter(now)) {
