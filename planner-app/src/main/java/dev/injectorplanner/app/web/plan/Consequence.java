@@ -42,7 +42,7 @@ final class Consequence {
                         hours(visit) + " h")));
         facts.add(new Fact(
                 "Cost of the plan, against doing nothing",
-                Said.money(after.cost() - change.cost()),
+                Said.money(Math.rint(after.cost()) - Math.rint(change.cost())), // the row adds up as it is shown
                 Said.money(after.cost()),
                 Said.more(change.cost())));
         facts.add(new Fact("Labour of the plan", "", "", Said.moreTenth(change.hours()) + " h"));
