@@ -50,7 +50,8 @@ public final class Alerts {
         if (counts.anyChange()) {
             String depots = planned.fleet().depots().stream().map(Depot::depot).collect(Collectors.joining(", "));
             sql.inTransaction(connection -> {
-                AuditTrail.write(connection, at, by, "hold alerts against a plan", depots, "", counts.words());
+                AuditTrail.write(
+                        connection, Instant.now(), by, "hold alerts against a plan", depots, "", counts.words());
                 return true;
             });
         }

@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
 public final class CloseOutIntake {
     private static final String REFUSED = "The close-out was refused";
 
+    private static final int LONGEST_WHO = 60;
+
     private final CloseOuts closeOuts;
     private final KnownTrucks trucks;
     private final InstantSource clock;
@@ -44,7 +46,16 @@ public final class CloseOutIntake {
         Instant now = clock.instant();
         LocalDate today = LocalDate.ofInstant(now, zone);
         try {
-            return CloseOutAnswer.of(keep(sent, now, token.who(), today).closeOut());
+            CloseOuts.Saved saved = keep(sent, now, shortened(token.who()), today);
+            if (saved.again() && !sent.isOf(saved.closeOut())) {
+                throw new ApiRefusal(
+                        409,
+                        "The idempotency key is taken",
+                        "Close-out " + saved.closeOut().id()
+                                + " was kept under this key, and it is another one. Mend: take a new key.",
+                        List.of());
+            }
+            return CloseOutAnswer.of(saved.closeOut());
         } catch (RefusedEntryException e) {
             List<Problem> problems = e.problems();
             throw new ApiRefusal(
@@ -54,6 +65,10 @@ public final class CloseOutIntake {
                             + " wrong with it, so nothing was kept. Mend: see problems, correct them, send it again.",
                     problems.stream().map(sent::problem).toList());
         }
+    }
+
+    private static String shortened(String who) {
+        return who.length() <= LONGEST_WHO ? who : who.substring(0, LONGEST_WHO - 1) + "…";
     }
 
     private CloseOuts.Saved keep(SentCloseOut sent, Instant now, String who, LocalDate today) {

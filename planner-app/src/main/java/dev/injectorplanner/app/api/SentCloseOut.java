@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.api;
 
+import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.CloseOutEntry;
 import dev.injectorplanner.app.closeout.Problem;
 import dev.injectorplanner.core.fleet.Found;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
@@ -83,7 +85,7 @@ record SentCloseOut(CloseOutEntry entry, @Nullable Long corrects, String why) {
                 fields.number("odometer_km"),
                 fields.number("engine_hours"),
                 fields.yes("meter_replaced"),
-                fields.text("extras").replaceAll("\\s*\\R\\s*", " / "),
+                fields.text("extras"),
                 fields.texts("tasks"),
                 fields.day("recheck_on"),
                 fields.objects("cylinders", OF_CYLINDER).stream()
@@ -129,6 +131,23 @@ record SentCloseOut(CloseOutEntry entry, @Nullable Long corrects, String why) {
                 value,
                 fields.required("unit"),
                 fields.text("engine_state").strip());
+    }
+
+    /** Whether a kept close-out is what was sent here. */
+    boolean isOf(CloseOut kept) {
+        return Objects.equals(corrects, kept.corrects())
+                && Objects.equals(entry.doneOn(), kept.doneOn())
+                && Objects.equals(entry.week(), kept.week())
+                && Objects.equals(entry.labourHours(), kept.labourHours())
+                && Objects.equals(entry.odometerKm(), kept.odometerKm())
+                && entry.extras().equals(kept.extras())
+                && Set.copyOf(entry.tasks()).equals(Set.copyOf(kept.tasks()))
+                && entry.cylinders().stream()
+                        .map(each -> each.cylinder() + " " + each.fitted() + " " + each.found())
+                        .collect(Collectors.toSet())
+                        .equals(kept.cylinders().stream()
+                                .map(each -> each.cylinder() + " " + each.fitted() + " " + each.found())
+                                .collect(Collectors.toSet()));
     }
 
     /** A problem with its place in what was sent, as a JSON pointer (RFC 6901). */

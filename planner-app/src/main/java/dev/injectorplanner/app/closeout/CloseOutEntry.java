@@ -5,6 +5,7 @@ import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.TestKind;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param odometerKm odometer, km, or null
  * @param engineHours engine hours, or null
  * @param meterReplaced whether a meter was replaced since its last reading
- * @param extras what else was done or seen
+ * @param extras what else was done or seen; its lines become one
  * @param tasks interval tasks done along
  * @param recheckOn day to look at faults and leaks again, or null
  * @param cylinders what was done a cylinder
@@ -41,6 +42,10 @@ public record CloseOutEntry(
         List<Used> used,
         List<Test> tests) {
     public CloseOutEntry {
+        extras = extras.lines()
+                .map(String::strip)
+                .filter(line -> !line.isEmpty())
+                .collect(Collectors.joining(" / "));
         tasks = List.copyOf(tasks);
         cylinders = List.copyOf(cylinders);
         used = List.copyOf(used);

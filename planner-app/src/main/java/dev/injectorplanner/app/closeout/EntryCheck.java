@@ -4,6 +4,8 @@ import dev.injectorplanner.app.closeout.CloseOutEntry.Cylinder;
 import dev.injectorplanner.app.closeout.CloseOutEntry.Used;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.store.StoreWriter;
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.EngineFamily;
@@ -60,6 +62,7 @@ final class EntryCheck {
             problems.add(
                     "recheckOn", "recheck \"" + recheck + "\": is before the day of the work", "enter a later day");
         }
+        week();
         parts();
         tasks(truck);
         List<NewInjector> injectors = cylinders(truck, doneOn);
@@ -176,12 +179,29 @@ final class EntryCheck {
         problems.guarded(field, () -> Require.text("reason", each.reason()));
     }
 
+    private void week() {
+        String week = entry.week();
+        if (week != null) {
+            problems.guarded("week", () -> {
+                if (!IsoWeek.parse(week).toString().equals(week)) { // plans and holds know it written so
+                    throw new InvalidValueException(
+                            "week", week, "is written otherwise than weeks of plans", "write " + IsoWeek.parse(week));
+                }
+                return week;
+            });
+        }
+    }
+
     private void tasks(Truck truck) {
         List<String> known = writer.all(IntervalTask.class).stream()
                 .filter(row -> row.family().equals(truck.family()))
                 .map(IntervalTask::task)
                 .toList();
+        Set<String> seen = new HashSet<>();
         entry.tasks().stream()
+                .filter(task -> !seen.add(task))
+                .forEach(task -> problems.add("task", "task \"" + task + "\": stands twice", "name it once"));
+        seen.stream()
                 .filter(task -> !known.contains(task))
                 .forEach(task -> problems.add(
                         "task",

@@ -21,13 +21,9 @@ public record Dropped(
         String words,
         Path place,
         @Nullable FileReport report) {
-    /** What was loaded of them; what another node took over is for that node to tell. */
+    /** What was read of them, also of a file that another node has taken since: its rows may be in by us. */
     public static List<FileReport> loaded(List<Dropped> all) {
-        return all.stream()
-                .filter(each -> each.outcome() != Outcome.ELSEWHERE)
-                .map(Dropped::report)
-                .filter(Objects::nonNull)
-                .toList();
+        return all.stream().map(Dropped::report).filter(Objects::nonNull).toList();
     }
 
     /** What became of it. */

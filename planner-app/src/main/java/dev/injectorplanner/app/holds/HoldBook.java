@@ -164,7 +164,7 @@ public final class HoldBook {
             if (added > 0) {
                 note(
                         session,
-                        at,
+                        Instant.now(),
                         by,
                         "announce visits",
                         String.join(", ", new TreeSet<>(visits.keySet())),
@@ -182,17 +182,6 @@ public final class HoldBook {
                 .sorted()
                 .map(truck -> truck + " for " + weeks.get(truck))
                 .collect(Collectors.joining(", "));
-    }
-
-    /** Takes back that visits of these trucks were announced. */
-    public void withdraw(Collection<String> trucks) {
-        store.inTransaction(session -> {
-            trucks.forEach(
-                    truck -> session.createMutationQuery("delete from AnnouncedVisitRow a where a.truck = :truck")
-                            .setParameter("truck", truck)
-                            .executeUpdate());
-            return null;
-        });
     }
 
     private static void requireTruck(StatelessSession session, String truck) {

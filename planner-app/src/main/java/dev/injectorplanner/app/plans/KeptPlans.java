@@ -62,7 +62,7 @@ public final class KeptPlans {
                 long id = insert(session, row, plan);
                 session.doWork(connection -> AuditTrail.write(
                         connection,
-                        at,
+                        Instant.now(), // when it was done, which may be later than when it was due
                         by,
                         "make a plan",
                         depot == null ? "all depots" : depot,

@@ -51,7 +51,8 @@ final class KnownUsers implements OAuth2UserService<OidcUserRequest, OidcUser> {
     @Override
     public OidcUser loadUser(OidcUserRequest request) {
         Map<String, Object> claims = request.getIdToken().getClaims();
-        if (claims.get(settings.match().claim()) == null) {
+        boolean verified = settings.match() != Match.EMAIL || claims.get("email_verified") != null;
+        if (claims.get(settings.match().claim()) == null || !verified) {
             claims = asking.loadUser(request).getClaims(); // some say it only when asked for the person's information
         }
         Account account = account(claims);

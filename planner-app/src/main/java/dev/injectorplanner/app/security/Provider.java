@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.HttpURLConnection;
 import java.net.URI;
+import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.oauth2.client.registration.ClientRegistration;
@@ -24,14 +26,30 @@ final class Provider implements ClientRegistrationRepository {
     /** Its part of the addresses. */
     static final String ID = "provider";
 
+    /** Asked only where the provider has it. */
+    private static final String PERSON = "userinfo_endpoint";
+
+    private static final List<String> ENDPOINTS =
+            List.of("authorization_endpoint", "token_endpoint", "jwks_uri", PERSON);
+
     private static final int PATIENCE_MILLIS = 5_000;
+    private static final Duration PAUSE = Duration.ofSeconds(10);
     private static final int MOST_BYTES = 1 << 18;
 
     private final ProviderSettings settings;
+    private final Duration pause;
     private volatile @Nullable ClientRegistration found;
+    private @Nullable ProviderDownException failed;
+    private long failedAt;
 
     Provider(ProviderSettings settings) {
+        this(settings, PAUSE);
+    }
+
+    /** @param pause how long a failure is answered again without asking */
+    Provider(ProviderSettings settings, Duration pause) {
         this.settings = settings;
+        this.pause = pause;
     }
 
     /** @throws ProviderDownException where it cannot be reached, or says something else than its settings */
@@ -46,11 +64,22 @@ final class Provider implements ClientRegistrationRepository {
 
     private synchronized ClientRegistration discovered() {
         ClientRegistration there = found;
-        if (there == null) {
+        if (there != null) {
+            return there;
+        }
+        ProviderDownException lately = failed;
+        if (lately != null && System.nanoTime() - failedAt < pause.toNanos()) {
+            throw lately; // whoever asks now must not wait for it one after the other
+        }
+        try {
             there = registration(description());
             found = there;
+            return there;
+        } catch (ProviderDownException e) {
+            failed = e;
+            failedAt = System.nanoTime();
+            throw e;
         }
-        return there;
     }
 
     private Map<String, Object> description() {
@@ -77,9 +106,10 @@ final class Provider implements ClientRegistrationRepository {
             throw new ProviderDownException(
                     "the provider calls itself " + description.get("issuer") + ", not " + settings.issuer());
         }
-        for (String endpoint : new String[] {"authorization_endpoint", "token_endpoint", "jwks_uri"}) {
+        for (String endpoint : ENDPOINTS) {
             String address = String.valueOf(description.get(endpoint));
-            if (!settings.isHere() && !address.startsWith("https://")) {
+            boolean asked = !endpoint.equals(PERSON) || description.containsKey(endpoint);
+            if (asked && !settings.isHere() && !address.startsWith("https://")) {
                 throw new ProviderDownException("its " + endpoint + " is no https address: " + address);
             }
         }

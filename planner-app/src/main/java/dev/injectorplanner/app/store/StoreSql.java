@@ -44,14 +44,16 @@ public final class StoreSql {
     public <T extends @Nullable Object> T inTransaction(Work<T> work) {
         try (Connection connection = source.getConnection()) {
             connection.setAutoCommit(false);
+            boolean done = false;
             try {
                 T result = work.in(connection);
                 connection.commit();
+                done = true;
                 return result;
-            } catch (SQLException | RuntimeException e) {
-                connection.rollback();
-                throw e;
             } finally {
+                if (!done) { // an error too: turning the autocommit on would commit half of it
+                    connection.rollback();
+                }
                 connection.setAutoCommit(true);
             }
         } catch (SQLException e) {

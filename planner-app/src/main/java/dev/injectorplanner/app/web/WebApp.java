@@ -106,7 +106,7 @@ public class WebApp {
         static Owned of(Application application, JobsSettings settings) {
             try {
                 JobParts jobs = JobParts.of(application, settings);
-                return new Owned(application, jobs, jobs.start(application.store()));
+                return new Owned(application, jobs, jobs.ready(application.store()));
             } catch (RuntimeException e) {
                 application.close();
                 throw e;
@@ -151,6 +151,7 @@ public class WebApp {
                     .initializers(published(owned, clock, provider))
                     .run(listening.arguments());
             Owned kept = owned.join();
+            kept.quartz().begin(); // only now: what cannot listen fires nothing
             RunningApp running = new RunningApp(context, kept.quartz(), kept.jobs(), kept.application());
             SpringApplication.getShutdownHandlers().add(running::close);
             return running;

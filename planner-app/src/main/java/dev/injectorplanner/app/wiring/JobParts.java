@@ -44,9 +44,9 @@ public record JobParts(JobFrame frame, JobTimes times, DepotZones zones, JobsSet
                 settings);
     }
 
-    /** Starts firing them. */
-    public QuartzJobs start(Store store) {
-        return QuartzJobs.start(store.dataSource(), store.isShared(), frame, times, settings.quartz());
+    /** Makes them ready to be fired. */
+    public QuartzJobs ready(Store store) {
+        return QuartzJobs.ready(store.dataSource(), store.isShared(), frame, times, settings.quartz());
     }
 
     /** Process and machine, and something of this start's own: a process number comes again. */

@@ -4,7 +4,6 @@ import static dev.injectorplanner.app.testkit.Database.NORTH;
 import static dev.injectorplanner.app.testkit.Database.SOUTH;
 import static dev.injectorplanner.app.testkit.PlanByHand.DAY;
 import static dev.injectorplanner.app.testkit.PlanByHand.finding;
-import static dev.injectorplanner.app.testkit.PlanByHand.mustNotWait;
 import static dev.injectorplanner.app.testkit.PlanByHand.visit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -101,19 +100,6 @@ class AlertsTest {
         alerts.seen(only().id(), "another", at(DAY.plusDays(2)));
         assertThat(only().seenAt()).as("the first who knew").isEqualTo(at(DAY));
         assertThat(alerts.history(only().id())).extracting(AlertEvent::who).contains("manager", "another");
-    }
-
-    @ParameterizedTest
-    @EnumSource(Database.class)
-    void a_muted_small_leak_does_not_silence_a_large_one(Database database) {
-        open(database);
-        DueFinding small = mustNotWait("T-1", "P0094", DAY.plusDays(2));
-        plan(DAY, List.of(small));
-        alerts.mute(only().id(), DAY.plusDays(10), "parts are on their way", "manager", at(DAY), DAY);
-        plan(DAY.plusDays(1), List.of(small, mustNotWait("T-1", "P0093", DAY.plusDays(3))));
-        assertThat(alerts.list(NORTH, EnumSet.of(AlertState.RAISED, AlertState.MUTED)))
-                .extracting(Alert::subject, Alert::state)
-                .containsExactlyInAnyOrder(tuple("P0094", AlertState.MUTED), tuple("P0093", AlertState.RAISED));
     }
 
     @ParameterizedTest

@@ -23,6 +23,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Date;
@@ -210,12 +211,16 @@ class ProviderSignInTest {
         try (SmallProvider gone = new SmallProvider(0)) {
             port = gone.port();
         }
-        Provider later = new Provider(new ProviderSettings(
+        ProviderSettings set = new ProviderSettings(
                 URI.create("http://127.0.0.1:" + port),
                 SmallProvider.CLIENT,
                 null,
                 "later",
-                ProviderSettings.Match.EMAIL));
+                ProviderSettings.Match.EMAIL);
+        Provider later = new Provider(set, Duration.ZERO);
+        Provider patient = new Provider(set, Duration.ofHours(1));
+        assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> patient.findByRegistrationId(Provider.ID)))
+                .isInstanceOf(ProviderDownException.class);
         assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> later.findByRegistrationId(Provider.ID)))
                 .isInstanceOf(ProviderDownException.class)
                 .hasMessageContaining("cannot be read");
@@ -223,6 +228,10 @@ class ProviderSignInTest {
             assertThat(later.findByRegistrationId(Provider.ID)).isNotNull();
             assertThat(later.findByRegistrationId(Provider.ID)).isNotNull();
             assertThat(back.descriptions()).as("asked once").isEqualTo(1);
+            assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> patient.findByRegistrationId(Provider.ID)))
+                    .as("nobody waits for it again so soon")
+                    .isInstanceOf(ProviderDownException.class);
+            assertThat(back.descriptions()).isEqualTo(1);
         }
     }
 

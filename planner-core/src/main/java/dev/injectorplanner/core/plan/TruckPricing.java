@@ -153,8 +153,11 @@ final class TruckPricing {
         for (DueFinding finding : findings) {
             if (finding.action() == Action.INSPECT) {
                 tested = true;
-                must |= finding.kind() == FindingKind.SAFETY;
-                addTest(test, finding);
+                boolean safety = finding.kind() == FindingKind.SAFETY;
+                if (!safety || !must) { // of several codes the earliest counts, and once: they may be one leak
+                    addTest(test, finding);
+                }
+                must |= safety;
             } else if (finding.action() == Action.SERVICE) {
                 index.intervalsOf(truck.family()).stream()
                         .filter(task -> task.task().equals(finding.task()))

@@ -214,4 +214,19 @@ class H01_FuelLeakMustNotWaitTest {
                 .extracting(DueFinding::faultCode)
                 .containsExactly("P0094", "P0093");
     }
+
+    /** A day late costs once a truck, of the earliest code: three codes may be one leak. */
+    @Test
+    void threeCodesCostTheLatenessOfOne() {
+        FleetBuilder other = new FleetBuilder().truck("T1").allInjectors("T1", 10_000);
+        fleet.away.add(new AwayWindow("T1", TODAY.minusDays(3), TODAY.plusDays(10), "harvest"));
+        other.away.add(new AwayWindow("T1", TODAY.minusDays(3), TODAY.plusDays(10), "harvest"));
+        Plan one = PlanOf.fleet(fleet.fault("T1", TODAY.minusDays(2), "P0094").build());
+        Plan three = PlanOf.fleet(other.fault("T1", TODAY.minusDays(2), "P0094")
+                .fault("T1", TODAY.minusDays(1), "P0093")
+                .fault("T1", TODAY.minusDays(1), "P0088")
+                .build());
+        assertThat(safety(three)).hasSize(3);
+        assertThat(three.cost().cost()).isEqualTo(one.cost().cost());
+    }
 }

@@ -21,6 +21,7 @@ import org.slf4j.LoggerFactory;
 public final class QuartzJobs implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(QuartzJobs.class);
     private static final int UPKEEP_SECONDS = 10;
+    private static final int ROUND_MILLIS = 100;
 
     private final Scheduler scheduler;
     private final Triggers triggers;
@@ -40,11 +41,11 @@ public final class QuartzJobs implements AutoCloseable {
     }
 
     /**
-     * Starts firing.
+     * Makes everything ready; nothing is fired before {@link #begin}.
      *
      * @param shared several nodes may have the database
      */
-    public static QuartzJobs start(
+    public static QuartzJobs ready(
             DataSource pool, boolean shared, JobFrame frame, JobTimes times, QuartzSettings settings) {
         String name = "planner-" + UUID.randomUUID(); // Quartz knows pools by name, all over the process
         DBConnectionManager.getInstance().addConnectionProvider(name, new PoolConnections(pool));
@@ -59,10 +60,22 @@ public final class QuartzJobs implements AutoCloseable {
                     (bundle, of) -> jobs.job(bundle.getJobDetail().getJobClass()));
             jobs.triggers.upkeepEvery(UPKEEP_SECONDS);
             jobs.triggers.follow(times.list(frame.registry().kinds()));
-            scheduler.start();
             return jobs;
         } catch (SchedulerException e) {
-            throw new IllegalStateException("the timed jobs cannot start: " + e.getMessage(), e);
+            throw cannotStart(e);
+        }
+    }
+
+    private static IllegalStateException cannotStart(SchedulerException e) {
+        return new IllegalStateException("the timed jobs cannot start: " + e.getMessage(), e);
+    }
+
+    /** Starts firing. */
+    public void begin() {
+        try {
+            scheduler.start();
+        } catch (SchedulerException e) {
+            throw cannotStart(e);
         }
     }
 
@@ -105,7 +118,10 @@ public final class QuartzJobs implements AutoCloseable {
     @Override
     public void close() {
         try {
-            scheduler.standby();
+            if (isRunning()) {
+                scheduler.standby();
+                Thread.sleep(ROUND_MILLIS); // the firing thread hands back what it was waiting for
+            }
             Instant end = Instant.now().plus(patience);
             while (!scheduler.getCurrentlyExecutingJobs().isEmpty()
                     && Instant.now().isBefore(end)) {

@@ -70,7 +70,7 @@ public class AlertsPage {
         Chosen chosen = office.choose(viewer, depot);
         model.addAttribute("chosen", chosen);
         boolean may = viewer.is(Role.MANAGER, Role.ADMINISTRATOR);
-        String only = chosen.depot() == null ? viewer.depot() : chosen.depot();
+        String only = chosen.only();
         model.addAttribute(
                 "groups",
                 List.of(

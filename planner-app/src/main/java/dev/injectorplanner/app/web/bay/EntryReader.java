@@ -33,7 +33,7 @@ final class EntryReader {
                 odometerKm(),
                 number("engineHours", "engine hours"),
                 typed.has("meterReplaced", "yes"),
-                typed.text("extras").replaceAll("\\s*\\R\\s*", " / "),
+                typed.text("extras"),
                 typed.all("task"),
                 day("recheckOn", "recheck"),
                 cylinders(),

@@ -90,14 +90,8 @@ public final class PlanOfDepots {
 
     private PlanCost cost() {
         PlanCost one = newest.cost();
-        boolean same = plans.stream().allMatch(plan -> plan.plan() == newest);
         double cost = kept().mapToDouble(plan -> plan.cost().cost()).sum();
-        return new PlanCost(
-                cost,
-                same ? one.bound() : null,
-                same ? one.gap() : null,
-                all(plan -> plan.cost().brokenWishes()),
-                one.stop());
+        return new PlanCost(cost, null, null, all(plan -> plan.cost().brokenWishes()), one.stop());
     }
 
     /** Each plan once, though it may be in force at several depots. */

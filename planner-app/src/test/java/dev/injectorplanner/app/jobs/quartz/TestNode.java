@@ -45,7 +45,8 @@ final class TestNode {
         try (Store store = Store.open(new StoreSettings(args[0], "postgres", "postgres"));
                 JobParts parts =
                         JobParts.of(store, registry, (connection, failed) -> System.err.println(failed), settings());
-                QuartzJobs jobs = parts.start(store)) {
+                QuartzJobs jobs = parts.ready(store)) {
+            jobs.begin();
             System.out.println("ready " + jobs.isRunning());
             System.out.flush();
             while (System.in.read() >= 0) {

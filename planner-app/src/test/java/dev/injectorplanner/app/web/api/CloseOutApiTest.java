@@ -6,6 +6,7 @@ import dev.injectorplanner.app.closeout.CloseOuts;
 import dev.injectorplanner.app.people.ApiTokens;
 import dev.injectorplanner.app.people.Scope;
 import dev.injectorplanner.app.store.OneOfEach;
+import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.app.testkit.Database;
 import dev.injectorplanner.app.testkit.PlannerRuns;
@@ -23,6 +24,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
@@ -169,6 +171,55 @@ class CloseOutApiTest {
         assertThat(JSON.readTree(answer.body()).path("detail").stringValue())
                 .startsWith(words.startsWith("has") ? "" : words)
                 .contains(words, "Mend: ");
+    }
+
+    @Test
+    void a_key_that_comes_again_after_its_answer_was_forgotten_loses_no_close_out(URI address, RunningApp app)
+            throws Exception {
+        String token = token(app, BOTH, null);
+        String first = "{\"truck\":\"T-1\",\"done_on\":\"2026-03-11\",\"labour_hours\":1}";
+        JsonNode kept = JSON.readTree(send(address, token, "job 7", first).body());
+        new StoreSql(app.application().store().dataSource())
+                .inTransaction(connection -> StoreSql.update(connection, "delete from api_answer"));
+        HttpResponse<String> again = send(address, token, "job 7", first);
+        assertThat(JSON.readTree(again.body()).path("close_out")).isEqualTo(kept.path("close_out"));
+        HttpResponse<String> other = send(address, token, "job 7", first.replace("03-11", "03-12"));
+        assertThat(other.statusCode()).as(other.body()).isEqualTo(409);
+        assertThat(other.body()).contains("Mend: take a new key");
+    }
+
+    @Test
+    void a_token_of_the_longest_name_closes_out_too(URI address, RunningApp app) throws Exception {
+        String token = new ApiTokens(app.application().store().dataSource())
+                .make("workshop ".repeat(7).substring(0, 60), BOTH, null, 1, "test")
+                .secret();
+        String body = "{\"truck\":\"T-2\",\"done_on\":\"2026-03-11\",\"labour_hours\":1}";
+        assertThat(send(address, token, "long", body).statusCode()).isEqualTo(201);
+    }
+
+    @Test
+    void weeks_and_tasks_are_held_to_what_plans_say(URI address, RunningApp app) throws Exception {
+        String token = token(app, BOTH, null);
+        for (String week : List.of("2026-03-02", "W12", "2026W12")) {
+            String body = "{\"truck\":\"T-2\",\"week\":\"" + week
+                    + "\",\"done_on\":\"2026-03-11\",\"labour_hours\":1,\"tasks\":[\"fuel filter\",\"fuel filter\"]}";
+            HttpResponse<String> answer = send(address, token, "w " + week, body);
+            assertThat(answer.statusCode()).as(week).isEqualTo(422);
+            assertThat(JSON.readTree(answer.body()).path("problems").findValuesAsString("field"))
+                    .containsExactlyInAnyOrder("/week", "/tasks");
+        }
+    }
+
+    /** A body full of blanks must not keep the server busy. */
+    @Test
+    @Timeout(20)
+    void extras_of_many_lines_become_one(URI address, RunningApp app) throws Exception {
+        String token = token(app, BOTH, null);
+        String start = "{\"truck\":\"T-2\",\"done_on\":\"2026-03-11\",\"labour_hours\":1,\"extras\":\"clip";
+        HttpResponse<String> kept = send(address, token, "lines", start + "  \\r\\n \\n  renewed\"}");
+        assertThat(JSON.readTree(kept.body()).path("extras").stringValue()).isEqualTo("clip / renewed");
+        HttpResponse<String> blanks = send(address, token, "blanks", start + " ".repeat(400_000) + "x\"}");
+        assertThat(blanks.statusCode()).isEqualTo(422);
     }
 
     @Test
