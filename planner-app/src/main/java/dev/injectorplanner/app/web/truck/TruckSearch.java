@@ -26,7 +26,8 @@ final class TruckSearch {
     record Row(String truck, String vin, String depot, String family) {}
 
     /**
-     * Trucks that hold a piece of text, by name; all where the piece is empty.
+     * Trucks that hold a piece of text, by name; all where the piece is empty. A serial is found where it is and where it was:
+     * old units come back to the shelf with nothing but that.
      *
      * @param depot the one depot to look in, or null
      */
@@ -40,8 +41,9 @@ final class TruckSearch {
                 .createSelectionQuery(
                         "select t.truck, t.vin, t.depot, t.family from TruckRow t where (:depot is null or t.depot = :depot)"
                                 + " and (lower(t.truck) like :like escape '!' or lower(t.vin) like :like escape '!'"
-                                + " or exists (select 1 from FittedInjectorRow i where i.truck = t.truck and i.removedOn is null"
-                                + " and (lower(i.serial) like :like escape '!' or lower(i.part) like :like escape '!')))"
+                                + " or exists (select 1 from FittedInjectorRow i where i.truck = t.truck"
+                                + " and (lower(i.serial) like :like escape '!' or i.removedOn is null"
+                                + " and lower(i.part) like :like escape '!')))"
                                 + " order by t.truck",
                         Object[].class)
                 .setParameter("depot", depot, String.class)
