@@ -8,6 +8,7 @@ import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.VisitReason;
 import dev.injectorplanner.core.plan.TruckReason;
+import dev.injectorplanner.core.plan.Unplanned;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
@@ -16,10 +17,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Fills a truck's file from the plan in force and its records. */
 final class TruckFile {
+    private static final int MOST_NAMED = 3;
+
     private final DepotPlan plan;
     private final Truck truck;
     private final EngineFamily family;
@@ -88,7 +92,7 @@ final class TruckFile {
                 reason.map(TruckReason::reason).map(TruckFile::left).orElse(List.of()),
                 plan.unplanned().stream()
                         .filter(each -> each.truck().equals(truck.truck()))
-                        .map(each -> Said.sentence(each.reason()) + ".")
+                        .map(this::leftToLater)
                         .toList(),
                 plan.findings().stream()
                         .filter(each -> each.truck().equals(truck.truck()))
@@ -162,6 +166,16 @@ final class TruckFile {
         return reason.left().stream()
                 .map(each -> "Cylinder " + each.cylinder() + ": doing it too " + Said.costs(each.otherWayCosts()) + ".")
                 .toList();
+    }
+
+    /** What no visit answers, and why. */
+    private String leftToLater(Unplanned unplanned) {
+        String what = unplanned.findings().stream()
+                .map(each -> finding(each).what().replace(": ", ", "))
+                .limit(MOST_NAMED)
+                .collect(Collectors.joining("; "));
+        int more = unplanned.findings().size() - MOST_NAMED;
+        return Said.sentence(what) + (more > 0 ? "; " + more + " more" : "") + ": " + unplanned.reason() + ".";
     }
 
     private Finding finding(DueFinding finding) {
