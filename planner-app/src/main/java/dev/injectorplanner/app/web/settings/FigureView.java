@@ -23,8 +23,8 @@ import org.jspecify.annotations.Nullable;
  * @param plain the planner's default without its unit
  * @param choices what may be chosen; empty where it is typed
  * @param typed what stands in the field; empty for the default
- * @param was what stood in the field when the page was made
- * @param seen the version when the page was made
+ * @param was what stood in the field at that version
+ * @param seen the version that the person has seen
  * @param whose "planner default", or who set it when
  * @param wrong what is wrong with what was typed; empty where nothing is
  */
@@ -42,6 +42,7 @@ record FigureView(
         long seen,
         String whose,
         String wrong) {
+    private static final String PLANNER = "planner default";
     private static final DateTimeFormatter AT =
             DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm 'UTC'", Locale.UK).withZone(ZoneOffset.UTC);
 
@@ -62,18 +63,24 @@ record FigureView(
                 shown,
                 shown,
                 set == null ? KeptSetting.UNSET : set.version(),
-                set == null ? "planner default" : "set by " + set.changedBy() + ", " + AT.format(set.changedAt()),
+                set == null ? PLANNER : "set by " + set.changedBy() + ", " + AT.format(set.changedAt()),
                 "");
     }
 
-    /** The same with what was typed and what is wrong with it; where nothing is, what else is typed stays as well. */
+    /** The same with what was typed and what is wrong with it, the person having read what stands there now. */
     FigureView again(String typedNow, String wrongNow) {
+        return again(typedNow, was, seen, wrongNow);
+    }
+
+    /** The same with what was typed and what is wrong with it, by a person who has seen an earlier version. */
+    FigureView again(String typedNow, String wasThen, long seenThen, String wrongNow) {
         return new FigureView(
-                name, title, meaning, unit, range, standard, plain, choices, typedNow, was, seen, whose, wrongNow);
+                name, title, meaning, unit, range, standard, plain, choices, typedNow, wasThen, seenThen, whose,
+                wrongNow);
     }
 
     /** Whether the site has set it. */
     public boolean bySite() {
-        return seen != KeptSetting.UNSET;
+        return !whose.equals(PLANNER);
     }
 }

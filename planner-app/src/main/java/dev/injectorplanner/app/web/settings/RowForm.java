@@ -104,7 +104,7 @@ final class RowForm {
     }
 
     /**
-     * What was typed, by column, in km and litres for the intake.
+     * What was typed, by column, in km and litres for the intake; a figure that was not touched stays as it is stored.
      *
      * @throws InvalidValueException where a figure that must be converted is none
      */
@@ -114,7 +114,9 @@ final class RowForm {
                 row == null ? sent.getOrDefault("v.rule", "") : row.cells().getOrDefault("rule", "");
         for (Column<?> column : table.table().columns()) {
             String typed = sent.getOrDefault("v." + column.name(), "").strip();
-            if (isVolume(column) && units.volume() != SiteUnits.Volume.LITRES) {
+            if (row != null && !typed.isEmpty() && typed.equals(shown(column, row))) {
+                typed = row.cells().getOrDefault(column.name(), typed);
+            } else if (isVolume(column) && units.volume() != SiteUnits.Volume.LITRES) {
                 typed = converted(column, typed, units::toLitres);
             } else if (column.name().equals("limit")
                     && rule.equals(DISTANCE_RULE)
