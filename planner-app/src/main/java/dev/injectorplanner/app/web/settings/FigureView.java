@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param title its label
  * @param meaning what it means
  * @param unit in which it is typed; empty for words
+ * @param keyboard that of a phone: decimal, or text for words and for figures with a minus, which some lack
  * @param range what may be entered
  * @param standard the planner's default
  * @param plain the planner's default without its unit
@@ -33,6 +34,7 @@ record FigureView(
         String title,
         String meaning,
         String unit,
+        String keyboard,
         String range,
         String standard,
         String plain,
@@ -53,6 +55,7 @@ record FigureView(
                 kind.title(),
                 kind.meaning(),
                 kind.unit(units),
+                kind.measure().isFigure() && kind.least() >= 0 ? "decimal" : "text",
                 Said.sentence((kind.unit(units).isEmpty() && kind.choices().isEmpty() && kind.area() == Area.SITE
                                 ? ""
                                 : "from ")
@@ -75,8 +78,8 @@ record FigureView(
     /** The same with what was typed and what is wrong with it, by a person who has seen an earlier version. */
     FigureView again(String typedNow, String wasThen, long seenThen, String wrongNow) {
         return new FigureView(
-                name, title, meaning, unit, range, standard, plain, choices, typedNow, wasThen, seenThen, whose,
-                wrongNow);
+                name, title, meaning, unit, keyboard, range, standard, plain, choices, typedNow, wasThen, seenThen,
+                whose, wrongNow);
     }
 
     /** Whether the site has set it. */

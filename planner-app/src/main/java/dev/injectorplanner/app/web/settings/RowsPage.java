@@ -90,9 +90,11 @@ public class RowsPage {
     private Map<String, String> saved(
             SiteTable table, @Nullable SiteRow row, Map<String, String> sent, SiteUnits units, Viewer viewer) {
         try {
-            Map<String, String> cells = new RowForm(table, units, List.of()).cells(sent, row);
+            RowForm form = new RowForm(table, units, List.of());
+            Map<String, String> cells = form.cells(sent, row);
             String seen = sent.getOrDefault("seen", "");
-            return rows.save(table, cells, row == null ? null : row.key(), seen, viewer.name());
+            Map<String, String> wrong = rows.save(table, cells, row == null ? null : row.key(), seen, viewer.name());
+            return form.asTyped(wrong, sent, row);
         } catch (InvalidValueException e) {
             return Map.of(e.field(), String.valueOf(e.getMessage()));
         }

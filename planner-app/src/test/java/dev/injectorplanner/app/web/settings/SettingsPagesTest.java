@@ -111,7 +111,7 @@ class SettingsPagesTest {
 
         String page = manager.get("/settings/figures").body();
         assertThat(page).contains(BEFORE).contains("set by manager").contains("Back to default");
-        assertThat(newest().subject()).isEqualTo("Moving an announced visit");
+        assertThat(newest().subject()).isEqualTo("Nuisance: moving an announced visit");
         assertThat(send(manager, "/settings/figures", "/plan/anew", Map.of()).statusCode())
                 .isEqualTo(302);
         String given = manager.get("/settings").body();
@@ -316,7 +316,7 @@ class SettingsPagesTest {
 
     /** The page was made while the site read km; it is sent when the site reads miles. */
     @Test
-    @Order(11)
+    @Order(13)
     void a_correction_is_read_in_the_unit_in_which_its_page_asked() throws Exception {
         distance("");
         String path = correction();
@@ -331,7 +331,7 @@ class SettingsPagesTest {
     }
 
     @Test
-    @Order(12)
+    @Order(14)
     void an_odometer_that_is_not_touched_stays_to_the_last_digit() throws Exception {
         String path = correction();
         Map<String, String> form = closeOut(manager.get(path).body(), path);
@@ -364,5 +364,44 @@ class SettingsPagesTest {
         assertThat(send(manager, page, "/settings/families/save", Map.of("v.coolant_l", "11,3"))
                         .body())
                 .contains("is no number");
+    }
+
+    /** 500 l are 132.086 US gal, 10,000,000 km are 6,213,712 mi: by calculator. */
+    @Test
+    @Order(11)
+    void a_refusal_says_what_was_typed_and_its_unit() throws Exception {
+        String family =
+                app.application().store().snapshot().engineFamilies().get(0).family();
+        String page = "/settings/families/row?key=" + key(family);
+        assertThat(send(manager, page, "/settings/families/save", Map.of("v.coolant_l", "200"))
+                        .body())
+                .contains(
+                        "“200 US gal” must be from 0 to 132.086 US gal. Mend: enter a number from 0 to 132.086 US gal.");
+
+        Map<String, String> form = closeOut(manager.get("/bay/T005?more=true").body(), "/bay/T005");
+        form.put("labourHours", "1");
+        form.put("odometer", "7000000");
+        assertThat(manager.postBare("/bay/T005", Visitor.form(form)).body())
+                .contains("odometer &quot;7,000,000 mi&quot;: must be from 0 mi to 6,213,712 mi."
+                        + " Mend: enter a number from 0 mi to 6,213,712 mi.");
+    }
+
+    /** A phone's keyboard of figures may have no minus, and a choice says what is wrong with it as any field does. */
+    @Test
+    @Order(12)
+    void fields_say_how_they_are_typed_and_what_is_wrong() throws Exception {
+        String page = manager.get("/settings/figures").body();
+        assertThat(page)
+                .containsPattern("<input[^>]*id=\"v.protect-to\"[^>]*inputmode=\"text\"")
+                .containsPattern("<input[^>]*id=\"v.nuisance\"[^>]*inputmode=\"decimal\"");
+
+        Map<String, String> form = SentForm.of(page, "/settings/figures");
+        form.put("v.renew-coolant", "maybe");
+        assertThat(manager.postBare("/settings/figures", Visitor.form(form)).body())
+                .containsPattern("<select[^>]*id=\"v.renew-coolant\"[^>]*aria-invalid=\"true\""
+                        + "[^>]*aria-describedby=\"w.renew-coolant h.renew-coolant\"");
+        assertThat(send(manager, "/settings/rules/row", "/settings/rules/save", Map.of("v.limit", "2"))
+                        .body())
+                .containsPattern("<select[^>]*id=\"v.rule\"[^>]*aria-describedby=\"w.rule h.rule\"");
     }
 }
