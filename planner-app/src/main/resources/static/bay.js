@@ -15,9 +15,11 @@
 
   function fields(f) {
     return Array.prototype.filter.call(f.elements, function (e) {
-      return e.name && e.name !== '_csrf' && e.name !== 'usedPart' && e.name !== 'week' && e.type !== 'submit';
+      return e.name && e.name !== '_csrf' && e.name !== 'usedPart' && e.name !== 'week' && e.name !== 'distance' && e.type !== 'submit';
     });
   }
+
+  function distance(f) { return f.elements.distance ? f.elements.distance.value : ''; }
 
   function save(f) {
     var kept = {};
@@ -26,6 +28,7 @@
       else { kept[e.name] = e.value; }
     });
     kept['\nweek'] = f.elements.week ? f.elements.week.value : '';
+    kept['\ndistance'] = distance(f);
     var ok = store(draftName(f), JSON.stringify(kept));
     say('draft', ok ? 'Kept on this device until it is saved.' : 'What you type stays here if saving fails.');
   }
@@ -34,12 +37,16 @@
     var kept = null;
     try { kept = JSON.parse(stored(draftName(f)) || 'null'); } catch (e) { kept = null; }
     if (!kept || kept['\nweek'] !== (f.elements.week ? f.elements.week.value : '')) { return; }
+    // An odometer in another unit than this page asks for would be taken for a wrong one.
+    var other = kept.odometer && kept['\ndistance'] !== distance(f);
     fields(f).forEach(function (e) {
+      if (other && e.name === 'odometer') { return; }
       var box = e.type === 'checkbox' || e.type === 'radio';
       var value = kept[box ? e.name + '\n' + e.value : e.name];
       if (value !== undefined) { if (box) { e.checked = value; } else { e.value = value; } }
     });
-    say('draft', 'What you had typed is here again.');
+    say('draft', other ? 'What you had typed is here again, but not the odometer: it was typed in another unit. Mend: read it again.'
+      : 'What you had typed is here again.');
   }
 
   // A kept form's draft has done its work.

@@ -3,6 +3,7 @@ package dev.injectorplanner.app.closeout;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.usage.MeterRules;
 import dev.injectorplanner.core.usage.MeterVerdict;
 import java.sql.Connection;
@@ -32,7 +33,7 @@ final class MeterCheck {
 
     /** Whether both meters can be kept. */
     void check(@Nullable Double odometerKm, @Nullable Double engineHours) throws SQLException {
-        if (odometerKm != null && inRange("odometer", odometerKm, Reading.MOST_KM)) {
+        if (odometerKm != null && inRange("odometer", odometerKm, Reading.MOST_KM, "km")) {
             Optional<Last> last = last("odometer_km");
             if (last.isPresent()) {
                 Last before = last.get();
@@ -44,7 +45,7 @@ final class MeterCheck {
                         MeterRules.odometer(before.value(), odometerKm, days(before), replaced));
             }
         }
-        if (engineHours != null && inRange("engineHours", engineHours, Reading.MOST_HOURS)) {
+        if (engineHours != null && inRange("engineHours", engineHours, Reading.MOST_HOURS, "h")) {
             Optional<Last> last = last("engine_hours");
             if (last.isPresent()) {
                 Last before = last.get();
@@ -58,8 +59,17 @@ final class MeterCheck {
         }
     }
 
-    private boolean inRange(String field, double value, double most) {
-        return problems.guarded(field, () -> Require.within(words(field), value, 0, most)) != null;
+    /** Says the unit with each figure, so that the sentence can be read in another. */
+    private boolean inRange(String field, double value, double most, String unit) {
+        boolean within = value >= 0 && value <= most;
+        if (!within) {
+            String range = "from 0 " + unit + " to " + Figures.given(most) + " " + unit;
+            problems.add(
+                    field,
+                    words(field) + " \"" + Figures.given(value) + " " + unit + "\": must be " + range,
+                    "enter a number " + range);
+        }
+        return within;
     }
 
     private double days(Last before) {

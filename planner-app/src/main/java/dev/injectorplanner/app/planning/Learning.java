@@ -3,6 +3,7 @@ package dev.injectorplanner.app.planning;
 import dev.injectorplanner.app.plans.KeptPlans;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
@@ -13,6 +14,7 @@ import dev.injectorplanner.core.risk.FleetLives;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,23 +36,21 @@ final class Learning {
         this.plans = plans;
     }
 
-    /** Lives learned on a day, when the newest injector had that number, by what the site says of readings and defects. */
-    private record Learned(
-            LocalDate day, long newestInjector, int usageDays, DefectDefaults defects, FleetLives lives) {
-        boolean holds(LocalDate on, long injector, Policy policy) {
-            return day.equals(on)
-                    && newestInjector == injector
-                    && usageDays == policy.usageWindowDays()
-                    && defects.equals(policy.defects());
+    /** What lives are learned from: a day, the newest injector's number, and what the site says of readings, defects and limits. */
+    record Basis(LocalDate day, long newestInjector, int usageDays, DefectDefaults defects, Set<Rule> rules) {
+        static Basis of(LocalDate day, long newestInjector, Policy policy, List<Rule> rules) {
+            return new Basis(day, newestInjector, policy.usageWindowDays(), policy.defects(), Set.copyOf(rules));
         }
     }
+
+    private record Learned(Basis basis, FleetLives lives) {}
 
     /** The fleet learned and priced. */
     PreparedFleet prepare(FleetSnapshot fleet, Policy policy, LocalDate today, @Nullable String depot) {
         Policy paid = withPaidSetUp(policy, fleet, today, depot);
         return depot == null || store.countDepots() == 1
                 ? planner.prepare(fleet, paid, today)
-                : planner.prepare(fleet, paid, today, lives(paid, today));
+                : planner.prepare(fleet, paid, today, lives(fleet.rules(), paid, today));
     }
 
     /** Families that no earlier plan has touched keep the first run's share. */
@@ -62,17 +62,12 @@ final class Learning {
         return visits.isEmpty() ? policy : policy.withSetUpShareHours(SetUpShares.of(fleet, visits));
     }
 
-    /** Learned once a day, and again when injectors were fitted or the site set other figures for it. */
-    private synchronized FleetLives lives(Policy policy, LocalDate today) {
-        long injector = store.newestInjector();
+    /** Learned once a day, and again when injectors were fitted or the site set other figures or limits for it. */
+    private synchronized FleetLives lives(List<Rule> rules, Policy policy, LocalDate today) {
+        Basis basis = Basis.of(today, store.newestInjector(), policy, rules);
         Learned there = newest;
-        if (there == null || !there.holds(today, injector, policy)) {
-            there = new Learned(
-                    today,
-                    injector,
-                    policy.usageWindowDays(),
-                    policy.defects(),
-                    planner.learnLives(store.snapshot(), policy, today));
+        if (there == null || !there.basis().equals(basis)) {
+            there = new Learned(basis, planner.learnLives(store.snapshot(), policy, today));
             newest = there;
         }
         return there.lives();

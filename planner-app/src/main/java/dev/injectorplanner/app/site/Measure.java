@@ -36,7 +36,8 @@ public enum Measure {
         return whole;
     }
 
-    boolean isFigure() {
+    /** Whether it is a figure, and neither chosen nor words. */
+    public boolean isFigure() {
         return this != CHOICE && this != TEXT;
     }
 

@@ -21,6 +21,8 @@ import org.slf4j.LoggerFactory;
 /** What the site has set: read anew each time, so that what another process sets holds at once. */
 public final class SiteSettings {
     private static final Logger LOG = LoggerFactory.getLogger(SiteSettings.class);
+    private static final String MEANWHILE =
+            " meanwhile; nothing was overwritten. Mend: save again if yours is to hold.";
     private static final String ROWS = "select name, setting, version, changed_at, changed_by from site_setting";
 
     private final StoreSql sql;
@@ -144,15 +146,12 @@ public final class SiteSettings {
                 wrong.put(wish.kind().name(), "“" + e.value() + "” " + e.reason() + ". Mend: " + e.mend() + ".");
             }
         }
-        if (!wrong.isEmpty()) {
-            return wrong;
-        }
         return sql.inTransaction(connection -> {
             long turn = takeTurn(connection);
             for (Wish wish : wishes) {
                 KeptSetting there = find(connection, wish.kind());
                 if (wish.seen() != null && wish.seen() != (there == null ? KeptSetting.UNSET : there.version())) {
-                    wrong.put(wish.kind().name(), meanwhile(wish.kind(), there, units));
+                    wrong.putIfAbsent(wish.kind().name(), meanwhile(wish.kind(), there, units));
                 }
             }
             if (wrong.isEmpty()) {
@@ -199,7 +198,12 @@ public final class SiteSettings {
         return (there == null
                         ? "Somebody set it back to the planner default"
                         : there.changedBy() + " set it to " + words(kind, there.value(), units))
-                + " meanwhile; nothing was overwritten. Mend: save again if yours is to hold.";
+                + MEANWHILE;
+    }
+
+    /** Whether a sentence of {@link #change} tells what somebody else has set: who has read it may set it anew. */
+    public static boolean saysMeanwhile(String sentence) {
+        return sentence.endsWith(MEANWHILE);
     }
 
     /** In words, with its unit. */

@@ -15,7 +15,7 @@ final class VisitSettings {
             figure(
                     "nuisance",
                     Area.VISITS,
-                    "Moving an announced visit",
+                    "Nuisance: moving an announced visit",
                     "what the schedule must gain before it moves a visit that was announced",
                     Measure.MONEY,
                     0,

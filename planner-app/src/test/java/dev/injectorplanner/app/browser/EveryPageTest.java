@@ -2,12 +2,14 @@ package dev.injectorplanner.app.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Locator;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.web.frame.Navigation;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -83,6 +85,27 @@ class EveryPageTest {
             assertThat(Fitness.faults(manager.page())).isEmpty();
             assertThat(manager.sees()).contains("Mend: ");
             manager.forgive("the server responded with a status of");
+        }
+    }
+
+    /** Opened and folded from the keyboard, what was pressed stays and keeps the focus. */
+    @ParameterizedTest
+    @EnumSource
+    void alerts_are_folded_and_opened_where_the_focus_is(Size size, Site.Demo demo) {
+        try (Person manager = demo.person(Role.MANAGER, size)) {
+            manager.open("/alerts");
+            Locator summary = manager.page().locator("details.fold > summary").first();
+            summary.focus();
+            for (String words : List.of("Show", "Fold", "Show", "Fold")) {
+                if (summary.innerText().contains(words)) {
+                    continue;
+                }
+                summary.press("Enter");
+                assertThat(summary.innerText()).contains(words);
+                assertThat(summary.isVisible()).isTrue();
+                assertThat(summary.evaluate("each => each === document.activeElement"))
+                        .isEqualTo(true);
+            }
         }
     }
 

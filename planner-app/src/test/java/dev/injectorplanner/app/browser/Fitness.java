@@ -20,7 +20,7 @@ final class Fitness {
             }""";
 
     /**
-     * 44 px: WCAG 2.2, success criterion 2.5.5 (target size, enhanced), with its exception for links within a sentence.
+     * 44 px high and wide: WCAG 2.2, success criterion 2.5.5 (target size, enhanced), with its exception for links within a sentence.
      */
     private static final String SMALL = """
             () => Array.from(document.querySelectorAll('a, button, input:not([type=hidden]), select, textarea, summary'))
@@ -29,7 +29,7 @@ final class Fitness {
                 const hidden = !box.width || e.matches('.skip, .hidden-text');
                 const inSentence = e.matches('p a, li a, figcaption a')
                   && e.parentElement.textContent.trim() !== e.textContent.trim();
-                return !hidden && !inSentence && box.height < 44;
+                return !hidden && !inSentence && (box.height < 44 || box.width < 44);
               })
               .slice(0, 4).map(e => e.outerHTML.slice(0, 120))""";
 

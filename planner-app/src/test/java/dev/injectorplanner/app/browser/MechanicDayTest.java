@@ -88,6 +88,30 @@ class MechanicDayTest {
         }
     }
 
+    /** The draft of a page that asked for miles, on one that asks for km. */
+    @Test
+    void an_odometer_kept_in_another_unit_is_read_again(Site.Demo demo) {
+        try (Person manager = demo.person(Role.MANAGER, Size.PHONE)) {
+            Page page = manager.page();
+            manager.open("/bay/T005?more=true");
+            new BaySheetAtHand(page).hours("3");
+            page.locator("[name=odometer]").fill("256191");
+            page.reload();
+            assertThat(page.locator("#draft")).hasText("What you had typed is here again.");
+            assertThat(page.locator("[name=odometer]")).hasValue("256191");
+            page.evaluate("""
+                    () => {
+                      const name = Object.keys(localStorage).find(each => each.startsWith('close-out '));
+                      localStorage[name] = localStorage[name].replaceAll('"KM"', '"MILES"');
+                    }""");
+            page.reload();
+            assertThat(page.locator("#draft")).containsText("but not the odometer");
+            assertThat(page.locator("[name=odometer]")).hasValue("");
+            assertThat(page.locator("[name=labourHours]")).hasValue("3");
+            assertThat(page.locator("[name=distance]")).hasValue("KM");
+        }
+    }
+
     private static BaySheetAtHand sheet(Person mechanic, String truck) {
         mechanic.open("/");
         assertThat(mechanic.page().locator("h1")).hasText("Bay sheets");

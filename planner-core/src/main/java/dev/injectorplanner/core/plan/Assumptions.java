@@ -64,11 +64,11 @@ final class Assumptions {
                 whose(policy.usageWindowDays() == usual.usageWindowDays()));
         add(
                 "bay",
-                "a truck in a bay gets " + Figures.hours(policy.bayHoursPerDay()) + " of work a day",
+                "a truck in a bay gets " + Figures.given(policy.bayHoursPerDay()) + " h of work a day",
                 whose(policy.bayHoursPerDay() == usual.bayHoursPerDay()));
         add(
                 "inspection",
-                "testing a truck's injectors takes " + Figures.hours(policy.inspectionHours()),
+                "testing a truck's injectors takes " + Figures.given(policy.inspectionHours()) + " h",
                 whose(policy.inspectionHours() == usual.inspectionHours()));
         return this;
     }
@@ -179,16 +179,16 @@ final class Assumptions {
                 DEFAULT);
         add(
                 "set-up",
-                "a visit's bay costs " + Figures.whole(rules.bayPerVisit()) + ", coolant "
-                        + Figures.tenths(rules.coolantPerLitre()) + " a litre, a day standing "
-                        + Figures.whole(rules.downtimePerDay()) + " where no duty group says otherwise",
+                "a visit's bay costs " + Figures.given(rules.bayPerVisit()) + ", coolant "
+                        + Figures.given(rules.coolantPerLitre()) + " a litre, a day standing "
+                        + Figures.given(rules.downtimePerDay()) + " where no duty group says otherwise",
                 whose(
                         rules.bayPerVisit() == usual.bayPerVisit(),
                         rules.coolantPerLitre() == usual.coolantPerLitre(),
                         rules.downtimePerDay() == usual.downtimePerDay()));
         add(
                 "announced visits",
-                "moving one costs " + Figures.whole(rules.nuisance()) + "; in the first "
+                "moving one costs " + Figures.given(rules.nuisance()) + "; in the first "
                         + Figures.count(rules.frozenWeeks(), "week", "weeks") + " they stay",
                 whose(rules.nuisance() == usual.nuisance(), rules.frozenWeeks() == usual.frozenWeeks()));
         add(
@@ -198,9 +198,9 @@ final class Assumptions {
                 DEFAULT);
         add(
                 "being late",
-                "a day past a limit of the rules costs " + Figures.whole(rules.latePerDay()) + ", of a task or test "
-                        + Figures.whole(rules.taskLatePerDay()) + "; a test in time before a warranty ends is worth "
-                        + Figures.whole(rules.warrantyTestWorth()),
+                "a day past a limit of the rules costs " + Figures.given(rules.latePerDay()) + ", of a task or test "
+                        + Figures.given(rules.taskLatePerDay()) + "; a test in time before a warranty ends is worth "
+                        + Figures.given(rules.warrantyTestWorth()),
                 whose(
                         rules.latePerDay() == usual.latePerDay(),
                         rules.taskLatePerDay() == usual.taskLatePerDay(),

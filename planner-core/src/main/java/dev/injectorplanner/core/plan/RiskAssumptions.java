@@ -40,7 +40,7 @@ final class RiskAssumptions {
         to.add(
                 "unseen defects",
                 "a truck is due for inspection when the chance of a road failure from a defect nobody has seen passes "
-                        + Figures.tenths(100 * unseen.chance()) + " %; defects that announce themselves by faults are"
+                        + Figures.givenPercent(unseen.chance()) + "; defects that announce themselves by faults are"
                         + " seen without a test",
                 unseen.source().equals(DEFAULT) ? DEFAULT : "site");
     }
@@ -94,22 +94,34 @@ final class RiskAssumptions {
 
     private void defects(DefectEstimate estimate) {
         String topic = "defects of " + estimate.part();
+        to.add(topic, "fail " + delay(estimate) + " km after they arise, on average", source(estimate.delaySource()));
         to.add(
                 topic,
-                "fail " + Figures.km(Math.rint(estimate.meanDelayKm() / 100) * 100) + " after they arise, on average",
-                source(estimate.delaySource()));
-        to.add(
-                topic,
-                "a test finds " + Figures.percent(estimate.sensitivity()) + " of those that are there",
+                "a test finds " + share(estimate.sensitivity(), estimate.sensitivitySource())
+                        + " of those that are there",
                 source(estimate.sensitivitySource()));
         to.add(
                 topic,
-                Figures.percent(estimate.silentShare()) + " of failures come without faults before",
+                share(estimate.silentShare(), estimate.silentSource()) + " of failures come without faults before",
                 source(estimate.silentSource()));
     }
 
+    /** Estimates are no finer than a hundred km; what somebody set is said as it was set. */
+    private static String delay(DefectEstimate estimate) {
+        double km = estimate.meanDelayKm();
+        return isGiven(estimate.delaySource()) ? Figures.given(km) : Figures.whole(Math.rint(km / 100) * 100);
+    }
+
+    private static String share(double share, String source) {
+        return isGiven(source) ? Figures.givenPercent(share) : Figures.percent(share);
+    }
+
+    private static boolean isGiven(String source) {
+        return source.equals(DefectHistory.DEFAULT) || source.equals(DefectHistory.SITE);
+    }
+
     private static String source(String of) {
-        return of.equals(DefectHistory.DEFAULT) || of.equals(DefectHistory.SITE) ? of : RECORDS;
+        return isGiven(of) ? of : RECORDS;
     }
 
     private void inspection(FamilyInspection family) {

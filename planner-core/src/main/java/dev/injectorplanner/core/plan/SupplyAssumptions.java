@@ -37,8 +37,8 @@ final class SupplyAssumptions {
         OrderRules usual = OrderRules.standard();
         add(
                 "service level",
-                "kits and shelves are to suffice with a chance of " + Figures.tenths(100 * rules.serviceLevel())
-                        + " %; pieces that break do so each by itself (binomial), what a kit leaves over goes back",
+                "kits and shelves are to suffice with a chance of " + Figures.givenPercent(rules.serviceLevel())
+                        + "; pieces that break do so each by itself (binomial), what a kit leaves over goes back",
                 Assumptions.whose(rules.serviceLevel() == usual.serviceLevel()));
         add(
                 "ordering",
@@ -64,8 +64,8 @@ final class SupplyAssumptions {
             add(
                     "unplanned need",
                     "stock covers failures until an order of the buyer's next look has come, with a chance of "
-                            + Figures.tenths(100 * rules.serviceLevel())
-                            + " %; any lead time from the usual to the longest is as likely as the others",
+                            + Figures.givenPercent(rules.serviceLevel())
+                            + "; any lead time from the usual to the longest is as likely as the others",
                     DEFAULT);
         } else {
             add("unplanned need", "no forecast of unplanned need yet: nothing is kept for it", DEFAULT);
@@ -91,8 +91,8 @@ final class SupplyAssumptions {
                 "coolant",
                 rules.renew()
                         ? "what is drained is replaced, the old is waste"
-                        : "what is drained goes back in, save " + Figures.tenths(100 * rules.lostShare())
-                                + " % that is lost, and more only where the strength must change",
+                        : "what is drained goes back in, save " + Figures.givenPercent(rules.lostShare())
+                                + " that is lost, and more only where the strength must change",
                 rules.renew()
                         ? Assumptions.whose(rules.renew() == usual.renew())
                         : Assumptions.whose(rules.renew() == usual.renew(), rules.lostShare() == usual.lostShare()));
@@ -100,7 +100,7 @@ final class SupplyAssumptions {
                 "coolant strength",
                 (rules.protectToC() == null
                                 ? "each family keeps its own, which is also taken as what is in the block"
-                                : "to protect to " + Figures.tenths(rules.protectToC())
+                                : "to protect to " + Figures.given(rules.protectToC())
                                         + " C; each family's own is taken as what is in the block")
                         + (rules.anyStrength()
                                 ? "; the site allows any strength"
@@ -111,9 +111,9 @@ final class SupplyAssumptions {
                         rules.anyStrength() == usual.anyStrength()));
         add(
                 "containers",
-                "concentrate by " + Figures.litres(rules.concentrateContainerLitres()) + ", water by "
-                        + Figures.litres(rules.waterContainerLitres()) + ", waste by "
-                        + Figures.litres(rules.wasteContainerLitres()) + ", whole ones for each depot and week",
+                "concentrate by " + Figures.given(rules.concentrateContainerLitres()) + " l, water by "
+                        + Figures.given(rules.waterContainerLitres()) + " l, waste by "
+                        + Figures.given(rules.wasteContainerLitres()) + " l, whole ones for each depot and week",
                 Assumptions.whose(
                         rules.concentrateContainerLitres() == usual.concentrateContainerLitres(),
                         rules.waterContainerLitres() == usual.waterContainerLitres(),

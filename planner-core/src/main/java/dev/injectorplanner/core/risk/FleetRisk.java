@@ -85,15 +85,6 @@ public final class FleetRisk {
      * @param ages the fitted injectors, as {@link FleetUsage#injectorAges} lists them
      * @param limits holds tests against their limits
      * @param today the day the usage was made for
-     */
-    public static FleetRisk of(
-            FleetIndex index, FleetUsage usage, List<InjectorAge> ages, TestLimit limits, LocalDate today) {
-        return of(index, usage, ages, limits, today, DefectDefaults.STANDARD, null);
-    }
-
-    /**
-     * As above, with what another, larger part of the fleet has taught.
-     *
      * @param otherwise how defects behave where the records are too few to tell
      * @param shared lives of a fleet that has all injector parts of this one; null to learn them here
      */

@@ -1,5 +1,7 @@
 package dev.injectorplanner.core.units;
 
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 
 /** Figures in words: thousands parted by commas, no needless decimals, always with their unit. */
@@ -20,6 +22,16 @@ public final class Figures {
     public static String tenths(double value) {
         double rounded = Math.rint(value * 10) / 10;
         return rounded == Math.rint(rounded) ? whole(rounded) : String.format(Locale.ROOT, "%,.1f", rounded);
+    }
+
+    /** A figure as somebody gave it, to four decimals: 0.25, 19,955.8656. */
+    public static String given(double value) {
+        return new DecimalFormat("#,##0.####", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(value);
+    }
+
+    /** A share as somebody gave it, in percent: 99.99 %. */
+    public static String givenPercent(double share) {
+        return given(100 * share) + " %";
     }
 
     /** A chance in whole percent: under 1 %, 7 %, over 99 %. */

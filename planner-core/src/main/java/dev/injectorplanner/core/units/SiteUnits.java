@@ -117,9 +117,11 @@ public record SiteUnits(Distance distance, Volume volume, Temperature temperatur
 
     /** A volume without its unit: litres to a tenth, gallons, four times as large, to a hundredth. */
     public String volumeFigure(double litres) {
-        return volume == Volume.LITRES
-                ? Figures.tenths(litres)
-                : Require.plain(Math.rint(ofLitres(litres) * 100) / 100);
+        return volume == Volume.LITRES ? Figures.tenths(litres) : hundredths(ofLitres(litres));
+    }
+
+    private static String hundredths(double value) {
+        return Figures.given(Math.rint(value * 100) / 100);
     }
 
     /** {@code 7.6 l}, {@code 2.01 US gal}. */
@@ -151,7 +153,7 @@ public record SiteUnits(Distance distance, Volume volume, Temperature temperatur
         }
         if (volume == Volume.US_GALLONS) {
             words = replaced(LITRES, words, this::volumeFigure, volume.unit);
-            words = replaced(A_LITRE, words, price -> Figures.tenths(toLitres(price)), "US gallon");
+            words = replaced(A_LITRE, words, price -> hundredths(toLitres(price)), "US gallon");
         }
         return temperature == Temperature.FAHRENHEIT
                 ? replaced(DEGREES, words, celsius -> Figures.tenths(ofCelsius(celsius)), temperature.unit)

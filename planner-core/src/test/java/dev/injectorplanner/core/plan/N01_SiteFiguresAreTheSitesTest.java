@@ -2,6 +2,7 @@ package dev.injectorplanner.core.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.injectorplanner.core.coolant.CoolantRules;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.option.VisitRules;
@@ -24,7 +25,7 @@ class N01_SiteFiguresAreTheSitesTest {
         return plan.assumptions().stream()
                 .filter(each -> each.topic().equals(topic) && each.text().contains(words))
                 .findFirst()
-                .orElseThrow();
+                .orElseThrow(() -> new AssertionError(topic + ": " + words + " in " + plan.assumptions()));
     }
 
     @Test
@@ -87,5 +88,44 @@ class N01_SiteFiguresAreTheSitesTest {
         assertThat(PlanWords.in(SiteUnits.METRIC, plan)).isSameAs(plan);
         assertThat(List.of(read.days(), read.parts(), read.cost()))
                 .isEqualTo(List.of(plan.days(), plan.parts(), plan.cost()));
+    }
+
+    /**
+     * 5 US gal = 18.92705892 l, 1 a US gallon = 0.264172 a litre, -30 F = -34.4444 C, 12,400 mi = 19,955.8656 km: by the
+     * definitions (NIST SP 811, from memory) with a calculator. What somebody typed is not said to be something else.
+     */
+    @Test
+    void theSitesFiguresAreSaidAsTheyWereTyped() {
+        SiteUnits american =
+                new SiteUnits(SiteUnits.Distance.MILES, SiteUnits.Volume.US_GALLONS, SiteUnits.Temperature.FAHRENHEIT);
+        Policy usual = Policy.standard();
+        VisitRules visits = usual.visits();
+        Plan plan = PlanOf.fleet(
+                fleet,
+                usual.withVisits(new VisitRules(
+                                75.5,
+                                0.264172,
+                                300,
+                                visits.latePerDay(),
+                                visits.taskLatePerDay(),
+                                visits.warrantyTestWorth(),
+                                80.25,
+                                visits.frozenWeeks(),
+                                visits.keptSets()))
+                        .withOrders(usual.orders().withServiceLevel(0.9999))
+                        .withCoolant(new CoolantRules(false, -34.4444, false, 0.0125, 18.92705892, 20, 60))
+                        .withDefects(new DefectDefaults(19_955.8656, 0.925, 0.5)));
+        Plan read = PlanWords.in(american, plan);
+
+        String part = plan.injectors().get(0).part();
+        of(read, "containers", "concentrate by 5 US gal");
+        of(read, "set-up", "a visit's bay costs 75.5, coolant 1 a US gallon");
+        of(read, "announced visits", "moving one costs 80.25;");
+        of(read, "coolant strength", "to protect to -30 F;");
+        of(read, "coolant", "save 1.25 % that is lost");
+        of(read, "service level", "a chance of 99.99 %;");
+        of(read, "defects of " + part, "fail 12,400 mi after");
+        of(read, "defects of " + part, "finds 92.5 % of");
+        of(plan, "set-up", "coolant 0.2642 a litre");
     }
 }

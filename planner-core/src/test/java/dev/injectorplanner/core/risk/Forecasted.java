@@ -19,7 +19,11 @@ record Forecasted(FleetSnapshot fleet, FleetIndex index, FleetUsage usage, List<
         FleetUsage usage = new FleetUsage(index, 365, day);
         List<InjectorAge> ages = usage.injectorAges();
         return new Forecasted(
-                fleet, index, usage, ages, FleetRisk.of(index, usage, ages, new RuleBook(fleet)::over, day));
+                fleet,
+                index,
+                usage,
+                ages,
+                FleetRisk.of(index, usage, ages, new RuleBook(fleet)::over, day, DefectDefaults.STANDARD, null));
     }
 
     /** A made-up fleet of three years' history with a reading a fortnight. */

@@ -188,6 +188,6 @@ public final class BaySheetMaker {
     }
 
     private String litres(double litres) {
-        return Words.quantity(units.ofLitres(litres));
+        return units.volume() == SiteUnits.Volume.LITRES ? Words.quantity(litres) : units.volumeFigure(litres);
     }
 }

@@ -8,6 +8,7 @@ import dev.injectorplanner.core.finding.RuleBook;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.history.LifeSource;
 import dev.injectorplanner.core.history.PartLife;
+import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.risk.FleetRisk;
 import dev.injectorplanner.core.usage.FleetUsage;
 import java.time.LocalDate;
@@ -46,9 +47,12 @@ public final class LifeRefit implements JobTask {
 
     private List<PartLife> fit(LocalDate today) {
         FleetIndex index = new FleetIndex(planning.fleet(null));
-        FleetUsage usage = new FleetUsage(index, planning.policy().usageWindowDays(), today);
+        Policy policy = planning.policy();
+        FleetUsage usage = new FleetUsage(index, policy.usageWindowDays(), today);
         RuleBook rules = new RuleBook(index.fleet());
-        return FleetRisk.of(index, usage, List.of(), rules::over, today).lives().lives();
+        return FleetRisk.of(index, usage, List.of(), rules::over, today, policy.defects(), null)
+                .lives()
+                .lives();
     }
 
     private static boolean changed(Map<String, RefittedLives.Figures> before, PartLife life) {

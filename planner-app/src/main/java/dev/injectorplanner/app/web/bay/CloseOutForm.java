@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** The form of a close-out, as it is first shown, and the fields it has. */
 final class CloseOutForm {
@@ -74,10 +75,7 @@ final class CloseOutForm {
         typed.put("week", kept.week());
         typed.put("doneOn", kept.doneOn());
         typed.put("labourHours", Require.plain(kept.labourHours()));
-        Double odometer = kept.odometerKm();
-        typed.put(
-                "odometer",
-                odometer == null ? null : SiteUnits.asTyped(at.units().ofKm(odometer)));
+        typed.put("odometer", odometer(kept, at.units()));
         typed.put("engineHours", kept.engineHours() == null ? null : Require.plain(kept.engineHours()));
         typed.put("meterReplaced", kept.meterReplaced() ? "yes" : null);
         typed.put("extras", kept.extras());
@@ -99,6 +97,12 @@ final class CloseOutForm {
                     .ifPresentOrElse(done -> put(typed, done), () -> typed.put("c" + cylinder + ".fate", "stays"));
         }
         return typed;
+    }
+
+    /** The odometer as it is shown, or null where none was read. */
+    static @Nullable String odometer(CloseOut kept, SiteUnits units) {
+        Double odometer = kept.odometerKm();
+        return odometer == null ? null : SiteUnits.asTyped(units.ofKm(odometer));
     }
 
     private static void put(Typed typed, CloseOut.Done done) {

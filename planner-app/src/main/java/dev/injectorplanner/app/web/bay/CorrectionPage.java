@@ -73,7 +73,7 @@ class CorrectionPage {
         CloseOut kept = kept(viewer, name, id);
         Typed typed = new Typed(sent);
         SiteUnits units = CloseOutForm.unitsOf(typed, at.units());
-        CloseOutEntry entry = new EntryReader(at, typed).read();
+        CloseOutEntry entry = new EntryReader(at, typed, kept).read();
         boolean only = typed.has("do", "check");
         if (!only && typed.allWrong().isEmpty()) {
             try {

@@ -1,11 +1,13 @@
 package dev.injectorplanner.app.web.bay;
 
+import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.CloseOutEntry;
 import dev.injectorplanner.app.closeout.Problem;
 import dev.injectorplanner.app.closeout.ShelfInjector;
 import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.TestKind;
+import dev.injectorplanner.core.units.SiteUnits;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -17,10 +19,17 @@ import org.jspecify.annotations.Nullable;
 final class EntryReader {
     private final AtBay at;
     private final Typed typed;
+    private final @Nullable CloseOut kept;
 
     EntryReader(AtBay at, Typed typed) {
+        this(at, typed, null);
+    }
+
+    /** @param kept the close-out that the form corrects, or null */
+    EntryReader(AtBay at, Typed typed, @Nullable CloseOut kept) {
         this.at = at;
         this.typed = typed;
+        this.kept = kept;
     }
 
     CloseOutEntry read() {
@@ -103,17 +112,23 @@ final class EntryReader {
         return tests;
     }
 
-    /** In the unit that the form named when it was made, should the site have changed its units since. */
+    /** In the unit that the form named when it was made; one that was not touched stays as it is kept. */
     private @Nullable Double odometerKm() {
+        SiteUnits units = CloseOutForm.unitsOf(typed, at.units());
+        if (kept != null && typed.text("odometer").strip().equals(CloseOutForm.odometer(kept, units))) {
+            return kept.odometerKm();
+        }
         Double read = number("odometer", "odometer");
-        return read == null
-                ? null
-                : Double.valueOf(CloseOutForm.unitsOf(typed, at.units()).toKm(read));
+        return read == null ? null : Double.valueOf(units.toKm(read));
     }
 
     private @Nullable Double number(String field, String words) {
         String text = typed.text(field).strip();
         if (text.isEmpty()) {
+            return null;
+        }
+        if (text.matches("-?[1-9]\\d{0,2},\\d{3}")) {
+            typed.wrong(new Problem(field, words + " \"" + text + "\": " + twoWays(text)));
             return null;
         }
         if (text.matches("-?\\d{1,3}([ \u00a0]\\d{3})+([.,]\\d+)?|-?\\d+([.,]\\d+)?")) {
@@ -122,6 +137,11 @@ final class EntryReader {
         typed.wrong(
                 new Problem(field, words + " \"" + text + "\": is no number. Mend: write it such as 412600 or 6.5."));
         return null;
+    }
+
+    private static String twoWays(String text) {
+        return "its comma can be read two ways. Mend: write " + text.replace(",", "") + " or " + text.replace(',', '.')
+                + ".";
     }
 
     private @Nullable LocalDate day(String field, String words) {

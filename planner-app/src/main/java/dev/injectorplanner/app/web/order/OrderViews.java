@@ -322,9 +322,7 @@ final class OrderViews {
     }
 
     private String litres(double litres) {
-        return units.volume() == SiteUnits.Volume.LITRES
-                ? Said.tenth(litres)
-                : String.format(Locale.ROOT, "%,.2f", units.ofLitres(litres));
+        return units.volume() == SiteUnits.Volume.LITRES ? Said.tenth(litres) : units.volumeFigure(litres);
     }
 
     private static String word(Enum<?> value) {

@@ -18,13 +18,14 @@ import org.jspecify.annotations.Nullable;
  * @param title its label
  * @param meaning what it means
  * @param unit in which it is typed; empty for words
+ * @param keyboard that of a phone: decimal, or text for words and for figures with a minus, which some lack
  * @param range what may be entered
  * @param standard the planner's default
  * @param plain the planner's default without its unit
  * @param choices what may be chosen; empty where it is typed
  * @param typed what stands in the field; empty for the default
- * @param was what stood in the field when the page was made
- * @param seen the version when the page was made
+ * @param was what stood in the field at that version
+ * @param seen the version that the person has seen
  * @param whose "planner default", or who set it when
  * @param wrong what is wrong with what was typed; empty where nothing is
  */
@@ -33,6 +34,7 @@ record FigureView(
         String title,
         String meaning,
         String unit,
+        String keyboard,
         String range,
         String standard,
         String plain,
@@ -42,6 +44,7 @@ record FigureView(
         long seen,
         String whose,
         String wrong) {
+    private static final String PLANNER = "planner default";
     private static final DateTimeFormatter AT =
             DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm 'UTC'", Locale.UK).withZone(ZoneOffset.UTC);
 
@@ -52,6 +55,7 @@ record FigureView(
                 kind.title(),
                 kind.meaning(),
                 kind.unit(units),
+                kind.measure().isFigure() && kind.least() >= 0 ? "decimal" : "text",
                 Said.sentence((kind.unit(units).isEmpty() && kind.choices().isEmpty() && kind.area() == Area.SITE
                                 ? ""
                                 : "from ")
@@ -62,18 +66,24 @@ record FigureView(
                 shown,
                 shown,
                 set == null ? KeptSetting.UNSET : set.version(),
-                set == null ? "planner default" : "set by " + set.changedBy() + ", " + AT.format(set.changedAt()),
+                set == null ? PLANNER : "set by " + set.changedBy() + ", " + AT.format(set.changedAt()),
                 "");
     }
 
-    /** The same with what was typed and what is wrong with it; where nothing is, what else is typed stays as well. */
+    /** The same with what was typed and what is wrong with it, the person having read what stands there now. */
     FigureView again(String typedNow, String wrongNow) {
+        return again(typedNow, was, seen, wrongNow);
+    }
+
+    /** The same with what was typed and what is wrong with it, by a person who has seen an earlier version. */
+    FigureView again(String typedNow, String wasThen, long seenThen, String wrongNow) {
         return new FigureView(
-                name, title, meaning, unit, range, standard, plain, choices, typedNow, was, seen, whose, wrongNow);
+                name, title, meaning, unit, keyboard, range, standard, plain, choices, typedNow, wasThen, seenThen,
+                whose, wrongNow);
     }
 
     /** Whether the site has set it. */
     public boolean bySite() {
-        return seen != KeptSetting.UNSET;
+        return !whose.equals(PLANNER);
     }
 }

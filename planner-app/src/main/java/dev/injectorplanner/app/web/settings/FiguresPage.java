@@ -106,20 +106,28 @@ public class FiguresPage {
 
     /** Only what the person changed; a button sets one of them back to the planner's default. */
     private static List<SiteSettings.Wish> wishes(String path, Map<String, String> sent) {
-        String clear = sent.getOrDefault("clear", "");
         List<SiteSettings.Wish> wishes = new ArrayList<>();
         kinds(path).filter(kind -> sent.containsKey("v." + kind.name())).forEach(kind -> {
-            String typed = clear.equals(kind.name())
-                    ? ""
-                    : sent.getOrDefault("v." + kind.name(), "").strip();
-            if (!typed.equals(sent.getOrDefault("was." + kind.name(), ""))) {
-                wishes.add(new SiteSettings.Wish(kind, typed, seen(sent.getOrDefault("seen." + kind.name(), ""))));
+            String typed = typed(kind.name(), sent);
+            if (!typed.equals(was(kind.name(), sent))) {
+                wishes.add(new SiteSettings.Wish(kind, typed, seen(kind.name(), sent)));
             }
         });
         return wishes;
     }
 
-    private static long seen(String text) {
+    private static String typed(String name, Map<String, String> sent) {
+        return sent.getOrDefault("clear", "").equals(name)
+                ? ""
+                : sent.getOrDefault("v." + name, "").strip();
+    }
+
+    private static String was(String name, Map<String, String> sent) {
+        return sent.getOrDefault("was." + name, "");
+    }
+
+    private static long seen(String name, Map<String, String> sent) {
+        String text = sent.getOrDefault("seen." + name, "");
         return text.matches("\\d{1,18}") ? Long.parseLong(text) : KeptSetting.UNSET;
     }
 
@@ -157,8 +165,20 @@ public class FiguresPage {
         return "figures";
     }
 
+    /**
+     * A field of a page that is shown again. What was not touched stands as it is stored now; what was typed stays with the
+     * version that the person saw, until a sentence has told what somebody else set.
+     */
     private static FigureView field(FigureView now, Map<String, String> sent, Map<String, String> wrong) {
-        String typed = sent.get("v." + now.name());
-        return typed == null ? now : now.again(typed, Objects.requireNonNullElse(wrong.get(now.name()), ""));
+        if (!sent.containsKey("v." + now.name())) {
+            return now;
+        }
+        String typed = typed(now.name(), sent);
+        String was = was(now.name(), sent);
+        String said = Objects.requireNonNullElse(wrong.get(now.name()), "");
+        if (SiteSettings.saysMeanwhile(said)) {
+            return now.again(typed, said);
+        }
+        return typed.equals(was) ? now : now.again(typed, was, seen(now.name(), sent), said);
     }
 }

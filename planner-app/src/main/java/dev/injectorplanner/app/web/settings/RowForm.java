@@ -15,12 +15,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Rows of small tables as fields in the site's units, and back. */
 final class RowForm {
     private static final String DISTANCE_RULE = "distance_km";
+    private static final Pattern RANGE = Pattern.compile("from (\\d+(?:\\.\\d+)?) to (\\d+(?:\\.\\d+)?)");
 
     private final SiteTable table;
     private final SiteUnits units;
@@ -104,17 +107,18 @@ final class RowForm {
     }
 
     /**
-     * What was typed, by column, in km and litres for the intake.
+     * What was typed, by column, in km and litres for the intake; a figure that was not touched stays as it is stored.
      *
      * @throws InvalidValueException where a figure that must be converted is none
      */
     Map<String, String> cells(Map<String, String> sent, @Nullable SiteRow row) {
         Map<String, String> cells = new LinkedHashMap<>();
-        String rule =
-                row == null ? sent.getOrDefault("v.rule", "") : row.cells().getOrDefault("rule", "");
+        String rule = rule(sent, row);
         for (Column<?> column : table.table().columns()) {
             String typed = sent.getOrDefault("v." + column.name(), "").strip();
-            if (isVolume(column) && units.volume() != SiteUnits.Volume.LITRES) {
+            if (row != null && !typed.isEmpty() && typed.equals(shown(column, row))) {
+                typed = row.cells().getOrDefault(column.name(), typed);
+            } else if (isVolume(column) && units.volume() != SiteUnits.Volume.LITRES) {
                 typed = converted(column, typed, units::toLitres);
             } else if (column.name().equals("limit")
                     && rule.equals(DISTANCE_RULE)
@@ -131,5 +135,37 @@ final class RowForm {
             throw new InvalidValueException(column.name(), typed, "is no number", "write it such as 12.5");
         }
         return typed.isEmpty() ? typed : Require.plain(convert.applyAsDouble(Double.parseDouble(typed)));
+    }
+
+    private static String rule(Map<String, String> sent, @Nullable SiteRow row) {
+        return row == null ? sent.getOrDefault("v.rule", "") : row.cells().getOrDefault("rule", "");
+    }
+
+    /** What the intake says of figures in km and litres, said of those that were typed, with their unit. */
+    Map<String, String> asTyped(Map<String, String> wrong, Map<String, String> sent, @Nullable SiteRow row) {
+        Map<String, String> said = new LinkedHashMap<>(wrong);
+        for (Column<?> column : table.table().columns()) {
+            boolean distance = column.name().equals("limit") && rule(sent, row).equals(DISTANCE_RULE);
+            if (isVolume(column) || distance) {
+                DoubleUnaryOperator shown = distance ? units::ofKm : units::ofLitres;
+                String unit = " " + (distance ? units.distanceUnit() : units.volumeUnit());
+                String typed = "“" + sent.getOrDefault("v." + column.name(), "").strip() + unit + "”";
+                said.computeIfPresent(
+                        column.name(),
+                        (name, words) ->
+                                inUnit(words.replaceFirst("^“[^”]*”", Matcher.quoteReplacement(typed)), shown, unit));
+            }
+        }
+        return said;
+    }
+
+    private static String inUnit(String words, DoubleUnaryOperator shown, String unit) {
+        return RANGE.matcher(words)
+                .replaceAll(range ->
+                        "from " + figure(range.group(1), shown) + " to " + figure(range.group(2), shown) + unit);
+    }
+
+    private static String figure(String stored, DoubleUnaryOperator shown) {
+        return SiteUnits.asTyped(shown.applyAsDouble(Double.parseDouble(stored)));
     }
 }

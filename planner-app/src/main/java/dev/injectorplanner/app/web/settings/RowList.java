@@ -74,7 +74,7 @@ final class RowList {
                         cell(row, "cylinders"),
                         cell(row, "firing_order"),
                         cell(row, "cylinder_hours"),
-                        shown(units.ofLitres(number(row, "coolant_l"))),
+                        units.volumeFigure(number(row, "coolant_l")),
                         cell(row, "glycol_percent"),
                         cell(row, "injector_part"),
                         cell(row, "road_failure_cost"));

@@ -90,9 +90,11 @@ public class RowsPage {
     private Map<String, String> saved(
             SiteTable table, @Nullable SiteRow row, Map<String, String> sent, SiteUnits units, Viewer viewer) {
         try {
-            Map<String, String> cells = new RowForm(table, units, List.of()).cells(sent, row);
+            RowForm form = new RowForm(table, units, List.of());
+            Map<String, String> cells = form.cells(sent, row);
             String seen = sent.getOrDefault("seen", "");
-            return rows.save(table, cells, row == null ? null : row.key(), seen, viewer.name());
+            Map<String, String> wrong = rows.save(table, cells, row == null ? null : row.key(), seen, viewer.name());
+            return form.asTyped(wrong, sent, row);
         } catch (InvalidValueException e) {
             return Map.of(e.field(), String.valueOf(e.getMessage()));
         }
@@ -134,10 +136,16 @@ public class RowsPage {
                 rows.list(SiteTable.FAMILIES).stream().map(SiteRow::key).toList();
         model.addAttribute("fields", new RowForm(table, units, families).fields(row, sent, wrong));
         model.addAttribute("key", row == null ? "" : row.key());
-        model.addAttribute("seen", row == null ? "" : row.mark());
+        model.addAttribute("seen", seen(row, sent, wrong));
         model.addAttribute("units", FormUnits.text(units));
         model.addAttribute("wrong", wrong.getOrDefault(SiteRows.WHOLE_ROW, ""));
         return "row";
+    }
+
+    /** The row that the person has seen: the one he sent, until a sentence on the whole row has told what stands there now. */
+    private static String seen(@Nullable SiteRow row, Map<String, String> sent, Map<String, String> wrong) {
+        boolean told = sent.isEmpty() || wrong.containsKey(SiteRows.WHOLE_ROW);
+        return !told ? sent.getOrDefault("seen", "") : row == null ? "" : row.mark();
     }
 
     private void common(Viewer viewer, String name, SiteTable table, Model model) {

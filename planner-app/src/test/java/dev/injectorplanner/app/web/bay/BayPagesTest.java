@@ -211,6 +211,23 @@ class BayPagesTest {
         assertThat(new CloseOuts(app.application().store()).ofTruck("T-1")).isEmpty();
     }
 
+    /** 124,000 km or 124 and no more: nobody but the person who typed it knows. */
+    @Test
+    @Order(5)
+    void a_comma_before_three_digits_is_not_guessed_at(URI address, RunningApp app) throws Exception {
+        for (String unit : List.of("KM", "MILES")) {
+            Map<String, String> form = typed("key-1");
+            form.put("odometer", "124,000");
+            form.put("distance", unit);
+            HttpResponse<String> answer = post(address, "/bay/T-1", form);
+            assertThat(answer.statusCode()).isEqualTo(422);
+            assertThat(answer.body())
+                    .contains("odometer &quot;124,000&quot;: its comma can be read two ways."
+                            + " Mend: write 124000 or 124.000.");
+        }
+        assertThat(new CloseOuts(app.application().store()).ofTruck("T-1")).isEmpty();
+    }
+
     @Test
     @Order(5)
     void enter_in_a_field_only_checks(URI address, RunningApp app) throws Exception {

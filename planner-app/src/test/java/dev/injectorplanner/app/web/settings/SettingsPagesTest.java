@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.closeout.CloseOuts;
 import dev.injectorplanner.app.demo.SampleFiles;
 import dev.injectorplanner.app.intake.LoadListener;
 import dev.injectorplanner.app.intake.LoadSettings;
@@ -110,7 +111,7 @@ class SettingsPagesTest {
 
         String page = manager.get("/settings/figures").body();
         assertThat(page).contains(BEFORE).contains("set by manager").contains("Back to default");
-        assertThat(newest().subject()).isEqualTo("Moving an announced visit");
+        assertThat(newest().subject()).isEqualTo("Nuisance: moving an announced visit");
         assertThat(send(manager, "/settings/figures", "/plan/anew", Map.of()).statusCode())
                 .isEqualTo(302);
         String given = manager.get("/settings").body();
@@ -266,17 +267,10 @@ class SettingsPagesTest {
         String truck = "T005";
         String page = manager.get("/bay/" + truck + "?more=true").body();
         assertThat(page).contains("Odometer, mi");
-        Map<String, String> form = new LinkedHashMap<>(SentForm.of(page, "/bay/" + truck));
-        form.keySet().removeIf(name -> name.startsWith("used") || name.equals("tick") || name.equals("do"));
+        Map<String, String> form = closeOut(page, "/bay/" + truck);
         form.put("labourHours", "1");
         form.put("odometer", "250000.4");
-        form.put("meterReplaced", "yes");
         form.put("distance", "MILES");
-        for (int cylinder = 1; cylinder <= 6; cylinder++) {
-            form.keySet().removeIf(name -> name.matches("c\\d\\..*"));
-        }
-        form.put("c1.fate", "left");
-        form.put("c1.reason", "looked at only");
         HttpResponse<String> answer = manager.postBare("/bay/" + truck, Visitor.form(form));
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(302);
 
@@ -285,10 +279,68 @@ class SettingsPagesTest {
                 .reduce((one, other) -> other)
                 .orElseThrow();
         assertThat(last.odometerKm()).isCloseTo(402_336.64, within(0.01));
-        String kept = manager.get("/bay/" + truck + "/close-outs").body();
+        assertThat(SentForm.of(manager.get(correction()).body(), correction())).containsEntry("odometer", "250000.4");
+    }
+
+    /** The form of a close-out, nothing but a look at cylinder 1. */
+    private static Map<String, String> closeOut(String page, String path) {
+        Map<String, String> form = new LinkedHashMap<>(SentForm.of(page, path));
+        form.keySet().removeIf(name -> name.matches("used.*|tick|do|c\\d\\..*"));
+        form.put("meterReplaced", "yes");
+        form.put("c1.fate", "left");
+        form.put("c1.reason", "looked at only");
+        return form;
+    }
+
+    /** Where the close-out of T005 that holds is corrected. */
+    private String correction() throws Exception {
+        String kept = manager.get("/bay/T005/close-outs").body();
         Matcher link = Pattern.compile("/bay/T005/close-outs/\\d+").matcher(kept);
         assertThat(link.find()).as(kept).isTrue();
-        assertThat(SentForm.of(manager.get(link.group()).body(), link.group())).containsEntry("odometer", "250000.4");
+        return link.group();
+    }
+
+    private Double correctedKm() throws Exception {
+        String at = correction();
+        return new CloseOuts(app.application().store())
+                .find(Long.parseLong(at.substring(at.lastIndexOf('/') + 1)))
+                .orElseThrow()
+                .odometerKm();
+    }
+
+    private void distance(String typed) throws Exception {
+        assertThat(send(administrator, "/settings/site", "/settings/site", Map.of("v.distance", typed))
+                        .statusCode())
+                .isEqualTo(302);
+    }
+
+    /** The page was made while the site read km; it is sent when the site reads miles. */
+    @Test
+    @Order(13)
+    void a_correction_is_read_in_the_unit_in_which_its_page_asked() throws Exception {
+        distance("");
+        String path = correction();
+        Map<String, String> form = closeOut(manager.get(path).body(), path);
+        form.put("odometer", "410000");
+        form.put("why", "misread");
+        distance("miles");
+
+        assertThat(manager.postBare(path, Visitor.form(form)).statusCode()).isEqualTo(302);
+
+        assertThat(correctedKm()).isEqualTo(410_000);
+    }
+
+    @Test
+    @Order(14)
+    void an_odometer_that_is_not_touched_stays_to_the_last_digit() throws Exception {
+        String path = correction();
+        Map<String, String> form = closeOut(manager.get(path).body(), path);
+        assertThat(form).containsEntry("odometer", "254762.189");
+        form.put("why", "other hours");
+
+        assertThat(manager.postBare(path, Visitor.form(form)).statusCode()).isEqualTo(302);
+
+        assertThat(correctedKm()).isEqualTo(410_000);
     }
 
     @Test
@@ -297,6 +349,13 @@ class SettingsPagesTest {
         String family =
                 app.application().store().snapshot().engineFamilies().get(0).family();
         String page = "/settings/families/row?key=" + key(family);
+        double stored =
+                app.application().store().snapshot().engineFamilies().get(0).coolantLitres();
+        send(manager, page, "/settings/families/save", Map.of("v.glycol_percent", "48"));
+        assertThat(app.application().store().snapshot().engineFamilies().get(0).coolantLitres())
+                .as("not touched")
+                .isEqualTo(stored);
+        assertThat(newest().after()).isEqualTo("glycol_percent 48");
         send(manager, page, "/settings/families/save", Map.of("v.coolant_l", "11.3"));
         assertThat(app.application().store().snapshot().engineFamilies().get(0).coolantLitres())
                 .isCloseTo(42.775, within(0.001));
@@ -305,5 +364,44 @@ class SettingsPagesTest {
         assertThat(send(manager, page, "/settings/families/save", Map.of("v.coolant_l", "11,3"))
                         .body())
                 .contains("is no number");
+    }
+
+    /** 500 l are 132.086 US gal, 10,000,000 km are 6,213,712 mi: by calculator. */
+    @Test
+    @Order(11)
+    void a_refusal_says_what_was_typed_and_its_unit() throws Exception {
+        String family =
+                app.application().store().snapshot().engineFamilies().get(0).family();
+        String page = "/settings/families/row?key=" + key(family);
+        assertThat(send(manager, page, "/settings/families/save", Map.of("v.coolant_l", "200"))
+                        .body())
+                .contains(
+                        "“200 US gal” must be from 0 to 132.086 US gal. Mend: enter a number from 0 to 132.086 US gal.");
+
+        Map<String, String> form = closeOut(manager.get("/bay/T005?more=true").body(), "/bay/T005");
+        form.put("labourHours", "1");
+        form.put("odometer", "7000000");
+        assertThat(manager.postBare("/bay/T005", Visitor.form(form)).body())
+                .contains("odometer &quot;7,000,000 mi&quot;: must be from 0 mi to 6,213,712 mi."
+                        + " Mend: enter a number from 0 mi to 6,213,712 mi.");
+    }
+
+    /** A phone's keyboard of figures may have no minus, and a choice says what is wrong with it as any field does. */
+    @Test
+    @Order(12)
+    void fields_say_how_they_are_typed_and_what_is_wrong() throws Exception {
+        String page = manager.get("/settings/figures").body();
+        assertThat(page)
+                .containsPattern("<input[^>]*id=\"v.protect-to\"[^>]*inputmode=\"text\"")
+                .containsPattern("<input[^>]*id=\"v.nuisance\"[^>]*inputmode=\"decimal\"");
+
+        Map<String, String> form = SentForm.of(page, "/settings/figures");
+        form.put("v.renew-coolant", "maybe");
+        assertThat(manager.postBare("/settings/figures", Visitor.form(form)).body())
+                .containsPattern("<select[^>]*id=\"v.renew-coolant\"[^>]*aria-invalid=\"true\""
+                        + "[^>]*aria-describedby=\"w.renew-coolant h.renew-coolant\"");
+        assertThat(send(manager, "/settings/rules/row", "/settings/rules/save", Map.of("v.limit", "2"))
+                        .body())
+                .containsPattern("<select[^>]*id=\"v.rule\"[^>]*aria-describedby=\"w.rule h.rule\"");
     }
 }
