@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.PlanChange;
 import dev.injectorplanner.core.plan.Policy;
@@ -63,15 +64,12 @@ final class PlanCommand implements Callable<Integer> {
                 plan = tried.planned().plan();
                 change = tried.change();
             } else {
-                plan = application
-                        .planning()
-                        .plan(options.today(), policy, options.depot())
-                        .plan();
-            }
-            if (keep) {
-                application
-                        .plans()
-                        .keep("by hand " + UUID.randomUUID(), options.depot(), Instant.now(), plan, Person.here());
+                Planned planned = application.planning().plan(options.today(), policy, options.depot());
+                plan = planned.plan();
+                if (keep) {
+                    String run = "by hand " + UUID.randomUUID();
+                    application.planning().keep(run, Instant.now(), planned, options.depot(), Person.here());
+                }
             }
         }
         print(plan, change);

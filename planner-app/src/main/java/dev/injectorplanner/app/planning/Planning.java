@@ -47,8 +47,17 @@ public final class Planning {
         return settings.policy();
     }
 
-    /** A plan and the fleet it was made for. */
-    public record Planned(FleetSnapshot fleet, Plan plan) {}
+    /**
+     * A plan and the fleet it was made for.
+     *
+     * @param turn of the site's settings when it was begun
+     */
+    public record Planned(FleetSnapshot fleet, Plan plan, long turn) {
+        /** One that is in force, or is not to be kept. */
+        public Planned(FleetSnapshot fleet, Plan plan) {
+            this(fleet, plan, Long.MAX_VALUE);
+        }
+    }
 
     /**
      * A plan that was tried out.
@@ -66,10 +75,11 @@ public final class Planning {
      * @throws NothingToPlanException where there is no such depot, naming those there are, or no truck
      */
     public Planned plan(LocalDate today, Policy policy, @Nullable String depot, Holds tried) {
+        long turn = settings.turn();
         FleetSnapshot fleet = fleet(depot);
         check(fleet, policy, today, tried);
         PreparedFleet prepared = learning.prepare(fleet, policy, today, depot);
-        return new Planned(fleet, planner.tell(planner.tryOut(prepared, all(today, depot, tried), List.of())));
+        return new Planned(fleet, planner.tell(planner.tryOut(prepared, all(today, depot, tried), List.of())), turn);
     }
 
     /**
@@ -105,8 +115,19 @@ public final class Planning {
     public Planned planAndKeep(
             String runKey, Instant at, LocalDate today, Policy policy, @Nullable String depot, String by) {
         Planned planned = plan(today, policy, depot);
-        plans.keep(runKey, depot, at, planned.plan(), by);
+        keep(runKey, at, planned, depot, by);
         return planned;
+    }
+
+    /**
+     * Keeps a plan that was made: it is in force from then on. It is said to be older than what was changed meanwhile.
+     *
+     * @return the number of the kept plan
+     */
+    public long keep(String runKey, Instant at, Planned planned, @Nullable String depot, String by) {
+        long number = plans.keep(runKey, depot, at, planned.plan(), by);
+        settings.planKept(number, planned.turn());
+        return number;
     }
 
     private static void check(FleetSnapshot fleet, Policy policy, LocalDate today, Holds holds) {

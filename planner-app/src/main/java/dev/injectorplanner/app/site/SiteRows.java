@@ -111,6 +111,7 @@ public final class SiteRows {
             SiteRow before = key == null ? null : find(table, key).orElse(null);
             String stands = before == null ? "" : before.mark();
             if (!stands.equals(seen)) {
+                SiteSettings.giveBackTurn(connection);
                 return Map.of(WHOLE_ROW, meanwhile(before));
             }
             Map<String, String> row = new LinkedHashMap<>(cells);
@@ -125,6 +126,8 @@ public final class SiteRows {
             }
             if (wrong.isEmpty()) {
                 note(connection, table, keyOf(table.table(), row), before, who);
+            } else {
+                SiteSettings.giveBackTurn(connection);
             }
             return wrong;
         });
@@ -241,24 +244,33 @@ public final class SiteRows {
     private Optional<String> removed(SiteTable table, String key, String seen, String who) {
         return sql.inTransaction(connection -> {
             SiteSettings.takeTurn(connection);
-            SiteRow row = find(table, key).orElse(null);
-            if (row == null || !row.mark().equals(seen)) {
-                return Optional.of(meanwhile(row));
+            Optional<String> against = removed(connection, table, key, seen, who);
+            if (against.isPresent()) {
+                SiteSettings.giveBackTurn(connection);
             }
-            Object[] values = storedKey(table, row);
-            List<String> uses = new ArrayList<>();
-            for (Map.Entry<String, String> question : table.referrers().entrySet()) {
-                long count = StoreSql.list(connection, question.getValue(), found -> found.getLong(1), values)
-                        .get(0);
-                if (count > 0) {
-                    uses.add(count + " " + question.getKey());
-                }
-            }
-            return uses.isEmpty()
-                    ? delete(connection, table, row, values, who)
-                    : Optional.of("“" + key + "” cannot be removed: " + String.join(", ", uses)
-                            + " refer to it. Mend: remove or change those first.");
+            return against;
         });
+    }
+
+    private Optional<String> removed(Connection connection, SiteTable table, String key, String seen, String who)
+            throws SQLException {
+        SiteRow row = find(table, key).orElse(null);
+        if (row == null || !row.mark().equals(seen)) {
+            return Optional.of(meanwhile(row));
+        }
+        Object[] values = storedKey(table, row);
+        List<String> uses = new ArrayList<>();
+        for (Map.Entry<String, String> question : table.referrers().entrySet()) {
+            long count = StoreSql.list(connection, question.getValue(), found -> found.getLong(1), values)
+                    .get(0);
+            if (count > 0) {
+                uses.add(count + " " + question.getKey());
+            }
+        }
+        return uses.isEmpty()
+                ? delete(connection, table, row, values, who)
+                : Optional.of("“" + key + "” cannot be removed: " + String.join(", ", uses)
+                        + " refer to it. Mend: remove or change those first.");
     }
 
     private Optional<String> delete(Connection connection, SiteTable table, SiteRow row, Object[] values, String who)

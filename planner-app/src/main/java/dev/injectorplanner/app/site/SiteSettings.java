@@ -104,6 +104,26 @@ public final class SiteSettings {
                 .isEmpty());
     }
 
+    /** How often something was changed so far; a plan takes it before it reads what it is made of. */
+    public long turn() {
+        return sql.list("select turn from settings_gate where id = 1", row -> row.getLong(1))
+                .get(0);
+    }
+
+    /**
+     * A plan was kept. Where something was changed while it was made, it does not know of that.
+     *
+     * @param turn when the plan was begun
+     */
+    public void planKept(long plan, long turn) {
+        sql.retried(connection -> StoreSql.update(
+                connection,
+                "update settings_gate set newest_plan = ? where id = 1 and turn > ? and coalesce(newest_plan, 0) < ?",
+                plan,
+                turn,
+                plan));
+    }
+
     /**
      * Sets something.
      *
@@ -158,6 +178,8 @@ public final class SiteSettings {
                 for (Map.Entry<Wish, String> each : kept.entrySet()) {
                     write(connection, each.getKey().kind(), each.getValue(), turn, units, who);
                 }
+            } else {
+                giveBackTurn(connection);
             }
             return wrong;
         });
@@ -223,6 +245,11 @@ public final class SiteSettings {
         StoreSql.update(connection, "update settings_gate set turn = turn + 1 where id = 1");
         return StoreSql.list(connection, "select turn from settings_gate where id = 1", row -> row.getLong(1))
                 .get(0);
+    }
+
+    /** Nothing was changed after all. */
+    static void giveBackTurn(Connection connection) throws SQLException {
+        StoreSql.update(connection, "update settings_gate set turn = turn - 1 where id = 1");
     }
 
     /** Plans kept so far were made without this change. */

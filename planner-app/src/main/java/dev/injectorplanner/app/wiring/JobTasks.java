@@ -65,7 +65,7 @@ final class JobTasks {
         Alerts alerts = new Alerts(pool);
         Planning planning = application.planning();
         PlanKeeper keeper = (runKey, depot, at, planned) -> {
-            long number = application.plans().keep(runKey, depot, at, planned.plan(), BY);
+            long number = planning.keep(runKey, at, planned, depot, BY);
             // A run that comes twice kept its plan the first time: that one is in force, and alerts speak of it.
             Plan kept = application.plans().find(number).map(KeptPlan::plan).orElse(planned.plan());
             alerts.update(new Planned(planned.fleet(), kept), at, BY);

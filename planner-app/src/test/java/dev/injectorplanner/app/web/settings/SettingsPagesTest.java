@@ -385,23 +385,4 @@ class SettingsPagesTest {
                 .contains("odometer &quot;7,000,000 mi&quot;: must be from 0 mi to 6,213,712 mi."
                         + " Mend: enter a number from 0 mi to 6,213,712 mi.");
     }
-
-    /** A phone's keyboard of figures may have no minus, and a choice says what is wrong with it as any field does. */
-    @Test
-    @Order(12)
-    void fields_say_how_they_are_typed_and_what_is_wrong() throws Exception {
-        String page = manager.get("/settings/figures").body();
-        assertThat(page)
-                .containsPattern("<input[^>]*id=\"v.protect-to\"[^>]*inputmode=\"text\"")
-                .containsPattern("<input[^>]*id=\"v.nuisance\"[^>]*inputmode=\"decimal\"");
-
-        Map<String, String> form = SentForm.of(page, "/settings/figures");
-        form.put("v.renew-coolant", "maybe");
-        assertThat(manager.postBare("/settings/figures", Visitor.form(form)).body())
-                .containsPattern("<select[^>]*id=\"v.renew-coolant\"[^>]*aria-invalid=\"true\""
-                        + "[^>]*aria-describedby=\"w.renew-coolant h.renew-coolant\"");
-        assertThat(send(manager, "/settings/rules/row", "/settings/rules/save", Map.of("v.limit", "2"))
-                        .body())
-                .containsPattern("<select[^>]*id=\"v.rule\"[^>]*aria-describedby=\"w.rule h.rule\"");
-    }
 }

@@ -16,8 +16,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Two people have the same page open; the first mistypes something, mends it on the page that comes back, and saves. */
-class MeanwhileTest {
+/** Forms that come back: two people have one open, the first mistypes something, mends it on the page that comes back, and saves. */
+class ReturnedFormsTest {
     @TempDir
     private static Path folder;
 
@@ -103,5 +103,25 @@ class MeanwhileTest {
 
         assertThat(told.statusCode()).isEqualTo(422);
         assertThat(told.body()).contains("Somebody changed this row").contains("nothing was overwritten");
+    }
+
+    /** A phone's keyboard of figures may have no minus, and a choice says what is wrong with it as any field does. */
+    @Test
+    void fields_say_how_they_are_typed_and_what_is_wrong() throws Exception {
+        String page = manager.get("/settings/figures").body();
+        assertThat(page)
+                .containsPattern("<input[^>]*id=\"v.protect-to\"[^>]*inputmode=\"text\"")
+                .containsPattern("<input[^>]*id=\"v.nuisance\"[^>]*inputmode=\"decimal\"");
+
+        Map<String, String> form = SentForm.of(page, "/settings/figures");
+        form.put("v.renew-coolant", "maybe");
+        assertThat(manager.postBare("/settings/figures", Visitor.form(form)).body())
+                .containsPattern("<select[^>]*id=\"v.renew-coolant\"[^>]*aria-invalid=\"true\""
+                        + "[^>]*aria-describedby=\"w.renew-coolant h.renew-coolant\"");
+        Map<String, String> rule =
+                SentForm.of(manager.get("/settings/rules/row").body(), "/settings/rules/save");
+        rule.put("v.limit", "2");
+        assertThat(manager.postBare("/settings/rules/save", Visitor.form(rule)).body())
+                .containsPattern("<select[^>]*id=\"v.rule\"[^>]*aria-describedby=\"w.rule h.rule\"");
     }
 }
