@@ -147,11 +147,22 @@ final class PlanPrinter {
         if (unplanned.isEmpty()) {
             return;
         }
-        out.printf("%nDue, but without a visit%n");
+        out.printf("%nDue, but in no visit%n");
         unplanned.stream()
                 .limit(SHOWN)
-                .forEach(each -> out.println("  " + each.truck() + " (" + each.depot() + "): " + each.reason()));
+                .forEach(each -> out.println(
+                        "  " + each.truck() + " (" + each.depot() + "), " + what(each) + ": " + each.reason()));
         more(unplanned.size(), "trucks");
+    }
+
+    /** What is due there, the most pressing: the task, or the rule that asks. */
+    private static String what(Unplanned unplanned) {
+        DueFinding first = unplanned.findings().get(0);
+        int more = unplanned.findings().size() - 1;
+        String task = first.task();
+        return (first.cylinder() == null ? "" : "cyl " + first.cylinder() + " ")
+                + (task == null ? first.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ') : task)
+                + (more == 0 ? "" : " (+" + more + ")");
     }
 
     private static String orderBy(PartNeed need, LocalDate today) {

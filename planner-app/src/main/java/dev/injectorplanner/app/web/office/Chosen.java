@@ -37,9 +37,9 @@ public record Chosen(
         return depot != null ? depot : bound;
     }
 
-    /** Whether a plan shown covers depots besides those that this person sees. */
+    /** Whether a plan shown covers depots besides the one that is spoken of. */
     public boolean anyPlanOfOthers() {
-        return bound != null && plans.stream().anyMatch(plan -> plan.kept().depot() == null);
+        return only() != null && plans.stream().anyMatch(plan -> plan.kept().depot() == null);
     }
 
     /** The units in which people of the site read. */

@@ -20,6 +20,7 @@ import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -31,8 +32,18 @@ import java.util.stream.Collectors;
  * @param kept the plan, of this depot or of all, its sentences in the site's units
  * @param fleet the depot's trucks as stored now
  * @param units in which people of the site read
+ * @param done day on which a truck was closed out since the plan was kept, by truck
  */
-public record DepotPlan(String depot, KeptPlan kept, FleetIndex fleet, SiteUnits units) {
+public record DepotPlan(String depot, KeptPlan kept, FleetIndex fleet, SiteUnits units, Map<String, LocalDate> done) {
+    public DepotPlan {
+        done = Map.copyOf(done);
+    }
+
+    /** Whether a truck was closed out since the plan was kept: what the plan asks of it is done. */
+    public boolean isDone(String truck) {
+        return done.containsKey(truck);
+    }
+
     public Plan plan() {
         return kept.plan();
     }

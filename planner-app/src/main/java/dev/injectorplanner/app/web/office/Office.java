@@ -1,14 +1,19 @@
 package dev.injectorplanner.app.web.office;
 
+import dev.injectorplanner.app.closeout.CloseOuts;
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.plans.KeptPlan;
 import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.units.SiteUnits;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -18,12 +23,14 @@ public final class Office {
     private final PlansInForce plans;
     private final Fleets fleets;
     private final SiteSettings settings;
+    private final CloseOuts closeOuts;
 
     public Office(Store store, PlansInForce plans, Fleets fleets) {
         this.store = store;
         this.plans = plans;
         this.fleets = fleets;
         this.settings = new SiteSettings(store.dataSource());
+        this.closeOuts = new CloseOuts(store);
     }
 
     /**
@@ -51,14 +58,25 @@ public final class Office {
     public Optional<DepotPlan> find(String depot) {
         SiteUnits units = settings.units();
         return plans.find(depot, units)
-                .flatMap(kept -> fleets.find(depot).map(fleet -> new DepotPlan(depot, kept, fleet, units)));
+                .flatMap(kept ->
+                        fleets.find(depot).map(fleet -> new DepotPlan(depot, kept, fleet, units, done(depot, kept))));
+    }
+
+    private Map<String, LocalDate> done(String depot, KeptPlan kept) {
+        Map<String, LocalDate> done = new HashMap<>();
+        closeOuts.since(depot, kept.keptAt()).forEach((truck, closeOut) -> done.put(truck, closeOut.doneOn()));
+        return done;
     }
 
     /** The same plans as the engine wrote them: in km, litres and degrees C. */
     public List<DepotPlan> asWritten(List<DepotPlan> shown) {
         return shown.stream()
                 .map(plan -> new DepotPlan(
-                        plan.depot(), plans.find(plan.depot()).orElse(plan.kept()), plan.fleet(), SiteUnits.METRIC))
+                        plan.depot(),
+                        plans.find(plan.depot()).orElse(plan.kept()),
+                        plan.fleet(),
+                        SiteUnits.METRIC,
+                        plan.done()))
                 .toList();
     }
 

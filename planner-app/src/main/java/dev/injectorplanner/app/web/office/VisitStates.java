@@ -17,6 +17,9 @@ public final class VisitStates {
     public record State(String mark, String words, boolean strong) {}
 
     public static State of(DepotPlan plan, Visit visit, Holds holds) {
+        if (plan.isDone(visit.truck())) {
+            return new State("done", "done", false);
+        }
         boolean pinned = visit.week().equals(holds.pins().get(visit.truck()));
         boolean told = visit.week().equals(holds.announced().get(visit.truck()));
         boolean waits = plan.shortList().stream().anyMatch(line -> line.truck().equals(visit.truck()));

@@ -18,8 +18,10 @@ import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.warranty.WarrantyClaim;
 import java.math.BigDecimal;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Function;
 
 /** Fills the pages of buyer and storeman as the workbooks have them. */
@@ -95,7 +97,9 @@ final class OrderViews {
                 "Advice",
                 "#Express",
                 "#Moving it");
+        Set<String> shipped = new HashSet<>();
         for (ShortLine line : lines) {
+            boolean first = shipped.add(line.truck() + "\n" + line.week());
             rows.linked(
                     Address.truck(line.truck()),
                     line.truck(),
@@ -105,7 +109,7 @@ final class OrderViews {
                     Said.pieces(line.missing()),
                     Said.day(line.usualArrival()) + " to " + Said.day(line.latestArrival()),
                     word(line.advice()),
-                    Said.money(line.expeditePrice().doubleValue()),
+                    first ? Said.money(line.expeditePrice().doubleValue()) : "with the above",
                     Said.money(line.movingCost().doubleValue()) + " to " + Said.week(line.moveTo()));
         }
         return rows.section(

@@ -57,6 +57,7 @@ final class TruckFile {
             String why,
             List<String> left,
             List<String> unplanned,
+            String closedOut,
             List<Finding> findings,
             EngineDrawing.Drawing engine,
             ReadingsChart.Chart chart,
@@ -94,6 +95,7 @@ final class TruckFile {
                         .filter(each -> each.truck().equals(truck.truck()))
                         .map(this::leftToLater)
                         .toList(),
+                closedOut(),
                 plan.findings().stream()
                         .filter(each -> each.truck().equals(truck.truck()))
                         .map(this::finding)
@@ -166,6 +168,15 @@ final class TruckFile {
         return reason.left().stream()
                 .map(each -> "Cylinder " + each.cylinder() + ": doing it too " + Said.costs(each.otherWayCosts()) + ".")
                 .toList();
+    }
+
+    private String closedOut() {
+        LocalDate on = plan.done().get(truck.truck());
+        return on == null
+                ? ""
+                : "Closed out on " + Said.shortDate(on)
+                        + ", since this plan was made: codes and history are of now; ages, chances,"
+                        + " proposal and findings are the plan’s. Make the plan anew, under Plan, to see them as they are.";
     }
 
     /** What no visit answers, and why. */

@@ -38,7 +38,9 @@ final class Questions {
         List<Question> questions = new ArrayList<>();
         if (first) {
             plans.forEach(plan -> safety(plan, questions));
-            plans.forEach(plan -> plan.brokenWishes().forEach(wish -> questions.add(broken(plan, wish))));
+            plans.forEach(plan -> plan.brokenWishes().stream()
+                    .filter(wish -> !plan.isDone(wish.truck()))
+                    .forEach(wish -> questions.add(broken(plan, wish))));
         }
         plans.forEach(plan -> shortVisits(plan, questions));
         if (first) {
@@ -50,7 +52,7 @@ final class Questions {
     private static void safety(DepotPlan plan, List<Question> questions) {
         Map<String, List<DueFinding>> trucks = new LinkedHashMap<>();
         plan.findings().stream()
-                .filter(finding -> finding.kind() == FindingKind.SAFETY)
+                .filter(finding -> finding.kind() == FindingKind.SAFETY && !plan.isDone(finding.truck()))
                 .forEach(finding -> trucks.computeIfAbsent(finding.truck(), truck -> new ArrayList<>())
                         .add(finding));
         trucks.values().forEach(findings -> questions.add(mustNotWait(plan, findings)));
@@ -95,6 +97,7 @@ final class Questions {
     private void shortVisits(DepotPlan plan, List<Question> questions) {
         Map<String, List<ShortLine>> byTruck = plan.shortList().stream()
                 .filter(line -> line.week().equals(week) && line.advice() != ShortAdvice.GO_AHEAD)
+                .filter(line -> !plan.isDone(line.truck()))
                 .collect(Collectors.groupingBy(ShortLine::truck, LinkedHashMap::new, Collectors.toList()));
         byTruck.values().forEach(lines -> questions.add(shortVisit(plan, lines)));
     }
@@ -106,7 +109,7 @@ final class Questions {
                 .collect(Collectors.joining(", "));
         String express = "express, " + Said.money(line.expeditePrice().doubleValue());
         String moved = "move it to " + Said.week(line.moveTo()) + ", "
-                + Said.money(line.movingCost().doubleValue()) + " dearer";
+                + Said.money(line.movingCost().doubleValue()) + " by the price of a week";
         String late = "if the supplier is late, moving it to " + Said.week(line.moveTo()) + " costs "
                 + Said.money(line.movingCost().doubleValue()) + " ("
                 + Said.money(line.waitingCost().doubleValue())
@@ -135,7 +138,7 @@ final class Questions {
     private static void withoutVisit(DepotPlan plan, List<Question> questions) {
         Map<String, Unplanned> trucks = new LinkedHashMap<>();
         plan.unplanned().stream()
-                .filter(each -> plan.findVisit(each.truck()).isEmpty())
+                .filter(each -> plan.findVisit(each.truck()).isEmpty() && !plan.isDone(each.truck()))
                 .forEach(each -> trucks.putIfAbsent(each.truck(), each));
         for (Unplanned each : trucks.values()) {
             DueFinding pressing = each.findings().get(0);

@@ -14,7 +14,7 @@ final class Waitings {
 
     static List<WeekView.Waiting> of(DepotPlan plan, IsoWeek week) {
         return plan.shortList().stream()
-                .filter(line -> line.week().equals(week))
+                .filter(line -> line.week().equals(week) && !plan.isDone(line.truck()))
                 .map(line -> new WeekView.Waiting(
                         line.truck(),
                         line.depot(),
