@@ -5,8 +5,11 @@ import dev.injectorplanner.core.plan.Advisor;
 import dev.injectorplanner.core.plan.Advisor.Advice;
 import dev.injectorplanner.core.plan.Advisor.Option;
 import java.io.PrintWriter;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -57,28 +60,39 @@ final class AdviseCommand implements Callable<Integer> {
                     spec.commandLine(), "Neither --failed nor --opened is given. Mend: say what is open, or why.");
         }
         options.check();
+        LocalDate today = options.today();
         Advice advice;
         try (Application application = Application.open(store.settings())) {
             advice = Advisor.advise(
                     application.planning().fleet(options.depot()),
                     options.policy(application.planning().policy()),
-                    options.today(),
+                    today,
                     truck,
                     failed,
                     opened);
         }
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
-            Json.print(out, advice);
+            Json.print(out, json(today, advice));
         } else {
-            print(out, advice);
+            print(out, today, advice);
         }
         out.flush();
         return 0;
     }
 
-    private static void print(PrintWriter out, Advice advice) {
-        out.println("Truck " + advice.truck());
+    private static Map<String, Object> json(LocalDate today, Advice advice) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("today", today.toString());
+        json.put("truck", advice.truck());
+        json.put("options", advice.options());
+        json.put("best", advice.best());
+        json.put("why", advice.why());
+        return json;
+    }
+
+    private static void print(PrintWriter out, LocalDate today, Advice advice) {
+        out.println("Truck " + advice.truck() + " on " + today);
         out.println(advice.why());
         out.println();
         TextTable table = new TextTable(

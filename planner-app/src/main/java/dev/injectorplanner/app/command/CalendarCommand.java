@@ -23,6 +23,9 @@ import picocli.CommandLine.Spec;
         description = "Secret addresses under which calendar programs read a depot's visits.",
         subcommands = {CalendarCommand.New.class, CalendarCommand.Revoke.class, CalendarCommand.Listing.class})
 final class CalendarCommand {
+    @Mixin
+    private StoreOptions before;
+
     private CalendarCommand() {}
 
     /** What the three have in common. */

@@ -28,26 +28,28 @@ final class HoldCommand {
     private CommandSpec spec;
 
     @Mixin
-    private StoreOptions store;
+    private StoreOptions before;
 
     @Command(name = "pin", mixinStandardHelpOptions = true, description = "Fixes a truck's visit to a week.")
     int pin(
+            @Mixin StoreOptions store,
             @Parameters(paramLabel = "TRUCK") String truck,
             @Parameters(paramLabel = "WEEK", description = "Such as 2026-W12.") String week,
             @Option(names = "--why", defaultValue = "", description = "The reason.") String why) {
-        return hold(truck, Hold.Kind.PIN, week(week), why);
+        return hold(store, truck, Hold.Kind.PIN, week(week), why);
     }
 
     @Command(name = "refuse", mixinStandardHelpOptions = true, description = "Keeps a truck out of a week, or of all.")
     int refuse(
+            @Mixin StoreOptions store,
             @Parameters(paramLabel = "TRUCK") String truck,
             @Parameters(paramLabel = "WEEK", description = "Such as 2026-W12, or never.") String week,
             @Option(names = "--why", defaultValue = "", description = "The reason.") String why) {
-        return hold(truck, Hold.Kind.REFUSE, week.equals(NEVER) ? null : week(week), why);
+        return hold(store, truck, Hold.Kind.REFUSE, week.equals(NEVER) ? null : week(week), why);
     }
 
     @Command(name = "release", mixinStandardHelpOptions = true, description = "Takes back all holds of a truck.")
-    int release(@Parameters(paramLabel = "TRUCK") String truck) {
+    int release(@Mixin StoreOptions store, @Parameters(paramLabel = "TRUCK") String truck) {
         int released;
         try (Application application = Application.open(store.settings())) {
             released = application.holds().release(truck, Instant.now(), Person.here());
@@ -57,6 +59,7 @@ final class HoldCommand {
 
     @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists what is held.")
     int list(
+            @Mixin StoreOptions store,
             @Option(names = "--depot", paramLabel = "D", description = "One depot (default: all).") @Nullable
                     String depot,
             @Option(names = "--json", description = "Prints one JSON object.") boolean json) {
@@ -78,7 +81,7 @@ final class HoldCommand {
         return 0;
     }
 
-    private int hold(String truck, Hold.Kind kind, @Nullable IsoWeek week, String why) {
+    private int hold(StoreOptions store, String truck, Hold.Kind kind, @Nullable IsoWeek week, String why) {
         Hold hold = new Hold(truck, kind, week, Instant.now(), Person.here(), why);
         try (Application application = Application.open(store.settings())) {
             application.holds().hold(hold);

@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.command;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 
 /** Who gets mail, what waits to be sent. */
 @Command(
@@ -15,5 +16,8 @@ import picocli.CommandLine.Command;
             MailTestCommand.class
         })
 final class MailCommand {
+    @Mixin
+    private StoreOptions before;
+
     private MailCommand() {}
 }

@@ -27,6 +27,9 @@ import picocli.CommandLine.Spec;
             MailRecipientsCommand.Listing.class
         })
 final class MailRecipientsCommand {
+    @Mixin
+    private StoreOptions before;
+
     private MailRecipientsCommand() {}
 
     private abstract static class Change implements Callable<Integer> {

@@ -30,10 +30,12 @@ final class SettingsCommand {
     private CommandSpec spec;
 
     @Mixin
-    private StoreOptions store;
+    private StoreOptions before;
 
     @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists all settings, with whose each is.")
-    int list(@Option(names = "--json", description = "Prints one JSON object.") boolean json) {
+    int list(
+            @Mixin StoreOptions store,
+            @Option(names = "--json", description = "Prints one JSON object.") boolean json) {
         Map<String, KeptSetting> kept;
         SiteUnits units;
         try (Application application = Application.open(store.settings())) {
@@ -81,17 +83,20 @@ final class SettingsCommand {
 
     @Command(name = "set", mixinStandardHelpOptions = true, description = "Sets something, in the site's units.")
     int set(
+            @Mixin StoreOptions store,
             @Parameters(paramLabel = "NAME", description = "As settings list names it.") String name,
             @Parameters(paramLabel = "VALUE", description = "A figure, yes or no, or a text.") String value) {
-        return change(SettingKinds.get(name), value);
+        return change(store, SettingKinds.get(name), value);
     }
 
     @Command(name = "clear", mixinStandardHelpOptions = true, description = "Back to the planner's default.")
-    int clear(@Parameters(paramLabel = "NAME", description = "As settings list names it.") String name) {
-        return change(SettingKinds.get(name), null);
+    int clear(
+            @Mixin StoreOptions store,
+            @Parameters(paramLabel = "NAME", description = "As settings list names it.") String name) {
+        return change(store, SettingKinds.get(name), null);
     }
 
-    private int change(SettingKind kind, @Nullable String typed) {
+    private int change(StoreOptions store, SettingKind kind, @Nullable String typed) {
         try (Application application = Application.open(store.settings())) {
             SiteSettings settings = application.settings();
             if (typed == null) {

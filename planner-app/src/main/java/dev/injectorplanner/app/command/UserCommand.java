@@ -33,6 +33,9 @@ final class UserCommand {
     @Spec
     private CommandSpec spec;
 
+    @Mixin
+    private StoreOptions before;
+
     @Command(name = "add", mixinStandardHelpOptions = true, description = "Adds a person; asks for a first password.")
     int add(
             @Mixin StoreOptions store,

@@ -26,8 +26,6 @@ final class StoreOpening {
     static final int NEWEST = 10;
 
     private static final int CONNECTIONS = 8;
-    private static final int MOST_WAITS = 15;
-    private static final long WAIT_MILLIS = 2_000;
     private static final Logger LOG = LoggerFactory.getLogger(StoreOpening.class);
 
     private StoreOpening() {}
@@ -89,18 +87,20 @@ final class StoreOpening {
      * believing that another process has the store.
      */
     private static HikariDataSource opened(StoreSettings settings, HikariConfig config) {
-        for (int waited = 0; ; waited++) {
+        LockWait wait = LockWait.begin(System::nanoTime);
+        for (boolean first = true; ; first = false) {
             try {
                 return new HikariDataSource(config);
             } catch (RuntimeException e) {
-                if (!isHeld(e) || waited == MOST_WAITS || !waitABit()) {
+                if (!isHeld(e) || !wait.hasTimeForAnother() || !waitABit()) {
                     throw inWords(settings, e);
                 }
-                if (waited == 0) {
+                if (first) {
                     LOG.warn(
-                            "The store in {} is held, or was left by a process that was stopped: waiting up to {} s",
+                            "The store in {} is held, or was left by a process that was stopped: waiting up to {} s"
+                                    + " more",
                             settings,
-                            MOST_WAITS * WAIT_MILLIS / 1_000);
+                            wait.secondsLeft());
                 }
             }
         }
@@ -114,7 +114,7 @@ final class StoreOpening {
     /** False where this process is told to stop meanwhile. */
     private static boolean waitABit() {
         try {
-            Thread.sleep(WAIT_MILLIS);
+            Thread.sleep(LockWait.PAUSE_MILLIS);
             return true;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -125,8 +125,8 @@ final class StoreOpening {
     private static StoreException inWords(StoreSettings settings, RuntimeException e) {
         if (isHeld(e)) {
             return new StoreException(
-                    "The store in " + settings + " is in use by another process. Mend: close that one first,"
-                            + " or choose another folder with --data.",
+                    "The store in " + settings + " is in use by another process. Mend: stop it (serve) first, or use"
+                            + " its pages.",
                     e);
         }
         return new StoreException(

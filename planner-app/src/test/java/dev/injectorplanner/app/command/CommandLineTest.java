@@ -194,14 +194,25 @@ class CommandLineTest {
         String data = demo.resolve("data").toString();
         Ran ran = run("advise", "--data", data, "--on", "2026-03-02", "--truck", "T032", "--failed", "6", "--json");
         JsonNode advice = JsonMapper.shared().readTree(ran.out);
+        assertThat(advice.get("today").asString()).isEqualTo("2026-03-02");
+        assertThat(advice.get("truck").asString()).isEqualTo("T032");
         assertThat(advice.get("why").asString()).isNotBlank();
         assertThat(advice.get("options").size()).isBetween(3, 4);
         for (JsonNode option : advice.get("options")) {
             assertThat(option.get("cylinders").toString()).contains("6");
         }
+        assertThat(run("advise", "--data", data, "--on", "2026-03-02", "--truck", "T032", "--failed", "6").out)
+                .startsWith("Truck T032 on 2026-03-02" + System.lineSeparator());
         Ran wrong = run("advise", "--data", data, "--on", "2026-03-02", "--truck", "T032", "--failed", "9");
         assertThat(wrong.exit).isEqualTo(1);
         assertThat(wrong.err).contains("cylinder \"9\": family V8-140 has cylinders 1 to 8. Mend: ");
+    }
+
+    @Test
+    void a_new_store_is_made_without_a_warning() {
+        Ran ran = run("hold", "list", "--data", folder.resolve("new store").toString());
+        assertThat(ran.exit).isZero();
+        assertThat(ran.err).isEmpty();
     }
 
     @Test
