@@ -21,6 +21,7 @@ class KeyboardDayTest {
     private static final String SHOWN = """
             () => {
               const at = document.activeElement;
+              if (at === document.body) { return true; }  // no stop: the page has just come, or its end was passed
               const seen = at.closest('.segments') ? at.nextElementSibling : at;
               const style = getComputedStyle(seen);
               return style.outlineStyle !== 'none' && parseFloat(style.outlineWidth) >= 2;
@@ -66,6 +67,7 @@ class KeyboardDayTest {
     }
 
     private static void tabTo(Page page, String words) {
+        page.waitForLoadState(); // what is still coming takes the focus away
         for (int i = 0; i < MOST_TABS; i++) {
             page.keyboard().press("Tab");
             String at = focused(page);
