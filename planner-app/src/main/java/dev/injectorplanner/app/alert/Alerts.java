@@ -145,15 +145,7 @@ public final class Alerts {
                 alert -> Edits.muted(alert, until, reason));
     }
 
-    /** A job that failed, for the administrator; told again only after it went well in between. */
-    public void jobFailed(String job, @Nullable String depot, String error, Instant at) {
-        sql.inTransaction(connection -> {
-            jobFailed(connection, job, depot, error, at);
-            return true;
-        });
-    }
-
-    /** The same as part of a transaction that others began. */
+    /** A job that failed, for the administrator; told again only after it went well in between. Part of a transaction that others began. */
     public static void jobFailed(Connection connection, String job, @Nullable String depot, String error, Instant at)
             throws SQLException {
         String words = shortened(error);

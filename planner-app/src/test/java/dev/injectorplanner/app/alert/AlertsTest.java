@@ -13,6 +13,7 @@ import dev.injectorplanner.app.store.OneOfEach;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.testkit.Database;
+import dev.injectorplanner.app.testkit.GivenUp;
 import dev.injectorplanner.app.testkit.PlanByHand;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
@@ -107,7 +108,7 @@ class AlertsTest {
     void the_menu_counts_what_nobody_knows_of_where_one_may_look(Database database) {
         open(database);
         plan(DAY, List.of(FOUR_FAULTS, finding("T-1", 2, "5 faults in 30 days", DAY)));
-        alerts.jobFailed("backup", null, "disk full", at(DAY));
+        GivenUp.tell(store.dataSource(), "backup", null, "disk full", at(DAY));
         assertThat(alerts.countRaised(null)).isEqualTo(3);
         assertThat(alerts.countRaised(NORTH)).isEqualTo(2);
         assertThat(alerts.countRaised("South")).isZero();
@@ -234,8 +235,8 @@ class AlertsTest {
     @EnumSource(Database.class)
     void a_job_that_keeps_failing_is_one_alert_until_it_goes_well(Database database) {
         open(database);
-        alerts.jobFailed("nightly plan", NORTH, "the store\nwas away", at(DAY));
-        alerts.jobFailed("nightly plan", NORTH, "still away", at(DAY.plusDays(1)));
+        GivenUp.tell(store.dataSource(), "nightly plan", NORTH, "the store\nwas away", at(DAY));
+        GivenUp.tell(store.dataSource(), "nightly plan", NORTH, "still away", at(DAY.plusDays(1)));
         Alert alert = only();
         assertThat(alert.about()).isEqualTo("nightly plan, North");
         assertThat(alert.evidence()).isEqualTo("still away");
@@ -245,7 +246,7 @@ class AlertsTest {
         assertThat(open()).hasSize(1);
         wentWell(NORTH, at(DAY.plusDays(2)));
         assertThat(open()).isEmpty();
-        alerts.jobFailed("nightly plan", NORTH, "away again", at(DAY.plusDays(3)));
+        GivenUp.tell(store.dataSource(), "nightly plan", NORTH, "away again", at(DAY.plusDays(3)));
         assertThat(only().id()).isNotEqualTo(alert.id());
     }
 

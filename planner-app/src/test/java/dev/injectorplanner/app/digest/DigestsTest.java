@@ -17,6 +17,7 @@ import dev.injectorplanner.app.mail.MailSettings;
 import dev.injectorplanner.app.mail.Outbox;
 import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.app.testkit.Database;
+import dev.injectorplanner.app.testkit.GivenUp;
 import dev.injectorplanner.app.testkit.MovedClock;
 import dev.injectorplanner.app.testkit.PlanByHand;
 import dev.injectorplanner.core.calendar.IsoWeek;
@@ -33,6 +34,7 @@ import jakarta.mail.internet.MimeMultipart;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import javax.sql.DataSource;
 import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,6 +48,7 @@ class DigestsTest {
     private static final IsoWeek WEEK = new IsoWeek(2026, 10);
 
     private final GreenMail server = new GreenMail(new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_SMTP));
+    private DataSource source;
     private Alerts alerts;
     private Digests digests;
     private Outbox outbox;
@@ -148,16 +151,16 @@ class DigestsTest {
     @EnumSource(Database.class)
     void the_administrator_hears_of_a_failed_job_once(Database database) throws Exception {
         open(database);
-        alerts.jobFailed("nightly plan", NORTH, "the disk is full", DUE);
+        GivenUp.tell(source, "nightly plan", NORTH, "the disk is full", DUE);
         assertThat(digests.jobsFailed(DUE)).isEqualTo(1);
-        alerts.jobFailed("nightly plan", NORTH, "the disk is full", DUE);
+        GivenUp.tell(source, "nightly plan", NORTH, "the disk is full", DUE);
         assertThat(digests.jobsFailed(DUE.plusSeconds(60))).isZero();
         assertThat(onlyMail().getSubject()).isEqualTo("1 job failed");
         assertThat(onlyMail().getAllRecipients()[0]).hasToString("admin@example.org");
     }
 
     private void open(Database database) {
-        var source = database.empty().dataSource();
+        source = database.empty().dataSource();
         alerts = new Alerts(source);
         digests = new Digests(source);
         outbox = new Outbox(source);

@@ -86,11 +86,6 @@ public record Policy(
                 VisitRules.standard());
     }
 
-    /** The limit on unseen defects, with whose it is. */
-    public UnseenLimit unseenLimit() {
-        return UnseenLimit.of(unseenFailureLimit);
-    }
-
     public Policy withWeeks(int other) {
         return new Policy(
                 other,
