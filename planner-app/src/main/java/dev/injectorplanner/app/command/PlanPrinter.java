@@ -98,8 +98,8 @@ final class PlanPrinter {
                     .map(visit -> "comes in " + visit.week())
                     .findFirst()
                     .orElse("has no visit");
-            out.println("  " + item.truck() + " (" + item.depot() + "): " + item.evidence() + "; due "
-                    + item.by() + ", " + when);
+            out.println("  " + item.truck() + " (" + item.depot() + "): " + item.evidence() + "; due " + item.by()
+                    + ", " + when);
         }
     }
 

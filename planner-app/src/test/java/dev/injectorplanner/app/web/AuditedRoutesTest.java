@@ -134,8 +134,10 @@ class AuditedRoutesTest {
                 "mechanic",
                 "fill a kit",
                 () -> mechanic.post("/store", kits, AuditNotes.form("depot", "North", "truck", "T-1", "do", "fill")));
-        String injector = String.valueOf(
-                new SerialisedStock(app.application().store()).kitOf("T-1").get(2).id());
+        String injector = String.valueOf(new SerialisedStock(app.application().store())
+                .kitOf("T-1")
+                .get(2)
+                .id());
         notes.take(
                 kits,
                 "mechanic",

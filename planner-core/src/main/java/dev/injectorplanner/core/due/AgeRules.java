@@ -15,8 +15,8 @@ final class AgeRules {
         truck.rule(RuleKind.DISTANCE_KM)
                 .ifPresent(rule -> meter(truck, age, rule, DueKind.DISTANCE_KM, age.km(), age.kmPerWeek(), "km"));
         truck.rule(RuleKind.ENGINE_HOURS)
-                .ifPresent(rule -> meter(
-                        truck, age, rule, DueKind.ENGINE_HOURS, age.hours(), age.hoursPerWeek(), "engine hours"));
+                .ifPresent(rule ->
+                        meter(truck, age, rule, DueKind.ENGINE_HOURS, age.hours(), age.hoursPerWeek(), "engine hours"));
     }
 
     private static void months(TruckCheck truck, InjectorAge age, DueRule rule) {

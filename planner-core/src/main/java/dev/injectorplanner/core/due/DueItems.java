@@ -24,8 +24,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class DueItems {
     /** Most pressing first: what must not wait, then by day, then work before tests before tasks, then by truck, cylinder, kind, task, fault code and evidence. */
-    public static final Comparator<DueItem> MOST_PRESSING = comparing(
-                    (DueItem item) -> item.kind() != DueKind.SAFETY)
+    public static final Comparator<DueItem> MOST_PRESSING = comparing((DueItem item) -> item.kind() != DueKind.SAFETY)
             .thenComparing(DueItem::by)
             .thenComparing(DueItem::action)
             .thenComparing(DueItem::truck)
@@ -80,8 +79,8 @@ public final class DueItems {
         List<DueItem> dueItems = new ArrayList<>();
         for (Truck truck : index.fleet().trucks()) {
             if (truck.inServiceAt(today)) {
-                TruckCheck one =
-                        new TruckCheck(truck, index, rules, usage.of(truck.truck()), today, lastDay(truck, until), risk);
+                TruckCheck one = new TruckCheck(
+                        truck, index, rules, usage.of(truck.truck()), today, lastDay(truck, until), risk);
                 List<InjectorAge> fitted = byTruck.getOrDefault(truck.truck(), List.of());
                 SafetyRule.apply(one, fitted, safety.of(rules, truck.family()));
                 fitted.forEach(age -> injector(one, age));

@@ -1,8 +1,8 @@
 package dev.injectorplanner.core.option;
 
+import dev.injectorplanner.core.access.AccessModel;
 import dev.injectorplanner.core.fleet.AccessStep;
 import dev.injectorplanner.core.fleet.EngineFamily;
-import dev.injectorplanner.core.access.AccessModel;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;

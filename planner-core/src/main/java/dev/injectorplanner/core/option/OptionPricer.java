@@ -27,7 +27,8 @@ public final class OptionPricer {
      * @param rideAlongs inspection and tasks that are near
      * @param weeks weeks in the horizon
      */
-    public OptionPricer(CylinderSets sets, Rates rates, List<CylinderPrice> prices, List<RideAlongTask> rideAlongs, int weeks) {
+    public OptionPricer(
+            CylinderSets sets, Rates rates, List<CylinderPrice> prices, List<RideAlongTask> rideAlongs, int weeks) {
         this.sets = sets;
         this.rates = rates;
         this.prices = List.copyOf(prices);
@@ -46,7 +47,10 @@ public final class OptionPricer {
         List<PricedVisit> all = new ArrayList<>();
         for (int week = 0; week < weeks; week++) {
             List<PricedVisit> ofWeek = bestSets(week, kept);
-            rideAlongs.stream().filter(rideAlong -> !rideAlong.rides()).map(only(week)).forEach(ofWeek::add);
+            rideAlongs.stream()
+                    .filter(rideAlong -> !rideAlong.rides())
+                    .map(only(week))
+                    .forEach(ofWeek::add);
             List<RideAlongTask> along = along(week);
             if (!along.isEmpty()) {
                 ofWeek.add(price(week, 0, along));
@@ -157,12 +161,23 @@ public final class OptionPricer {
                 gains += price.gain(week);
             }
         }
-        double rideAlongHours = along.stream().mapToDouble(RideAlongTask::labourHours).sum();
+        double rideAlongHours =
+                along.stream().mapToDouble(RideAlongTask::labourHours).sum();
         double hours = sets.labourHours(set) + rideAlongHours;
         double sharedCost = set == 0 ? rates.bayPerVisit() : sets.sharedCost(set, rates);
         double rideAlongCost = rideAlongHours * rates.labourPerHour()
-                + along.stream().mapToDouble(rideAlong -> rideAlong.costIn(week)).sum();
+                + along.stream()
+                        .mapToDouble(rideAlong -> rideAlong.costIn(week))
+                        .sum();
         return new PricedVisit(
-                week, set, along, hours, rates.truckDays(hours), gains, sharedCost, rates.downtime(hours), rideAlongCost);
+                week,
+                set,
+                along,
+                hours,
+                rates.truckDays(hours),
+                gains,
+                sharedCost,
+                rates.downtime(hours),
+                rideAlongCost);
     }
 }

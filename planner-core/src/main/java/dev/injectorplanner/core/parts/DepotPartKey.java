@@ -6,6 +6,8 @@ import java.util.Comparator;
 record DepotPartKey(String depot, String part) implements Comparable<DepotPartKey> {
     @Override
     public int compareTo(DepotPartKey other) {
-        return Comparator.comparing(DepotPartKey::depot).thenComparing(DepotPartKey::part).compare(this, other);
+        return Comparator.comparing(DepotPartKey::depot)
+                .thenComparing(DepotPartKey::part)
+                .compare(this, other);
     }
 }

@@ -14,7 +14,11 @@ import java.math.BigDecimal;
  * @param movingPerWeek what it costs to move a visit by a week, where no deferral cost is at hand
  */
 public record OrderRules(
-        double serviceLevel, int reviewDays, int expediteDays, BigDecimal expeditePrice, BigDecimal postponementPerWeek) {
+        double serviceLevel,
+        int reviewDays,
+        int expediteDays,
+        BigDecimal expeditePrice,
+        BigDecimal postponementPerWeek) {
     public OrderRules {
         if (!(serviceLevel > 0 && serviceLevel < 1)) {
             throw new InvalidValueException(

@@ -26,7 +26,8 @@ public final class PartArrivals {
         LocalDate ready = today;
         for (Map.Entry<String, Kit> kit : needs.kitOf(visit).entrySet()) {
             LocalDate day = readyOn(
-                    new DepotPartKey(visit.depot(), kit.getKey()), kit.getValue().pieces());
+                    new DepotPartKey(visit.depot(), kit.getKey()),
+                    kit.getValue().pieces());
             ready = day.isAfter(ready) ? day : ready;
         }
         return ready;

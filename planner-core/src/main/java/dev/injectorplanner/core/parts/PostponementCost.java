@@ -11,6 +11,7 @@ public interface PostponementCost {
 
     /** The same for every week and visit, until deferral costs are at hand. */
     static PostponementCost perWeek(OrderRules rules) {
-        return (visit, to) -> rules.postponementPerWeek().doubleValue() * visit.week().weeksUntil(to);
+        return (visit, to) ->
+                rules.postponementPerWeek().doubleValue() * visit.week().weeksUntil(to);
     }
 }

@@ -41,8 +41,8 @@ final class UnplannedNeeds {
     List<UnplannedNeed> of(List<PartNeed> planned) {
         List<UnplannedNeed> rows = new ArrayList<>();
         if (forecast.known()) {
-            Map<DepotPartKey, List<PartNeed>> byShelf =
-                    planned.stream().collect(Collectors.groupingBy(need -> new DepotPartKey(need.depot(), need.part())));
+            Map<DepotPartKey, List<PartNeed>> byShelf = planned.stream()
+                    .collect(Collectors.groupingBy(need -> new DepotPartKey(need.depot(), need.part())));
             for (DepotPartKey shelf : injectorShelves()) {
                 index.findPart(shelf.part()).ifPresent(part -> {
                     UnplannedNeed need = need(shelf, part, byShelf.getOrDefault(shelf, List.of()));
@@ -62,7 +62,8 @@ final class UnplannedNeeds {
                 EngineFamily family = index.family(truck.family());
                 family.allCylinders()
                         .forEach(cylinder -> shelves.put(
-                                new DepotPartKey(truck.depot(), parts.injectorFor(truck.truck(), family, cylinder)), true));
+                                new DepotPartKey(truck.depot(), parts.injectorFor(truck.truck(), family, cylinder)),
+                                true));
             }
         }
         return shelves.keySet();

@@ -190,7 +190,9 @@ final class Assumptions {
                 "announced visits",
                 "moving one costs " + Figures.given(rules.reschedulingCost()) + "; in the first "
                         + Figures.count(rules.frozenWeeks(), "week", "weeks") + " they stay",
-                whose(rules.reschedulingCost() == usual.reschedulingCost(), rules.frozenWeeks() == usual.frozenWeeks()));
+                whose(
+                        rules.reschedulingCost() == usual.reschedulingCost(),
+                        rules.frozenWeeks() == usual.frozenWeeks()));
         add(
                 "days",
                 "the visits of the first two weeks get bay, day and hour; the shift opens at " + DayLayout.OPENS

@@ -29,7 +29,8 @@ final class DraftChange {
             Stay other = is.get(truck);
             What what = what(one, other);
             if (what != null) {
-                changes.add(new VisitChange(truck, after.choicesOf(truck).truck().depot(), what, one, other));
+                changes.add(
+                        new VisitChange(truck, after.choicesOf(truck).truck().depot(), what, one, other));
             }
         }
         double failures = new PlanRisk(before).expectedFailures();

@@ -37,8 +37,6 @@ record PricedTruck(
 
     /** The due item for which it must come in by a day; empty where there is none. */
     Optional<DueItem> findSafety() {
-        return dueItems.stream()
-                .filter(item -> item.kind() == DueKind.SAFETY)
-                .findFirst();
+        return dueItems.stream().filter(item -> item.kind() == DueKind.SAFETY).findFirst();
     }
 }

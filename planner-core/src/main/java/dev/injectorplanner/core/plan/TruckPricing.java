@@ -87,7 +87,11 @@ final class TruckPricing {
     /** Prices the visits of a truck. */
     OptionPricer pricerOf(Truck truck, List<DueItem> dueItems) {
         return new OptionPricer(
-                setsOf(truck), ratesOf(truck), pricesOf(truck, dueItems), rideAlongsOf(truck, dueItems), policy.weeks());
+                setsOf(truck),
+                ratesOf(truck),
+                pricesOf(truck, dueItems),
+                rideAlongsOf(truck, dueItems),
+                policy.weeks());
     }
 
     /** A price for every cylinder whose injector is known, or that a rule names. */

@@ -72,8 +72,8 @@ final class VisitBuilder {
             TruckChoices truck, PricedVisit chosen, VisitReason reason, List<DueItem> answered) {
         List<DueItem> rows = new ArrayList<>();
         for (VisitReason.Cylinder done : reason.done()) {
-            boolean asked = answered.stream()
-                    .anyMatch(item -> item.cylinder() != null && item.cylinder() == done.cylinder());
+            boolean asked =
+                    answered.stream().anyMatch(item -> item.cylinder() != null && item.cylinder() == done.cylinder());
             if (!asked) {
                 rows.add(new DueItem(
                         truck.truck().truck(),

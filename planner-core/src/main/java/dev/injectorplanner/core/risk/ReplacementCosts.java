@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.risk;
 
+import dev.injectorplanner.core.access.AccessModel;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Origin;
@@ -10,7 +11,6 @@ import dev.injectorplanner.core.history.PartLife;
 import dev.injectorplanner.core.replace.AgeReplacement;
 import dev.injectorplanner.core.replace.AgeReplacementPolicy;
 import dev.injectorplanner.core.replace.DeferralCost;
-import dev.injectorplanner.core.access.AccessModel;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -39,7 +39,13 @@ class BayDesk {
     private final SerialisedStock shelf;
     private final SiteSettings settings;
 
-    BayDesk(Store store, Fleets fleets, PlansInForce plans, SiteClock clock, CloseOuts closeOuts, SerialisedStock shelf) {
+    BayDesk(
+            Store store,
+            Fleets fleets,
+            PlansInForce plans,
+            SiteClock clock,
+            CloseOuts closeOuts,
+            SerialisedStock shelf) {
         this.store = store;
         this.fleets = fleets;
         this.plans = plans;

@@ -35,7 +35,8 @@ public class TruckFilePage {
     }
 
     /** A set of cylinders to do while the engine is open. */
-    record Set(String name, String cylinders, String hours, String cost, String sharedCost, String left, boolean best) {}
+    record Set(
+            String name, String cylinders, String hours, String cost, String sharedCost, String left, boolean best) {}
 
     @GetMapping("/trucks/{truck}")
     String file(

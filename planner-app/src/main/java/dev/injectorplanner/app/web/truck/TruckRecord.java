@@ -45,8 +45,7 @@ public final class TruckRecord {
         return plan.dueItems().stream()
                 .filter(item -> item.truck().equals(truck.truck()))
                 .sorted(Comparator.comparing(DueItem::by))
-                .map(item ->
-                        new Row(item.by(), Said.shortDate(item.by()), nature(item), item.evidence()))
+                .map(item -> new Row(item.by(), Said.shortDate(item.by()), nature(item), item.evidence()))
                 .toList();
     }
 
