@@ -9,7 +9,7 @@ import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.plan.PreparedFleet;
-import dev.injectorplanner.core.risk.DefectDefaults;
+import dev.injectorplanner.core.defect.DefectDefaults;
 import dev.injectorplanner.core.risk.FleetLives;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;

@@ -4,7 +4,7 @@ import static dev.injectorplanner.app.site.SettingKinds.figure;
 
 import dev.injectorplanner.core.due.SafetyLimit;
 import dev.injectorplanner.core.plan.Policy;
-import dev.injectorplanner.core.risk.DefectDefaults;
+import dev.injectorplanner.core.defect.DefectDefaults;
 import java.util.List;
 
 /** What must not wait, and what inspection takes as given. */

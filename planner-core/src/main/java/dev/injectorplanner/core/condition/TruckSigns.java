@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -24,7 +25,11 @@ public final class TruckSigns {
 
     private static final int CYLINDERS = EngineFamily.MOST_CYLINDERS + 1;
 
-    private record Tested(long day, boolean over) {}
+    private record Tested(long day, TestKind kind, double ratio) {
+        boolean over() {
+            return ratio > 1;
+        }
+    }
 
     private final List<TreeSet<Long>> faults = new ArrayList<>();
     private final List<List<Tested>> balance = new ArrayList<>();
@@ -50,7 +55,8 @@ public final class TruckSigns {
         for (CylinderTest test : index.testsOf(truck.truck())) {
             if (test.test() != TestKind.CONTRIBUTION) {
                 List<List<Tested>> kind = test.test() == TestKind.BALANCE ? balance : flow;
-                kind.get(test.cylinder()).add(new Tested(day(test.testedAt()), limits.over(truck.family(), test)));
+                kind.get(test.cylinder())
+                        .add(new Tested(day(test.testedAt()), test.test(), limits.ratio(truck.family(), test)));
             }
         }
     }
@@ -59,22 +65,25 @@ public final class TruckSigns {
         return moment.atZone(zone).toLocalDate().toEpochDay();
     }
 
-    /** The signs against an injector that has been in a cylinder since {@code fittedOn}, on a day, that day included. */
+    /**
+     * The signs against an injector that has been in a cylinder since {@code fittedOn}, on a day, that day included. What was
+     * seen up to the day of fitting, and on it, belongs to the injector before.
+     */
     public Set<Sign> on(int cylinder, LocalDate fittedOn, LocalDate day) {
         Set<Sign> signs = EnumSet.noneOf(Sign.class);
         long now = day.toEpochDay();
-        long fitted = fittedOn.toEpochDay();
-        long from = Math.max(now - FAULT_DAYS + 1, fitted);
+        long first = fittedOn.toEpochDay() + 1;
+        long from = Math.max(now - FAULT_DAYS + 1, first);
         int faultDays =
                 from > now ? 0 : faults.get(cylinder).subSet(from, now + 1).size();
         if (faultDays > 0) {
             signs.add(faultDays == 1 ? Sign.ONE_FAULT : Sign.FAULTS);
         }
-        long since = Math.max(now - TEST_DAYS + 1, fitted);
+        long since = Math.max(now - TEST_DAYS + 1, first);
         if (lastIsOver(balance.get(cylinder), since, now) || lastIsOver(flow.get(cylinder), since, now)) {
             signs.add(Sign.TEST);
         }
-        if (!rail.subSet(now - FAULT_DAYS + 1, now + 1).isEmpty()) {
+        if (from <= now && !rail.subSet(from, now + 1).isEmpty()) {
             signs.add(Sign.RAIL);
         }
         return signs;
@@ -84,10 +93,43 @@ public final class TruckSigns {
         for (int i = tests.size() - 1; i >= 0; i--) {
             Tested test = tests.get(i);
             if (test.day <= until) {
-                return test.day >= from && test.over;
+                return test.day >= from && test.over();
             }
         }
         return false;
+    }
+
+    /**
+     * What a cylinder's injector showed week by week.
+     *
+     * @param after the day it came under observation; what was seen on it is left out
+     * @param until last day counted
+     * @param weeks weeks on the track; what comes later than they reach is left out
+     */
+    public SignTrack track(int cylinder, LocalDate after, LocalDate until, int weeks) {
+        byte[] faultDays = new byte[weeks];
+        boolean[] railed = new boolean[weeks];
+        long first = after.toEpochDay() + 1;
+        long end = Math.min(until.toEpochDay() + 1, first + 7L * weeks);
+        if (end > first) {
+            for (long day : faults.get(cylinder).subSet(first, end)) {
+                int week = (int) ((day - first) / 7);
+                faultDays[week] = (byte) Math.min(SignTrack.MOST_FAULT_DAYS, faultDays[week] + 1);
+            }
+            for (long day : rail.subSet(first, end)) {
+                railed[(int) ((day - first) / 7)] = true;
+            }
+        }
+        List<SignTrack.Seen> tests = new ArrayList<>();
+        for (List<Tested> kind : List.of(balance.get(cylinder), flow.get(cylinder))) {
+            for (Tested test : kind) {
+                if (test.day >= first && test.day < end && !Double.isNaN(test.ratio)) {
+                    tests.add(new SignTrack.Seen((int) ((test.day - first) / 7), test.kind, test.ratio));
+                }
+            }
+        }
+        tests.sort(Comparator.comparingInt(SignTrack.Seen::week));
+        return new SignTrack(faultDays, railed, tests);
     }
 
     /**
@@ -109,34 +151,12 @@ public final class TruckSigns {
         return null;
     }
 
-    /** The day a test of a cylinder was over its limit for the first time in {@code from..until}; null if never. */
-    public @Nullable LocalDate firstTestOver(int cylinder, LocalDate from, LocalDate until) {
-        long first = Long.MAX_VALUE;
-        for (List<Tested> tests : List.of(balance.get(cylinder), flow.get(cylinder))) {
-            for (Tested test : tests) {
-                if (test.over && test.day >= from.toEpochDay() && test.day <= until.toEpochDay()) {
-                    first = Math.min(first, test.day);
-                }
-            }
-        }
-        return first == Long.MAX_VALUE ? null : LocalDate.ofEpochDay(first);
-    }
-
     /** Days on which a cylinder's balance or return flow was tested in {@code from..until}, ascending. */
     public List<LocalDate> testDays(int cylinder, LocalDate from, LocalDate until) {
-        return days(cylinder, from, until, false);
-    }
-
-    /** Those of {@link #testDays} on which balance or return flow was over its limit. */
-    public List<LocalDate> testDaysOver(int cylinder, LocalDate from, LocalDate until) {
-        return days(cylinder, from, until, true);
-    }
-
-    private List<LocalDate> days(int cylinder, LocalDate from, LocalDate until, boolean onlyOver) {
         TreeSet<Long> days = new TreeSet<>();
         for (List<Tested> tests : List.of(balance.get(cylinder), flow.get(cylinder))) {
             for (Tested test : tests) {
-                if (test.day >= from.toEpochDay() && test.day <= until.toEpochDay() && (test.over || !onlyOver)) {
+                if (test.day >= from.toEpochDay() && test.day <= until.toEpochDay()) {
                     days.add(test.day);
                 }
             }

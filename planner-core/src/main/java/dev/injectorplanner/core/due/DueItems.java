@@ -4,10 +4,11 @@ import static java.util.Comparator.comparing;
 import static java.util.Comparator.naturalOrder;
 import static java.util.Comparator.nullsFirst;
 
+import dev.injectorplanner.core.calendar.PlanWeeks;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.risk.FleetRisk;
-import dev.injectorplanner.core.risk.InspectionDates;
+import dev.injectorplanner.core.risk.TestPlans;
 import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.usage.InjectorAge;
 import java.time.LocalDate;
@@ -37,30 +38,40 @@ public final class DueItems {
     private final FleetIndex index;
     private final RuleBook rules;
     private final FleetUsage usage;
-    private final @Nullable FleetRisk risk;
+    private final @Nullable Forecasts forecasts;
     private final UnseenLimit unseen;
     private final SafetyLimit safety;
 
+    /**
+     * What is known of the fleet's injectors.
+     *
+     * @param risk their chances
+     * @param tests when testing each truck pays
+     * @param weeks the weeks of the plan
+     */
+    public record Forecasts(FleetRisk risk, TestPlans tests, PlanWeeks weeks) {}
+
     /** Without forecasts: rules on risk and unseen defects find nothing. */
     public DueItems(FleetIndex index, RuleBook rules, FleetUsage usage) {
-        this(index, rules, usage, null, UnseenLimit.of(UnseenLimit.STANDARD), SafetyLimit.standard());
+        this(index, rules, usage, null, UnseenLimit.of(UnseenLimit.OFF), SafetyLimit.standard());
     }
 
     /**
-     * @param unseen how likely a road failure from an unseen defect may become before a truck is tested
+     * @param forecasts chances and worth of tests, or null
+     * @param unseen the site's limit for a road failure from an unseen defect, off by default
      * @param safety how soon a truck with a fuel leak must come in
      */
     public DueItems(
             FleetIndex index,
             RuleBook rules,
             FleetUsage usage,
-            @Nullable FleetRisk risk,
+            @Nullable Forecasts forecasts,
             UnseenLimit unseen,
             SafetyLimit safety) {
         this.index = index;
         this.rules = rules;
         this.usage = usage;
-        this.risk = risk;
+        this.forecasts = forecasts;
         this.unseen = unseen;
         this.safety = safety;
     }
@@ -80,7 +91,13 @@ public final class DueItems {
         for (Truck truck : index.fleet().trucks()) {
             if (truck.inServiceAt(today)) {
                 TruckCheck one = new TruckCheck(
-                        truck, index, rules, usage.of(truck.truck()), today, lastDay(truck, until), risk);
+                        truck,
+                        index,
+                        rules,
+                        usage.of(truck.truck()),
+                        today,
+                        lastDay(truck, until),
+                        forecasts == null ? null : forecasts.risk());
                 List<InjectorAge> fitted = byTruck.getOrDefault(truck.truck(), List.of());
                 SafetyRule.apply(one, fitted, safety.of(rules, truck.family()));
                 fitted.forEach(age -> injector(one, age));
@@ -100,13 +117,13 @@ public final class DueItems {
     }
 
     private void forecast(TruckCheck truck, List<InjectorAge> fitted) {
-        if (risk == null) {
+        if (forecasts == null) {
             return;
         }
         for (InjectorAge age : fitted) {
-            RiskRule.apply(truck, age, risk);
+            RiskRule.apply(truck, age, forecasts.risk());
         }
-        InspectionRule.apply(truck, fitted, new InspectionDates(risk, unseen.chance(), truck.today), unseen);
+        new InspectionRule(forecasts, unseen).apply(truck, fitted);
     }
 
     private static void injector(TruckCheck truck, InjectorAge age) {

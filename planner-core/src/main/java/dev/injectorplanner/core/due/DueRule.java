@@ -18,6 +18,9 @@ public record DueRule(RuleKind kind, double limit, @Nullable Integer windowDays,
     /** A limit that holds until the site gives its own. */
     public static final String DEFAULT = "planner default";
 
+    /** No limit at all: it pays. */
+    public static final String COST = "costs";
+
     int window() {
         return windowDays == null ? RuleDefaults.WINDOW_DAYS : windowDays;
     }

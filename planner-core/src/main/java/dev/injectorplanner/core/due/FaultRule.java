@@ -26,7 +26,7 @@ final class FaultRule {
         List<Dated<Fault>> seen = truck.faults.stream()
                 .filter(fault -> cylinder.equals(fault.row().cylinder()))
                 .filter(fault -> truck.within(fault.day(), rule.window()))
-                .filter(fault -> !fault.day().isBefore(age.fittedOn()))
+                .filter(fault -> fault.day().isAfter(age.fittedOn()))
                 .toList();
         Map<String, Integer> rows = new TreeMap<>();
         Map<String, Integer> highest = new TreeMap<>();

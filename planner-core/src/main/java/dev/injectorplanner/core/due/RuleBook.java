@@ -46,15 +46,15 @@ public final class RuleBook {
                 .toList();
     }
 
-    /** Whether a balance or return-flow test is over the limit that holds for a family; false where they cannot be compared. */
-    public boolean over(String family, CylinderTest test) {
+    /** A balance or return-flow test's value over the limit that holds for a family; NaN where they cannot be compared. */
+    public double ratio(String family, CylinderTest test) {
         if (!TestRules.comparable(test)) {
-            return false;
+            return Double.NaN;
         }
         boolean balance = test.test() == TestKind.BALANCE;
         double value = balance ? Math.abs(test.value()) : test.value();
         return find(family, balance ? RuleKind.BALANCE : RuleKind.RETURN_FLOW)
-                .map(rule -> value > rule.limit())
-                .orElse(false);
+                .map(rule -> value / rule.limit())
+                .orElse(Double.NaN);
     }
 }

@@ -7,17 +7,22 @@ package dev.injectorplanner.core.due;
  * @param source whose limit it is: {@link DueRule#SITE} or {@link DueRule#DEFAULT}
  */
 public record UnseenLimit(double chance, String source) {
-    /** The planner's default: 5 %, common practice of no source, about what a test each four months keeps. */
-    public static final double STANDARD = 0.05;
+    /** No limit: tests come where they pay. The planner's default. */
+    public static final double OFF = 1;
 
     public UnseenLimit {
-        if (!(chance > 0 && chance < 1)) {
-            throw new IllegalArgumentException("unseen failure limit must be between 0 and 1: " + chance);
+        if (!(chance > 0 && chance <= 1)) {
+            throw new IllegalArgumentException("unseen failure limit must be above 0 and at most 1: " + chance);
         }
     }
 
-    /** The site's limit, or the planner's default where the site keeps that. */
+    /** The site's limit; 1 for none. */
     public static UnseenLimit of(double chance) {
-        return new UnseenLimit(chance, chance == STANDARD ? DueRule.DEFAULT : DueRule.SITE);
+        return new UnseenLimit(chance, chance == OFF ? DueRule.DEFAULT : DueRule.SITE);
+    }
+
+    /** Whether there is a limit. */
+    public boolean isOn() {
+        return chance < OFF;
     }
 }

@@ -1,15 +1,13 @@
 package dev.injectorplanner.core.history;
 
 import dev.injectorplanner.core.fleet.Origin;
-import dev.injectorplanner.core.life.WeibullLife;
-import dev.injectorplanner.core.life.WeibullPosterior;
+import dev.injectorplanner.core.life.PredictiveLife;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The life model of every injector part and origin, learned from a fleet's history.
@@ -31,7 +29,7 @@ public final class LifeBook {
     public static final int ENOUGH_FOR_PRIOR = 5;
 
     private final Map<String, PartLife> lives = new LinkedHashMap<>();
-    private final Map<String, WeibullPosterior> posteriors = new LinkedHashMap<>();
+    private final Map<String, PredictiveLife> predictive = new LinkedHashMap<>();
 
     private LifeBook() {}
 
@@ -55,12 +53,10 @@ public final class LifeBook {
         return book;
     }
 
-    void add(PartLife life, @Nullable WeibullPosterior posterior) {
+    void add(PartLife life, PredictiveLife forecast) {
         String key = key(life.part(), life.origin());
         lives.put(key, life);
-        if (posterior != null) {
-            posteriors.put(key, posterior);
-        }
+        predictive.put(key, forecast);
     }
 
     private static String key(String part, Origin origin) {
@@ -81,18 +77,27 @@ public final class LifeBook {
         return life;
     }
 
+    /** Clock of a part, the same for both origins. */
+    public Clock clockOf(String part) {
+        return of(part, Origin.NEW).clock();
+    }
+
+    /** A model with what is not known of it: every forecast and every price is made with this. */
+    public PredictiveLife predictive(PartLife model) {
+        PredictiveLife life = predictive.get(key(model.part(), model.origin()));
+        if (life == null) {
+            throw new IllegalArgumentException("no life model of part \"" + model.part() + "\"");
+        }
+        return life;
+    }
+
     /**
-     * Chance that a unit alive at {@code age} fails within {@code next}, both in the unit of the model's clock. Where a
-     * posterior stands behind the model, averaged over it.
+     * Chance that a unit alive at {@code age} fails within {@code next}, both in the unit of the model's clock, averaged over
+     * what is not known of the model.
      *
      * @param multiplier on the hazard, for the unit's condition
      */
     public double failure(PartLife model, double age, double next, double multiplier) {
-        WeibullPosterior posterior = posteriors.get(key(model.part(), model.origin()));
-        if (posterior != null) {
-            return posterior.conditionalFailureOfRecorded(age, next, multiplier);
-        }
-        WeibullLife life = model.life();
-        return life.conditionalFailure(age, next, multiplier);
+        return predictive(model).conditionalFailure(age, next, multiplier);
     }
 }

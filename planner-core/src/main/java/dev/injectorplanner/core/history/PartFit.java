@@ -1,15 +1,16 @@
 package dev.injectorplanner.core.history;
 
 import dev.injectorplanner.core.fleet.Origin;
+import dev.injectorplanner.core.life.EarlyFailures;
 import dev.injectorplanner.core.life.LifeRecords;
 import dev.injectorplanner.core.life.NoEstimateException;
+import dev.injectorplanner.core.life.PredictiveLife;
 import dev.injectorplanner.core.life.WeibullFit;
 import dev.injectorplanner.core.life.WeibullLife;
 import dev.injectorplanner.core.life.WeibullPosterior;
 import dev.injectorplanner.core.life.WeibullPrior;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Fits one part: chooses its clock, then a model for each origin. */
@@ -47,7 +48,7 @@ final class PartFit {
         Model second = model(groups.get(1), clock, lends ? lent : defaultPrior(clock), lends ? OTHER_ORIGIN : DEFAULT);
         Stream.of(first, second)
                 .sorted(Comparator.comparing(model -> model.life.origin()))
-                .forEach(model -> book.add(model.life, model.posterior.orElse(null)));
+                .forEach(model -> book.add(model.life, model.predictive));
     }
 
     private static WeibullPrior defaultPrior(Clock clock) {
@@ -60,7 +61,7 @@ final class PartFit {
         }
     }
 
-    private record Model(PartLife life, Optional<WeibullPosterior> posterior) {}
+    private record Model(PartLife life, PredictiveLife predictive) {}
 
     private Group group(Origin origin, Clock clock) {
         List<UnitLife> own = units.stream()
@@ -91,21 +92,23 @@ final class PartFit {
     }
 
     private Model model(Group group, Clock clock, WeibullPrior prior, String whose) {
+        WeibullPosterior posterior = WeibullPosterior.of(group.records(), prior);
+        PredictiveLife predictive = PredictiveLife.of(posterior, EarlyFailures.NONE);
         if (group.events() >= LifeBook.ENOUGH_FAILURES) {
             try {
                 WeibullLife life = WeibullFit.of(group.records()).life();
-                return new Model(life(group, clock, life, LifeSource.FITTED, ""), Optional.empty());
+                return new Model(life(group, clock, life, LifeSource.FITTED, ""), predictive);
             } catch (NoEstimateException unfit) {
-                return posterior(group, clock, prior, whose);
+                return posterior(group, clock, posterior, predictive, whose);
             }
         }
-        return posterior(group, clock, prior, whose);
+        return posterior(group, clock, posterior, predictive, whose);
     }
 
-    private Model posterior(Group group, Clock clock, WeibullPrior prior, String whose) {
-        WeibullPosterior posterior = WeibullPosterior.of(group.records(), prior);
+    private Model posterior(
+            Group group, Clock clock, WeibullPosterior posterior, PredictiveLife predictive, String whose) {
         LifeSource source = group.records().size() == 0 ? LifeSource.PRIOR : LifeSource.POSTERIOR;
-        return new Model(life(group, clock, posterior.centralLife(), source, whose), Optional.of(posterior));
+        return new Model(life(group, clock, posterior.centralLife(), source, whose), predictive);
     }
 
     private PartLife life(Group group, Clock clock, WeibullLife life, LifeSource source, String prior) {

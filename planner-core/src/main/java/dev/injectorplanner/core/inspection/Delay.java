@@ -9,6 +9,15 @@ public interface Delay {
     /** Chance that a defect has failed within {@code distance} of arising; 0 for a negative distance. */
     double chanceWithin(double distance);
 
+    /**
+     * Chance that a defect fails later than {@code from} and within {@code to} of arising. Exact also where both lie far out:
+     * a difference of two chances near 1 would be rounding noise.
+     *
+     * @param from zero or more
+     * @param to at least {@code from}
+     */
+    double chanceBetween(double from, double to);
+
     /** Mean delay; infinite if defects need not fail. */
     double mean();
 

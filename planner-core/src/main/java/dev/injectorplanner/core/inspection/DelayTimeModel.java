@@ -35,16 +35,13 @@ public record DelayTimeModel(Delay delay, double sensitivity) {
         if (missed == 1) {
             return delay.chanceWithin(Double.POSITIVE_INFINITY);
         }
-        double before = delay.chanceWithin(toTest);
-        double chance = before;
+        double chance = delay.chanceWithin(toTest);
         double unseen = missed;
         for (double test = toTest + interval; unseen > NEGLIGIBLE; test += interval) {
-            double now = delay.chanceWithin(test);
-            chance += unseen * (now - before);
-            if (now >= 1 - NEGLIGIBLE) {
+            chance += unseen * delay.chanceBetween(test - interval, test);
+            if (delay.chanceWithin(test) >= 1 - NEGLIGIBLE) {
                 break;
             }
-            before = now;
             unseen *= missed;
         }
         return chance;

@@ -13,6 +13,11 @@ final class Delays {
         }
 
         @Override
+        public double chanceBetween(double from, double to) {
+            return -Math.exp(-from / mean) * Math.expm1(-(to - from) / mean);
+        }
+
+        @Override
         public double longest() {
             return 40 * mean;
         }
@@ -25,6 +30,11 @@ final class Delays {
         }
 
         @Override
+        public double chanceBetween(double from, double to) {
+            return Math.max(0, Math.min(to, longest) - from) / longest;
+        }
+
+        @Override
         public double mean() {
             return 0.5 * longest;
         }
@@ -34,6 +44,13 @@ final class Delays {
         @Override
         public double chanceWithin(double distance) {
             return distance <= 0 ? 0 : distance == Double.POSITIVE_INFINITY ? 1 : life.failure(distance);
+        }
+
+        @Override
+        public double chanceBetween(double from, double to) {
+            return to == Double.POSITIVE_INFINITY
+                    ? life.survival(from)
+                    : life.survival(from) * life.conditionalFailure(from, to - from);
         }
 
         @Override
@@ -54,6 +71,11 @@ final class Delays {
         }
 
         @Override
+        public double chanceBetween(double from, double to) {
+            return 0;
+        }
+
+        @Override
         public double mean() {
             return 0;
         }
@@ -67,6 +89,11 @@ final class Delays {
     record Endless() implements Delay {
         @Override
         public double chanceWithin(double distance) {
+            return 0;
+        }
+
+        @Override
+        public double chanceBetween(double from, double to) {
             return 0;
         }
 

@@ -122,8 +122,7 @@ public final class UnseenDefects {
             return 0;
         }
         return AdaptiveQuadrature.integrate(
-                age -> injector.defects().at(age)
-                        * (delay.chanceWithin(tested + sinceTest - age) - delay.chanceWithin(tested - age)),
+                age -> injector.defects().at(age) * delay.chanceBetween(tested - age, tested + sinceTest - age),
                 start,
                 to,
                 RELATIVE_ERROR);

@@ -59,6 +59,21 @@ public final class WeibullPosterior {
         return logStdDev(scales);
     }
 
+    /** Posterior covariance of log(shape) and log(scale). */
+    public double logCovariance() {
+        double meanU = 0;
+        double meanV = 0;
+        double cross = 0;
+        for (int i = 0; i < weights.length; i++) {
+            double u = Math.log(shapes[i]);
+            double v = Math.log(scales[i]);
+            meanU += weights[i] * u;
+            meanV += weights[i] * v;
+            cross += weights[i] * u * v;
+        }
+        return cross - meanU * meanV;
+    }
+
     /** Predictive chance of surviving beyond {@code age}, for a new unit. */
     public double survival(double age) {
         double sum = 0;

@@ -51,7 +51,7 @@ public final class OptionPricer {
                     .filter(rideAlong -> !rideAlong.rides())
                     .map(only(week))
                     .forEach(ofWeek::add);
-            List<RideAlongTask> along = along(week);
+            List<RideAlongTask> along = along(week, 0);
             if (!along.isEmpty()) {
                 ofWeek.add(price(week, 0, along));
             }
@@ -90,7 +90,7 @@ public final class OptionPricer {
 
     /** A given set in a week, with the rideAlongs that pay. */
     public PricedVisit price(int week, int set) {
-        return price(week, set, along(week));
+        return price(week, set, along(week, set));
     }
 
     /** Cylinders that have a price, ascending. */
@@ -103,9 +103,9 @@ public final class OptionPricer {
         return weeks;
     }
 
-    private List<RideAlongTask> along(int week) {
+    private List<RideAlongTask> along(int week, int set) {
         return rideAlongs.stream()
-                .filter(rideAlong -> rideAlong.rides() && (rideAlong.must() || rideAlong.addedIn(week, rates) < 0))
+                .filter(rideAlong -> rideAlong.rides() && (rideAlong.must() || rideAlong.addedIn(week, set, rates) < 0))
                 .toList();
     }
 
@@ -114,7 +114,6 @@ public final class OptionPricer {
      * hours, and so on. Of equal ones the one with the lower mask.
      */
     private List<PricedVisit> bestSets(int week, int kept) {
-        List<RideAlongTask> along = along(week);
         double[] costs = costs(week);
         List<PricedVisit> best = new ArrayList<>();
         double below = Double.POSITIVE_INFINITY;
@@ -131,12 +130,12 @@ public final class OptionPricer {
                 break;
             }
             below = sets.labourHours(cheapest) - 1e-9;
-            best.add(price(week, cheapest, along));
+            best.add(price(week, cheapest));
         }
         return best;
     }
 
-    /** Cost of every set without rideAlongs; infinite where a set holds a cylinder that has no price. */
+    /** Cost of every set with what rides along; infinite where a set holds a cylinder that has no price. */
     private double[] costs(int week) {
         double[] gain = new double[sets.cylinders()];
         Arrays.fill(gain, Double.POSITIVE_INFINITY);
@@ -145,9 +144,21 @@ public final class OptionPricer {
         double[] gains = new double[sets.count()];
         for (int set = 1; set < costs.length; set++) {
             gains[set] = gains[set & (set - 1)] + gain[Integer.numberOfTrailingZeros(set)];
-            costs[set] = gains[set] + sets.sharedCost(set, rates) + rates.downtime(sets.labourHours(set));
+            costs[set] =
+                    gains[set] + sets.sharedCost(set, rates) + rates.downtime(sets.labourHours(set)) + added(week, set);
         }
         return costs;
+    }
+
+    private double added(int week, int set) {
+        double sum = 0;
+        for (RideAlongTask task : rideAlongs) {
+            if (task.rides()) {
+                double added = task.addedIn(week, set, rates);
+                sum += task.must() ? added : Math.min(0, added);
+            }
+        }
+        return sum;
     }
 
     /** A given set in a week with given rideAlongs; nothing at all costs nothing. */
@@ -167,7 +178,7 @@ public final class OptionPricer {
         double sharedCost = set == 0 ? rates.bayPerVisit() : sets.sharedCost(set, rates);
         double rideAlongCost = rideAlongHours * rates.labourPerHour()
                 + along.stream()
-                        .mapToDouble(rideAlong -> rideAlong.costIn(week))
+                        .mapToDouble(rideAlong -> rideAlong.costIn(week, set))
                         .sum();
         return new PricedVisit(
                 week,

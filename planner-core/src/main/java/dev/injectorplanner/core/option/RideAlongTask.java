@@ -1,29 +1,34 @@
 package dev.injectorplanner.core.option;
 
 import dev.injectorplanner.core.check.Require;
+import java.util.Map;
 
 /**
- * Work that is no cylinder: an inspection or an interval task.
+ * Work beside the cylinders: an injector test or a scheduled service.
  *
  * @param name the task's name, or {@link #INSPECTION}
  * @param labourHours labour
  * @param cost what doing it in each week costs against not doing it: cost[week]; below zero it saves
+ * @param worth the part of the saving that each cylinder stands for, by cylinder and week; lost where the visit replaces that
+ *     cylinder's injector. Empty for work that has nothing to do with the injectors
  * @param rides whether it may be done along with other work; else it makes a visit by itself
  * @param must whether each visit of the truck holds it, whatever it costs
  */
-public record RideAlongTask(String name, double labourHours, double[] cost, boolean rides, boolean must) {
-    /** Work that comes along where it pays. */
-    public RideAlongTask(String name, double labourHours, double[] cost, boolean rides) {
-        this(name, labourHours, cost, rides, false);
-    }
-
-    /** The name of an inspection. */
+public record RideAlongTask(
+        String name, double labourHours, double[] cost, Map<Integer, double[]> worth, boolean rides, boolean must) {
+    /** The name of an injector test. */
     public static final String INSPECTION = "injector test";
 
     public RideAlongTask {
         name = Require.name("task", name);
         Require.notNegative("labour_hours", labourHours);
         cost = cost.clone();
+        worth = Map.copyOf(worth);
+    }
+
+    /** Work that comes along where it pays, whatever is replaced. */
+    public RideAlongTask(String name, double labourHours, double[] cost, boolean rides) {
+        this(name, labourHours, cost, Map.of(), rides, false);
     }
 
     @Override
@@ -31,13 +36,20 @@ public record RideAlongTask(String name, double labourHours, double[] cost, bool
         return cost.clone();
     }
 
-    double costIn(int week) {
-        return cost[week];
+    /** Cost in a week beside a set of cylinders replaced. */
+    double costIn(int week, int set) {
+        double sum = cost[week];
+        if (set != 0) {
+            for (Map.Entry<Integer, double[]> own : worth.entrySet()) {
+                sum += (set & 1 << (own.getKey() - 1)) != 0 ? own.getValue()[week] : 0;
+            }
+        }
+        return sum;
     }
 
     /** What it adds to a visit that takes place anyway, standing included. */
-    double addedIn(int week, Rates rates) {
-        return cost[week]
+    double addedIn(int week, int set, Rates rates) {
+        return costIn(week, set)
                 + labourHours * rates.labourPerHour()
                 + rates.downtimePerDay() * labourHours / rates.bayHoursPerDay();
     }

@@ -1,15 +1,18 @@
 package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.calendar.PlanWeeks;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.due.DueItems;
 import dev.injectorplanner.core.due.RuleBook;
 import dev.injectorplanner.core.due.UnseenLimit;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.risk.Deferrals;
 import dev.injectorplanner.core.risk.FleetLives;
 import dev.injectorplanner.core.risk.FleetRisk;
 import dev.injectorplanner.core.risk.ReplacementCosts;
+import dev.injectorplanner.core.risk.TestPlans;
 import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.usage.InjectorAge;
 import java.time.LocalDate;
@@ -26,7 +29,11 @@ import org.jspecify.annotations.Nullable;
  * @param usage usage of every truck
  * @param ages fitted injectors with their ages
  * @param risk chances of failure
- * @param costs costs of replacing and of waiting
+ * @param rates rates and cylinder sets of the trucks
+ * @param weeks the weeks of the plan
+ * @param costs costs of replacing
+ * @param deferrals costs of deferring
+ * @param tests when testing each truck pays
  * @param unseen limit for unseen defects
  * @param dueItems what is due within the horizon, most pressing first
  */
@@ -38,7 +45,11 @@ record Learned(
         FleetUsage usage,
         List<InjectorAge> ages,
         FleetRisk risk,
+        TruckRates rates,
+        PlanWeeks weeks,
         ReplacementCosts costs,
+        Deferrals deferrals,
+        TestPlans tests,
         UnseenLimit unseen,
         List<DueItem> dueItems) {
 
@@ -52,13 +63,19 @@ record Learned(
         RuleBook rules = new RuleBook(fleet);
         FleetUsage usage = new FleetUsage(index, policy.usageWindowDays(), today);
         List<InjectorAge> ages = usage.injectorAges();
-        FleetRisk risk = FleetRisk.of(index, usage, ages, rules::over, today, policy.defects(), shared);
+        FleetRisk risk = FleetRisk.of(index, usage, ages, rules::ratio, today, policy.defects(), shared);
         UnseenLimit unseen = UnseenLimit.of(policy.unseenFailureLimit());
-        LocalDate until = IsoWeek.of(today).plus(policy.weeks() - 1).sunday();
-        List<DueItem> dueItems =
-                new DueItems(index, rules, usage, risk, unseen, policy.safety()).find(ages, today, until);
-        ReplacementCosts costs = new ReplacementCosts(index, risk.lives(), policy.accessShareHours());
-        return new Learned(index, today, policy, rules, usage, ages, risk, costs, unseen, dueItems);
+        PlanWeeks weeks = new PlanWeeks(today, policy.weeks());
+        TruckRates rates = new TruckRates(index, policy);
+        ReplacementCosts costs = new ReplacementCosts(index, risk, rates);
+        Deferrals deferrals = new Deferrals(costs, usage, weeks);
+        TestPlans tests = new TestPlans(risk, costs, deferrals, rates, weeks);
+        List<DueItem> dueItems = new DueItems(
+                        index, rules, usage, new DueItems.Forecasts(risk, tests, weeks), unseen, policy.safety())
+                .find(ages, today, weeks.dayOf(policy.weeks()).minusDays(1));
+        return new Learned(
+                index, today, policy, rules, usage, ages, risk, rates, weeks, costs, deferrals, tests, unseen,
+                dueItems);
     }
 
     IsoWeek firstWeek() {
@@ -66,6 +83,6 @@ record Learned(
     }
 
     TruckPricing pricing() {
-        return new TruckPricing(index, policy, usage, risk, costs, today);
+        return new TruckPricing(this);
     }
 }

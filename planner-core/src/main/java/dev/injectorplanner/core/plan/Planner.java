@@ -74,7 +74,7 @@ public final class Planner {
         FleetIndex index = new FleetIndex(wholeFleet);
         FleetUsage usage = new FleetUsage(index, policy.usageWindowDays(), today);
         RuleBook rules = new RuleBook(wholeFleet);
-        return FleetRisk.of(index, usage, List.of(), rules::over, today, policy.defects(), null)
+        return FleetRisk.of(index, usage, List.of(), rules::ratio, today, policy.defects(), null)
                 .shared();
     }
 
@@ -135,7 +135,7 @@ public final class Planner {
                 learned.ages(),
                 risk.risks(),
                 risk.lives().lives(),
-                risk.conditions().effects(),
+                risk.signEffects(),
                 inspections,
                 ExpectedFailures.of(risk.risks(), today, policy.weeks()),
                 learned.dueItems(),

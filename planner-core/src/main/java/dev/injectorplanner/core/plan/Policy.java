@@ -2,11 +2,11 @@ package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.coolant.CoolantRules;
+import dev.injectorplanner.core.defect.DefectDefaults;
 import dev.injectorplanner.core.due.SafetyLimit;
 import dev.injectorplanner.core.due.UnseenLimit;
 import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.parts.OrderRules;
-import dev.injectorplanner.core.risk.DefectDefaults;
 import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
@@ -18,7 +18,7 @@ import java.util.TreeMap;
  * @param usageWindowDays readings of that many days back tell the usage
  * @param inspectionHours labour of testing a truck's injectors
  * @param bayHoursPerDay hours of work a truck in a bay gets a day
- * @param unseenFailureLimit chance of a road failure from an unseen defect at which a truck is due for inspection
+ * @param unseenFailureLimit the site's limit on the chance of a road failure from an unseen defect, 1 for none
  * @param orders how the site buys
  * @param coolant how the site handles coolant
  * @param visits how visits are weighed
@@ -44,7 +44,7 @@ public record Policy(
         Require.within("usage_window_days", usageWindowDays, 14, 3_650);
         Require.within("inspection_hours", inspectionHours, 0, 24);
         Require.within("bay_hours_per_day", bayHoursPerDay, 1, 24);
-        Require.within("unseen_failure_limit", unseenFailureLimit, 0.0001, 0.9999);
+        Require.within("unseen_failure_limit", unseenFailureLimit, 0.0001, 1);
         accessShareHours = Collections.unmodifiableMap(new TreeMap<>(accessShareHours));
         accessShareHours.values().forEach(hours -> Require.notNegative("set_up_share_hours", hours));
     }
@@ -80,7 +80,7 @@ public record Policy(
                 365,
                 0.5,
                 8,
-                UnseenLimit.STANDARD,
+                UnseenLimit.OFF,
                 OrderRules.standard(),
                 CoolantRules.standard(),
                 VisitRules.standard());

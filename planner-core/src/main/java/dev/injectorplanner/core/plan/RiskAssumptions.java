@@ -1,13 +1,10 @@
 package dev.injectorplanner.core.plan;
 
-import dev.injectorplanner.core.condition.ConditionFit;
-import dev.injectorplanner.core.condition.ConditionModel;
 import dev.injectorplanner.core.condition.SignEffect;
 import dev.injectorplanner.core.due.UnseenLimit;
 import dev.injectorplanner.core.history.LifeSource;
 import dev.injectorplanner.core.history.PartLife;
 import dev.injectorplanner.core.risk.DefectEstimate;
-import dev.injectorplanner.core.risk.DefectHistory;
 import dev.injectorplanner.core.risk.FamilyInspection;
 import dev.injectorplanner.core.risk.FleetRisk;
 import dev.injectorplanner.core.units.Figures;
@@ -28,7 +25,7 @@ final class RiskAssumptions {
     void list(FleetRisk risk, List<FamilyInspection> inspections, UnseenLimit unseen) {
         risk.lives().lives().forEach(this::life);
         history(risk);
-        signs(risk.conditions());
+        signs(risk.signEffects());
         risk.defects().forEach(this::defects);
         inspections.forEach(this::inspection);
         if (!risk.tested()) {
@@ -38,11 +35,14 @@ final class RiskAssumptions {
                     DEFAULT);
         }
         to.add(
-                "unseen defects",
-                "a truck is due for inspection when the chance of a road failure from a defect nobody has seen passes "
-                        + Figures.givenPercent(unseen.chance()) + "; defects that announce themselves by faults are"
-                        + " seen without a test",
-                unseen.source().equals(DEFAULT) ? DEFAULT : "site");
+                "injector tests",
+                "a truck is due for a test in the week in which the result is worth most against its cost, and not at all where"
+                        + " it would change nothing"
+                        + (unseen.isOn()
+                                ? "; and when the chance of a road failure from a defect nobody has seen passes "
+                                        + Figures.givenPercent(unseen.chance())
+                                : ""),
+                unseen.isOn() ? "site" : DEFAULT);
     }
 
     private void life(PartLife life) {
@@ -81,14 +81,14 @@ final class RiskAssumptions {
         }
     }
 
-    private void signs(ConditionModel conditions) {
-        for (SignEffect effect : conditions.effects()) {
+    private void signs(List<SignEffect> effects) {
+        for (SignEffect effect : effects) {
             to.add(
                     "sign: " + effect.sign().words(),
-                    "multiplies the hazard of the next " + ConditionFit.LANDMARK_DAYS / 7 + " weeks by "
-                            + Figures.tenths(effect.ratio()) + " against an injector without it ("
+                    "makes failing in the next 12 weeks " + Figures.tenths(effect.ratio())
+                            + " times as likely, for a typical injector that showed nothing before ("
                             + Figures.count(effect.failuresWith(), "failure", "failures") + " with it on record)",
-                    effect.source().equals(ConditionModel.DEFAULT) ? DEFAULT : RECORDS);
+                    effect.source().equals(SignEffect.DEFAULT) ? DEFAULT : RECORDS);
         }
     }
 
@@ -117,7 +117,7 @@ final class RiskAssumptions {
     }
 
     private static boolean isGiven(String source) {
-        return source.equals(DefectHistory.DEFAULT) || source.equals(DefectHistory.SITE);
+        return source.equals(DefectEstimate.DEFAULT) || source.equals(DefectEstimate.SITE);
     }
 
     private static String source(String of) {

@@ -1,10 +1,11 @@
 package dev.injectorplanner.core.plan;
 
-import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.calendar.PlanWeeks;
+import dev.injectorplanner.core.defect.CostOfDeferring;
 import dev.injectorplanner.core.due.DueAction;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.due.DueKind;
-import dev.injectorplanner.core.fleet.DutyGroup;
+import dev.injectorplanner.core.due.DueRule;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.IntervalTask;
@@ -14,17 +15,17 @@ import dev.injectorplanner.core.option.CylinderSets;
 import dev.injectorplanner.core.option.OptionPricer;
 import dev.injectorplanner.core.option.Rates;
 import dev.injectorplanner.core.option.RideAlongTask;
-import dev.injectorplanner.core.option.VisitRules;
-import dev.injectorplanner.core.replace.DeferralCost;
+import dev.injectorplanner.core.risk.Deferrals;
 import dev.injectorplanner.core.risk.FleetRisk;
 import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.risk.ReplacementCosts;
+import dev.injectorplanner.core.risk.TestPlan;
+import dev.injectorplanner.core.risk.TestPlans;
 import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.usage.TruckUsage;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,42 +47,29 @@ final class TruckPricing {
     private final FleetUsage usage;
     private final FleetRisk risk;
     private final ReplacementCosts costs;
-    private final LocalDate today;
-    private final Map<String, CylinderSets> sets = new HashMap<>();
-    private final Map<String, Double> downtime = new HashMap<>();
+    private final Deferrals deferrals;
+    private final TestPlans tests;
+    private final TruckRates rates;
+    private final PlanWeeks weeks;
 
-    TruckPricing(
-            FleetIndex index,
-            Policy policy,
-            FleetUsage usage,
-            FleetRisk risk,
-            ReplacementCosts costs,
-            LocalDate today) {
-        this.index = index;
-        this.policy = policy;
-        this.usage = usage;
-        this.risk = risk;
-        this.costs = costs;
-        this.today = today;
-        for (DutyGroup group : index.fleet().dutyGroups()) {
-            downtime.put(group.dutyGroup(), group.downtimePerDay().doubleValue());
-        }
+    TruckPricing(Learned learned) {
+        this.index = learned.index();
+        this.policy = learned.policy();
+        this.usage = learned.usage();
+        this.risk = learned.risk();
+        this.costs = learned.costs();
+        this.deferrals = learned.deferrals();
+        this.tests = learned.tests();
+        this.rates = learned.rates();
+        this.weeks = learned.weeks();
     }
 
     CylinderSets setsOf(Truck truck) {
-        return sets.computeIfAbsent(
-                truck.family(), family -> new CylinderSets(index.family(family), index.accessOf(family)));
+        return rates.setsOf(truck);
     }
 
     Rates ratesOf(Truck truck) {
-        VisitRules rules = policy.visits();
-        String group = truck.dutyGroup();
-        return new Rates(
-                index.depot(truck.depot()).labourPerHour().doubleValue(),
-                rules.coolantPerLitre(),
-                rules.bayPerVisit(),
-                group == null ? rules.downtimePerDay() : downtime.getOrDefault(group, rules.downtimePerDay()),
-                policy.bayHoursPerDay());
+        return rates.of(truck);
     }
 
     /** Prices the visits of a truck. */
@@ -99,37 +87,38 @@ final class TruckPricing {
         EngineFamily family = index.family(truck.family());
         List<CylinderPrice> prices = new ArrayList<>();
         for (int cylinder : family.allCylinders()) {
-            Optional<LocalDate> limit = dueItems.stream()
+            List<DueItem> due = dueItems.stream()
                     .filter(item -> item.action() == DueAction.REPLACE)
                     .filter(item -> item.cylinder() != null && item.cylinder() == cylinder)
-                    .map(DueItem::by)
-                    .min(LocalDate::compareTo);
-            double[] late = new double[policy.weeks()];
-            limit.ifPresent(by -> addLate(late, by, policy.visits().latePerDay()));
+                    .toList();
             Optional<InjectorRisk> known = risk.find(truck.truck(), cylinder);
+            double[] late = new double[policy.weeks()];
+            due.stream()
+                    .filter(item -> known.isEmpty() || isSites(item))
+                    .map(DueItem::by)
+                    .min(LocalDate::compareTo)
+                    .ifPresent(by -> addLate(late, by, policy.visits().latePerDay()));
             if (known.isPresent()) {
                 prices.add(priceOf(truck, known.get(), late));
-            } else if (limit.isPresent()) {
+            } else if (!due.isEmpty()) {
                 prices.add(new CylinderPrice(cylinder, new double[policy.weeks()], 0, 0, late));
             }
         }
         return prices;
     }
 
+    /** The planner's own limits are priced by what the injector's signs and age really say; the site's are kept. */
+    private static boolean isSites(DueItem item) {
+        return item.limitSource().equals(DueRule.SITE);
+    }
+
     private CylinderPrice priceOf(Truck truck, InjectorRisk injector, double[] late) {
-        DeferralCost deferral = costs.deferralOf(truck, injector);
-        double perWeek = injector.clock().of(usage.of(truck.truck())).perWeek();
-        double[] until = new double[policy.weeks()];
-        for (int week = 0; week < until.length; week++) {
-            until[week] = injector.age() + week * perWeek;
-        }
-        double end = injector.age() + policy.weeks() * perWeek;
-        double share = costs.accessShareHours(truck.family()) * ratesOf(truck).labourPerHour();
+        CostOfDeferring deferring = deferrals.of(truck, injector);
         return new CylinderPrice(
                 injector.cylinder(),
-                deferral.costs(injector.age(), until),
-                deferral.bestMoment(injector.age(), end).cost(),
-                share,
+                deferring.until(),
+                deferring.later(),
+                costs.costsOf(truck, injector.part()).share(),
                 late);
     }
 
@@ -142,7 +131,7 @@ final class TruckPricing {
     }
 
     private LocalDate dayOf(int week) {
-        return week == 0 ? today : IsoWeek.of(today).plus(week).monday();
+        return weeks.dayOf(week);
     }
 
     private static double daysAfter(LocalDate by, LocalDate day) {
@@ -151,44 +140,76 @@ final class TruckPricing {
 
     private List<RideAlongTask> rideAlongsOf(Truck truck, List<DueItem> dueItems) {
         List<RideAlongTask> rideAlongs = new ArrayList<>();
-        double[] test = new double[policy.weeks()];
-        boolean tested = false;
-        boolean must = false;
         for (DueItem item : dueItems) {
-            if (item.action() == DueAction.INSPECT) {
-                tested = true;
-                boolean safety = item.kind() == DueKind.SAFETY;
-                if (!safety || !must) { // of several codes the earliest counts, and once: they may be one leak
-                    addTest(test, item);
-                }
-                must |= safety;
-            } else if (item.action() == DueAction.SERVICE) {
+            if (item.action() == DueAction.SERVICE) {
                 index.intervalsOf(truck.family()).stream()
                         .filter(task -> task.task().equals(item.task()))
                         .forEach(task -> rideAlongs.add(rideAlong(truck, task, item.by())));
             }
         }
-        if (tested) {
-            rideAlongs.add(new RideAlongTask(RideAlongTask.INSPECTION, policy.inspectionHours(), test, true, must));
-        }
+        test(truck, dueItems).ifPresent(rideAlongs::add);
         return rideAlongs;
     }
 
-    private void addTest(double[] cost, DueItem item) {
-        if (item.kind() != DueKind.WARRANTY) {
-            boolean safety = item.kind() == DueKind.SAFETY;
-            addLate(
-                    cost,
-                    item.by(),
-                    safety ? policy.safety().latePerDay() : policy.visits().taskLatePerDay());
-            return;
+    /** A test of the truck's injectors: worth what its result would change, and what is due of it by limits and warranty. */
+    private Optional<RideAlongTask> test(Truck truck, List<DueItem> dueItems) {
+        List<InjectorRisk> known =
+                tests.known(truck, index.family(truck.family()).allCylinders());
+        Optional<TestPlan> plan = tests.of(truck, known);
+        double[] cost = plan.map(TestPlan::cost).orElseGet(() -> new double[policy.weeks()]);
+        boolean must = false;
+        boolean asked = plan.isPresent();
+        for (DueItem item : dueItems) {
+            if (item.action() == DueAction.INSPECT) {
+                asked = true;
+                boolean safety = item.kind() == DueKind.SAFETY;
+                if (!safety || !must) { // of several codes the earliest counts, and once: they may be one leak
+                    addDue(cost, truck, item, known);
+                }
+                must |= safety;
+            }
         }
+        return asked
+                ? Optional.of(new RideAlongTask(
+                        RideAlongTask.INSPECTION,
+                        policy.inspectionHours(),
+                        cost,
+                        plan.map(TestPlan::worth).orElse(Map.of()),
+                        true,
+                        must))
+                : Optional.empty();
+    }
+
+    private void addDue(double[] cost, Truck truck, DueItem item, List<InjectorRisk> known) {
+        if (item.kind() == DueKind.SAFETY) {
+            addLate(cost, item.by(), policy.safety().latePerDay());
+        } else if (item.kind() == DueKind.WARRANTY) {
+            addWarranty(
+                    cost, item, claimable(truck, item, known) + policy.visits().warrantyTestWorth());
+        } else if (isSites(item)) {
+            addLate(cost, item.by(), policy.visits().taskLatePerDay());
+        }
+    }
+
+    private void addWarranty(double[] cost, DueItem item, double worth) {
         for (int week = 0; week < cost.length; week++) {
             LocalDate day = dayOf(week);
             boolean counts =
                     !day.isAfter(item.by()) && !day.plusWeeks(TEST_WEEKS).isBefore(item.by());
-            cost[week] -= counts ? policy.visits().warrantyTestWorth() : 0;
+            cost[week] -= counts ? worth : 0;
         }
+    }
+
+    /** What a test may let the site claim: chance of a defect that it finds, at the part's price. */
+    private double claimable(Truck truck, DueItem item, List<InjectorRisk> known) {
+        double sum = 0;
+        for (InjectorRisk injector : known) {
+            if (item.cylinder() == null || item.cylinder() == injector.cylinder()) {
+                double found = risk.defectModelOf(injector.part()).model().sensitivity() * injector.defectChance();
+                sum += found * costs.priceOf(truck, injector.part());
+            }
+        }
+        return sum;
     }
 
     private RideAlongTask rideAlong(Truck truck, IntervalTask task, LocalDate by) {

@@ -1,6 +1,9 @@
 package dev.injectorplanner.core.risk;
 
 import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.defect.DefectBook;
+import dev.injectorplanner.core.defect.DefectDefaults;
+import dev.injectorplanner.core.defect.DefectModel;
 import dev.injectorplanner.core.history.Clock;
 
 /**
@@ -8,7 +11,7 @@ import dev.injectorplanner.core.history.Clock;
  *
  * @param part part number
  * @param meanDelayKm mean km from a defect to its failure, above 0
- * @param delaySource {@link DefectHistory#OWN}, {@link DefectHistory#FLEET} or {@link DefectHistory#DEFAULT}
+ * @param delaySource {@link #RECORDS}, {@link #SITE} or {@link #DEFAULT}
  * @param sensitivity chance that a test finds a defect that is there, 0..1
  * @param sensitivitySource as above
  * @param silentShare share of failures that no fault of the cylinder announced, 0..1
@@ -24,6 +27,18 @@ public record DefectEstimate(
         double silentShare,
         String silentSource,
         double kmPerHour) {
+    /** Source: the fleet's records. */
+    public static final String RECORDS = "fitted to the fleet's records";
+
+    /** Source: a figure that holds until the records tell. */
+    public static final String DEFAULT = "planner default";
+
+    /** Source: the site's own figure, until the records tell. */
+    public static final String SITE = "site";
+
+    /** Failures from which the records are named as the source; before, they are mixed with what is given. */
+    public static final int ENOUGH = 10;
+
     public DefectEstimate {
         Require.positive("mean delay", meanDelayKm);
         Require.within("sensitivity", sensitivity, 0, 1);
@@ -31,9 +46,24 @@ public record DefectEstimate(
         Require.positive("km a hour", kmPerHour);
     }
 
-    /** What is left, on average, to an injector found worn, in the unit of a clock: half the mean delay. */
-    public double remaining(Clock clock) {
-        return DefectHistory.FOUND_AT * meanDelay(clock);
+    /** As a part's defect model says, against what was given before the records. */
+    static DefectEstimate of(String part, DefectBook.Entry entry, DefectDefaults given) {
+        DefectModel model = entry.model();
+        boolean told = model.failures() >= ENOUGH;
+        DefectDefaults usual = DefectDefaults.STANDARD;
+        return new DefectEstimate(
+                part,
+                entry.meanDelayKm(),
+                source(told, given.meanDelayKm() == usual.meanDelayKm()),
+                model.sensitivity(),
+                source(told, given.sensitivity() == usual.sensitivity()),
+                model.silentShare(entry.perWeek()),
+                source(told, given.silentShare() == usual.silentShare()),
+                entry.kmPerHour());
+    }
+
+    private static String source(boolean told, boolean usual) {
+        return told ? RECORDS : usual ? DEFAULT : SITE;
     }
 
     /** Mean delay in the unit of a clock. */

@@ -1,10 +1,14 @@
 package dev.injectorplanner.core.risk;
 
-import dev.injectorplanner.core.condition.Condition;
-import dev.injectorplanner.core.condition.ConditionFit;
-import dev.injectorplanner.core.condition.ConditionModel;
 import dev.injectorplanner.core.condition.FleetSigns;
+import dev.injectorplanner.core.condition.Sign;
+import dev.injectorplanner.core.condition.SignEffect;
 import dev.injectorplanner.core.condition.TestLimit;
+import dev.injectorplanner.core.condition.TruckSigns;
+import dev.injectorplanner.core.defect.DefectBook;
+import dev.injectorplanner.core.defect.DefectDefaults;
+import dev.injectorplanner.core.defect.DefectModel;
+import dev.injectorplanner.core.defect.FailurePath;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetIndex;
@@ -13,11 +17,12 @@ import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.history.LifeBook;
 import dev.injectorplanner.core.history.LifeHistory;
 import dev.injectorplanner.core.history.PartLife;
-import dev.injectorplanner.core.history.RemainingDelay;
+import dev.injectorplanner.core.life.PredictiveLife;
 import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.usage.InjectorAge;
 import dev.injectorplanner.core.usage.MeterUsage;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,20 +33,21 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a fleet's records say of the chance of failure: life models by part and origin, ratios of signs, behaviour of
- * defects, and the risk of every fitted injector whose age and usage are known.
+ * What a fleet's records say of the chance of failure: life models by part and origin, defect models by part, and the risk of every fitted injector whose age and usage are known.
  */
 public final class FleetRisk {
+    /** Weeks back that faults and tests count for the chance of a defect today. */
+    private static final int WEEKS_BACK = 104;
+
     private final FleetUsage usage;
     private final LifeHistory history;
     private final FleetSigns signs;
-    private final Map<String, DefectEstimate> defects;
+    private final DefectBook book;
+    private final DefectDefaults given;
     private final LifeBook lives;
-    private final ConditionModel conditions;
     private final Map<String, String> depots = new LinkedHashMap<>();
     private final Map<String, InjectorRisk> risks = new LinkedHashMap<>();
-    private final Map<String, Condition> conditionOf = new LinkedHashMap<>();
-    private final boolean tested;
+    private final Set<TestKind> testKinds = EnumSet.noneOf(TestKind.class);
     private int unknown;
 
     private FleetRisk(
@@ -52,18 +58,18 @@ public final class FleetRisk {
             DefectDefaults otherwise,
             @Nullable FleetLives shared) {
         this.usage = usage;
+        given = otherwise;
         history = new LifeHistory(index, usage, today);
         signs = new FleetSigns(index, limits);
-        tested = index.fleet().cylinderTests().stream().anyMatch(test -> test.test() != TestKind.CONTRIBUTION);
+        index.fleet().cylinderTests().forEach(test -> testKinds.add(test.test()));
+        testKinds.remove(TestKind.CONTRIBUTION);
         if (shared != null) {
-            defects = shared.defects;
+            book = shared.defects;
             lives = shared.lives;
-            conditions = shared.conditions;
         } else {
-            defects = DefectHistory.of(history, signs, parts(index), otherwise);
-            RemainingDelay remaining = (part, clock) -> defectsOf(part).remaining(clock);
-            lives = LifeBook.of(history, parts(index), remaining);
-            conditions = ConditionFit.of(history, lives, signs, remaining, today);
+            LearnedLives learned = LearnedLives.of(history, parts(index), signs, otherwise);
+            book = learned.defects();
+            lives = learned.lives();
         }
         for (Truck truck : index.fleet().trucks()) {
             depots.put(truck.truck(), truck.depot());
@@ -103,7 +109,7 @@ public final class FleetRisk {
 
     /** What was learned here, to judge parts of the fleet by. */
     public FleetLives shared() {
-        return FleetLives.of(this);
+        return new FleetLives(lives, book);
     }
 
     private void judge(InjectorAge age, LocalDate today) {
@@ -114,11 +120,13 @@ public final class FleetRisk {
             unknown++;
             return;
         }
-        Condition condition = conditions.of(signs.of(age.truck()).on(age.cylinder(), age.fittedOn(), today));
-        Forecast forecast = new Forecast(lives, model, condition, UsageAhead.of(meter));
-        conditionOf.put(key(age.truck(), age.cylinder()), condition);
-        double chance4 = forecast.chance(now, 4);
-        double chance12 = Math.max(chance4, forecast.chance(now, 12));
+        TruckSigns shown = signs.of(age.truck());
+        DefectBook.Entry entry = book.of(age.part());
+        PredictiveLife life = lives.predictive(model);
+        double defective = chanceDefective(age, now, meter, entry.model(), life, today);
+        Chances chances = new Chances(entry.model(), life, now, UsageAhead.of(meter));
+        double[] within = chances.within(defective);
+        Set<Sign> now12 = shown.on(age.cylinder(), age.fittedOn(), today);
         risks.put(
                 key(age.truck(), age.cylinder()),
                 new InjectorRisk(
@@ -129,12 +137,36 @@ public final class FleetRisk {
                         age.origin(),
                         model.clock(),
                         now,
-                        condition.words(),
-                        condition.multiplier(),
-                        condition.source(),
-                        chance4,
-                        chance12,
-                        Math.max(chance12, forecast.chance(now, 26))));
+                        Sign.words(now12),
+                        chances.multiplier(within[1]),
+                        entry.model().failures() >= DefectEstimate.ENOUGH ? SignEffect.FITTED : SignEffect.DEFAULT,
+                        defective,
+                        within[0],
+                        within[1],
+                        within[2]));
+    }
+
+    private double chanceDefective(
+            InjectorAge age, double now, MeterUsage meter, DefectModel model, PredictiveLife life, LocalDate today) {
+        LocalDate after = today.minusWeeks(WEEKS_BACK);
+        LocalDate first = meter.track().firstDay();
+        after = first != null && first.isAfter(after) ? first : after;
+        after = age.fittedOn().isAfter(after) ? age.fittedOn() : after;
+        long days = today.toEpochDay() - after.toEpochDay();
+        if (days <= 0) {
+            return now > 0 ? model.usual(life, now) : 0;
+        }
+        double weeks = days / 7.0;
+        Double then = meter.meterOn(after);
+        Double meterNow = meter.meterOn(today);
+        double had = then == null || meterNow == null ? weeks * meter.perWeek() : meterNow - then;
+        double begun = after.equals(age.fittedOn()) ? 0 : Math.max(0, now - had);
+        int full = (int) Math.ceil(weeks - 1e-9);
+        return model.chanceDefective(
+                life,
+                begun,
+                Math.max(0, now - begun) / weeks,
+                signs.of(age.truck()).track(age.cylinder(), after, today, full));
     }
 
     private static String key(String truck, int cylinder) {
@@ -158,7 +190,12 @@ public final class FleetRisk {
 
     /** Whether the fleet has any balance or return-flow test on record. */
     public boolean tested() {
-        return tested;
+        return !testKinds.isEmpty();
+    }
+
+    /** Kinds of tests with limits that the fleet has on record. */
+    public Set<TestKind> testKinds() {
+        return Set.copyOf(testKinds);
     }
 
     public LifeHistory history() {
@@ -169,8 +206,14 @@ public final class FleetRisk {
         return lives;
     }
 
-    public ConditionModel conditions() {
-        return conditions;
+    /** How signs change the chance of failing, for a typical injector of the part with the most failures. */
+    public List<SignEffect> signEffects() {
+        return SignEffects.of(book, lives, history, signs);
+    }
+
+    /** The defect model of a part. */
+    public DefectBook.Entry defectModelOf(String part) {
+        return book.of(part);
     }
 
     public FleetSigns signs() {
@@ -179,16 +222,12 @@ public final class FleetRisk {
 
     /** One a part, by part. */
     public List<DefectEstimate> defects() {
-        return List.copyOf(defects.values());
+        return book.entries().keySet().stream().map(this::defectsOf).toList();
     }
 
     /** @throws IllegalArgumentException for a part that no family and no fitted injector has */
     public DefectEstimate defectsOf(String part) {
-        DefectEstimate estimate = defects.get(part);
-        if (estimate == null) {
-            throw new IllegalArgumentException("no injector part \"" + part + "\" in the fleet");
-        }
-        return estimate;
+        return DefectEstimate.of(part, book.of(part), given);
     }
 
     /**
@@ -198,13 +237,15 @@ public final class FleetRisk {
     public OptionalInt weeksUntilChance(InjectorRisk risk, double limit, int most) {
         PartLife model = lives.of(risk.part(), risk.origin());
         UsageAhead ahead = UsageAhead.of(model.clock().of(usage.of(risk.truck())));
-        Condition condition = conditionOf.getOrDefault(key(risk.truck(), risk.cylinder()), conditions.of(Set.of()));
-        Forecast forecast = new Forecast(lives, model, condition, ahead);
+        DefectModel defects = book.of(risk.part()).model();
+        FailurePath path = new FailurePath(defects, lives.predictive(model), risk.age(), risk.defectChance(), 0);
         for (int week = 0; week <= most; week++) {
-            double chance = week == 0 ? risk.chance12() : forecast.chance(risk.age() + week * ahead.perWeek(), 12);
+            Chances then = new Chances(defects, lives.predictive(model), path.age(), ahead);
+            double chance = week == 0 ? risk.chance12() : then.within(path.chanceDefective())[1];
             if (chance >= limit) {
                 return OptionalInt.of(week);
             }
+            path.goOn(ahead.perWeek());
         }
         return OptionalInt.empty();
     }

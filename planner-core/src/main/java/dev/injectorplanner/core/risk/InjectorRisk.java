@@ -17,6 +17,7 @@ import dev.injectorplanner.core.history.Clock;
  * @param condition what faults and tests say, in words
  * @param multiplier on the hazard of an average injector of its age, above 0
  * @param multiplierSource whose multiplier it is: fitted to the fleet's records, or "planner default"
+ * @param defectChance chance that it has a hidden defect today, given what it showed, 0..1
  * @param chance4 chance within 4 weeks, 0..1
  * @param chance12 chance within 12 weeks, at least {@code chance4}
  * @param chance26 chance within 26 weeks, at least {@code chance12}
@@ -32,6 +33,7 @@ public record InjectorRisk(
         String condition,
         double multiplier,
         String multiplierSource,
+        double defectChance,
         double chance4,
         double chance12,
         double chance26) {
@@ -40,6 +42,7 @@ public record InjectorRisk(
     public InjectorRisk {
         Require.notNegative("age", age);
         Require.positive("multiplier", multiplier);
+        Require.within("defect_chance", defectChance, 0, 1);
         Require.within("chance4", chance4, 0, 1);
         Require.within("chance12", chance12, chance4, 1);
         Require.within("chance26", chance26, chance12, 1);

@@ -30,13 +30,10 @@ public final class InspectionDates {
     private static final int TESTS_COUNTED = 3;
 
     private final FleetRisk risk;
-    private final double limit;
     private final LocalDate today;
 
-    /** @param limit chance of a road failure from an unseen defect that the site accepts, between 0 and 1 */
-    public InspectionDates(FleetRisk risk, double limit, LocalDate today) {
+    public InspectionDates(FleetRisk risk, LocalDate today) {
         this.risk = risk;
-        this.limit = limit;
         this.today = today;
     }
 
@@ -44,10 +41,11 @@ public final class InspectionDates {
      * The day for one truck.
      *
      * @param ages its fitted injectors
+     * @param limit chance of a road failure from an unseen defect that the site accepts, between 0 and 1
      * @param until last day asked for
      * @return empty where the limit is not passed by then, km or usage are not known, or the fleet has no test on record
      */
-    public Optional<TruckInspection> find(TruckUsage usage, List<InjectorAge> ages, LocalDate until) {
+    public Optional<TruckInspection> find(TruckUsage usage, List<InjectorAge> ages, double limit, LocalDate until) {
         List<InjectorAge> known = ages.stream().filter(age -> age.km() != null).toList();
         MeterUsage odometer = usage.odometer();
         Double now = odometer.meterOn(today);
@@ -77,12 +75,29 @@ public final class InspectionDates {
                 since,
                 unseen.failureChance(injectors, since),
                 today.plusDays(days),
-                !estimate.delaySource().equals(DefectHistory.DEFAULT)
-                        && !estimate.sensitivitySource().equals(DefectHistory.DEFAULT)
-                        && !estimate.silentSource().equals(DefectHistory.DEFAULT)));
+                !estimate.delaySource().equals(DefectEstimate.DEFAULT)
+                        && !estimate.sensitivitySource().equals(DefectEstimate.DEFAULT)
+                        && !estimate.silentSource().equals(DefectEstimate.DEFAULT)));
     }
 
-    private record Tested(LocalDate day, double kmAgo) {}
+    /**
+     * A test of all injectors of a truck.
+     *
+     * @param day its day
+     * @param kmAgo km run since
+     */
+    public record Tested(LocalDate day, double kmAgo) {}
+
+    /** The last test of all of a truck's injectors; empty where there was none, or km are not known. */
+    public Optional<Tested> lastTest(TruckUsage usage, List<InjectorAge> ages) {
+        List<InjectorAge> known = ages.stream().filter(age -> age.km() != null).toList();
+        Double now = usage.odometer().meterOn(today);
+        if (known.isEmpty() || now == null) {
+            return Optional.empty();
+        }
+        List<Tested> tests = testsOf(risk.signs().of(usage.truck()), known, usage.odometer(), now);
+        return tests.isEmpty() ? Optional.empty() : Optional.of(tests.get(tests.size() - 1));
+    }
 
     private static double km(InjectorAge age) {
         Double km = age.km();
@@ -97,12 +112,13 @@ public final class InspectionDates {
     /** Days on which all injectors that were in were tested, oldest first, with the km run since. */
     private List<Tested> testsOf(TruckSigns signs, List<InjectorAge> ages, MeterUsage odometer, double now) {
         TreeSet<LocalDate> days = new TreeSet<>();
-        ages.forEach(age -> days.addAll(signs.testDays(age.cylinder(), age.fittedOn(), today)));
+        ages.forEach(
+                age -> days.addAll(signs.testDays(age.cylinder(), age.fittedOn().plusDays(1), today)));
         List<Tested> tests = new ArrayList<>();
         for (LocalDate day : days) {
             Double then = odometer.meterOn(day);
             boolean all = ages.stream()
-                    .filter(age -> !age.fittedOn().isAfter(day))
+                    .filter(age -> age.fittedOn().isBefore(day))
                     .allMatch(age -> !signs.testDays(age.cylinder(), day, day).isEmpty());
             if (all && then != null) {
                 tests.add(new Tested(day, Math.max(0, now - then)));
@@ -115,7 +131,7 @@ public final class InspectionDates {
         DefectRate rate = silent(age, delay);
         double own = km(age);
         List<Double> testAges = tests.stream()
-                .filter(test -> !test.day.isBefore(age.fittedOn()))
+                .filter(test -> test.day.isAfter(age.fittedOn()))
                 .map(test -> own - test.kmAgo)
                 .filter(then -> then >= 0)
                 .toList();
@@ -129,7 +145,10 @@ public final class InspectionDates {
     private DefectRate silent(InjectorAge age, Delay delay) {
         PartLife model = risk.lives().of(age.part(), age.origin());
         DefectEstimate estimate = risk.defectsOf(age.part());
-        DefectRate rate = DefectRate.ofLife(model.life(), 1, delay);
+        double multiplier = risk.find(age.truck(), age.cylinder())
+                .map(InjectorRisk::multiplier)
+                .orElse(1.0);
+        DefectRate rate = DefectRate.ofLife(model.life(), multiplier, delay);
         double pace = model.clock() == Clock.DISTANCE ? 1 : hoursPerKm(age, estimate);
         double share = estimate.silentShare();
         return km -> share * pace * rate.at(pace * km);

@@ -1,18 +1,18 @@
 package dev.injectorplanner.core.risk;
 
-import dev.injectorplanner.core.access.AccessModel;
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.defect.CostOfDeferring;
+import dev.injectorplanner.core.defect.DefectBook;
+import dev.injectorplanner.core.defect.FailurePath;
+import dev.injectorplanner.core.defect.WatchedReplacement;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Truck;
-import dev.injectorplanner.core.history.LifeBook;
-import dev.injectorplanner.core.history.PartLife;
-import dev.injectorplanner.core.replace.AgeReplacement;
+import dev.injectorplanner.core.life.PredictiveLife;
 import dev.injectorplanner.core.replace.AgeReplacementPolicy;
-import dev.injectorplanner.core.replace.DeferralCost;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 
 /**
@@ -24,81 +24,101 @@ public final class ReplacementCosts {
     private static final double LEAST = 0.01;
 
     private final FleetIndex index;
-    private final LifeBook lives;
-    private final Map<String, Double> accessShareHours;
+    private final FleetRisk risk;
+    private final VisitCosts visits;
     private final Map<String, UnitCosts> costs = new LinkedHashMap<>();
     private final Map<String, AgeReplacementPolicy> policies = new LinkedHashMap<>();
 
-    /** With the first run's share of access labour: the full set's divided by its cylinders. */
-    public ReplacementCosts(FleetIndex index, LifeBook lives) {
-        this(index, lives, Map.of());
-    }
-
-    /** @param accessShareHours hours of shared access labour that a cylinder bears, by family; the first run's share where missing */
-    public ReplacementCosts(FleetIndex index, LifeBook lives, Map<String, Double> accessShareHours) {
+    /** @param visits what visits cost beyond parts and own labour */
+    public ReplacementCosts(FleetIndex index, FleetRisk risk, VisitCosts visits) {
         this.index = index;
-        this.lives = lives;
-        this.accessShareHours = Map.copyOf(accessShareHours);
-    }
-
-    /** Hours of shared access labour that a cylinder of a family bears. */
-    public double accessShareHours(String family) {
-        Double given = accessShareHours.get(family);
-        if (given != null) {
-            return given;
-        }
-        EngineFamily engine = index.family(family);
-        List<Integer> all = engine.allCylinders();
-        return new AccessModel(engine, index.accessOf(family)).accessHours(all) / all.size();
-    }
-
-    /** Costs of an injector part in a truck: at its depot's labour rate, with its family's own labour and share of access labour. */
-    public UnitCosts costsOf(Truck truck, String part) {
-        return costs.computeIfAbsent(key(truck, part), key -> {
-            EngineFamily family = index.family(truck.family());
-            double price = index.findPart(part)
-                    .map(Part::price)
-                    .map(Number::doubleValue)
-                    .orElse(0.0);
-            double labour = index.depot(truck.depot()).labourPerHour().doubleValue();
-            double hours = family.cylinderHours() + accessShareHours(family.family());
-            double planned = Math.max(LEAST, price + hours * labour);
-            return new UnitCosts(planned, planned + family.roadFailureCost().doubleValue());
-        });
-    }
-
-    private static String key(Truck truck, String part) {
-        return truck.depot() + "\n" + truck.family() + "\n" + part;
+        this.risk = risk;
+        this.visits = visits;
     }
 
     /**
-     * The best policy for new units of a part and origin in trucks like this one: age and cost rate are in the unit of the
-     * part's clock.
+     * Costs of an injector part in a truck: at its depot's labour rate, with its family's own labour and share of a visit.
+     *
+     * @throws InvalidValueException where the parts table lacks the part, since nothing can be priced without its price
+     */
+    public UnitCosts costsOf(Truck truck, String part) {
+        return costs.computeIfAbsent(key(truck, part), key -> {
+            EngineFamily family = index.family(truck.family());
+            double price = priceOf(truck, part);
+            double own = price
+                    + family.cylinderHours()
+                            * index.depot(truck.depot()).labourPerHour().doubleValue();
+            double share = visits.share(truck);
+            double planned = Math.max(LEAST, own + share);
+            double alone = Math.max(planned, own + visits.alone(truck));
+            return new UnitCosts(
+                    planned,
+                    Math.min(share, planned),
+                    alone,
+                    alone + family.roadFailureCost().doubleValue());
+        });
+    }
+
+    /**
+     * Price of an injector part.
+     *
+     * @throws InvalidValueException where the parts table lacks it
+     */
+    public double priceOf(Truck truck, String part) {
+        return index.findPart(part)
+                .map(Part::price)
+                .map(Number::doubleValue)
+                .orElseThrow(() -> new InvalidValueException(
+                        "injector_part",
+                        part,
+                        "of family " + truck.family() + " is not in the parts table, so it has no price",
+                        "load it with the parts, or correct the family's injector part"));
+    }
+
+    private static String key(Truck truck, String part) {
+        return truck.depot() + "\n" + truck.family() + "\n" + truck.dutyGroup() + "\n" + part;
+    }
+
+    /**
+     * The best policy for new units of a part and origin in trucks like this one, whose signs are watched: age and cost rate
+     * are in the unit of the part's clock.
      */
     public AgeReplacementPolicy policyOf(Truck truck, String part, Origin origin) {
         String key = key(truck, part) + "\n" + origin;
         AgeReplacementPolicy known = policies.get(key);
         if (known == null) {
             UnitCosts unit = costsOf(truck, part);
-            known = AgeReplacement.best(lives.of(part, origin).life(), unit.planned(), unit.failure());
+            DefectBook.Entry defects = risk.defectModelOf(part);
+            known = WatchedReplacement.best(
+                    defects.model(),
+                    risk.lives().predictive(risk.lives().of(part, origin)),
+                    unit.planned(),
+                    unit.alone(),
+                    unit.failure(),
+                    defects.showsPerUse());
             policies.put(key, known);
         }
         return known;
     }
 
-    /**
-     * What waiting costs for a fitted injector, with its condition's multiplier on its own life, against the long-run rate
-     * of a new unit of its part. Ages are in the unit of {@link InjectorRisk#clock}.
-     */
-    public DeferralCost deferralOf(Truck truck, InjectorRisk risk) {
-        return deferralOf(truck, risk, Origin.NEW);
+    /** What waiting is held against for an injector of a truck, replaced by a new one. */
+    CostOfDeferring.Terms termsOf(Truck truck, InjectorRisk injector, double perWeek, double leavesInWeeks) {
+        UnitCosts unit = costsOf(truck, injector.part());
+        PredictiveLife renewed = risk.lives().predictive(risk.lives().of(injector.part(), Origin.NEW));
+        return new CostOfDeferring.Terms(
+                unit.planned(),
+                unit.alone(),
+                unit.failure(),
+                policyOf(truck, injector.part(), Origin.NEW).costRate(),
+                renewed::hazard,
+                perWeek,
+                leavesInWeeks);
     }
 
-    /** The same with a replacement of another origin. */
-    public DeferralCost deferralOf(Truck truck, InjectorRisk risk, Origin replacement) {
-        PartLife own = lives.of(risk.part(), risk.origin());
-        UnitCosts unit = costsOf(truck, risk.part());
-        double rate = policyOf(truck, risk.part(), replacement).costRate();
-        return new DeferralCost(own.life(), risk.multiplier(), unit.planned(), unit.failure(), rate);
+    /** An injector from today on, its signs watched. */
+    FailurePath pathOf(InjectorRisk injector, double defectChance) {
+        DefectBook.Entry defects = risk.defectModelOf(injector.part());
+        PredictiveLife life = risk.lives().predictive(risk.lives().of(injector.part(), injector.origin()));
+        return new FailurePath(defects.model(), life, injector.age(), defectChance, defects.showsPerUse());
     }
 }

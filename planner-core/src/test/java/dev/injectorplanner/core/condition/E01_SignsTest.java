@@ -22,7 +22,7 @@ class E01_SignsTest {
     private TruckSigns signs() {
         FleetSnapshot snapshot = fleet.build();
         FleetIndex index = new FleetIndex(snapshot);
-        return new TruckSigns(index, snapshot.trucks().get(0), new RuleBook(snapshot)::over);
+        return new TruckSigns(index, snapshot.trucks().get(0), new RuleBook(snapshot)::ratio);
     }
 
     private Set<Sign> of(int cylinder) {

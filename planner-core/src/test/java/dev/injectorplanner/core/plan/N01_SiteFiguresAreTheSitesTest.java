@@ -3,10 +3,10 @@ package dev.injectorplanner.core.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.injectorplanner.core.coolant.CoolantRules;
+import dev.injectorplanner.core.defect.DefectDefaults;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.option.VisitRules;
-import dev.injectorplanner.core.risk.DefectDefaults;
 import dev.injectorplanner.core.risk.DefectHistory;
 import dev.injectorplanner.core.testkit.FleetBuilder;
 import dev.injectorplanner.core.units.SiteUnits;

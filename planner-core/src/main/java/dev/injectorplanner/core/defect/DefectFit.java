@@ -1,0 +1,84 @@
+package dev.injectorplanner.core.defect;
+
+import dev.injectorplanner.core.history.LifeEnd;
+import java.util.List;
+
+/**
+ * Fits a defect model to lives by expectation and maximisation, with a prior that counts as so many lives of its own. Source:
+ * Dempster, Laird and Rubin (1977), Journal of the Royal Statistical Society B 39:1-38.
+ */
+final class DefectFit {
+    private static final int MOST_ROUNDS = 30;
+    private static final double SETTLED = 0.005;
+    private static final double FAULT_WEEKS_SOUND = 200;
+    private static final double FAULT_WEEKS_DEFECTIVE = 30;
+    private static final double TESTS_SOUND = 20;
+    private static final double TESTS_DEFECTIVE = 10;
+    private static final double REMOVALS = 10;
+    private static final double FAILURES = 4;
+
+    private DefectFit() {}
+
+    /**
+     * Fits.
+     *
+     * @param prior what holds without lives, and counts as some
+     */
+    static DefectModel of(List<WatchedLife> lives, DefectModel prior) {
+        DefectModel model = prior;
+        long failures = lives.stream()
+                .filter(life -> life.failed() || life.end() == LifeEnd.WORN)
+                .count();
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            Tally tally = new Tally();
+            ForwardBackward pass = new ForwardBackward(model);
+            lives.forEach(life -> pass.add(life, tally));
+            DefectModel next = maximised(tally, prior, failures);
+            double change = Math.abs(Math.log(next.meanDelay() / model.meanDelay()))
+                    + Math.abs(next.suddenShare() - model.suddenShare())
+                    + Math.abs(Math.log(next.faultRatio() / model.faultRatio()));
+            model = next;
+            if (change < SETTLED) {
+                break;
+            }
+        }
+        return model;
+    }
+
+    private static DefectModel maximised(Tally tally, DefectModel prior, long failures) {
+        double delay = (tally.defectiveUse + FAILURES * prior.meanDelay()) / (tally.failuresOfDefects + FAILURES);
+        double sudden = (tally.sudden + FAILURES * prior.suddenShare()) / (tally.suddenExpected + FAILURES);
+        double arrivals = (tally.arrivals + FAILURES * prior.arrivalFactor()) / (tally.arrivalsExpected + FAILURES);
+        return new DefectModel(
+                delay,
+                Math.min(1, sudden),
+                arrivals,
+                signs(tally, 0, prior.sound(), FAULT_WEEKS_SOUND, TESTS_SOUND),
+                signs(tally, 1, prior.defective(), FAULT_WEEKS_DEFECTIVE, TESTS_DEFECTIVE),
+                failures);
+    }
+
+    private static StateSigns signs(Tally tally, int state, StateSigns prior, double weeks, double tests) {
+        double[] railPrior = {1 - prior.rail(), prior.rail()};
+        double[] wornPrior = {1 - prior.worn(), prior.worn()};
+        return new StateSigns(
+                mixed(tally.faultDays[state], prior.faultDays(), weeks),
+                mixed(tally.rail[state], railPrior, weeks)[1],
+                mixed(tally.balance[state], prior.balance(), tests),
+                mixed(tally.returnFlow[state], prior.returnFlow(), tests),
+                mixed(tally.worn[state], wornPrior, REMOVALS)[1]);
+    }
+
+    /** Shares of the counts and of the prior's, which stand for {@code strength} cases. */
+    private static double[] mixed(double[] counts, double[] prior, double strength) {
+        double all = strength;
+        for (double count : counts) {
+            all += count;
+        }
+        double[] shares = new double[counts.length];
+        for (int i = 0; i < shares.length; i++) {
+            shares[i] = (counts[i] + strength * prior[i]) / all;
+        }
+        return shares;
+    }
+}

@@ -1,0 +1,54 @@
+package dev.injectorplanner.core.defect;
+
+import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.condition.SignTrack;
+import dev.injectorplanner.core.fleet.TestKind;
+
+/**
+ * What an injector in one state, sound or with a defect, is likely to show.
+ *
+ * @param faultDays chance of a week with 0, 1, or 2 and more days with faults of the cylinder; adds up to 1
+ * @param rail chance of a week with a rail pressure fault of the engine
+ * @param balance chance of a balance test in each band of {@link #BANDS}; adds up to 1
+ * @param returnFlow the same for return flow
+ * @param worn chance that it is called worn when it is taken out
+ */
+record StateSigns(double[] faultDays, double rail, double[] balance, double[] returnFlow, double worn) {
+    /** Upper ends of the bands of a test's value over its limit; the last band is open. */
+    static final double[] BANDS = {0.5, 0.75, 1, 1.5};
+
+    StateSigns {
+        Require.within("chance of a rail fault", rail, 0, 1);
+        Require.within("chance of being called worn", worn, 0, 1);
+        faultDays = faultDays.clone();
+        balance = balance.clone();
+        returnFlow = returnFlow.clone();
+    }
+
+    /** The band of a test's value over its limit. */
+    static int band(double ratio) {
+        int band = 0;
+        while (band < BANDS.length && ratio > BANDS[band]) {
+            band++;
+        }
+        return band;
+    }
+
+    double test(TestKind kind, int band) {
+        return kind == TestKind.BALANCE ? balance[band] : returnFlow[band];
+    }
+
+    /** Chance of what a track shows in a week but for its tests. */
+    double week(SignTrack track, int week) {
+        return faultDays[track.faultDays(week)] * (track.rail(week) ? rail : 1 - rail);
+    }
+
+    /** Chance that one of the two tests is over its limit. */
+    double over() {
+        return 1 - (1 - overOf(balance)) * (1 - overOf(returnFlow));
+    }
+
+    private static double overOf(double[] bands) {
+        return bands[bands.length - 1] + bands[bands.length - 2];
+    }
+}

@@ -1,0 +1,38 @@
+package dev.injectorplanner.core.risk;
+
+import dev.injectorplanner.core.condition.FleetSigns;
+import dev.injectorplanner.core.defect.DefectBook;
+import dev.injectorplanner.core.defect.DefectDefaults;
+import dev.injectorplanner.core.history.Clock;
+import dev.injectorplanner.core.history.LifeBook;
+import dev.injectorplanner.core.history.LifeEnd;
+import dev.injectorplanner.core.history.LifeHistory;
+import dev.injectorplanner.core.history.RemainingDelay;
+import java.util.List;
+
+/**
+ * Lives and defects learned from one history. Each needs the other: an injector found worn lives on in the records for what
+ * was left of its delay. So lives are fitted with the delay given, then defects, then lives again with the delay found.
+ */
+record LearnedLives(LifeBook lives, DefectBook defects) {
+    /** Where in its delay a defect is found when it is found, on average: a planner default. */
+    private static final double FOUND_AT = 0.5;
+
+    private static final double USUAL_KM_PER_HOUR = 50;
+
+    static LearnedLives of(LifeHistory history, List<String> parts, FleetSigns signs, DefectDefaults given) {
+        RemainingDelay before =
+                (part, clock) -> FOUND_AT * given.meanDelayKm() / (clock == Clock.DISTANCE ? 1 : USUAL_KM_PER_HOUR);
+        LifeBook first = LifeBook.of(history, parts, before);
+        DefectBook defects = DefectBook.of(history, parts, first, signs, given);
+        boolean worn = history.units().stream().anyMatch(unit -> unit.end() == LifeEnd.WORN);
+        if (!worn) {
+            return new LearnedLives(first, defects);
+        }
+        RemainingDelay found = (part, clock) -> FOUND_AT
+                * (clock == Clock.DISTANCE
+                        ? defects.of(part).meanDelayKm()
+                        : defects.of(part).meanDelayKm() / defects.of(part).kmPerHour());
+        return new LearnedLives(LifeBook.of(history, parts, found), defects);
+    }
+}

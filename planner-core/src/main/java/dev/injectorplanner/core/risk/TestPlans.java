@@ -1,0 +1,146 @@
+package dev.injectorplanner.core.risk;
+
+import dev.injectorplanner.core.calendar.PlanWeeks;
+import dev.injectorplanner.core.defect.CostOfDeferring;
+import dev.injectorplanner.core.defect.DefectBook;
+import dev.injectorplanner.core.defect.FailurePath;
+import dev.injectorplanner.core.defect.TestWorth;
+import dev.injectorplanner.core.fleet.TestKind;
+import dev.injectorplanner.core.fleet.Truck;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * When to test each truck: as late as its result is ripe, and only where it would change enough. A test made early loses the
+ * share of the interval that it cuts off, as any interval task does: every week of waiting for the next one costs the mean
+ * gain of testing at the best interval. Source: delay-time inspection, Christer and Waller (1984), with the gain of a test
+ * from what its result would change.
+ */
+public final class TestPlans {
+    private static final int LONGEST_INTERVAL_WEEKS = 104;
+    private static final int STEP_WEEKS = 2;
+    private static final int[] WEEKS_BEYOND = {0, 8, 16, 26};
+
+    private final FleetRisk risk;
+    private final ReplacementCosts costs;
+    private final Deferrals deferrals;
+    private final VisitCosts visits;
+    private final PlanWeeks weeks;
+    private final Set<TestKind> kinds;
+    private final double[] moments;
+
+    public TestPlans(FleetRisk risk, ReplacementCosts costs, Deferrals deferrals, VisitCosts visits, PlanWeeks weeks) {
+        this.risk = risk;
+        this.costs = costs;
+        this.deferrals = deferrals;
+        this.visits = visits;
+        this.weeks = weeks;
+        this.kinds = risk.testKinds();
+        double[] within = weeks.moments();
+        this.moments = new double[within.length + WEEKS_BEYOND.length];
+        System.arraycopy(within, 0, moments, 0, within.length);
+        for (int i = 0; i < WEEKS_BEYOND.length; i++) {
+            moments[within.length + i] = weeks.horizon() + WEEKS_BEYOND[i];
+        }
+    }
+
+    /** The plan of a truck's tests; empty where the fleet makes no tests or no injector's risk is known. */
+    public Optional<TestPlan> of(Truck truck, List<InjectorRisk> injectors) {
+        if (kinds.isEmpty() || injectors.isEmpty()) {
+            return Optional.empty();
+        }
+        double cost = visits.test(truck);
+        Map<Integer, double[]> worth = new LinkedHashMap<>();
+        double[] all = new double[moments.length];
+        double[] routine = new double[LONGEST_INTERVAL_WEEKS / STEP_WEEKS];
+        double sound = 1;
+        for (InjectorRisk injector : injectors) {
+            sound *= 1 - injector.defectChance();
+            double[] own = new double[moments.length];
+            addWorth(truck, injector, own, routine);
+            for (int i = 0; i < own.length; i++) {
+                all[i] += own[i];
+            }
+            worth.put(injector.cylinder(), Arrays.copyOf(own, weeks.weeks()));
+        }
+        return Optional.of(plan(all, worth, routine, cost, 1 - sound));
+    }
+
+    private TestPlan plan(
+            double[] all, Map<Integer, double[]> worth, double[] routine, double cost, double defectChance) {
+        double rate = 0;
+        Double interval = null;
+        for (int i = 0; i < routine.length; i++) {
+            double perWeek = (routine[i] - cost) / ((i + 1) * STEP_WEEKS);
+            if (perWeek > rate) {
+                rate = perWeek;
+                interval = (double) (i + 1) * STEP_WEEKS;
+            }
+        }
+        double later = 0;
+        for (int i = weeks.weeks(); i < moments.length; i++) {
+            later = Math.max(later, all[i] - cost - rate * moments[i]);
+        }
+        double[] against = new double[weeks.weeks()];
+        @Nullable Integer due = null;
+        double most = later;
+        for (int week = 0; week < against.length; week++) {
+            double gain = all[week] - cost - rate * moments[week];
+            against[week] = rate * moments[week] - all[week] + later;
+            if (gain > most) {
+                most = gain;
+                due = week;
+            }
+        }
+        return new TestPlan(against, worth, due, due == null ? 0 : all[due], cost, interval, defectChance);
+    }
+
+    /** Adds an injector's worth of a test at each moment, and after each interval since a test that found nothing. */
+    private void addWorth(Truck truck, InjectorRisk injector, double[] own, double[] routine) {
+        double perWeek = deferrals.perWeek(injector);
+        double leaves = deferrals.weeksUntilLeaving(truck);
+        TestWorth worth = worthOf(truck, injector, perWeek, leaves);
+        FailurePath path = costs.pathOf(injector, injector.defectChance());
+        double reached = 0;
+        for (int i = 0; i < own.length && moments[i] < leaves; i++) {
+            path.goOn((moments[i] - reached) * perWeek);
+            reached = moments[i];
+            own[i] = worth.at(path.chanceDefective());
+        }
+        FailurePath tested = costs.pathOf(injector, 0);
+        for (int i = 0; i < routine.length && (i + 1) * STEP_WEEKS < leaves; i++) {
+            tested.goOn(STEP_WEEKS * perWeek);
+            routine[i] += worth.at(tested.chanceDefective());
+        }
+    }
+
+    private TestWorth worthOf(Truck truck, InjectorRisk injector, double perWeek, double leaves) {
+        DefectBook.Entry defects = risk.defectModelOf(injector.part());
+        CostOfDeferring.Terms terms = costs.termsOf(truck, injector, perWeek, leaves);
+        double fails = 1 / defects.model().meanDelay();
+        double ends = fails + defects.showsPerUse();
+        double inTime = leaves == Double.POSITIVE_INFINITY ? 1 : -Math.expm1(-ends * perWeek * leaves);
+        double failing = fails / ends;
+        double leaveDefective = inTime
+                * ((terms.failure() - terms.planned()) * failing
+                        + (terms.alone() - terms.planned()) * (1 - failing)
+                        - terms.rate() / ends);
+        double chance = injector.defectChance();
+        double later = deferrals.of(truck, injector).later();
+        double leaveSound = chance < 0.999 ? (later - chance * leaveDefective) / (1 - chance) : later - leaveDefective;
+        return new TestWorth(defects.model(), kinds, leaveSound, leaveDefective, terms.alone() - terms.planned());
+    }
+
+    /** Those of a truck whose risk is known. */
+    public List<InjectorRisk> known(Truck truck, List<Integer> cylinders) {
+        List<InjectorRisk> known = new ArrayList<>();
+        cylinders.forEach(cylinder -> risk.find(truck.truck(), cylinder).ifPresent(known::add));
+        return known;
+    }
+}
