@@ -1,5 +1,7 @@
 package dev.injectorplanner.core.generate;
 
+import dev.injectorplanner.core.truth.Draws;
+import dev.injectorplanner.core.truth.UsagePath;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.Origin;
 import java.time.LocalDate;

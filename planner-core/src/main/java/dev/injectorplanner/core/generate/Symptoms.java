@@ -1,5 +1,8 @@
 package dev.injectorplanner.core.generate;
 
+import dev.injectorplanner.core.truth.Draws;
+import dev.injectorplanner.core.truth.UsagePath;
+import dev.injectorplanner.core.truth.TruckClock;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FaultCode;

@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.generate;
 
+import dev.injectorplanner.core.truth.Draws;
 import dev.injectorplanner.core.fleet.Origin;
 import java.time.LocalDate;
 

@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.generate;
 
+import dev.injectorplanner.core.truth.Draws;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
