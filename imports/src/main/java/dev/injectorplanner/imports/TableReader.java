@@ -1,5 +1,8 @@
 package dev.injectorplanner.imports;
 
+import dev.injectorplanner.imports.file.FileRefusedException;
+import dev.injectorplanner.imports.file.RawFile;
+import dev.injectorplanner.imports.file.ReadSettings;
 import java.nio.file.Path;
 
 /** Reads a file of rows: CSV or a workbook, one table a file or a sheet. */

@@ -1,14 +1,14 @@
 package dev.injectorplanner.app.site;
 
-import dev.injectorplanner.app.api.ApiRefusal;
-import dev.injectorplanner.app.api.RowIntake;
 import dev.injectorplanner.app.intake.Intake;
 import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.store.StoreWriter;
-import dev.injectorplanner.imports.Column;
-import dev.injectorplanner.imports.Table;
+import dev.injectorplanner.app.web.api.ApiRefusal;
+import dev.injectorplanner.app.web.api.RowIntake;
+import dev.injectorplanner.imports.table.Column;
+import dev.injectorplanner.imports.table.Table;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;

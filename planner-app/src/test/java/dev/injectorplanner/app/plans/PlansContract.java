@@ -3,7 +3,7 @@ package dev.injectorplanner.app.plans;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.demo.SampleFiles;
 import dev.injectorplanner.app.holds.Hold;
 import dev.injectorplanner.app.intake.LoadListener;
