@@ -219,7 +219,7 @@ public final class HoldBook {
 
     private static List<ConfirmedVisitRow> announced(StatelessSession session, @Nullable String depot) {
         String where = depot == null ? "" : " where a.truck in" + OF_DEPOT;
-        var query = session.createSelectionQuery("from AnnouncedVisitRow a" + where, ConfirmedVisitRow.class);
+        var query = session.createSelectionQuery("from ConfirmedVisitRow a" + where, ConfirmedVisitRow.class);
         if (depot != null) {
             query.setParameter("depot", depot);
         }

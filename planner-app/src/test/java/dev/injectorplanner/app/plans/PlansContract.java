@@ -64,7 +64,7 @@ abstract class PlansContract {
         application.store().inTransaction(session -> {
             session.createMutationQuery("delete from PlanRunRow").executeUpdate();
             session.createMutationQuery("delete from HoldRow").executeUpdate();
-            return session.createMutationQuery("delete from AnnouncedVisitRow").executeUpdate();
+            return session.createMutationQuery("delete from ConfirmedVisitRow").executeUpdate();
         });
         plan = planned(DEPOT);
     }

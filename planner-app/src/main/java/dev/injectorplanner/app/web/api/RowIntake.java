@@ -2,26 +2,17 @@ package dev.injectorplanner.app.web.api;
 
 import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.intake.Intake;
-import dev.injectorplanner.app.intake.LoadListener;
-import dev.injectorplanner.app.intake.LoadSettings;
-import dev.injectorplanner.app.intake.LoadSettings.Mode;
 import dev.injectorplanner.app.intake.TableCount;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.imports.Complaint;
 import dev.injectorplanner.imports.Remark;
-import dev.injectorplanner.imports.cell.DateOrder;
+import dev.injectorplanner.imports.file.GivenRows;
 import dev.injectorplanner.imports.table.Table;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Rows that another program sends, through the intake of files: the same rules, all rows or none. */
@@ -46,7 +37,7 @@ public final class RowIntake {
     public Map<String, Object> take(Table<?> table, String body, @Nullable String depot) {
         SentRows sent = SentRows.of(table, body);
         requireDepot(sent, depot);
-        FileReport report = load(table, sent);
+        FileReport report = intake.loadRows(table, new GivenRows(table.name(), sent.headings(), sent.rows()));
         if (report.refusal() != null) {
             throw new ApiRefusal(422, REFUSED, report.refusal(), List.of());
         }
@@ -95,33 +86,6 @@ public final class RowIntake {
                     REFUSED,
                     problems.size() + " rows name trucks that this token is not for; none was stored.",
                     problems);
-        }
-    }
-
-    private FileReport load(Table<?> table, SentRows sent) {
-        try {
-            Path folder = Files.createTempDirectory("planner-rows");
-            try {
-                Path file = folder.resolve(table.name() + ".csv");
-                Files.writeString(file, sent.csv());
-                return intake.load(
-                                List.of(file),
-                                new LoadSettings(table, DateOrder.UNSTATED, Mode.ALL_OR_NOTHING),
-                                LoadListener.SILENT)
-                        .get(0);
-            } finally {
-                remove(folder);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static void remove(Path folder) throws IOException {
-        try (Stream<Path> inside = Files.walk(folder)) {
-            for (Path path : inside.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(path);
-            }
         }
     }
 

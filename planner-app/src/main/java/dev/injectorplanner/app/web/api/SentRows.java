@@ -105,23 +105,4 @@ record SentRows(List<String> headings, List<List<String>> rows) {
     private static String shortened(String text) {
         return text.length() <= 60 ? text : text.substring(0, 57) + "...";
     }
-
-    /** As a file of the table, so that rows are read and checked by the very rules of files. Row n stands in line n + 1. */
-    String csv() {
-        StringBuilder csv = new StringBuilder(line(headings));
-        rows.forEach(row -> csv.append(line(row)));
-        return csv.toString();
-    }
-
-    private static String line(List<String> cells) {
-        List<String> quoted = cells.stream()
-                .map(cell -> "\"" + oneLine(cell).replace("\"", "\"\"") + "\"")
-                .toList();
-        return String.join(",", quoted) + "\r\n";
-    }
-
-    /** A line break within a cell would move the lines below it; no column takes one anyway. */
-    private static String oneLine(String cell) {
-        return cell.replace('\r', ' ').replace('\n', ' ').replace('\0', ' ');
-    }
 }
