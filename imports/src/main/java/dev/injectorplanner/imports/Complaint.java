@@ -3,7 +3,7 @@ package dev.injectorplanner.imports;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is wrong with one row, where it is, and how to mend it.
+ * What is wrong with one row, where it is, and how to fix it.
  *
  * @param file name of the file
  * @param sheet name of the sheet, or null for a text file
@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param column the column's name, or empty where the whole row is meant
  * @param value what stands there, shortened where it is long
  * @param reason why it is refused, without a full stop
- * @param mend what to do about it, without a full stop
+ * @param fix what to do about it, without a full stop
  */
 public record Complaint(
         String file,
@@ -22,7 +22,7 @@ public record Complaint(
         String column,
         String value,
         String reason,
-        String mend) {
+        String fix) {
     private static final int LONGEST_VALUE = 60;
 
     public Complaint {
@@ -31,8 +31,8 @@ public record Complaint(
 
     /** A complaint about a row of a text file, or about a row of a sheet as a whole. */
     public Complaint(
-            String file, @Nullable String sheet, long line, String column, String value, String reason, String mend) {
-        this(file, sheet, line, null, column, value, reason, mend);
+            String file, @Nullable String sheet, long line, String column, String value, String reason, String fix) {
+        this(file, sheet, line, null, column, value, reason, fix);
     }
 
     /** {@code trucks.csv, line 7, vin "1X": has 2 characters, a VIN has 17. Mend: copy all 17 characters.} */
@@ -50,7 +50,7 @@ public record Complaint(
         return words.append(": ")
                 .append(reason)
                 .append(". Mend: ")
-                .append(mend)
+                .append(fix)
                 .append('.')
                 .toString();
     }

@@ -95,8 +95,8 @@ final class CylinderCells {
         return new Bank(ONE_BANK, cylinders(column, part));
     }
 
-    private static InvalidValueException unreadable(String column, String text, String mend) {
-        return new InvalidValueException(column, text, "is not a list of cylinders", mend);
+    private static InvalidValueException unreadable(String column, String text, String fix) {
+        return new InvalidValueException(column, text, "is not a list of cylinders", fix);
     }
 
     static String write(List<Integer> cylinders) {

@@ -3,28 +3,28 @@ package dev.injectorplanner.imports;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
-/** A whole file is refused. The message is one clear sentence: which file, what is wrong, how to mend it. */
+/** A whole file is refused. The message is one clear sentence: which file, what is wrong, how to fix it. */
 public final class FileRefusedException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     private final String file;
     private final String reason;
-    private final String mend;
+    private final String fix;
 
     /**
      * @param file the file
      * @param reason what is wrong, without a full stop, starting with a verb or a place
-     * @param mend what to do about it, without a full stop
+     * @param fix what to do about it, without a full stop
      */
-    public FileRefusedException(Path file, String reason, String mend) {
-        this(file, reason, mend, null);
+    public FileRefusedException(Path file, String reason, String fix) {
+        this(file, reason, fix, null);
     }
 
-    FileRefusedException(Path file, String reason, String mend, @Nullable Throwable cause) {
-        super(nameOf(file) + ": " + reason + ". Mend: " + mend + ".", cause);
+    FileRefusedException(Path file, String reason, String fix, @Nullable Throwable cause) {
+        super(nameOf(file) + ": " + reason + ". Mend: " + fix + ".", cause);
         this.file = nameOf(file);
         this.reason = reason;
-        this.mend = mend;
+        this.fix = fix;
     }
 
     static String nameOf(Path file) {
@@ -40,7 +40,7 @@ public final class FileRefusedException extends RuntimeException {
         return reason;
     }
 
-    public String mend() {
-        return mend;
+    public String fix() {
+        return fix;
     }
 }

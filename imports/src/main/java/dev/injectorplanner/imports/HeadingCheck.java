@@ -107,8 +107,8 @@ final class HeadingCheck {
         return sheet.name() == null ? "cell " + (at + 1) + " of line " + line : CellNames.column(at) + line;
     }
 
-    FileRefusedException refused(String reason, String mend) {
+    FileRefusedException refused(String reason, String fix) {
         String where = sheet.name() == null ? "" : "sheet \"" + sheet.name() + "\": ";
-        return new FileRefusedException(file, where + reason, mend);
+        return new FileRefusedException(file, where + reason, fix);
     }
 }

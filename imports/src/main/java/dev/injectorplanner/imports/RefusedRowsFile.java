@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The refused rows of a file, beside it: {@code trucks.csv} gives {@code trucks.refused.csv}, sheet Trucks of {@code
- * fleet.xlsx} gives {@code fleet.xlsx.Trucks.refused.csv}. Each row says line, column, value, reason and how to mend
+ * fleet.xlsx} gives {@code fleet.xlsx.Trucks.refused.csv}. Each row says line, column, value, reason and how to fix
  * it, then come the original cells under their own headings, so that a person can correct and load that very file.
  * Where nothing is refused there is no such file, and one from before is removed.
  */
@@ -57,7 +57,7 @@ public final class RefusedRowsFile implements AutoCloseable {
         cells.add(joined(complaints, Complaint::column));
         cells.add(joined(complaints, Complaint::value));
         cells.add(joined(complaints, Complaint::reason));
-        cells.add(joined(complaints, Complaint::mend));
+        cells.add(joined(complaints, Complaint::fix));
         List<String> original = place.cells();
         kept.stream().map(at -> at < original.size() ? original.get(at) : "").forEach(cells::add);
         for (int at = layout.headings().size(); at < original.size(); at++) {

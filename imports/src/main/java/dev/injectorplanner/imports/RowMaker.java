@@ -85,7 +85,7 @@ final class RowMaker<R> {
                 problems.add(place.complaintAt(at.at(), at.heading(), "is empty", "enter it: " + column.description()));
             }
         } catch (InvalidValueException e) {
-            problems.add(place.complaintAt(at.at(), at.heading(), e.reason(), e.mend()));
+            problems.add(place.complaintAt(at.at(), at.heading(), e.reason(), e.fix()));
         }
     }
 

@@ -53,11 +53,11 @@ public final class RowPlace {
     }
 
     /** A complaint about a column of this row, by its canonical name or its name without the unit. */
-    public Complaint complaint(String column, String reason, String mend) {
+    public Complaint complaint(String column, String reason, String fix) {
         Layout.Place place = layout.find(column);
         return place == null
-                ? new Complaint(file(), sheet(), line, column, "", reason, mend)
-                : complaintAt(place.at(), place.heading(), reason, mend);
+                ? new Complaint(file(), sheet(), line, column, "", reason, fix)
+                : complaintAt(place.at(), place.heading(), reason, fix);
     }
 
     /** A complaint about this row from what a record or a check refused. */
@@ -65,9 +65,9 @@ public final class RowPlace {
         Layout.Place place = layout.find(refusal.field());
         if (place == null) {
             return new Complaint(
-                    file(), sheet(), line, refusal.field(), refusal.value(), refusal.reason(), refusal.mend());
+                    file(), sheet(), line, refusal.field(), refusal.value(), refusal.reason(), refusal.fix());
         }
-        return complaintAt(place.at(), place.heading(), refusal.reason() + figuresOf(place, refusal), refusal.mend());
+        return complaintAt(place.at(), place.heading(), refusal.reason() + figuresOf(place, refusal), refusal.fix());
     }
 
     /** A record speaks of km and litres where the file may speak of miles and gallons. */
@@ -79,8 +79,8 @@ public final class RowPlace {
                 : "";
     }
 
-    Complaint complaintAt(int at, String column, String reason, String mend) {
-        return new Complaint(file(), sheet(), line, cellName(at), column, cellAt(at), reason, mend);
+    Complaint complaintAt(int at, String column, String reason, String fix) {
+        return new Complaint(file(), sheet(), line, cellName(at), column, cellAt(at), reason, fix);
     }
 
     Layout layout() {

@@ -11,7 +11,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** However the bytes of a file are damaged: it is read, or refused in words, and the words name file and mend. */
+/** However the bytes of a file are damaged: it is read, or refused in words, and the words name file and fix. */
 class DamagedBytesTest {
     private static final long SEED = 4180;
 

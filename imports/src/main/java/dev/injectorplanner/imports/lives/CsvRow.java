@@ -36,9 +36,9 @@ final class CsvRow {
         return now;
     }
 
-    void complain(String column, String reason, String mend) {
+    void complain(String column, String reason, String fix) {
         table.complain(table.name() + ", line " + line() + ", column " + column + ": \"" + text(column) + "\" " + reason
-                + ". Mend: " + mend + ".");
+                + ". Mend: " + fix + ".");
     }
 
     /** Text that must not be empty. */

@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * A file that cannot be used as it is. A statistic of half a file would mislead, so one bad cell refuses it; every bad
- * cell has its own line that says where it is, what is wrong and how to mend it.
+ * cell has its own line that says where it is, what is wrong and how to fix it.
  */
 public final class LivesRefusedException extends Exception {
     private static final long serialVersionUID = 1L;

@@ -7,13 +7,13 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A finding that somebody is told about, or a job that failed.
+ * A due item that somebody is told about, or a job that failed.
  *
  * @param id its number
  * @param depot whose it is; null where a job of no depot failed
  * @param truck the truck, or null where a job failed
  * @param cylinder the cylinder, or null where it concerns the whole truck
- * @param rule the rule that asks for it: a kind of finding, or JOB
+ * @param rule the rule that asks for it: a kind of due item, or JOB
  * @param subject the interval task, the fault code that must not wait or the job, or null
  * @param state where it stands
  * @param action what it asks for, or null where a job failed

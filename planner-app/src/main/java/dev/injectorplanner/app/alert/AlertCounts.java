@@ -9,7 +9,7 @@ import java.util.StringJoiner;
  * @param planned alerts that a visit answers now and did not before
  * @param unplanned alerts that lost their visit
  * @param back alerts whose silence ended
- * @param cleared alerts whose finding has gone
+ * @param cleared alerts whose due item has gone
  * @param refreshed alerts with newer evidence and nothing else
  * @param unchanged alerts as they were
  */

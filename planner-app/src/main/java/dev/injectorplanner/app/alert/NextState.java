@@ -57,21 +57,21 @@ final class NextState {
 
     /** The evidence of today in a state; what belongs to another state is dropped. */
     static Alert with(Alert alert, Found found, AlertState state, @Nullable AlertState told) {
-        var finding = found.finding();
+        var item = found.item();
         boolean muted = state == AlertState.MUTED;
         return new Alert(
                 alert.id(),
-                finding.depot(),
+                item.depot(),
                 alert.truck(),
                 alert.cylinder(),
                 alert.rule(),
                 alert.subject(),
                 state,
-                finding.action().name(),
-                finding.evidence(),
-                finding.limit(),
-                finding.limitSource(),
-                finding.by(),
+                item.action().name(),
+                item.evidence(),
+                item.limit(),
+                item.limitSource(),
+                item.by(),
                 state == AlertState.PLANNED ? found.week() : null,
                 alert.raisedAt(),
                 alert.seenAt(),

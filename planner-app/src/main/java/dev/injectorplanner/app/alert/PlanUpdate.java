@@ -4,7 +4,7 @@ import dev.injectorplanner.app.alert.AlertRows.Event;
 import dev.injectorplanner.app.alert.NextState.Step;
 import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.app.store.StoreSql;
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Duration;
@@ -173,20 +173,20 @@ final class PlanUpdate {
     }
 
     private Alert raised(long id, Found now) {
-        DueFinding finding = now.finding();
+        DueItem item = now.item();
         return new Alert(
                 id,
                 depot,
-                finding.truck(),
-                finding.cylinder(),
-                finding.kind().name(),
-                AlertKey.subject(finding),
+                item.truck(),
+                item.cylinder(),
+                item.kind().name(),
+                AlertKey.subject(item),
                 now.week() == null ? AlertState.RAISED : AlertState.PLANNED,
-                finding.action().name(),
-                finding.evidence(),
-                finding.limit(),
-                finding.limitSource(),
-                finding.by(),
+                item.action().name(),
+                item.evidence(),
+                item.limit(),
+                item.limitSource(),
+                item.by(),
                 now.week(),
                 at,
                 null,

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.alert;
 
-import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
@@ -51,7 +51,7 @@ final class WhatHappened {
             return "truck out of service since " + out;
         }
         LocalDate raisedOn = alert.raisedAt().atZone(ZoneOffset.UTC).toLocalDate();
-        boolean mustNotWait = alert.rule().equals(FindingKind.SAFETY.name());
+        boolean mustNotWait = alert.rule().equals(DueKind.SAFETY.name());
         Integer cylinder = alert.cylinder();
         LocalDate since = fitted.get(place(name, cylinder != null ? cylinder : mustNotWait ? ANY : NONE));
         if (since != null && !since.isBefore(raisedOn)) {

@@ -3,7 +3,7 @@ package dev.injectorplanner.app.api;
 import java.util.List;
 import java.util.Map;
 
-/** A request that is refused: with which HTTP status, why and how to mend it, and where several things are wrong, each. */
+/** A request that is refused: with which HTTP status, why and how to fix it, and where several things are wrong, each. */
 public final class ApiRefusal extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
@@ -14,7 +14,7 @@ public final class ApiRefusal extends RuntimeException {
     /**
      * @param status HTTP status
      * @param title what kind of refusal, the same for each of its kind
-     * @param detail what is wrong here, and how to mend it
+     * @param detail what is wrong here, and how to fix it
      * @param problems row by row, or empty
      */
     public ApiRefusal(int status, String title, String detail, List<Map<String, Object>> problems) {

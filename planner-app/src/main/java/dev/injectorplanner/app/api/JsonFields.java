@@ -42,8 +42,8 @@ final class JsonFields {
                 });
     }
 
-    private static ApiRefusal refused(String place, String what, String mend) {
-        return ApiRefusal.badRequest(place + " " + what + ". Mend: " + mend + ".");
+    private static ApiRefusal refused(String place, String what, String fix) {
+        return ApiRefusal.badRequest(place + " " + what + ". Mend: " + fix + ".");
     }
 
     private static String shortened(String text) {
@@ -55,8 +55,8 @@ final class JsonFields {
         return value.isMissingNode() || value.isNull() ? null : value;
     }
 
-    private ApiRefusal wrong(String name, String what, String mend) {
-        return refused(place + "/" + name, what, mend);
+    private ApiRefusal wrong(String name, String what, String fix) {
+        return refused(place + "/" + name, what, fix);
     }
 
     /** Text; empty where there is none. */

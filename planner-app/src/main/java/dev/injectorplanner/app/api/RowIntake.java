@@ -127,16 +127,16 @@ public final class RowIntake {
 
     private static Map<String, Object> problem(Complaint complaint) {
         return problem(
-                complaint.line() - 1, complaint.column(), complaint.value(), complaint.reason(), complaint.mend());
+                complaint.line() - 1, complaint.column(), complaint.value(), complaint.reason(), complaint.fix());
     }
 
-    private static Map<String, Object> problem(long row, String field, String value, String reason, String mend) {
+    private static Map<String, Object> problem(long row, String field, String value, String reason, String fix) {
         Map<String, Object> problem = new LinkedHashMap<>();
         problem.put("row", row);
         problem.put("field", field);
         problem.put("value", value);
         problem.put("reason", reason);
-        problem.put("mend", mend);
+        problem.put("mend", fix);
         return problem;
     }
 }

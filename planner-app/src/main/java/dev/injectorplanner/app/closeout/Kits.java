@@ -34,7 +34,7 @@ public final class Kits {
         List<Integer> planned = planned(depot, truck);
         store.inJointTransaction((connection, writer) -> {
             ShelfRows.takeTurn(connection);
-            ShelfInjector there = Shelf.there(connection, depot, injector);
+            ShelfInjector there = SerialisedStock.there(connection, depot, injector);
             String what = "serial \"" + there.serial() + "\": ";
             if (there.truck() != null) {
                 throw refused(what + "is meant for " + there.place().orElseThrow(), "release it there first");
@@ -112,7 +112,7 @@ public final class Kits {
     public void release(String depot, long injector, Instant at, String by) {
         store.inJointTransaction((connection, writer) -> {
             ShelfRows.takeTurn(connection);
-            ShelfInjector there = Shelf.there(connection, depot, injector);
+            ShelfInjector there = SerialisedStock.there(connection, depot, injector);
             ShelfRows.release(connection, there.id());
             Notes.released(connection, at, by, there);
             return there;
@@ -133,7 +133,7 @@ public final class Kits {
         return known.familyOf(there);
     }
 
-    private static RefusedEntryException refused(String what, String mend) {
-        return RefusedEntryException.of("kit", what, mend);
+    private static RefusedEntryException refused(String what, String fix) {
+        return RefusedEntryException.of("kit", what, fix);
     }
 }

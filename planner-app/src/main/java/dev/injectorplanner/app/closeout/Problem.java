@@ -4,10 +4,10 @@ package dev.injectorplanner.app.closeout;
  * Something that is refused.
  *
  * @param field the field it stands at, such as {@code odometer} or {@code c3.code}
- * @param words one sentence: what, where, how to mend it
+ * @param words one sentence: what, where, how to fix it
  */
 public record Problem(String field, String words) {
-    static Problem of(String field, String what, String mend) {
-        return new Problem(field, what + ". Mend: " + mend + ".");
+    static Problem of(String field, String what, String fix) {
+        return new Problem(field, what + ". Mend: " + fix + ".");
     }
 }

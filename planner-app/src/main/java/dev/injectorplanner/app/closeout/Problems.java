@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 final class Problems {
     private final List<Problem> all = new ArrayList<>();
 
-    void add(String field, String what, String mend) {
-        all.add(Problem.of(field, what, mend));
+    void add(String field, String what, String fix) {
+        all.add(Problem.of(field, what, fix));
     }
 
     /** What a record's own guards refuse becomes a problem of that field. */
@@ -20,7 +20,7 @@ final class Problems {
             return made.get();
         } catch (InvalidValueException e) {
             all.add(new Problem(
-                    field, e.field() + " \"" + e.value() + "\": " + e.reason() + ". Mend: " + e.mend() + "."));
+                    field, e.field() + " \"" + e.value() + "\": " + e.reason() + ". Mend: " + e.fix() + "."));
             return null;
         }
     }

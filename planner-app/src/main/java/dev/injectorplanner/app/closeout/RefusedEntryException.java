@@ -14,8 +14,8 @@ public final class RefusedEntryException extends RuntimeException {
         this.problems = List.copyOf(problems);
     }
 
-    static RefusedEntryException of(String field, String what, String mend) {
-        return new RefusedEntryException(List.of(Problem.of(field, what, mend)));
+    static RefusedEntryException of(String field, String what, String fix) {
+        return new RefusedEntryException(List.of(Problem.of(field, what, fix)));
     }
 
     /** All that is wrong with it, each at its field. */

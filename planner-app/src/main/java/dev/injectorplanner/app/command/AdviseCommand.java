@@ -110,7 +110,7 @@ final class AdviseCommand implements Callable<Integer> {
                     option.name(),
                     option.cylinders().stream().map(String::valueOf).collect(Collectors.joining(" ")),
                     whole(option.cost()),
-                    whole(option.setUp()),
+                    whole(option.sharedCost()),
                     whole(option.downtime()),
                     whole(option.gains()),
                     String.format(Locale.ROOT, "%.1f", option.hours()),

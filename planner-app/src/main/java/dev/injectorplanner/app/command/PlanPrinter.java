@@ -1,8 +1,8 @@
 package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.core.check.Require;
-import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.PlanCost;
@@ -31,7 +31,7 @@ final class PlanPrinter {
         out.printf(
                 "Plan of %s, weeks %s to %s%n",
                 plan.today(), plan.firstWeek(), plan.firstWeek().plus(plan.weeks() - 1));
-        findings(plan.findings());
+        dueItems(plan.dueItems());
         expected(plan.risks());
         hours(plan);
         cost(plan.cost());
@@ -41,13 +41,13 @@ final class PlanPrinter {
         missing(plan.partNeeds(), plan.today());
     }
 
-    private void findings(List<DueFinding> findings) {
-        Map<FindingKind, Long> kinds =
-                findings.stream().collect(Collectors.groupingBy(DueFinding::kind, TreeMap::new, Collectors.counting()));
+    private void dueItems(List<DueItem> dueItems) {
+        Map<DueKind, Long> kinds =
+                dueItems.stream().collect(Collectors.groupingBy(DueItem::kind, TreeMap::new, Collectors.counting()));
         String byKind = kinds.entrySet().stream()
                 .map(kind -> kind.getValue() + " " + words(kind.getKey()))
                 .collect(Collectors.joining(", "));
-        out.printf("%nDue: %d findings%s%n", findings.size(), byKind.isEmpty() ? "" : " (" + byKind + ")");
+        out.printf("%nDue: %d findings%s%n", dueItems.size(), byKind.isEmpty() ? "" : " (" + byKind + ")");
     }
 
     private void expected(List<InjectorRisk> risks) {
@@ -85,21 +85,21 @@ final class PlanPrinter {
 
     /** Trucks with a leak or a fault of the fuel pressure, and when they come in. */
     private void mustNotWait(Plan plan) {
-        List<DueFinding> safety = plan.findings().stream()
-                .filter(finding -> finding.kind() == FindingKind.SAFETY)
+        List<DueItem> safety = plan.dueItems().stream()
+                .filter(item -> item.kind() == DueKind.SAFETY)
                 .toList();
         if (safety.isEmpty()) {
             return;
         }
         out.printf("%nMust not wait (where fuel leaks, stop the truck; the engine maker's manual decides)%n");
-        for (DueFinding finding : safety) {
+        for (DueItem item : safety) {
             String when = plan.visits().stream()
-                    .filter(visit -> visit.truck().equals(finding.truck()))
+                    .filter(visit -> visit.truck().equals(item.truck()))
                     .map(visit -> "comes in " + visit.week())
                     .findFirst()
                     .orElse("has no visit");
-            out.println("  " + finding.truck() + " (" + finding.depot() + "): " + finding.evidence() + "; due "
-                    + finding.by() + ", " + when);
+            out.println("  " + item.truck() + " (" + item.depot() + "): " + item.evidence() + "; due " + item.by()
+                    + ", " + when);
         }
     }
 
@@ -135,11 +135,11 @@ final class PlanPrinter {
     }
 
     private static String evidence(Visit visit) {
-        if (visit.findings().isEmpty()) {
+        if (visit.dueItems().isEmpty()) {
             return visit.why();
         }
-        DueFinding first = visit.findings().get(0);
-        String more = visit.findings().size() > 1 ? " (+" + (visit.findings().size() - 1) + ")" : "";
+        DueItem first = visit.dueItems().get(0);
+        String more = visit.dueItems().size() > 1 ? " (+" + (visit.dueItems().size() - 1) + ")" : "";
         return (first.cylinder() == null ? "" : "cyl " + first.cylinder() + ": ") + first.evidence() + more;
     }
 
@@ -157,8 +157,8 @@ final class PlanPrinter {
 
     /** What is due there, the most pressing: the task, or the rule that asks. */
     private static String what(Unplanned unplanned) {
-        DueFinding first = unplanned.findings().get(0);
-        int more = unplanned.findings().size() - 1;
+        DueItem first = unplanned.dueItems().get(0);
+        int more = unplanned.dueItems().size() - 1;
         String task = first.task();
         return (first.cylinder() == null ? "" : "cyl " + first.cylinder() + " ")
                 + (task == null ? first.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ') : task)
@@ -197,8 +197,8 @@ final class PlanPrinter {
         }
     }
 
-    private static String words(FindingKind kind) {
-        return kind == FindingKind.SAFETY
+    private static String words(DueKind kind) {
+        return kind == DueKind.SAFETY
                 ? "must not wait"
                 : kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }

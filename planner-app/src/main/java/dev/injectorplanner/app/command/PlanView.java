@@ -1,12 +1,13 @@
 package dev.injectorplanner.app.command;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.condition.SignEffect;
 import dev.injectorplanner.core.coolant.CoolantNeed;
 import dev.injectorplanner.core.coolant.CoolantWeek;
 import dev.injectorplanner.core.cores.CoreOwed;
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.history.PartLife;
 import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.parts.PartNeed;
@@ -40,7 +41,7 @@ record PlanView(
         List<Visit> visits,
         List<TruckReason> reasons,
         List<Unplanned> unplanned,
-        List<DueFinding> findings,
+        @JsonProperty("findings") List<DueItem> dueItems,
         List<InjectorRisk> risks,
         List<PartLife> lives,
         List<SignEffect> signEffects,
@@ -68,7 +69,7 @@ record PlanView(
                 plan.visits(),
                 plan.reasons(),
                 plan.unplanned(),
-                plan.findings(),
+                plan.dueItems(),
                 risksOfDue(plan),
                 plan.lives(),
                 plan.signEffects(),
@@ -90,7 +91,7 @@ record PlanView(
 
     private static List<InjectorRisk> risksOfDue(Plan plan) {
         Set<String> due = new HashSet<>();
-        plan.findings().forEach(finding -> due.add(finding.truck() + "\n" + finding.cylinder()));
+        plan.dueItems().forEach(item -> due.add(item.truck() + "\n" + item.cylinder()));
         return plan.risks().stream()
                 .filter(risk -> due.contains(risk.truck() + "\n" + risk.cylinder()))
                 .toList();

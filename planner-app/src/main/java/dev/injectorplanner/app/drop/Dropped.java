@@ -30,7 +30,7 @@ public record Dropped(
     public enum Outcome {
         /** Every row is in the store; the file is in {@code done}. */
         DONE,
-        /** The file or some of its rows were refused; it is in {@code refused} with what to mend beside it. */
+        /** The file or some of its rows were refused; it is in {@code refused} with what to fix beside it. */
         REFUSED,
         /** It may still be being written: the next pass looks again. */
         WAITING,

@@ -138,7 +138,7 @@ final class ReferenceCheck {
                     "step",
                     step,
                     "is no access step of family " + family.family(),
-                    mend("load it with the access steps first", step, known.steps(family.family())));
+                    fix("load it with the access steps first", step, known.steps(family.family())));
         }
     }
 
@@ -205,10 +205,10 @@ final class ReferenceCheck {
 
     private InvalidValueException unknown(String field, String name, Class<?> type, String table) {
         return new InvalidValueException(
-                field, name, "is not known", mend("load it with the " + table + " first", name, known.names(type)));
+                field, name, "is not known", fix("load it with the " + table + " first", name, known.names(type)));
     }
 
-    private static String mend(String first, String name, Collection<String> names) {
+    private static String fix(String first, String name, Collection<String> names) {
         LevenshteinDistance distance = new LevenshteinDistance(NEAR);
         Optional<String> near = names.stream()
                 .filter(other -> distance.apply(name, other) >= 0)

@@ -141,7 +141,7 @@ public final class JobFrame implements AutoCloseable {
         return new TaskResult(result.counts(), result.effect().and(connection -> watch.wentWell(connection, key)));
     }
 
-    /** A sentence that says how to mend it is a person's mistake; anything else deserves its stack trace. */
+    /** A sentence that says how to fix it is a person's mistake; anything else deserves its stack trace. */
     private static boolean isOurFault(Throwable e) {
         return !String.valueOf(e.getMessage()).contains("Mend: ");
     }

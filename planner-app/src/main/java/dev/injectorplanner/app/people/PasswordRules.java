@@ -47,7 +47,7 @@ public final class PasswordRules {
         return Normalizer.normalize(text, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
     }
 
-    private static InvalidValueException refused(String reason, String mend) {
-        return new InvalidValueException("password", "…", reason, mend);
+    private static InvalidValueException refused(String reason, String fix) {
+        return new InvalidValueException("password", "…", reason, fix);
     }
 }

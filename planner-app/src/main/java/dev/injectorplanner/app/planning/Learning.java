@@ -4,11 +4,11 @@ import dev.injectorplanner.app.plans.KeptPlans;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Rule;
+import dev.injectorplanner.core.plan.AccessLabourShares;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.plan.PreparedFleet;
-import dev.injectorplanner.core.plan.SetUpShares;
 import dev.injectorplanner.core.risk.DefectDefaults;
 import dev.injectorplanner.core.risk.FleetLives;
 import dev.injectorplanner.core.visit.Visit;
@@ -47,19 +47,19 @@ final class Learning {
 
     /** The fleet learned and priced. */
     PreparedFleet prepare(FleetSnapshot fleet, Policy policy, LocalDate today, @Nullable String depot) {
-        Policy paid = withPaidSetUp(policy, fleet, today, depot);
+        Policy paid = withPaidAccess(policy, fleet, today, depot);
         return depot == null || store.countDepots() == 1
                 ? planner.prepare(fleet, paid, today)
                 : planner.prepare(fleet, paid, today, lives(fleet.rules(), paid, today));
     }
 
     /** Families that no earlier plan has touched keep the first run's share. */
-    private Policy withPaidSetUp(Policy policy, FleetSnapshot fleet, LocalDate today, @Nullable String depot) {
+    private Policy withPaidAccess(Policy policy, FleetSnapshot fleet, LocalDate today, @Nullable String depot) {
         List<Visit> visits = plans.listEarlier(depot, today, DAYS).stream()
                 .map(Plan::visits)
                 .flatMap(List::stream)
                 .toList();
-        return visits.isEmpty() ? policy : policy.withSetUpShareHours(SetUpShares.of(fleet, visits));
+        return visits.isEmpty() ? policy : policy.withAccessShareHours(AccessLabourShares.of(fleet, visits));
     }
 
     /** Learned once a day, and again when injectors were fitted or the site set other figures or limits for it. */

@@ -132,7 +132,7 @@ public final class Planning {
 
     private static void check(FleetSnapshot fleet, Policy policy, LocalDate today, Holds holds) {
         Set<String> known = fleet.trucks().stream().map(Truck::truck).collect(Collectors.toSet());
-        Stream.concat(holds.pins().keySet().stream(), holds.refusals().keySet().stream())
+        Stream.concat(holds.pins().keySet().stream(), holds.blocked().keySet().stream())
                 .filter(truck -> !known.contains(truck))
                 .findFirst()
                 .ifPresent(truck -> {

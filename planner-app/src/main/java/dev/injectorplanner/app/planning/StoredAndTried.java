@@ -13,11 +13,11 @@ final class StoredAndTried {
     /** A truck that is tried is held as tried: its stored pins and refusals step back. */
     static Holds of(Holds stored, Holds tried) {
         Set<String> trucks = new TreeSet<>(tried.pins().keySet());
-        trucks.addAll(tried.refusals().keySet());
+        trucks.addAll(tried.blocked().keySet());
         return new Holds(
                 over(stored.pins(), tried.pins(), trucks),
-                over(stored.refusals(), tried.refusals(), trucks),
-                over(stored.announced(), tried.announced(), Set.of()));
+                over(stored.blocked(), tried.blocked(), trucks),
+                over(stored.confirmed(), tried.confirmed(), Set.of()));
     }
 
     private static <V> Map<String, V> over(Map<String, V> stored, Map<String, V> tried, Set<String> trucks) {

@@ -14,7 +14,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** A plan as it lies in the store: JSON, compressed. What a later version adds is left out when an earlier plan is read. */
 final class PlanDocument {
-    private static final JsonMapper MAPPER = JsonMapper.builder()
+    private static final JsonMapper MAPPER = PlanJson.named(JsonMapper.builder())
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .disable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
             .build();

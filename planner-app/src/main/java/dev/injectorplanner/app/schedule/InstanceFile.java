@@ -144,7 +144,7 @@ final class InstanceFile {
         try {
             return new VisitOption(week, List.of(), tenths / TENTHS, 1, cost);
         } catch (InvalidValueException e) {
-            throw refused(which, e.reason(), e.mend());
+            throw refused(which, e.reason(), e.fix());
         }
     }
 
@@ -167,8 +167,8 @@ final class InstanceFile {
         return Require.plain(value);
     }
 
-    private InstanceRefusedException refused(String where, String what, String mend) {
+    private InstanceRefusedException refused(String where, String what, String fix) {
         String place = where.isEmpty() ? "" : ", " + where;
-        return new InstanceRefusedException(name + place + ": " + what + ". Mend: " + mend + ".");
+        return new InstanceRefusedException(name + place + ": " + what + ". Mend: " + fix + ".");
     }
 }

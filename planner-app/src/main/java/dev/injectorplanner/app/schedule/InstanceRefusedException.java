@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.schedule;
 
-/** An instance file that cannot be used: what is wrong, where, and how to mend it, in one sentence or two. */
+/** An instance file that cannot be used: what is wrong, where, and how to fix it, in one sentence or two. */
 final class InstanceRefusedException extends Exception {
     private static final long serialVersionUID = 1L;
 

@@ -25,7 +25,7 @@ public final class Problems {
      *
      * @param status HTTP status
      * @param title what kind of problem
-     * @param detail what is wrong here, and how to mend it
+     * @param detail what is wrong here, and how to fix it
      */
     public static Map<String, Object> of(int status, String title, String detail) {
         String reference = UUID.randomUUID().toString().substring(0, REFERENCE);

@@ -126,7 +126,7 @@ class SignInPage {
             people.setPassword(name, next, false, name);
             return null;
         } catch (InvalidValueException e) {
-            return "The new password " + e.reason() + ". Mend: " + e.mend() + ".";
+            return "The new password " + e.reason() + ". Mend: " + e.fix() + ".";
         }
     }
 }

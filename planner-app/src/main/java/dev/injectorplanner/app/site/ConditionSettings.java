@@ -2,7 +2,7 @@ package dev.injectorplanner.app.site;
 
 import static dev.injectorplanner.app.site.SettingKinds.figure;
 
-import dev.injectorplanner.core.finding.SafetyLimit;
+import dev.injectorplanner.core.due.SafetyLimit;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.risk.DefectDefaults;
 import java.util.List;

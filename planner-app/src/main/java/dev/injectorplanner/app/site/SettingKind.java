@@ -118,17 +118,17 @@ public record SettingKind(
     }
 
     private double figure(String text, SiteUnits units) {
-        String mend = "enter " + (measure.isWhole() ? "a whole number" : "a number") + " from " + range(units);
+        String fix = "enter " + (measure.isWhole() ? "a whole number" : "a number") + " from " + range(units);
         if (!NUMBER.matcher(text).matches()) {
-            throw new InvalidValueException(name, text, "is no number", mend + ", such as " + example(units));
+            throw new InvalidValueException(name, text, "is no number", fix + ", such as " + example(units));
         }
         BigDecimal typed = new BigDecimal(text);
         if (measure.isWhole() && typed.stripTrailingZeros().scale() > 0) {
-            throw new InvalidValueException(name, text, "is no whole number", mend);
+            throw new InvalidValueException(name, text, "is no whole number", fix);
         }
         if (typed.compareTo(new BigDecimal(measure.shown(least, units))) < 0
                 || typed.compareTo(new BigDecimal(measure.shown(most, units))) > 0) {
-            throw new InvalidValueException(name, text, "is out of range", mend);
+            throw new InvalidValueException(name, text, "is out of range", fix);
         }
         double kept = measure.kept(typed, units);
         return Math.min(most, Math.max(least, kept)); // limits are shown rounded in other units

@@ -163,7 +163,7 @@ public final class SiteSettings {
             try {
                 kept.put(wish, wish.typed().isBlank() ? "" : wish.kind().kept(wish.typed(), units));
             } catch (InvalidValueException e) {
-                wrong.put(wish.kind().name(), "“" + e.value() + "” " + e.reason() + ". Mend: " + e.mend() + ".");
+                wrong.put(wish.kind().name(), "“" + e.value() + "” " + e.reason() + ". Mend: " + e.fix() + ".");
             }
         }
         return sql.inTransaction(connection -> {

@@ -42,7 +42,7 @@ final class SupplySettings {
                             rules.reviewDays(),
                             rules.expediteDays(),
                             rules.expeditePrice(),
-                            rules.movingPerWeek()))),
+                            rules.postponementPerWeek()))),
             figure(
                     "review-days",
                     Area.PARTS,
@@ -57,7 +57,7 @@ final class SupplySettings {
                             (int) v,
                             rules.expediteDays(),
                             rules.expeditePrice(),
-                            rules.movingPerWeek()))),
+                            rules.postponementPerWeek()))),
             figure(
                     "expedite-days",
                     Area.PARTS,
@@ -72,7 +72,7 @@ final class SupplySettings {
                             rules.reviewDays(),
                             (int) v,
                             rules.expeditePrice(),
-                            rules.movingPerWeek()))),
+                            rules.postponementPerWeek()))),
             figure(
                     "expedite-price",
                     Area.PARTS,
@@ -87,7 +87,7 @@ final class SupplySettings {
                             rules.reviewDays(),
                             rules.expediteDays(),
                             BigDecimal.valueOf(v),
-                            rules.movingPerWeek()))),
+                            rules.postponementPerWeek()))),
             figure(
                     "moving-per-week",
                     Area.PARTS,
@@ -96,7 +96,7 @@ final class SupplySettings {
                     Measure.MONEY_A_WEEK,
                     0,
                     1_000_000,
-                    ORDERS.movingPerWeek().doubleValue(),
+                    ORDERS.postponementPerWeek().doubleValue(),
                     orders((rules, v) -> new OrderRules(
                             rules.serviceLevel(),
                             rules.reviewDays(),

@@ -20,7 +20,7 @@ final class VisitSettings {
                     Measure.MONEY,
                     0,
                     1_000_000,
-                    USUAL.nuisance(),
+                    USUAL.reschedulingCost(),
                     visits((rules, v) -> new VisitRules(
                             rules.bayPerVisit(),
                             rules.coolantPerLitre(),
@@ -47,7 +47,7 @@ final class VisitSettings {
                             rules.latePerDay(),
                             rules.taskLatePerDay(),
                             rules.warrantyTestWorth(),
-                            rules.nuisance(),
+                            rules.reschedulingCost(),
                             (int) v,
                             rules.keptSets()))),
             figure(
@@ -66,7 +66,7 @@ final class VisitSettings {
                             rules.latePerDay(),
                             rules.taskLatePerDay(),
                             rules.warrantyTestWorth(),
-                            rules.nuisance(),
+                            rules.reschedulingCost(),
                             rules.frozenWeeks(),
                             rules.keptSets()))),
             figure(
@@ -85,7 +85,7 @@ final class VisitSettings {
                             rules.latePerDay(),
                             rules.taskLatePerDay(),
                             rules.warrantyTestWorth(),
-                            rules.nuisance(),
+                            rules.reschedulingCost(),
                             rules.frozenWeeks(),
                             rules.keptSets()))),
             figure(
@@ -104,7 +104,7 @@ final class VisitSettings {
                             rules.latePerDay(),
                             rules.taskLatePerDay(),
                             rules.warrantyTestWorth(),
-                            rules.nuisance(),
+                            rules.reschedulingCost(),
                             rules.frozenWeeks(),
                             rules.keptSets()))),
             figure(
@@ -123,7 +123,7 @@ final class VisitSettings {
                             v,
                             rules.taskLatePerDay(),
                             rules.warrantyTestWorth(),
-                            rules.nuisance(),
+                            rules.reschedulingCost(),
                             rules.frozenWeeks(),
                             rules.keptSets()))),
             figure(
@@ -142,7 +142,7 @@ final class VisitSettings {
                             rules.latePerDay(),
                             v,
                             rules.warrantyTestWorth(),
-                            rules.nuisance(),
+                            rules.reschedulingCost(),
                             rules.frozenWeeks(),
                             rules.keptSets()))),
             figure(
@@ -161,7 +161,7 @@ final class VisitSettings {
                             rules.latePerDay(),
                             rules.taskLatePerDay(),
                             v,
-                            rules.nuisance(),
+                            rules.reschedulingCost(),
                             rules.frozenWeeks(),
                             rules.keptSets()))),
             figure(

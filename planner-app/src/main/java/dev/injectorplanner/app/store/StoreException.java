@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.store;
 
-/** The store cannot be opened or used; the message is for the person who has to mend it. */
+/** The store cannot be opened or used; the message is for the person who has to fix it. */
 public final class StoreException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.web;
 
-/** The pages cannot be served; the message is for the person who has to mend it. */
+/** The pages cannot be served; the message is for the person who has to fix it. */
 public final class ServeException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 

@@ -9,7 +9,7 @@ import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.app.testkit.PlanByHand;
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.fleet.Vin;
@@ -88,11 +88,11 @@ class AlertBenchmark {
     }
 
     private static Planned planned(FleetSnapshot fleet, int open, String evidence) {
-        List<DueFinding> findings = IntStream.range(0, open)
-                .mapToObj(i -> PlanByHand.finding(
+        List<DueItem> dueItems = IntStream.range(0, open)
+                .mapToObj(i -> PlanByHand.item(
                         "B-" + i / PER_TRUCK, 1 + i % PER_TRUCK, evidence, PlanByHand.DAY.plusDays(i % 90)))
                 .toList();
-        return PlanByHand.of(fleet, PlanByHand.DAY, findings, List.of());
+        return PlanByHand.of(fleet, PlanByHand.DAY, dueItems, List.of());
     }
 
     private static FleetSnapshot fleet(int trucks) {

@@ -3,7 +3,7 @@ package dev.injectorplanner.app.alert;
 import static dev.injectorplanner.app.testkit.Database.NORTH;
 import static dev.injectorplanner.app.testkit.Database.SOUTH;
 import static dev.injectorplanner.app.testkit.PlanByHand.DAY;
-import static dev.injectorplanner.app.testkit.PlanByHand.finding;
+import static dev.injectorplanner.app.testkit.PlanByHand.item;
 import static dev.injectorplanner.app.testkit.PlanByHand.visit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -17,7 +17,7 @@ import dev.injectorplanner.app.testkit.GivenUp;
 import dev.injectorplanner.app.testkit.PlanByHand;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Origin;
@@ -35,7 +35,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** The life of an alert, on both databases. */
 class AlertsTest {
-    private static final DueFinding FOUR_FAULTS = finding("T-1", 1, "4 faults in 30 days", DAY.plusDays(3));
+    private static final DueItem FOUR_FAULTS = item("T-1", 1, "4 faults in 30 days", DAY.plusDays(3));
     private static final IsoWeek NEXT_WEEK = new IsoWeek(2026, 11);
 
     private Store store;
@@ -62,7 +62,7 @@ class AlertsTest {
     void newer_evidence_takes_the_place_of_older_without_a_word(Database database) {
         open(database);
         plan(DAY, List.of(FOUR_FAULTS));
-        DueFinding six = finding("T-1", 1, "6 faults in 30 days", DAY.plusDays(1));
+        DueItem six = item("T-1", 1, "6 faults in 30 days", DAY.plusDays(1));
         assertThat(plan(DAY.plusDays(1), List.of(six)).refreshed()).isEqualTo(1);
         assertThat(only().evidence()).isEqualTo("6 faults in 30 days");
         assertThat(only().by()).isEqualTo(DAY.plusDays(1));
@@ -107,7 +107,7 @@ class AlertsTest {
     @EnumSource(Database.class)
     void the_menu_counts_what_nobody_knows_of_where_one_may_look(Database database) {
         open(database);
-        plan(DAY, List.of(FOUR_FAULTS, finding("T-1", 2, "5 faults in 30 days", DAY)));
+        plan(DAY, List.of(FOUR_FAULTS, item("T-1", 2, "5 faults in 30 days", DAY)));
         GivenUp.tell(store.dataSource(), "backup", null, "disk full", at(DAY));
         assertThat(alerts.countRaised(null)).isEqualTo(3);
         assertThat(alerts.countRaised(NORTH)).isEqualTo(2);
@@ -123,7 +123,7 @@ class AlertsTest {
         open(database);
         plan(DAY, List.of(FOUR_FAULTS));
         alerts.mute(only().id(), DAY.plusDays(10), "sensor is being changed", "manager", at(DAY), DAY);
-        DueFinding seven = finding("T-1", 1, "7 faults in 30 days", DAY);
+        DueItem seven = item("T-1", 1, "7 faults in 30 days", DAY);
         plan(DAY.plusDays(9), List.of(seven));
         assertThat(only().state()).isEqualTo(AlertState.MUTED);
         assertThat(only().evidence()).as("it knows, and keeps silent").isEqualTo("7 faults in 30 days");
@@ -180,7 +180,7 @@ class AlertsTest {
     @EnumSource(Database.class)
     void of_two_findings_of_one_rule_the_more_pressing_counts(Database database) {
         open(database);
-        plan(DAY, List.of(FOUR_FAULTS, finding("T-1", 1, "5 faults", DAY.plusDays(1))));
+        plan(DAY, List.of(FOUR_FAULTS, item("T-1", 1, "5 faults", DAY.plusDays(1))));
         assertThat(only().by()).isEqualTo(DAY.plusDays(1));
     }
 
@@ -195,7 +195,7 @@ class AlertsTest {
         assertThat(only().id())
                 .as("the old depot does not know the truck any more")
                 .isEqualTo(id);
-        DueFinding there = finding(SOUTH, "T-1", 1, "4 faults in 30 days", DAY.plusDays(3));
+        DueItem there = item(SOUTH, "T-1", 1, "4 faults in 30 days", DAY.plusDays(3));
         AlertCounts counts = new PlanUpdate(
                         new StoreSql(store.dataSource()),
                         PlanByHand.of(DAY.plusDays(1), List.of(there), List.of()),
@@ -269,9 +269,9 @@ class AlertsTest {
     @EnumSource(Database.class)
     void more_than_a_block_of_them_is_no_different(Database database) {
         open(database);
-        List<DueFinding> many = new ArrayList<>();
+        List<DueItem> many = new ArrayList<>();
         for (int cylinder = 1; cylinder <= 2_500; cylinder++) {
-            many.add(finding("T-1", cylinder, "fault", DAY));
+            many.add(item("T-1", cylinder, "fault", DAY));
         }
         assertThat(plan(DAY, many).raised()).isEqualTo(2_500);
         assertThat(plan(DAY, many).unchanged()).isEqualTo(2_500);
@@ -314,8 +314,8 @@ class AlertsTest {
         alerts = new Alerts(store.dataSource());
     }
 
-    private AlertCounts plan(LocalDate today, List<DueFinding> findings, Visit... visits) {
-        return alerts.update(PlanByHand.of(today, findings, List.of(visits)), at(today));
+    private AlertCounts plan(LocalDate today, List<DueItem> dueItems, Visit... visits) {
+        return alerts.update(PlanByHand.of(today, dueItems, List.of(visits)), at(today));
     }
 
     private List<Alert> open() {

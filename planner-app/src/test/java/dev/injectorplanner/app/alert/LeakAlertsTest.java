@@ -10,7 +10,7 @@ import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.testkit.Database;
 import dev.injectorplanner.app.testkit.PlanByHand;
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -27,7 +27,7 @@ class LeakAlertsTest {
     void a_muted_small_leak_does_not_silence_a_large_one(Database database) {
         Store store = database.empty();
         Alerts alerts = new Alerts(store.dataSource());
-        DueFinding small = mustNotWait("T-1", "P0094", DAY.plusDays(2));
+        DueItem small = mustNotWait("T-1", "P0094", DAY.plusDays(2));
         plan(alerts, DAY, List.of(small));
         alerts.mute(only(alerts).id(), DAY.plusDays(10), "parts are on their way", "manager", at(DAY), DAY);
         plan(alerts, DAY.plusDays(1), List.of(small, mustNotWait("T-1", "P0093", DAY.plusDays(3))));
@@ -42,7 +42,7 @@ class LeakAlertsTest {
     void an_older_alert_of_a_leak_takes_the_first_code_of_its_evidence(Database database) throws Exception {
         Store store = database.empty();
         Alerts alerts = new Alerts(store.dataSource());
-        DueFinding leak = mustNotWait("T-1", "P0093", DAY.plusDays(2));
+        DueItem leak = mustNotWait("T-1", "P0093", DAY.plusDays(2));
         plan(alerts, DAY, List.of(leak));
         alerts.seen(only(alerts).id(), "manager", at(DAY));
         String migration;
@@ -61,8 +61,8 @@ class LeakAlertsTest {
         assertThat(only(alerts).state()).isEqualTo(AlertState.SEEN);
     }
 
-    private static void plan(Alerts alerts, LocalDate today, List<DueFinding> findings) {
-        alerts.update(PlanByHand.of(today, findings, List.of()), at(today));
+    private static void plan(Alerts alerts, LocalDate today, List<DueItem> dueItems) {
+        alerts.update(PlanByHand.of(today, dueItems, List.of()), at(today));
     }
 
     private static Instant at(LocalDate day) {

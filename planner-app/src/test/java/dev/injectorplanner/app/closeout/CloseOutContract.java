@@ -47,7 +47,7 @@ import org.junit.jupiter.api.io.TempDir;
 abstract class CloseOutContract {
     private Application application;
     private CloseOuts closeOuts;
-    private Shelf shelf;
+    private SerialisedStock shelf;
     private Kits kits;
     private final List<String> trucks = new ArrayList<>();
 
@@ -57,7 +57,7 @@ abstract class CloseOutContract {
     void load(@TempDir Path files) throws Exception {
         application = DemoStore.load(store(files.resolve("data")), files.resolve("files"));
         closeOuts = new CloseOuts(application.store());
-        shelf = new Shelf(application.store());
+        shelf = new SerialisedStock(application.store());
         kits = new Kits(application.store(), application.plans());
         trucks.addAll(DemoStore.trucksWithEight(fleet()));
     }
@@ -422,7 +422,7 @@ abstract class CloseOutContract {
         assertThat(closeOuts.since(depot, NOW.minusSeconds(60))).containsKey(truck);
         assertThat(application.holds().holds(depot, IsoWeek.of(TODAY)))
                 .satisfies(holds -> assertThat(holds.pins()).doesNotContainKey(truck))
-                .satisfies(holds -> assertThat(holds.announced()).doesNotContainKey(truck));
+                .satisfies(holds -> assertThat(holds.confirmed()).doesNotContainKey(truck));
         Plan next = application.planning().plan(TODAY, policy, depot).plan();
         assertThat(next.visits())
                 .filteredOn(each -> each.truck().equals(truck))

@@ -2,7 +2,7 @@ package dev.injectorplanner.app.digest;
 
 import static dev.injectorplanner.app.testkit.Database.NORTH;
 import static dev.injectorplanner.app.testkit.PlanByHand.DAY;
-import static dev.injectorplanner.app.testkit.PlanByHand.finding;
+import static dev.injectorplanner.app.testkit.PlanByHand.item;
 import static dev.injectorplanner.app.testkit.PlanByHand.visit;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -21,7 +21,7 @@ import dev.injectorplanner.app.testkit.GivenUp;
 import dev.injectorplanner.app.testkit.MovedClock;
 import dev.injectorplanner.app.testkit.PlanByHand;
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.generate.DemoFleet;
 import dev.injectorplanner.core.plan.Planner;
@@ -43,8 +43,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** From what is known to what arrives in a mailbox. */
 class DigestsTest {
     private static final Instant DUE = Instant.parse("2026-03-02T04:00:00Z");
-    private static final DueFinding OPEN = finding("T-1", 1, "4 faults in 30 days", DAY.plusDays(3));
-    private static final DueFinding ANSWERED = finding("T-2", 1, "5 faults in 30 days", DAY.plusDays(9));
+    private static final DueItem OPEN = item("T-1", 1, "4 faults in 30 days", DAY.plusDays(3));
+    private static final DueItem ANSWERED = item("T-2", 1, "5 faults in 30 days", DAY.plusDays(9));
     private static final IsoWeek WEEK = new IsoWeek(2026, 10);
 
     private final GreenMail server = new GreenMail(new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_SMTP));

@@ -248,7 +248,7 @@ abstract class PlansContract {
                         .announce(plan, DEPOT, visit.week(), NIGHT, "work list")
                         .trucks())
                 .contains(visit.truck());
-        assertThat(application.holds().holds(DEPOT, plan.firstWeek()).announced())
+        assertThat(application.holds().holds(DEPOT, plan.firstWeek()).confirmed())
                 .containsEntry(visit.truck(), visit.week());
     }
 

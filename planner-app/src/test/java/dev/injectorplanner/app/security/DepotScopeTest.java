@@ -7,7 +7,7 @@ import dev.injectorplanner.app.alert.Alerts;
 import dev.injectorplanner.app.calendar.CalendarFeeds;
 import dev.injectorplanner.app.closeout.CloseOuts;
 import dev.injectorplanner.app.closeout.GoodsIn;
-import dev.injectorplanner.app.closeout.Shelf;
+import dev.injectorplanner.app.closeout.SerialisedStock;
 import dev.injectorplanner.app.people.ApiTokens;
 import dev.injectorplanner.app.people.NewPerson;
 import dev.injectorplanner.app.people.People;
@@ -123,7 +123,7 @@ class DepotScopeTest {
                         .map(row -> String.valueOf(row.serial()))
                         .findFirst()
                         .orElseThrow());
-        Shelf shelf = new Shelf(site.application().store());
+        SerialisedStock shelf = new SerialisedStock(site.application().store());
         shelf.receive(
                 new GoodsIn(
                         ELSEWHERE, "KV-8140", Origin.NEW, List.of(new GoodsIn.Unit("SHELF-OF-B", "SHELFCDEFSHELFCD"))),

@@ -136,11 +136,11 @@ class SiteSettingsTest {
         Map<String, String> wrong = settings.change(List.of(wish("nuisance", "120", seen)), SiteUnits.METRIC, "ann");
 
         assertThat(wrong.get("nuisance")).contains("bob set it to 150").contains("Mend: ");
-        assertThat(settings.policy().visits().nuisance()).isEqualTo(150);
+        assertThat(settings.policy().visits().reschedulingCost()).isEqualTo(150);
         long now = settings.kept().get("nuisance").version();
         assertThat(settings.change(List.of(wish("nuisance", "120", now)), SiteUnits.METRIC, "ann"))
                 .isEmpty();
-        assertThat(settings.policy().visits().nuisance()).isEqualTo(120);
+        assertThat(settings.policy().visits().reschedulingCost()).isEqualTo(120);
     }
 
     /** 12,000 miles are 19,312.128 km; 5.28 gallons are 19.98697 l; -30 F are -34.44 C: by the definitions, with a calculator. */

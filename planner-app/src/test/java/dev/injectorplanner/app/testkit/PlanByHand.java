@@ -3,9 +3,9 @@ package dev.injectorplanner.app.testkit;
 import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.app.store.OneOfEach;
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.finding.Action;
-import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.due.DueAction;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.Planner;
@@ -16,7 +16,7 @@ import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
 import java.util.List;
 
-/** Plans whose findings and visits a test chooses; the rest is a real plan's. */
+/** Plans whose due items and visits a test chooses; the rest is a real plan's. */
 public final class PlanByHand {
     public static final LocalDate DAY = OneOfEach.DAY;
 
@@ -25,11 +25,11 @@ public final class PlanByHand {
 
     private PlanByHand() {}
 
-    public static Planned of(LocalDate today, List<DueFinding> findings, List<Visit> visits) {
-        return of(OneOfEach.fleet(), today, findings, visits);
+    public static Planned of(LocalDate today, List<DueItem> dueItems, List<Visit> visits) {
+        return of(OneOfEach.fleet(), today, dueItems, visits);
     }
 
-    public static Planned of(FleetSnapshot fleet, LocalDate today, List<DueFinding> findings, List<Visit> visits) {
+    public static Planned of(FleetSnapshot fleet, LocalDate today, List<DueItem> dueItems, List<Visit> visits) {
         return new Planned(
                 fleet,
                 new Plan(
@@ -43,7 +43,7 @@ public final class PlanByHand {
                         REAL.signEffects(),
                         REAL.inspections(),
                         REAL.expectedFailures(),
-                        findings,
+                        dueItems,
                         visits,
                         REAL.reasons(),
                         REAL.unplanned(),
@@ -56,18 +56,18 @@ public final class PlanByHand {
                         REAL.assumptions()));
     }
 
-    public static DueFinding finding(String truck, int cylinder, String evidence, LocalDate by) {
-        return finding(Database.NORTH, truck, cylinder, evidence, by);
+    public static DueItem item(String truck, int cylinder, String evidence, LocalDate by) {
+        return item(Database.NORTH, truck, cylinder, evidence, by);
     }
 
-    public static DueFinding finding(String depot, String truck, int cylinder, String evidence, LocalDate by) {
-        return new DueFinding(
+    public static DueItem item(String depot, String truck, int cylinder, String evidence, LocalDate by) {
+        return new DueItem(
                 truck,
                 depot,
                 cylinder,
-                FindingKind.FAULTS,
+                DueKind.FAULTS,
                 null,
-                Action.REPLACE,
+                DueAction.REPLACE,
                 evidence,
                 "3 faults in 30 days",
                 "site rule",
@@ -75,14 +75,14 @@ public final class PlanByHand {
     }
 
     /** A fault of the whole truck that must not wait. */
-    public static DueFinding mustNotWait(String truck, String code, LocalDate by) {
-        return new DueFinding(
+    public static DueItem mustNotWait(String truck, String code, LocalDate by) {
+        return new DueItem(
                 truck,
                 Database.NORTH,
                 null,
-                FindingKind.SAFETY,
+                DueKind.SAFETY,
                 null,
-                Action.INSPECT,
+                DueAction.INSPECT,
                 code + " seen",
                 "must not wait",
                 "planner default",
@@ -90,7 +90,7 @@ public final class PlanByHand {
                 code);
     }
 
-    public static Visit visit(String truck, IsoWeek week, DueFinding... findings) {
+    public static Visit visit(String truck, IsoWeek week, DueItem... dueItems) {
         return new Visit(
                 truck,
                 Database.NORTH,
@@ -102,7 +102,7 @@ public final class PlanByHand {
                 false,
                 2,
                 0,
-                List.of(findings),
+                List.of(dueItems),
                 "for the faults");
     }
 }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.injectorplanner.app.alert.AlertState;
 import dev.injectorplanner.app.alert.Alerts;
 import dev.injectorplanner.app.closeout.CloseOuts;
-import dev.injectorplanner.app.closeout.Shelf;
+import dev.injectorplanner.app.closeout.SerialisedStock;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.store.OneOfEach;
 import dev.injectorplanner.app.testkit.Multipart;
@@ -79,7 +79,7 @@ class AuditedRoutesTest {
     private void fill() {
         List<Visit> visits = List.of(visit("T-1", List.of(1, 2)), visit("T-2", List.of(3)));
         var planned = PlanByHand.of(
-                OneOfEach.DAY, List.of(PlanByHand.finding("T-1", 3, "3 faults", OneOfEach.DAY.plusDays(5))), visits);
+                OneOfEach.DAY, List.of(PlanByHand.item("T-1", 3, "3 faults", OneOfEach.DAY.plusDays(5))), visits);
         app.application().plans().keep("by hand", "North", Instant.now().minusSeconds(60), planned.plan());
         new Alerts(app.application().store().dataSource()).update(planned, Instant.now());
     }
@@ -134,8 +134,10 @@ class AuditedRoutesTest {
                 "mechanic",
                 "fill a kit",
                 () -> mechanic.post("/store", kits, AuditNotes.form("depot", "North", "truck", "T-1", "do", "fill")));
-        String injector = String.valueOf(
-                new Shelf(app.application().store()).kitOf("T-1").get(2).id());
+        String injector = String.valueOf(new SerialisedStock(app.application().store())
+                .kitOf("T-1")
+                .get(2)
+                .id());
         notes.take(
                 kits,
                 "mechanic",

@@ -1,26 +1,26 @@
 package dev.injectorplanner.core.check;
 
-/** A value that a record refuses: which field, what was there, why not, and how to mend it. */
+/** A value that a record refuses: which field, what was there, why not, and how to fix it. */
 public final class InvalidValueException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
     private final String field;
     private final String value;
     private final String reason;
-    private final String mend;
+    private final String fix;
 
     /**
      * @param field the column's canonical name, such as {@code odometer_km}
      * @param value what was there, as a person would write it
      * @param reason why it is refused, without a full stop
-     * @param mend what to do about it, without a full stop
+     * @param fix what to do about it, without a full stop
      */
-    public InvalidValueException(String field, Object value, String reason, String mend) {
-        super(field + " \"" + value + "\": " + reason + ". Mend: " + mend + ".");
+    public InvalidValueException(String field, Object value, String reason, String fix) {
+        super(field + " \"" + value + "\": " + reason + ". Mend: " + fix + ".");
         this.field = field;
         this.value = String.valueOf(value);
         this.reason = reason;
-        this.mend = mend;
+        this.fix = fix;
     }
 
     public String field() {
@@ -35,7 +35,7 @@ public final class InvalidValueException extends IllegalArgumentException {
         return reason;
     }
 
-    public String mend() {
-        return mend;
+    public String fix() {
+        return fix;
     }
 }

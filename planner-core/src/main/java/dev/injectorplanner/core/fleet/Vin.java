@@ -60,8 +60,8 @@ public record Vin(String text) {
         return "12345".indexOf(text.charAt(0)) >= 0;
     }
 
-    private static InvalidValueException refused(String text, String reason, String mend) {
-        return new InvalidValueException("vin", text, reason, mend);
+    private static InvalidValueException refused(String text, String reason, String fix) {
+        return new InvalidValueException("vin", text, reason, fix);
     }
 
     @Override

@@ -1,27 +1,27 @@
 package dev.injectorplanner.core.life;
 
-/** The records cannot say what was asked: what is missing, and what would mend it, in words. */
+/** The records cannot say what was asked: what is missing, and what would fix it, in words. */
 public final class NoEstimateException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
     private final String reason;
-    private final String mend;
+    private final String fix;
 
     /**
      * @param reason what the records lack, without a full stop
-     * @param mend what to do about it, without a full stop
+     * @param fix what to do about it, without a full stop
      */
-    public NoEstimateException(String reason, String mend) {
-        super(reason + ". Mend: " + mend + ".");
+    public NoEstimateException(String reason, String fix) {
+        super(reason + ". Mend: " + fix + ".");
         this.reason = reason;
-        this.mend = mend;
+        this.fix = fix;
     }
 
     public String reason() {
         return reason;
     }
 
-    public String mend() {
-        return mend;
+    public String fix() {
+        return fix;
     }
 }

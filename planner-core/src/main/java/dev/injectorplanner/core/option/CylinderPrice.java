@@ -8,7 +8,7 @@ import dev.injectorplanner.core.check.Require;
  * @param cylinder the cylinder
  * @param deferral deferral cost D(x) until each week, from now: deferral[week], as in {@code core.replace.DeferralCost}
  * @param later deferral cost of its best moment at or beyond the horizon's end: what not doing it comes to
- * @param share set-up already inside the planned cost that D is made of
+ * @param share shared access cost already inside the planned cost that D is made of
  * @param late what being past a firm limit costs if it is done in each week, against not doing it: late[week], 0 or less;
  *     all zeros where no limit presses
  */
@@ -36,7 +36,7 @@ public record CylinderPrice(int cylinder, double[] deferral, double later, doubl
         return deferral.length;
     }
 
-    /** Cost of doing it that week against leaving it, before any set-up is paid: below zero it saves. */
+    /** Cost of doing it that week against leaving it, before any shared access is paid: below zero it saves. */
     public double gain(int week) {
         return deferral[week] - later - share + late[week];
     }

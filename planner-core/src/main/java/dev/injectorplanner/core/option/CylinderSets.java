@@ -1,14 +1,14 @@
 package dev.injectorplanner.core.option;
 
+import dev.injectorplanner.core.access.AccessModel;
 import dev.injectorplanner.core.fleet.AccessStep;
 import dev.injectorplanner.core.fleet.EngineFamily;
-import dev.injectorplanner.core.visit.AccessModel;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 
 /**
- * Every set of cylinders of one family with its hours, set-up and drain: 255 sets of eight cylinders, 65,535 of sixteen,
+ * Every set of cylinders of one family with its hours, shared access labour and drain: 255 sets of eight cylinders, 65,535 of sixteen,
  * worked out once a family and then looked up. A set is a bit mask: bit 0 is cylinder 1. All sets are evaluated, none is
  * guessed; with sixteen cylinders a week's evaluation is one pass over 65,535 sums.
  */
@@ -16,7 +16,7 @@ public final class CylinderSets {
     private final int cylinders;
     private final AccessModel access;
     private final double[] labourHours;
-    private final double[] setUpHours;
+    private final double[] accessHours;
     private final double[] drainedLitres;
 
     public CylinderSets(EngineFamily family, List<AccessStep> steps) {
@@ -24,7 +24,7 @@ public final class CylinderSets {
         this.access = new AccessModel(family, steps);
         int sets = 1 << cylinders;
         this.labourHours = new double[sets];
-        this.setUpHours = new double[sets];
+        this.accessHours = new double[sets];
         this.drainedLitres = new double[sets];
         fill(family, steps);
     }
@@ -37,13 +37,13 @@ public final class CylinderSets {
             double litres = family.coolantLitres() * step.drainsCoolantPercent() / 100;
             for (int set = 1; set < labourHours.length; set++) {
                 if ((set & served) != 0) {
-                    setUpHours[set] += step.hours();
+                    accessHours[set] += step.hours();
                     drainedLitres[set] = Math.max(drainedLitres[set], litres);
                 }
             }
         }
         for (int set = 1; set < labourHours.length; set++) {
-            labourHours[set] = setUpHours[set] + Integer.bitCount(set) * family.cylinderHours();
+            labourHours[set] = accessHours[set] + Integer.bitCount(set) * family.cylinderHours();
         }
     }
 
@@ -63,8 +63,8 @@ public final class CylinderSets {
     }
 
     /** Labour of the access steps alone, hours. */
-    public double setUpHours(int set) {
-        return setUpHours[set];
+    public double accessHours(int set) {
+        return accessHours[set];
     }
 
     /** Coolant that comes out, litres. */
@@ -72,18 +72,18 @@ public final class CylinderSets {
         return drainedLitres[set];
     }
 
-    /** What the set-up of a set costs: labour of the union of steps, coolant, the bay; nothing for the empty set. */
-    public double setUpCost(int set, Rates rates) {
+    /** What the shared access of a set costs: labour of the union of steps, coolant, the bay; nothing for the empty set. */
+    public double sharedCost(int set, Rates rates) {
         return set == 0
                 ? 0
-                : setUpHours[set] * rates.labourPerHour()
+                : accessHours[set] * rates.labourPerHour()
                         + drainedLitres[set] * rates.coolantPerLitre()
                         + rates.bayPerVisit();
     }
 
-    /** A cylinder's share of the full set's set-up: what it bears in a typical visit, before plans tell better. */
+    /** A cylinder's share of the full set's shared access: what it bears in a typical visit, before plans tell better. */
     public double fullSetShare(Rates rates) {
-        return setUpCost(count() - 1, rates) / cylinders;
+        return sharedCost(count() - 1, rates) / cylinders;
     }
 
     /** Access steps of a set by name, in order of taking off. */

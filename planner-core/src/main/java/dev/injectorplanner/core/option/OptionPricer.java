@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 
 /**
  * Prices the ways to treat one truck. Against no visit, cylinders B in week t cost the sum over B of [D(t) - D later -
- * share] plus set-up of the union of access steps, downtime, and what rides along. Source: grouping by deferral costs,
+ * share] plus the cost of the union of access steps, downtime, and what rides along. Source: grouping by deferral costs,
  * Wildeman, Dekker and Smit (1997), European Journal of Operational Research 99:530-551; the shares inside the planned
  * costs are taken out again, since the union is paid in full.
  */
@@ -19,24 +19,25 @@ public final class OptionPricer {
     private final CylinderSets sets;
     private final Rates rates;
     private final List<CylinderPrice> prices;
-    private final List<Rider> riders;
+    private final List<RideAlongTask> rideAlongs;
     private final int weeks;
 
     /**
      * @param prices cylinders that may be replaced, each for the same weeks
-     * @param riders inspection and tasks that are near
+     * @param rideAlongs inspection and tasks that are near
      * @param weeks weeks in the horizon
      */
-    public OptionPricer(CylinderSets sets, Rates rates, List<CylinderPrice> prices, List<Rider> riders, int weeks) {
+    public OptionPricer(
+            CylinderSets sets, Rates rates, List<CylinderPrice> prices, List<RideAlongTask> rideAlongs, int weeks) {
         this.sets = sets;
         this.rates = rates;
         this.prices = List.copyOf(prices);
-        this.riders = List.copyOf(riders);
+        this.rideAlongs = List.copyOf(rideAlongs);
         this.weeks = weeks;
     }
 
     /**
-     * Ways that cost less than no visit, or hold work that must be done: for each week the best few sets, the riders alone, and each task that makes a
+     * Ways that cost less than no visit, or hold work that must be done: for each week the best few sets, the rideAlongs alone, and each task that makes a
      * visit by itself. Of the sets of a week those are kept of which none takes fewer hours at less cost.
      *
      * @param kept the most sets a week
@@ -46,8 +47,11 @@ public final class OptionPricer {
         List<PricedVisit> all = new ArrayList<>();
         for (int week = 0; week < weeks; week++) {
             List<PricedVisit> ofWeek = bestSets(week, kept);
-            riders.stream().filter(rider -> !rider.rides()).map(only(week)).forEach(ofWeek::add);
-            List<Rider> along = along(week);
+            rideAlongs.stream()
+                    .filter(rideAlong -> !rideAlong.rides())
+                    .map(only(week))
+                    .forEach(ofWeek::add);
+            List<RideAlongTask> along = along(week);
             if (!along.isEmpty()) {
                 ofWeek.add(price(week, 0, along));
             }
@@ -59,19 +63,19 @@ public final class OptionPricer {
     }
 
     private static boolean holdsMust(PricedVisit visit) {
-        return visit.riders().stream().anyMatch(Rider::must);
+        return visit.rideAlongs().stream().anyMatch(RideAlongTask::must);
     }
 
-    private Function<Rider, PricedVisit> only(int week) {
-        return rider -> price(week, 0, withMust(rider));
+    private Function<RideAlongTask, PricedVisit> only(int week) {
+        return rideAlong -> price(week, 0, withMust(rideAlong));
     }
 
-    private List<Rider> withMust(Rider rider) {
-        return Stream.concat(riders.stream().filter(Rider::must), Stream.of(rider))
+    private List<RideAlongTask> withMust(RideAlongTask rideAlong) {
+        return Stream.concat(rideAlongs.stream().filter(RideAlongTask::must), Stream.of(rideAlong))
                 .toList();
     }
 
-    /** The cheapest set of a week, whatever it costs; riders that pay come along. */
+    /** The cheapest set of a week, whatever it costs; rideAlongs that pay come along. */
     public PricedVisit best(int week) {
         return bestSets(week, 1).get(0);
     }
@@ -84,7 +88,7 @@ public final class OptionPricer {
         return IntStream.range(0, weeks).mapToObj(this::best).min(Comparator.comparingDouble(PricedVisit::cost));
     }
 
-    /** A given set in a week, with the riders that pay. */
+    /** A given set in a week, with the rideAlongs that pay. */
     public PricedVisit price(int week, int set) {
         return price(week, set, along(week));
     }
@@ -99,9 +103,9 @@ public final class OptionPricer {
         return weeks;
     }
 
-    private List<Rider> along(int week) {
-        return riders.stream()
-                .filter(rider -> rider.rides() && (rider.must() || rider.addedIn(week, rates) < 0))
+    private List<RideAlongTask> along(int week) {
+        return rideAlongs.stream()
+                .filter(rideAlong -> rideAlong.rides() && (rideAlong.must() || rideAlong.addedIn(week, rates) < 0))
                 .toList();
     }
 
@@ -110,7 +114,7 @@ public final class OptionPricer {
      * hours, and so on. Of equal ones the one with the lower mask.
      */
     private List<PricedVisit> bestSets(int week, int kept) {
-        List<Rider> along = along(week);
+        List<RideAlongTask> along = along(week);
         double[] costs = costs(week);
         List<PricedVisit> best = new ArrayList<>();
         double below = Double.POSITIVE_INFINITY;
@@ -132,7 +136,7 @@ public final class OptionPricer {
         return best;
     }
 
-    /** Cost of every set without riders; infinite where a set holds a cylinder that has no price. */
+    /** Cost of every set without rideAlongs; infinite where a set holds a cylinder that has no price. */
     private double[] costs(int week) {
         double[] gain = new double[sets.cylinders()];
         Arrays.fill(gain, Double.POSITIVE_INFINITY);
@@ -141,13 +145,13 @@ public final class OptionPricer {
         double[] gains = new double[sets.count()];
         for (int set = 1; set < costs.length; set++) {
             gains[set] = gains[set & (set - 1)] + gain[Integer.numberOfTrailingZeros(set)];
-            costs[set] = gains[set] + sets.setUpCost(set, rates) + rates.downtime(sets.labourHours(set));
+            costs[set] = gains[set] + sets.sharedCost(set, rates) + rates.downtime(sets.labourHours(set));
         }
         return costs;
     }
 
-    /** A given set in a week with given riders; nothing at all costs nothing. */
-    public PricedVisit price(int week, int set, List<Rider> along) {
+    /** A given set in a week with given rideAlongs; nothing at all costs nothing. */
+    public PricedVisit price(int week, int set, List<RideAlongTask> along) {
         if (set == 0 && along.isEmpty()) {
             return new PricedVisit(week, 0, List.of(), 0, 0, 0, 0, 0, 0);
         }
@@ -157,12 +161,23 @@ public final class OptionPricer {
                 gains += price.gain(week);
             }
         }
-        double riderHours = along.stream().mapToDouble(Rider::labourHours).sum();
-        double hours = sets.labourHours(set) + riderHours;
-        double setUp = set == 0 ? rates.bayPerVisit() : sets.setUpCost(set, rates);
-        double ridersCost = riderHours * rates.labourPerHour()
-                + along.stream().mapToDouble(rider -> rider.costIn(week)).sum();
+        double rideAlongHours =
+                along.stream().mapToDouble(RideAlongTask::labourHours).sum();
+        double hours = sets.labourHours(set) + rideAlongHours;
+        double sharedCost = set == 0 ? rates.bayPerVisit() : sets.sharedCost(set, rates);
+        double rideAlongCost = rideAlongHours * rates.labourPerHour()
+                + along.stream()
+                        .mapToDouble(rideAlong -> rideAlong.costIn(week))
+                        .sum();
         return new PricedVisit(
-                week, set, along, hours, rates.truckDays(hours), gains, setUp, rates.downtime(hours), ridersCost);
+                week,
+                set,
+                along,
+                hours,
+                rates.truckDays(hours),
+                gains,
+                sharedCost,
+                rates.downtime(hours),
+                rideAlongCost);
     }
 }

@@ -7,31 +7,31 @@ import java.util.List;
  *
  * @param week weeks from the plan's first
  * @param set cylinders whose injectors are replaced, as a mask of {@link CylinderSets}; 0 for none
- * @param riders inspection and tasks done along, or alone
+ * @param rideAlongs inspection and tasks done along, or alone
  * @param labourHours labour of all of it
  * @param truckDays days the truck stands
- * @param gains cost of the cylinders against leaving them, before set-up
- * @param setUp cost of the set-up
+ * @param gains cost of the cylinders against leaving them, before shared access
+ * @param sharedCost cost of the shared access: labour, coolant, bay
  * @param downtime cost of standing
- * @param ridersCost labour of the riders and what doing them then costs against not doing them
+ * @param ridersCost labour of the rideAlongs and what doing them then costs against not doing them
  */
 public record PricedVisit(
         int week,
         int set,
-        List<Rider> riders,
+        List<RideAlongTask> rideAlongs,
         double labourHours,
         double truckDays,
         double gains,
-        double setUp,
+        double sharedCost,
         double downtime,
-        double ridersCost) {
+        double rideAlongCost) {
     public PricedVisit {
-        riders = List.copyOf(riders);
+        rideAlongs = List.copyOf(rideAlongs);
     }
 
     /** Cost against no visit; below zero it saves. */
     public double cost() {
-        return gains + setUp + downtime + ridersCost;
+        return gains + sharedCost + downtime + rideAlongCost;
     }
 
     /** Cylinders, ascending. */

@@ -11,7 +11,7 @@ import java.util.Map;
 
 /**
  * The old question of a truck that stands in the bay anyway: that one, the bank, or all? The same sum as for planned
- * visits, but what has failed is done in any case, and of the set-up only what must be opened in addition counts.
+ * visits, but what has failed is done in any case, and of the shared access only what must be opened in addition counts.
  */
 public final class UnplannedVisit {
     private final EngineFamily family;
@@ -39,7 +39,7 @@ public final class UnplannedVisit {
      * @param cylinders all that would be done, what has failed included, ascending
      * @param labourHours labour beyond what the failed ones and the opened steps take anyway
      * @param drainedLitres coolant beyond what is out anyway
-     * @param setUp cost of what must be opened in addition
+     * @param sharedCost cost of what must be opened in addition
      * @param downtime cost of standing longer
      * @param gains cost of the other cylinders now against leaving them
      */
@@ -48,7 +48,7 @@ public final class UnplannedVisit {
             List<Integer> cylinders,
             double labourHours,
             double drainedLitres,
-            double setUp,
+            double sharedCost,
             double downtime,
             double gains) {
         public Choice {
@@ -57,7 +57,7 @@ public final class UnplannedVisit {
 
         /** Cost against doing only what must be done; below zero it saves. */
         public double cost() {
-            return gains + setUp + downtime;
+            return gains + sharedCost + downtime;
         }
     }
 
@@ -122,13 +122,13 @@ public final class UnplannedVisit {
             }
         }
         double moreLitres = Math.max(0, litres - out);
-        double setUp = hours * rates.labourPerHour() + moreLitres * rates.coolantPerLitre();
+        double sharedCost = hours * rates.labourPerHour() + moreLitres * rates.coolantPerLitre();
         double moreHours = hours + Integer.bitCount(set & ~must) * family.cylinderHours();
         double gains = CylinderSets.cylindersOf(set & ~must).stream()
                 .mapToDouble(cylinder -> gain(cylinder))
                 .sum();
         double downtime = rates.downtimePerDay() * moreHours / rates.bayHoursPerDay();
-        return new Choice(name, CylinderSets.cylindersOf(set), moreHours, moreLitres, setUp, downtime, gains);
+        return new Choice(name, CylinderSets.cylindersOf(set), moreHours, moreLitres, sharedCost, downtime, gains);
     }
 
     private double gain(int cylinder) {

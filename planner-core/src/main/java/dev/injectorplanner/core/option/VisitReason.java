@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * visit as planned, in the site's currency: above zero the other way is dearer.
  *
  * @param saves what the visit saves against none
- * @param setUp its set-up
+ * @param sharedCost cost of its shared access: labour, coolant, bay
  * @param downtime cost of standing
  * @param done cylinders it does, each with what the visit would cost more without it
  * @param left cylinders it leaves, each with what the visit would cost more with it
@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record VisitReason(
         double saves,
-        double setUp,
+        double sharedCost,
         double downtime,
         List<Cylinder> done,
         List<Cylinder> left,
@@ -72,14 +72,14 @@ public record VisitReason(
         List<Cylinder> left = new ArrayList<>();
         for (int cylinder : pricer.pricedCylinders()) {
             int bit = CylinderSets.maskOf(List.of(cylinder));
-            double other = pricer.price(visit.week(), visit.set() ^ bit, visit.riders())
+            double other = pricer.price(visit.week(), visit.set() ^ bit, visit.rideAlongs())
                             .cost()
                     - visit.cost();
             ((visit.set() & bit) != 0 ? done : left).add(new Cylinder(cylinder, other));
         }
         return new VisitReason(
                 -visit.cost(),
-                visit.setUp(),
+                visit.sharedCost(),
                 visit.downtime(),
                 done,
                 left,
@@ -90,7 +90,7 @@ public record VisitReason(
     }
 
     private static Move moved(OptionPricer pricer, PricedVisit visit, int week) {
-        return new Move(pricer.price(week, visit.set(), visit.riders()).cost() - visit.cost(), null);
+        return new Move(pricer.price(week, visit.set(), visit.rideAlongs()).cost() - visit.cost(), null);
     }
 
     /** In words, two or three sentences. */
@@ -98,7 +98,7 @@ public record VisitReason(
         StringBuilder words = new StringBuilder("Saves ").append(money(saves)).append(" against no visit.");
         if (done.size() > 1) {
             words.append(" Set-up ")
-                    .append(money(setUp))
+                    .append(money(sharedCost))
                     .append(" is shared by ")
                     .append(done.size())
                     .append('.');

@@ -11,8 +11,8 @@ import dev.injectorplanner.core.check.Require;
  * @param latePerDay a day that a cylinder is past a limit of the rules
  * @param taskLatePerDay a day that an interval task or an inspection is late
  * @param warrantyTestWorth a test made in time before a warranty ends
- * @param nuisance moving a visit that was announced
- * @param frozenWeeks announced visits of so many first weeks stay where they are
+ * @param rescheduling cost moving a visit that was confirmed
+ * @param frozenWeeks confirmed visits of so many first weeks stay where they are
  * @param keptSets the most sets of cylinders kept a truck and week
  */
 public record VisitRules(
@@ -22,7 +22,7 @@ public record VisitRules(
         double latePerDay,
         double taskLatePerDay,
         double warrantyTestWorth,
-        double nuisance,
+        double reschedulingCost,
         int frozenWeeks,
         int keptSets) {
     public VisitRules {
@@ -32,7 +32,7 @@ public record VisitRules(
         Require.notNegative("late_per_day", latePerDay);
         Require.notNegative("task_late_per_day", taskLatePerDay);
         Require.notNegative("warranty_test_worth", warrantyTestWorth);
-        Require.notNegative("nuisance", nuisance);
+        Require.notNegative("nuisance", reschedulingCost);
         Require.within("frozen_weeks", frozenWeeks, 0, 26);
         Require.within("kept_sets", keptSets, 1, 50);
     }

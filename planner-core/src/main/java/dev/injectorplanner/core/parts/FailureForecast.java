@@ -37,10 +37,10 @@ public interface FailureForecast {
 
     /** A forecast at rates that stay as they are for the weeks a part takes to come. */
     static FailureForecast ofRates(List<FailureChance> chances) {
-        Map<Shelf, List<FailureChance>> byShelf = chances.stream()
+        Map<DepotPartKey, List<FailureChance>> byShelf = chances.stream()
                 .collect(Collectors.groupingBy(
-                        each -> new Shelf(each.depot(), each.part()), TreeMap::new, Collectors.toList()));
-        return (depot, part, days) -> byShelf.getOrDefault(new Shelf(depot, part), List.of()).stream()
+                        each -> new DepotPartKey(each.depot(), each.part()), TreeMap::new, Collectors.toList()));
+        return (depot, part, days) -> byShelf.getOrDefault(new DepotPartKey(depot, part), List.of()).stream()
                 .mapToDouble(each -> each.within(days))
                 .toArray();
     }

@@ -29,7 +29,7 @@ final class OrderAdvice {
     private final FleetIndex index;
     private final LocalDate today;
     private final OrderRules rules;
-    private final Map<Shelf, TreeMap<LocalDate, Batch>> batches = new TreeMap<>();
+    private final Map<DepotPartKey, TreeMap<LocalDate, Batch>> batches = new TreeMap<>();
 
     /** Pieces of one shelf that are ordered together. */
     private static final class Batch {
@@ -43,7 +43,7 @@ final class OrderAdvice {
         final TreeSet<String> trucks = new TreeSet<>();
     }
 
-    private record Placed(Shelf shelf, LocalDate key, Batch batch, double leftOver, double quantity) {}
+    private record Placed(DepotPartKey shelf, LocalDate key, Batch batch, double leftOver, double quantity) {}
 
     OrderAdvice(FleetIndex index, LocalDate today, OrderRules rules) {
         this.index = index;
@@ -55,7 +55,7 @@ final class OrderAdvice {
         for (PartNeed need : needs) {
             LocalDate orderBy = need.orderBy();
             if (need.missing() > 0 && orderBy != null) {
-                Batch batch = batch(new Shelf(need.depot(), need.part()), orderBy);
+                Batch batch = batch(new DepotPartKey(need.depot(), need.part()), orderBy);
                 batch.forVisits += need.missing();
                 batch.trucks.addAll(need.trucks());
                 batch.firstWeek = batch.firstWeek == null ? need.week() : batch.firstWeek;
@@ -63,7 +63,7 @@ final class OrderAdvice {
         }
         for (UnplannedNeed need : unplanned) {
             if (need.missing() > 0) {
-                batch(new Shelf(need.depot(), need.part()), today).forReserve += need.missing();
+                batch(new DepotPartKey(need.depot(), need.part()), today).forReserve += need.missing();
             }
         }
         List<Placed> placed = new ArrayList<>();
@@ -71,7 +71,7 @@ final class OrderAdvice {
         return lines(placed);
     }
 
-    private Batch batch(Shelf shelf, LocalDate orderBy) {
+    private Batch batch(DepotPartKey shelf, LocalDate orderBy) {
         Batch batch = batches.computeIfAbsent(shelf, key -> new TreeMap<>())
                 .computeIfAbsent(key(orderBy), key -> new Batch());
         batch.orderBy = orderBy.isBefore(batch.orderBy) ? orderBy : batch.orderBy;
@@ -85,7 +85,7 @@ final class OrderAdvice {
                 : today;
     }
 
-    private List<Placed> placed(Shelf shelf, TreeMap<LocalDate, Batch> byDay) {
+    private List<Placed> placed(DepotPartKey shelf, TreeMap<LocalDate, Batch> byDay) {
         Optional<Part> part = index.findPart(shelf.part());
         int pack = part.map(Part::pack).orElse(1);
         int least = part.map(Part::minimumOrder).orElse(0);
@@ -122,7 +122,7 @@ final class OrderAdvice {
         return lines;
     }
 
-    private String supplier(Shelf shelf) {
+    private String supplier(DepotPartKey shelf) {
         return index.findPart(shelf.part()).map(Part::supplier).orElse(NO_SUPPLIER);
     }
 

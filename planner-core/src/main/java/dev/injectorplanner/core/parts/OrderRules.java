@@ -14,7 +14,11 @@ import java.math.BigDecimal;
  * @param movingPerWeek what it costs to move a visit by a week, where no deferral cost is at hand
  */
 public record OrderRules(
-        double serviceLevel, int reviewDays, int expediteDays, BigDecimal expeditePrice, BigDecimal movingPerWeek) {
+        double serviceLevel,
+        int reviewDays,
+        int expediteDays,
+        BigDecimal expeditePrice,
+        BigDecimal postponementPerWeek) {
     public OrderRules {
         if (!(serviceLevel > 0 && serviceLevel < 1)) {
             throw new InvalidValueException(
@@ -26,7 +30,7 @@ public record OrderRules(
         Require.within("review_days", reviewDays, 0, 60);
         Require.within("expedite_days", expediteDays, 0, 60);
         expeditePrice = Require.money("expedite_price", expeditePrice);
-        movingPerWeek = Require.money("moving_per_week", movingPerWeek);
+        postponementPerWeek = Require.money("moving_per_week", postponementPerWeek);
     }
 
     /** 95 %, a buyer who orders twice a week, an express shipment in 2 days for 90, 250 for moving a visit a week. */
@@ -35,10 +39,10 @@ public record OrderRules(
     }
 
     public OrderRules withServiceLevel(double other) {
-        return new OrderRules(other, reviewDays, expediteDays, expeditePrice, movingPerWeek);
+        return new OrderRules(other, reviewDays, expediteDays, expeditePrice, postponementPerWeek);
     }
 
     public OrderRules withExpeditePrice(BigDecimal other) {
-        return new OrderRules(serviceLevel, reviewDays, expediteDays, other, movingPerWeek);
+        return new OrderRules(serviceLevel, reviewDays, expediteDays, other, postponementPerWeek);
     }
 }

@@ -26,13 +26,14 @@ public final class PartArrivals {
         LocalDate ready = today;
         for (Map.Entry<String, Kit> kit : needs.kitOf(visit).entrySet()) {
             LocalDate day = readyOn(
-                    new Shelf(visit.depot(), kit.getKey()), kit.getValue().pieces());
+                    new DepotPartKey(visit.depot(), kit.getKey()),
+                    kit.getValue().pieces());
             ready = day.isAfter(ready) ? day : ready;
         }
         return ready;
     }
 
-    private LocalDate readyOn(Shelf shelf, double pieces) {
+    private LocalDate readyOn(DepotPartKey shelf, double pieces) {
         LocalDate ordered = supply.latestArrival(shelf.part());
         long days = ChronoUnit.DAYS.between(today, ordered);
         for (long ahead = 0; ahead < days; ahead++) {

@@ -1,7 +1,7 @@
 package dev.injectorplanner.core.parts;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.visit.Visit;
@@ -44,8 +44,8 @@ public final class PartNeeds {
     }
 
     private static LocalDate firstDue(Visit visit) {
-        return visit.findings().stream()
-                .map(DueFinding::by)
+        return visit.dueItems().stream()
+                .map(DueItem::by)
                 .min(Comparator.naturalOrder())
                 .orElse(LocalDate.MAX);
     }
@@ -75,21 +75,21 @@ public final class PartNeeds {
     }
 
     /** Visits of each shelf by week, the most pressing first. */
-    NavigableMap<Shelf, NavigableMap<IsoWeek, List<Visit>>> byShelf(List<Visit> visits) {
-        NavigableMap<Shelf, NavigableMap<IsoWeek, List<Visit>>> shelves = new TreeMap<>();
+    NavigableMap<DepotPartKey, NavigableMap<IsoWeek, List<Visit>>> byShelf(List<Visit> visits) {
+        NavigableMap<DepotPartKey, NavigableMap<IsoWeek, List<Visit>>> shelves = new TreeMap<>();
         visits.stream()
                 .sorted(MOST_PRESSING)
                 .forEach(visit -> parts.of(visit)
                         .keySet()
                         .forEach(part -> shelves.computeIfAbsent(
-                                        new Shelf(visit.depot(), part), shelf -> new TreeMap<>())
+                                        new DepotPartKey(visit.depot(), part), shelf -> new TreeMap<>())
                                 .computeIfAbsent(visit.week(), week -> new ArrayList<>())
                                 .add(visit)));
         return shelves;
     }
 
-    void walk(Shelf shelf, NavigableMap<IsoWeek, List<Visit>> weeks, Taker taker) {
-        ShelfDemand demand = new ShelfDemand();
+    void walk(DepotPartKey shelf, NavigableMap<IsoWeek, List<Visit>> weeks, Taker taker) {
+        StockDemand demand = new StockDemand();
         double ordered = 0;
         for (Map.Entry<IsoWeek, List<Visit>> entry : weeks.entrySet()) {
             IsoWeek week = entry.getKey();
@@ -120,7 +120,7 @@ public final class PartNeeds {
         }
     }
 
-    private Step step(Shelf shelf, ShelfDemand demand, Visit visit, double there) {
+    private Step step(DepotPartKey shelf, StockDemand demand, Visit visit, double there) {
         double requiredBefore = demand.required(rules.serviceLevel());
         double neededBefore = demand.expected();
         parts.of(visit, (part, times, quantity, chance) -> {

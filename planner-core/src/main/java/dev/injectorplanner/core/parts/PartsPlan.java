@@ -48,7 +48,7 @@ public record PartsPlan(
             OrderRules rules,
             List<Visit> visits,
             FailureForecast forecast) {
-        return of(index, today, weeks, rules, visits, forecast, MovingCost.perWeek(rules));
+        return of(index, today, weeks, rules, visits, forecast, PostponementCost.perWeek(rules));
     }
 
     /**
@@ -65,7 +65,7 @@ public record PartsPlan(
             OrderRules rules,
             List<Visit> visits,
             FailureForecast forecast,
-            MovingCost moving) {
+            PostponementCost moving) {
         PartNeeds partNeeds = new PartNeeds(index, today, rules);
         ShortList shortList = new ShortList(index, today, rules, moving, partNeeds.supply());
         List<PartNeed> needs = new ArrayList<>();

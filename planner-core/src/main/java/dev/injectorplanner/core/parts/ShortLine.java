@@ -33,7 +33,7 @@ public record ShortLine(
         LocalDate latestArrival,
         ShortAdvice advice,
         IsoWeek moveTo,
-        BigDecimal movingCost,
+        BigDecimal postponementCost,
         BigDecimal waitingCost,
         BigDecimal expeditePrice) {
     /** By week, then by depot, truck and part. */

@@ -28,17 +28,17 @@ final class ShortList {
     private final FleetIndex index;
     private final LocalDate today;
     private final OrderRules rules;
-    private final MovingCost movingCost;
+    private final PostponementCost postponementCost;
     private final Supply supply;
     private final Map<Visit, List<Missing>> byVisit = new LinkedHashMap<>();
 
     private record Missing(String part, double pieces, double chance, double chanceLate) {}
 
-    ShortList(FleetIndex index, LocalDate today, OrderRules rules, MovingCost movingCost, Supply supply) {
+    ShortList(FleetIndex index, LocalDate today, OrderRules rules, PostponementCost postponementCost, Supply supply) {
         this.index = index;
         this.today = today;
         this.rules = rules;
-        this.movingCost = movingCost;
+        this.postponementCost = postponementCost;
         this.supply = supply;
     }
 
@@ -82,7 +82,7 @@ final class ShortList {
                 .max(Comparator.naturalOrder())
                 .orElse(today);
         IsoWeek moveTo = weekBy(latest);
-        double moving = Math.max(0, movingCost.of(visit, moveTo));
+        double moving = Math.max(0, postponementCost.of(visit, moveTo));
         double risk = missing.stream()
                 .mapToDouble(each -> each.chance * each.chanceLate)
                 .max()

@@ -12,25 +12,25 @@ import java.util.TreeSet;
 /** The shelf week by week, of every part that is needed, stocked, expected or advised. */
 final class StockWeeks {
     private final Supply supply;
-    private final Map<Shelf, List<PartNeed>> needs = new TreeMap<>();
-    private final Map<Shelf, List<OrderLine>> orders = new TreeMap<>();
+    private final Map<DepotPartKey, List<PartNeed>> needs = new TreeMap<>();
+    private final Map<DepotPartKey, List<OrderLine>> orders = new TreeMap<>();
 
     StockWeeks(Supply supply, List<PartNeed> needs, List<OrderLine> orders) {
         this.supply = supply;
         needs.forEach(need -> this.needs
-                .computeIfAbsent(new Shelf(need.depot(), need.part()), shelf -> new ArrayList<>())
+                .computeIfAbsent(new DepotPartKey(need.depot(), need.part()), shelf -> new ArrayList<>())
                 .add(need));
         orders.forEach(line -> this.orders
-                .computeIfAbsent(new Shelf(line.depot(), line.part()), shelf -> new ArrayList<>())
+                .computeIfAbsent(new DepotPartKey(line.depot(), line.part()), shelf -> new ArrayList<>())
                 .add(line));
     }
 
     List<StockWeek> of(IsoWeek firstWeek, int weeks) {
-        TreeSet<Shelf> shelves = new TreeSet<>(supply.shelves());
+        TreeSet<DepotPartKey> shelves = new TreeSet<>(supply.shelves());
         shelves.addAll(needs.keySet());
         shelves.addAll(orders.keySet());
         List<StockWeek> rows = new ArrayList<>();
-        for (Shelf shelf : shelves) {
+        for (DepotPartKey shelf : shelves) {
             double start = supply.onHand(shelf);
             LocalDate counted = LocalDate.MIN;
             for (int ahead = 0; ahead < weeks; ahead++) {
@@ -48,14 +48,14 @@ final class StockWeeks {
         return rows;
     }
 
-    private double ordered(Shelf shelf, LocalDate after, LocalDate until) {
+    private double ordered(DepotPartKey shelf, LocalDate after, LocalDate until) {
         return orders.getOrDefault(shelf, List.of()).stream()
                 .filter(line -> line.thereBy().isAfter(after) && !line.thereBy().isAfter(until))
                 .mapToDouble(OrderLine::quantity)
                 .sum();
     }
 
-    private double required(Shelf shelf, IsoWeek week) {
+    private double required(DepotPartKey shelf, IsoWeek week) {
         return needs.getOrDefault(shelf, List.of()).stream()
                 .filter(need -> need.week().equals(week))
                 .mapToDouble(PartNeed::required)

@@ -17,41 +17,41 @@ import java.util.TreeSet;
 final class Supply {
     private final FleetIndex index;
     private final LocalDate today;
-    private final Map<Shelf, Double> stock = new TreeMap<>();
-    private final Map<Shelf, List<PurchaseLine>> open = new TreeMap<>();
+    private final Map<DepotPartKey, Double> stock = new TreeMap<>();
+    private final Map<DepotPartKey, List<PurchaseLine>> open = new TreeMap<>();
 
     Supply(FleetIndex index, LocalDate today) {
         this.index = index;
         this.today = today;
         for (StockLine line : index.fleet().stock()) {
-            stock.put(new Shelf(line.depot(), line.part()), line.onHand());
+            stock.put(new DepotPartKey(line.depot(), line.part()), line.onHand());
         }
         for (PurchaseLine line : index.fleet().purchaseLines()) {
             if (line.receivedOn() == null) {
-                open.computeIfAbsent(new Shelf(line.depot(), line.part()), shelf -> new ArrayList<>())
+                open.computeIfAbsent(new DepotPartKey(line.depot(), line.part()), shelf -> new ArrayList<>())
                         .add(line);
             }
         }
     }
 
     /** Every part at every depot of which there is a line of stock or an open purchase line. */
-    Set<Shelf> shelves() {
-        Set<Shelf> shelves = new TreeSet<>(stock.keySet());
+    Set<DepotPartKey> shelves() {
+        Set<DepotPartKey> shelves = new TreeSet<>(stock.keySet());
         shelves.addAll(open.keySet());
         return shelves;
     }
 
-    double onHand(Shelf shelf) {
+    double onHand(DepotPartKey shelf) {
         return stock.getOrDefault(shelf, 0.0);
     }
 
     /** Stock and all that is expected on or before a day. */
-    double until(Shelf shelf, LocalDate day) {
+    double until(DepotPartKey shelf, LocalDate day) {
         return onHand(shelf) + arriving(shelf, LocalDate.MIN, day);
     }
 
     /** Pieces expected after one day and on or before another. */
-    double arriving(Shelf shelf, LocalDate after, LocalDate until) {
+    double arriving(DepotPartKey shelf, LocalDate after, LocalDate until) {
         double sum = 0;
         for (PurchaseLine line : open.getOrDefault(shelf, List.of())) {
             LocalDate due = line.dueOn().isBefore(today) ? today.plusDays(PartNeeds.OVERDUE_DAYS) : line.dueOn();

@@ -41,9 +41,9 @@ final class UnplannedNeeds {
     List<UnplannedNeed> of(List<PartNeed> planned) {
         List<UnplannedNeed> rows = new ArrayList<>();
         if (forecast.known()) {
-            Map<Shelf, List<PartNeed>> byShelf =
-                    planned.stream().collect(Collectors.groupingBy(need -> new Shelf(need.depot(), need.part())));
-            for (Shelf shelf : injectorShelves()) {
+            Map<DepotPartKey, List<PartNeed>> byShelf = planned.stream()
+                    .collect(Collectors.groupingBy(need -> new DepotPartKey(need.depot(), need.part())));
+            for (DepotPartKey shelf : injectorShelves()) {
                 index.findPart(shelf.part()).ifPresent(part -> {
                     UnplannedNeed need = need(shelf, part, byShelf.getOrDefault(shelf, List.of()));
                     if (need.injectors() > 0) {
@@ -55,20 +55,21 @@ final class UnplannedNeeds {
         return rows;
     }
 
-    private Iterable<Shelf> injectorShelves() {
-        Map<Shelf, Boolean> shelves = new TreeMap<>();
+    private Iterable<DepotPartKey> injectorShelves() {
+        Map<DepotPartKey, Boolean> shelves = new TreeMap<>();
         for (Truck truck : index.fleet().trucks()) {
             if (truck.inServiceAt(today)) {
                 EngineFamily family = index.family(truck.family());
                 family.allCylinders()
                         .forEach(cylinder -> shelves.put(
-                                new Shelf(truck.depot(), parts.injectorFor(truck.truck(), family, cylinder)), true));
+                                new DepotPartKey(truck.depot(), parts.injectorFor(truck.truck(), family, cylinder)),
+                                true));
             }
         }
         return shelves.keySet();
     }
 
-    private UnplannedNeed need(Shelf shelf, Part part, List<PartNeed> planned) {
+    private UnplannedNeed need(DepotPartKey shelf, Part part, List<PartNeed> planned) {
         int least = part.leadDays() + rules.reviewDays();
         int most = part.leadDaysMax() + rules.reviewDays();
         List<Demand> demands = new ArrayList<>();
@@ -98,7 +99,7 @@ final class UnplannedNeeds {
     }
 
     /** What planned visits leave by a day, what is missing for them taken to be ordered. */
-    private double free(Shelf shelf, List<PartNeed> planned, LocalDate until) {
+    private double free(DepotPartKey shelf, List<PartNeed> planned, LocalDate until) {
         double free = supply.until(shelf, until);
         for (PartNeed need : planned) {
             if (!supply.readyDay(need.week()).isAfter(until)) {

@@ -38,12 +38,12 @@ final class VisitParts {
         }
     }
 
-    Map<String, ShelfDemand> of(Visit visit) {
-        Map<String, ShelfDemand> demands = new TreeMap<>();
+    Map<String, StockDemand> of(Visit visit) {
+        Map<String, StockDemand> demands = new TreeMap<>();
         of(
                 visit,
                 (part, times, quantity, chance) ->
-                        demands.computeIfAbsent(part, key -> new ShelfDemand()).add(times, quantity, chance));
+                        demands.computeIfAbsent(part, key -> new StockDemand()).add(times, quantity, chance));
         return demands;
     }
 

@@ -2,7 +2,7 @@ package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.AccessStep;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
@@ -50,7 +50,7 @@ public final class Advisor {
      * @param hours labour of the whole visit
      * @param coolantLitres coolant that comes out
      * @param parts pieces to pick, by part number
-     * @param setUp cost of what must be opened in addition
+     * @param sharedCost cost of what must be opened in addition
      * @param downtime cost of standing longer
      * @param gains cost of doing the others now against leaving them
      * @param chanceLeft chance that one of the cylinders left fails within 12 weeks, 0 to 1
@@ -62,7 +62,7 @@ public final class Advisor {
             double hours,
             double coolantLitres,
             Map<String, Double> parts,
-            double setUp,
+            double sharedCost,
             double downtime,
             double gains,
             double chanceLeft) {
@@ -96,10 +96,10 @@ public final class Advisor {
         List<AccessStep> steps = learned.index().accessOf(family.family());
         check(family, steps, failed, opened);
         TruckPricing pricing = learned.pricing();
-        List<DueFinding> findings = learned.findings().stream()
-                .filter(finding -> finding.truck().equals(truck))
+        List<DueItem> dueItems = learned.dueItems().stream()
+                .filter(item -> item.truck().equals(truck))
                 .toList();
-        List<CylinderPrice> prices = pricing.pricesOf(found, findings).stream()
+        List<CylinderPrice> prices = pricing.pricesOf(found, dueItems).stream()
                 .filter(price -> !failed.contains(price.cylinder()))
                 .toList();
         if (prices.isEmpty()) {
@@ -155,7 +155,7 @@ public final class Advisor {
                 Figures.tidy(hours),
                 Figures.tidy(litres),
                 parts(learned, truck, choice, hours, litres),
-                Figures.tidy(choice.setUp()),
+                Figures.tidy(choice.sharedCost()),
                 Figures.tidy(choice.downtime()),
                 Figures.tidy(choice.gains()),
                 1 - alive);
@@ -195,7 +195,7 @@ public final class Advisor {
         return "Doing cylinders "
                 + best.cylinders().stream().map(String::valueOf).collect(Collectors.joining(" "))
                 + " while it is open saves " + Figures.whole(-best.cost())
-                + " against doing only what must be done: opening more costs " + Figures.whole(best.setUp())
+                + " against doing only what must be done: opening more costs " + Figures.whole(best.sharedCost())
                 + ", standing longer " + Figures.whole(best.downtime())
                 + ", and leaving the others for later would cost "
                 + Figures.whole(-best.gains()) + ".";

@@ -1,10 +1,10 @@
 package dev.injectorplanner.core.plan;
 
-import dev.injectorplanner.core.finding.DueRule;
-import dev.injectorplanner.core.finding.RuleBook;
-import dev.injectorplanner.core.finding.SafetyLimit;
-import dev.injectorplanner.core.finding.TestRules;
-import dev.injectorplanner.core.finding.UnseenLimit;
+import dev.injectorplanner.core.due.DueRule;
+import dev.injectorplanner.core.due.RuleBook;
+import dev.injectorplanner.core.due.SafetyLimit;
+import dev.injectorplanner.core.due.TestRules;
+import dev.injectorplanner.core.due.UnseenLimit;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.TestKind;
@@ -188,9 +188,11 @@ final class Assumptions {
                         rules.downtimePerDay() == usual.downtimePerDay()));
         add(
                 "announced visits",
-                "moving one costs " + Figures.given(rules.nuisance()) + "; in the first "
+                "moving one costs " + Figures.given(rules.reschedulingCost()) + "; in the first "
                         + Figures.count(rules.frozenWeeks(), "week", "weeks") + " they stay",
-                whose(rules.nuisance() == usual.nuisance(), rules.frozenWeeks() == usual.frozenWeeks()));
+                whose(
+                        rules.reschedulingCost() == usual.reschedulingCost(),
+                        rules.frozenWeeks() == usual.frozenWeeks()));
         add(
                 "days",
                 "the visits of the first two weeks get bay, day and hour; the shift opens at " + DayLayout.OPENS

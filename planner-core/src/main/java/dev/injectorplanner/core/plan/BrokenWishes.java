@@ -29,11 +29,11 @@ final class BrokenWishes {
     }
 
     private BrokenWish told(BrokenWish wish) {
-        TruckCase truck = draft.caseOf(wish.truck());
+        TruckChoices truck = draft.choicesOf(wish.truck());
         return new BrokenWish(wish.truck(), wish.wish(), wish.week(), words(truck, wish));
     }
 
-    private String words(TruckCase truck, BrokenWish wish) {
+    private String words(TruckChoices truck, BrokenWish wish) {
         IsoWeek week = weekOf(wish.week());
         if (wish.wish() == Wish.LATEST_WEEK) {
             return "must not wait beyond " + week + ": " + untilLatest(truck, wish);
@@ -45,7 +45,7 @@ final class BrokenWishes {
         return "pinned to " + week + ": " + in(truck, wish.week()).orElse(wish.reason());
     }
 
-    private String untilLatest(TruckCase truck, BrokenWish wish) {
+    private String untilLatest(TruckChoices truck, BrokenWish wish) {
         List<String> weeks = new ArrayList<>();
         int last = Math.min(wish.week(), draft.request().weeks() - 1);
         for (int week = 0; week <= last && weeks.size() < SHOWN; week++) {
@@ -60,7 +60,7 @@ final class BrokenWishes {
     }
 
     /** The limit that keeps a truck out of a week; empty where this finds none. */
-    private Optional<String> in(TruckCase truck, int week) {
+    private Optional<String> in(TruckChoices truck, int week) {
         if (week >= draft.request().weeks()) {
             return Optional.of("it lies after the plan's last week");
         }
@@ -72,7 +72,7 @@ final class BrokenWishes {
                 : Optional.ofNullable(noRoom(truck, shortest.get()));
     }
 
-    private @Nullable String notOffered(TruckCase truck, int week) {
+    private @Nullable String notOffered(TruckChoices truck, int week) {
         if (truck.pricer().pricedCylinders().isEmpty()
                 && truck.priced().visits().stream().noneMatch(visit -> visit.week() == week)) {
             return "nothing is known of its injectors that a visit in that week could be made of";
@@ -85,7 +85,7 @@ final class BrokenWishes {
         return stops.of(truck, week, days);
     }
 
-    private @Nullable String noRoom(TruckCase truck, VisitOption option) {
+    private @Nullable String noRoom(TruckChoices truck, VisitOption option) {
         TruckOptions asked = truck.options();
         String alone = draft.booked().limitAlone(asked, option);
         if (alone != null) {
@@ -96,7 +96,7 @@ final class BrokenWishes {
             return null;
         }
         List<String> held = draft.booked().trucksOf(asked.depot(), option.week()).stream()
-                .filter(name -> draft.caseOf(name).options().hasWish())
+                .filter(name -> draft.choicesOf(name).options().hasWish())
                 .limit(SHOWN)
                 .toList();
         return held.isEmpty() ? beside : beside + " (" + String.join(", ", held) + " held as well)";

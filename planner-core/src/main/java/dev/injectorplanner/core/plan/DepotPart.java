@@ -4,7 +4,7 @@ import dev.injectorplanner.core.coolant.CoolantNeed;
 import dev.injectorplanner.core.coolant.CoolantPlan;
 import dev.injectorplanner.core.coolant.CoolantWeek;
 import dev.injectorplanner.core.cores.CoreOwed;
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.parts.OrderLine;
@@ -67,7 +67,7 @@ public final class DepotPart {
                 plan.signEffects(),
                 plan.inspections(),
                 here(plan.expectedFailures(), ExpectedFailures::depot),
-                here(plan.findings(), DueFinding::depot),
+                here(plan.dueItems(), DueItem::depot),
                 here(plan.visits(), Visit::depot),
                 ofTrucks(plan.reasons(), TruckReason::truck),
                 here(plan.unplanned(), Unplanned::depot),

@@ -22,13 +22,13 @@ record Draft(
         Learned learned,
         CapacityCalendar calendar,
         Holds holds,
-        CaseBuilder builder,
-        Map<String, TruckCase> cases,
+        TruckChoicesBuilder builder,
+        Map<String, TruckChoices> cases,
         ScheduleRequest request,
         Schedule schedule,
         Booked booked) {
-    TruckCase caseOf(String truck) {
-        TruckCase found = cases.get(truck);
+    TruckChoices choicesOf(String truck) {
+        TruckChoices found = cases.get(truck);
         if (found == null) {
             throw new IllegalStateException("truck " + truck + " was scheduled and is not known");
         }

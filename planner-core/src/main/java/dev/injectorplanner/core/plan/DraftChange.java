@@ -1,7 +1,7 @@
 package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.option.PricedVisit;
-import dev.injectorplanner.core.option.Rider;
+import dev.injectorplanner.core.option.RideAlongTask;
 import dev.injectorplanner.core.plan.PlanChange.Stay;
 import dev.injectorplanner.core.plan.PlanChange.VisitChange;
 import dev.injectorplanner.core.plan.PlanChange.What;
@@ -29,7 +29,8 @@ final class DraftChange {
             Stay other = is.get(truck);
             What what = what(one, other);
             if (what != null) {
-                changes.add(new VisitChange(truck, after.caseOf(truck).truck().depot(), what, one, other));
+                changes.add(
+                        new VisitChange(truck, after.choicesOf(truck).truck().depot(), what, one, other));
             }
         }
         double failures = new PlanRisk(before).expectedFailures();
@@ -66,13 +67,13 @@ final class DraftChange {
     private static Map<String, Stay> stays(Draft draft) {
         Map<String, Stay> stays = new TreeMap<>();
         for (Schedule.Choice choice : draft.schedule().choices()) {
-            PricedVisit visit = draft.caseOf(choice.truck()).visitOf(choice.option());
+            PricedVisit visit = draft.choicesOf(choice.truck()).visitOf(choice.option());
             stays.put(
                     choice.truck(),
                     new Stay(
                             draft.learned().firstWeek().plus(visit.week()),
                             visit.cylinders(),
-                            visit.riders().stream().map(Rider::name).toList(),
+                            visit.rideAlongs().stream().map(RideAlongTask::name).toList(),
                             Figures.tidy(visit.labourHours())));
         }
         return stays;

@@ -1,7 +1,7 @@
 package dev.injectorplanner.core.plan;
 
-import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.finding.DueFindings;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.due.DueItems;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.CylinderSets;
 import dev.injectorplanner.core.option.OptionPricer;
@@ -29,41 +29,41 @@ final class FleetPricing {
                 learned.index(), learned.today(), learned.policy().orders());
     }
 
-    /** Trucks in service, the one with the most pressing finding first, then by what a visit saves. */
+    /** Trucks in service, the one with the most pressing due item first, then by what a visit saves. */
     List<PricedTruck> trucks() {
-        Map<String, List<DueFinding>> due = new HashMap<>();
-        learned.findings()
-                .forEach(finding -> due.computeIfAbsent(finding.truck(), truck -> new ArrayList<>())
-                        .add(finding));
+        Map<String, List<DueItem>> due = new HashMap<>();
+        learned.dueItems()
+                .forEach(item -> due.computeIfAbsent(item.truck(), truck -> new ArrayList<>())
+                        .add(item));
         List<PricedTruck> trucks = new ArrayList<>();
         for (Truck truck : learned.index().fleet().trucks()) {
             if (truck.inServiceAt(learned.today())) {
                 trucks.add(priced(truck, due.getOrDefault(truck.truck(), List.of())));
             }
         }
-        trucks.sort(Comparator.comparing(FleetPricing::mostPressing, Comparator.nullsLast(DueFindings.MOST_PRESSING))
+        trucks.sort(Comparator.comparing(FleetPricing::mostPressing, Comparator.nullsLast(DueItems.MOST_PRESSING))
                 .thenComparingDouble(FleetPricing::leastCost)
                 .thenComparing(each -> each.truck().truck()));
         return trucks;
     }
 
-    private static @Nullable DueFinding mostPressing(PricedTruck truck) {
-        return truck.findings().isEmpty() ? null : truck.findings().get(0);
+    private static @Nullable DueItem mostPressing(PricedTruck truck) {
+        return truck.dueItems().isEmpty() ? null : truck.dueItems().get(0);
     }
 
     private static double leastCost(PricedTruck truck) {
         return truck.visits().stream().mapToDouble(PricedVisit::cost).min().orElse(0);
     }
 
-    private PricedTruck priced(Truck truck, List<DueFinding> findings) {
-        OptionPricer pricer = pricing.pricerOf(truck, findings);
+    private PricedTruck priced(Truck truck, List<DueItem> dueItems) {
+        OptionPricer pricer = pricing.pricerOf(truck, dueItems);
         CylinderSets sets = pricing.setsOf(truck);
         List<PricedVisit> visits = pricer.worthwhile(learned.policy().visits().keptSets());
         Map<Integer, LocalDate> kitOn = new HashMap<>();
         for (PricedVisit visit : visits) {
             kitOn.computeIfAbsent(visit.set(), set -> kitOn(truck, sets, set));
         }
-        return new PricedTruck(truck, findings, sets, pricer, visits, kitOn);
+        return new PricedTruck(truck, dueItems, sets, pricer, visits, kitOn);
     }
 
     /** The day on which the kit of a set can be there in its own time; today where nothing is replaced. */

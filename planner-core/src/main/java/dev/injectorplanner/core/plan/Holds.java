@@ -11,14 +11,14 @@ import java.util.TreeMap;
  *
  * @param pins truck and the week its visit is fixed to; a week after the plan's last keeps the truck out of the plan, unless
  *     it must not wait
- * @param refusals truck and the weeks refused; an empty set refuses every week
- * @param announced truck and the week its visit was announced for
+ * @param blocked truck and the weeks it is kept out of; an empty set blocks every week
+ * @param confirmed truck and the week that the shop was told for its visit
  */
-public record Holds(Map<String, IsoWeek> pins, Map<String, Set<IsoWeek>> refusals, Map<String, IsoWeek> announced) {
+public record Holds(Map<String, IsoWeek> pins, Map<String, Set<IsoWeek>> blocked, Map<String, IsoWeek> confirmed) {
     public Holds {
         pins = Collections.unmodifiableMap(new TreeMap<>(pins));
-        refusals = Collections.unmodifiableMap(new TreeMap<>(refusals));
-        announced = Collections.unmodifiableMap(new TreeMap<>(announced));
+        blocked = Collections.unmodifiableMap(new TreeMap<>(blocked));
+        confirmed = Collections.unmodifiableMap(new TreeMap<>(confirmed));
     }
 
     /** Nothing held. */
@@ -28,7 +28,7 @@ public record Holds(Map<String, IsoWeek> pins, Map<String, Set<IsoWeek>> refusal
 
     /** Whether a truck may come in that week. */
     boolean allows(String truck, IsoWeek week) {
-        Set<IsoWeek> refused = refusals.get(truck);
+        Set<IsoWeek> refused = blocked.get(truck);
         return refused == null || !refused.isEmpty() && !refused.contains(week);
     }
 
@@ -36,5 +36,15 @@ public record Holds(Map<String, IsoWeek> pins, Map<String, Set<IsoWeek>> refusal
     boolean isPinnedAfter(String truck, IsoWeek lastWeek) {
         IsoWeek pin = pins.get(truck);
         return pin != null && pin.compareTo(lastWeek) > 0;
+    }
+
+    /** {@link #blocked} under its earlier name. */
+    public Map<String, Set<IsoWeek>> refusals() {
+        return blocked;
+    }
+
+    /** {@link #confirmed} under its earlier name. */
+    public Map<String, IsoWeek> announced() {
+        return confirmed;
     }
 }

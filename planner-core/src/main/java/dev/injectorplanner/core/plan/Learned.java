@@ -1,10 +1,10 @@
 package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.finding.DueFindings;
-import dev.injectorplanner.core.finding.RuleBook;
-import dev.injectorplanner.core.finding.UnseenLimit;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.due.DueItems;
+import dev.injectorplanner.core.due.RuleBook;
+import dev.injectorplanner.core.due.UnseenLimit;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.risk.FleetLives;
@@ -28,7 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param risk chances of failure
  * @param costs costs of replacing and of waiting
  * @param unseen limit for unseen defects
- * @param findings what is due within the horizon, most pressing first
+ * @param dueItems what is due within the horizon, most pressing first
  */
 record Learned(
         FleetIndex index,
@@ -40,7 +40,7 @@ record Learned(
         FleetRisk risk,
         ReplacementCosts costs,
         UnseenLimit unseen,
-        List<DueFinding> findings) {
+        List<DueItem> dueItems) {
 
     static Learned of(FleetSnapshot fleet, Policy policy, LocalDate today) {
         return of(fleet, policy, today, null);
@@ -55,10 +55,10 @@ record Learned(
         FleetRisk risk = FleetRisk.of(index, usage, ages, rules::over, today, policy.defects(), shared);
         UnseenLimit unseen = UnseenLimit.of(policy.unseenFailureLimit());
         LocalDate until = IsoWeek.of(today).plus(policy.weeks() - 1).sunday();
-        List<DueFinding> findings =
-                new DueFindings(index, rules, usage, risk, unseen, policy.safety()).find(ages, today, until);
-        ReplacementCosts costs = new ReplacementCosts(index, risk.lives(), policy.setUpShareHours());
-        return new Learned(index, today, policy, rules, usage, ages, risk, costs, unseen, findings);
+        List<DueItem> dueItems =
+                new DueItems(index, rules, usage, risk, unseen, policy.safety()).find(ages, today, until);
+        ReplacementCosts costs = new ReplacementCosts(index, risk.lives(), policy.accessShareHours());
+        return new Learned(index, today, policy, rules, usage, ages, risk, costs, unseen, dueItems);
     }
 
     IsoWeek firstWeek() {

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What a visit of a schedule would cost in the week before or after, all other visits where they are: its own price, an
- * express shipment, overtime, the nuisance of moving; and which limit stands against it.
+ * express shipment, overtime, the rescheduling cost of moving; and which limit stands against it.
  */
 final class Moves {
     private final Draft draft;
@@ -19,23 +19,23 @@ final class Moves {
     }
 
     /** A truck's reason, with its neighbouring weeks as the schedule leaves them. */
-    VisitReason reason(TruckCase truck, PricedVisit visit) {
+    VisitReason reason(TruckChoices truck, PricedVisit visit) {
         return VisitReason.of(truck.pricer(), visit, week(truck, visit, -1), week(truck, visit, 1));
     }
 
-    private VisitReason.@Nullable Move week(TruckCase truck, PricedVisit visit, int by) {
+    private VisitReason.@Nullable Move week(TruckChoices truck, PricedVisit visit, int by) {
         int week = visit.week() + by;
         if (week < 0 || week >= truck.pricer().weeks()) {
             return null;
         }
-        PricedVisit moved = truck.pricer().price(week, visit.set(), visit.riders());
+        PricedVisit moved = truck.pricer().price(week, visit.set(), visit.rideAlongs());
         VisitOption to = draft.builder().option(truck.priced(), moved);
         VisitOption now = draft.builder().option(truck.priced(), visit);
         double costs = to.cost() - now.cost() + draft.booked().overtimeOfMove(truck.options(), to);
         return new VisitReason.Move(costs, limit(truck, to));
     }
 
-    private @Nullable String limit(TruckCase truck, VisitOption to) {
+    private @Nullable String limit(TruckChoices truck, VisitOption to) {
         Integer latest = truck.options().latestWeek();
         if (latest != null && to.week() > latest) {
             return "it must not wait";

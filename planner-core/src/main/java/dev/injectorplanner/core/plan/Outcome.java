@@ -3,7 +3,7 @@ package dev.injectorplanner.core.plan;
 import static java.util.Comparator.comparing;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.option.PricedVisit;
 import dev.injectorplanner.core.option.VisitReason;
 import dev.injectorplanner.core.schedule.Schedule;
@@ -26,11 +26,11 @@ import org.jspecify.annotations.Nullable;
 final class Outcome {
     private final Draft draft;
     private final IsoWeek firstWeek;
-    private final Map<String, TruckCase> cases;
+    private final Map<String, TruckChoices> cases;
     private final ScheduleRequest request;
     private final Schedule schedule;
     private final Moves moves;
-    private final VisitTeller teller;
+    private final VisitBuilder visitBuilder;
     private final WeekStops stops;
     private final Map<String, TruckOptions> options = new LinkedHashMap<>();
     private final List<Visit> visits;
@@ -42,14 +42,14 @@ final class Outcome {
         this.request = draft.request();
         this.schedule = draft.schedule();
         this.moves = new Moves(draft);
-        this.teller = new VisitTeller(draft.learned().risk(), firstWeek, moves);
+        this.visitBuilder = new VisitBuilder(draft.learned().risk(), firstWeek, moves);
         this.stops = new WeekStops(draft);
         request.trucks().forEach(truck -> options.put(truck.truck(), truck));
         this.visits = told();
     }
 
-    private TruckCase caseOf(String truck) {
-        return draft.caseOf(truck);
+    private TruckChoices choicesOf(String truck) {
+        return draft.choicesOf(truck);
     }
 
     List<Visit> visits() {
@@ -59,8 +59,8 @@ final class Outcome {
     private List<Visit> told() {
         return schedule.choices().stream()
                 .map(choice -> {
-                    TruckCase truck = caseOf(choice.truck());
-                    return teller.visit(truck, truck.visitOf(choice.option()));
+                    TruckChoices truck = choicesOf(choice.truck());
+                    return visitBuilder.visit(truck, truck.visitOf(choice.option()));
                 })
                 .sorted(comparing(Visit::depot).thenComparing(Visit::week).thenComparing(Visit::truck))
                 .toList();
@@ -73,11 +73,11 @@ final class Outcome {
         Map<String, String> reasons = new LinkedHashMap<>();
         schedule.notPlaced().forEach(truck -> reasons.put(truck.truck(), reason(truck)));
         List<Unplanned> rows = new ArrayList<>();
-        for (TruckCase truck : cases.values()) {
+        for (TruckChoices truck : cases.values()) {
             String name = truck.truck().truck();
             Visit visit = byTruck.get(name);
-            List<DueFinding> open = truck.findings().stream()
-                    .filter(finding -> visit == null || !visit.findings().contains(finding))
+            List<DueItem> open = truck.dueItems().stream()
+                    .filter(item -> visit == null || !visit.dueItems().contains(item))
                     .toList();
             if (!open.isEmpty()) {
                 String reason = visit != null
@@ -94,7 +94,7 @@ final class Outcome {
     List<TruckReason> reasons() {
         Map<String, PricedVisit> chosen = new LinkedHashMap<>();
         for (Schedule.Choice choice : schedule.choices()) {
-            chosen.put(choice.truck(), caseOf(choice.truck()).visitOf(choice.option()));
+            chosen.put(choice.truck(), choicesOf(choice.truck()).visitOf(choice.option()));
         }
         Map<String, String> notPlaced = new LinkedHashMap<>();
         schedule.notPlaced().forEach(truck -> notPlaced.put(truck.truck(), reason(truck)));
@@ -104,7 +104,7 @@ final class Outcome {
                 .toList();
     }
 
-    private TruckReason reasonOf(TruckCase truck, @Nullable PricedVisit visit, Map<String, String> notPlaced) {
+    private TruckReason reasonOf(TruckChoices truck, @Nullable PricedVisit visit, Map<String, String> notPlaced) {
         String name = truck.truck().truck();
         if (visit != null) {
             VisitReason reason = moves.reason(truck, visit);
@@ -114,7 +114,7 @@ final class Outcome {
         return new TruckReason(name, null, null, words != null ? words : nothingPays(truck));
     }
 
-    private String nothingPays(TruckCase truck) {
+    private String nothingPays(TruckChoices truck) {
         if (!truck.pricer().worthwhile(1).isEmpty()) {
             return reason(new Schedule.NotPlaced(truck.truck().truck(), ""));
         }
@@ -131,7 +131,7 @@ final class Outcome {
         if (asked != null && !asked.options().isEmpty()) {
             return truck.reason();
         }
-        TruckCase own = caseOf(truck.truck());
+        TruckChoices own = choicesOf(truck.truck());
         if (refusedAlways(own)) {
             return "it is refused in every week it could come in";
         }
@@ -145,7 +145,7 @@ final class Outcome {
                 : "cannot be spared long enough in any week it could come in: " + away;
     }
 
-    private boolean refusedAlways(TruckCase truck) {
+    private boolean refusedAlways(TruckChoices truck) {
         List<PricedVisit> visits = truck.priced().visits();
         return !visits.isEmpty()
                 && visits.stream()
@@ -157,7 +157,7 @@ final class Outcome {
         for (Schedule.Choice choice : schedule.choices()) {
             VisitOption option = choice.option();
             double[] sums = booked.computeIfAbsent(
-                    caseOf(choice.truck()).truck().depot() + "\n" + option.week(), cell -> new double[3]);
+                    choicesOf(choice.truck()).truck().depot() + "\n" + option.week(), cell -> new double[3]);
             sums[0]++;
             sums[1] += option.labourHours();
             sums[2] += option.truckDays();

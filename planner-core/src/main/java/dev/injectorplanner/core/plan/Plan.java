@@ -5,7 +5,7 @@ import dev.injectorplanner.core.condition.SignEffect;
 import dev.injectorplanner.core.coolant.CoolantNeed;
 import dev.injectorplanner.core.coolant.CoolantPlan;
 import dev.injectorplanner.core.cores.CoreOwed;
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.history.PartLife;
 import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.parts.PartsPlan;
@@ -32,7 +32,7 @@ import java.util.List;
  * @param signEffects what signs do to the hazard, one a sign
  * @param inspections cheapest distance between tests, one a family
  * @param expectedFailures failures to expect if nothing is replaced, by depot, part and week
- * @param findings what is due within the horizon, most pressing first
+ * @param dueItems what is due within the horizon, most pressing first
  * @param visits by depot, week and truck
  * @param reasons why each truck comes in when it does, or not at all, by truck
  * @param unplanned what is due and no visit of the plan answers, by truck and reason
@@ -55,7 +55,7 @@ public record Plan(
         List<SignEffect> signEffects,
         List<FamilyInspection> inspections,
         List<ExpectedFailures> expectedFailures,
-        List<DueFinding> findings,
+        List<DueItem> dueItems,
         List<Visit> visits,
         List<TruckReason> reasons,
         List<Unplanned> unplanned,
@@ -73,7 +73,7 @@ public record Plan(
         signEffects = List.copyOf(signEffects);
         inspections = List.copyOf(inspections);
         expectedFailures = List.copyOf(expectedFailures);
-        findings = List.copyOf(findings);
+        dueItems = List.copyOf(dueItems);
         visits = List.copyOf(visits);
         reasons = List.copyOf(reasons);
         unplanned = List.copyOf(unplanned);
@@ -87,6 +87,11 @@ public record Plan(
     /** Parts by depot, week and part. */
     public List<PartNeed> partNeeds() {
         return parts.needs();
+    }
+
+    /** {@link #dueItems} under its earlier name. */
+    public List<DueItem> findings() {
+        return dueItems;
     }
 
     /** Coolant by visit. */

@@ -27,7 +27,7 @@ final class PlanRisk {
     double expectedFailures() {
         Map<String, PricedVisit> visits = new HashMap<>();
         for (Schedule.Choice choice : draft.schedule().choices()) {
-            visits.put(choice.truck(), draft.caseOf(choice.truck()).visitOf(choice.option()));
+            visits.put(choice.truck(), draft.choicesOf(choice.truck()).visitOf(choice.option()));
         }
         Learned learned = draft.learned();
         LocalDate end = learned.firstWeek().plus(draft.request().weeks()).monday();

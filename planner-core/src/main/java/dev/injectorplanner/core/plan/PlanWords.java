@@ -1,6 +1,6 @@
 package dev.injectorplanner.core.plan;
 
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.visit.Visit;
 import java.util.List;
@@ -33,7 +33,7 @@ public final class PlanWords {
                 plan.signEffects(),
                 plan.inspections(),
                 plan.expectedFailures(),
-                findings(plan.findings()),
+                dueItems(plan.dueItems()),
                 plan.visits().stream().map(this::of).toList(),
                 plan.reasons().stream().map(this::of).toList(),
                 plan.unplanned().stream().map(this::of).toList(),
@@ -46,23 +46,23 @@ public final class PlanWords {
                 plan.assumptions().stream().map(this::of).toList());
     }
 
-    private List<DueFinding> findings(List<DueFinding> findings) {
-        return findings.stream().map(this::of).toList();
+    private List<DueItem> dueItems(List<DueItem> dueItems) {
+        return dueItems.stream().map(this::of).toList();
     }
 
-    private DueFinding of(DueFinding finding) {
-        return new DueFinding(
-                finding.truck(),
-                finding.depot(),
-                finding.cylinder(),
-                finding.kind(),
-                finding.task(),
-                finding.action(),
-                units.sentence(finding.evidence()),
-                units.sentence(finding.limit()),
-                finding.limitSource(),
-                finding.by(),
-                finding.faultCode());
+    private DueItem of(DueItem item) {
+        return new DueItem(
+                item.truck(),
+                item.depot(),
+                item.cylinder(),
+                item.kind(),
+                item.task(),
+                item.action(),
+                units.sentence(item.evidence()),
+                units.sentence(item.limit()),
+                item.limitSource(),
+                item.by(),
+                item.faultCode());
     }
 
     private Visit of(Visit visit) {
@@ -77,7 +77,7 @@ public final class PlanWords {
                 visit.inspection(),
                 visit.labourHours(),
                 visit.drainedLitres(),
-                findings(visit.findings()),
+                dueItems(visit.dueItems()),
                 units.sentence(visit.why()));
     }
 
@@ -86,7 +86,7 @@ public final class PlanWords {
     }
 
     private Unplanned of(Unplanned unplanned) {
-        return new Unplanned(unplanned.truck(), unplanned.depot(), findings(unplanned.findings()), unplanned.reason());
+        return new Unplanned(unplanned.truck(), unplanned.depot(), dueItems(unplanned.dueItems()), unplanned.reason());
     }
 
     private Assumption of(Assumption assumption) {

@@ -2,7 +2,7 @@ package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.coolant.CoolantPlan;
 import dev.injectorplanner.core.cores.CoresOwed;
-import dev.injectorplanner.core.finding.RuleBook;
+import dev.injectorplanner.core.due.RuleBook;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.parts.FailureForecast;
@@ -47,7 +47,7 @@ public final class Planner {
     /**
      * As above, within what the manager holds.
      *
-     * @param holds pins, refusals and announced visits
+     * @param holds pins, blocked weeks and confirmed visits
      */
     public Plan plan(FleetSnapshot fleet, Policy policy, LocalDate today, Holds holds) {
         return plan(fleet, policy, today, holds, null);
@@ -138,7 +138,7 @@ public final class Planner {
                 risk.conditions().effects(),
                 inspections,
                 ExpectedFailures.of(risk.risks(), today, policy.weeks()),
-                learned.findings(),
+                learned.dueItems(),
                 visits,
                 outcome.reasons(),
                 outcome.unplanned(),

@@ -2,8 +2,8 @@ package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.coolant.CoolantRules;
-import dev.injectorplanner.core.finding.SafetyLimit;
-import dev.injectorplanner.core.finding.UnseenLimit;
+import dev.injectorplanner.core.due.SafetyLimit;
+import dev.injectorplanner.core.due.UnseenLimit;
 import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.parts.OrderRules;
 import dev.injectorplanner.core.risk.DefectDefaults;
@@ -24,8 +24,8 @@ import java.util.TreeMap;
  * @param visits how visits are weighed
  * @param safety how soon a truck with a fuel leak or a fault of its fuel pressure must come in
  * @param defects how defects behave where the records are too few to tell
- * @param setUpShareHours hours of set-up that a cylinder bears, by family, as the last plans paid it ({@link SetUpShares}); the
- *     full set's set-up divided by its cylinders where missing
+ * @param accessShareHours hours of access labour that a cylinder bears, by family, as the last plans paid it ({@link AccessLabourShares}); the
+ *     full set's access labour divided by its cylinders where missing
  */
 public record Policy(
         int weeks,
@@ -38,18 +38,18 @@ public record Policy(
         VisitRules visits,
         SafetyLimit safety,
         DefectDefaults defects,
-        Map<String, Double> setUpShareHours) {
+        Map<String, Double> accessShareHours) {
     public Policy {
         Require.within("weeks", weeks, 1, 104);
         Require.within("usage_window_days", usageWindowDays, 14, 3_650);
         Require.within("inspection_hours", inspectionHours, 0, 24);
         Require.within("bay_hours_per_day", bayHoursPerDay, 1, 24);
         Require.within("unseen_failure_limit", unseenFailureLimit, 0.0001, 0.9999);
-        setUpShareHours = Collections.unmodifiableMap(new TreeMap<>(setUpShareHours));
-        setUpShareHours.values().forEach(hours -> Require.notNegative("set_up_share_hours", hours));
+        accessShareHours = Collections.unmodifiableMap(new TreeMap<>(accessShareHours));
+        accessShareHours.values().forEach(hours -> Require.notNegative("set_up_share_hours", hours));
     }
 
-    /** With the usual haste for leaks, usual defects and the first run's set-up shares. */
+    /** With the usual haste for leaks, usual defects and the first run's access shares. */
     public Policy(
             int weeks,
             int usageWindowDays,
@@ -98,7 +98,7 @@ public record Policy(
                 visits,
                 safety,
                 defects,
-                setUpShareHours);
+                accessShareHours);
     }
 
     public Policy withOrders(OrderRules other) {
@@ -113,7 +113,7 @@ public record Policy(
                 visits,
                 safety,
                 defects,
-                setUpShareHours);
+                accessShareHours);
     }
 
     public Policy withCoolant(CoolantRules other) {
@@ -128,7 +128,7 @@ public record Policy(
                 visits,
                 safety,
                 defects,
-                setUpShareHours);
+                accessShareHours);
     }
 
     public Policy withVisits(VisitRules other) {
@@ -143,7 +143,7 @@ public record Policy(
                 other,
                 safety,
                 defects,
-                setUpShareHours);
+                accessShareHours);
     }
 
     public Policy withSafety(SafetyLimit other) {
@@ -158,10 +158,10 @@ public record Policy(
                 visits,
                 other,
                 defects,
-                setUpShareHours);
+                accessShareHours);
     }
 
-    public Policy withSetUpShareHours(Map<String, Double> other) {
+    public Policy withAccessShareHours(Map<String, Double> other) {
         return new Policy(
                 weeks,
                 usageWindowDays,
@@ -188,7 +188,7 @@ public record Policy(
                 visits,
                 safety,
                 defects,
-                setUpShareHours);
+                accessShareHours);
     }
 
     public Policy withInspectionHours(double other) {
@@ -203,7 +203,7 @@ public record Policy(
                 visits,
                 safety,
                 defects,
-                setUpShareHours);
+                accessShareHours);
     }
 
     public Policy withBayHoursPerDay(double other) {
@@ -218,7 +218,7 @@ public record Policy(
                 visits,
                 safety,
                 defects,
-                setUpShareHours);
+                accessShareHours);
     }
 
     public Policy withUnseenFailureLimit(double other) {
@@ -233,7 +233,7 @@ public record Policy(
                 visits,
                 safety,
                 defects,
-                setUpShareHours);
+                accessShareHours);
     }
 
     public Policy withDefects(DefectDefaults other) {
@@ -248,6 +248,16 @@ public record Policy(
                 visits,
                 safety,
                 other,
-                setUpShareHours);
+                accessShareHours);
+    }
+
+    /** {@link #accessShareHours} under its earlier name. */
+    public Map<String, Double> setUpShareHours() {
+        return accessShareHours;
+    }
+
+    /** {@link #withAccessShareHours} under its earlier name. */
+    public Policy withSetUpShareHours(Map<String, Double> other) {
+        return withAccessShareHours(other);
     }
 }

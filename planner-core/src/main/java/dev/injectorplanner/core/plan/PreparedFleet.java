@@ -67,14 +67,14 @@ public final class PreparedFleet {
         CapacityCalendar calendar = new CapacityCalendar(
                 learned.index(), learned.today(), learned.policy().weeks(), extra);
         extra.forEach(row -> check(calendar, row));
-        CaseBuilder builder = new CaseBuilder(learned, pricing, calendar, holds);
-        Map<String, TruckCase> cases = builder.casesOf(trucks);
+        TruckChoicesBuilder builder = new TruckChoicesBuilder(learned, pricing, calendar, holds);
+        Map<String, TruckChoices> cases = builder.choicesOf(trucks);
         ScheduleRequest request = new ScheduleRequest(
                 learned.policy().weeks(),
                 cases.values().stream()
                         .filter(each ->
                                 each.options().hasWish() || !each.visits().isEmpty())
-                        .map(TruckCase::options)
+                        .map(TruckChoices::options)
                         .toList(),
                 calendar.depotCapacity(),
                 calendar.groupCapacity());

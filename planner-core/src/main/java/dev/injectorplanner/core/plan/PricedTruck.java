@@ -1,7 +1,7 @@
 package dev.injectorplanner.core.plan;
 
-import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.CylinderSets;
 import dev.injectorplanner.core.option.OptionPricer;
@@ -16,7 +16,7 @@ import java.util.Optional;
  * same for every hold and capacity.
  *
  * @param truck the truck
- * @param findings what is due of it, most pressing first; may be empty
+ * @param dueItems what is due of it, most pressing first; may be empty
  * @param sets its engine's sets
  * @param pricer prices its visits
  * @param visits the ways worth looking at
@@ -24,21 +24,19 @@ import java.util.Optional;
  */
 record PricedTruck(
         Truck truck,
-        List<DueFinding> findings,
+        List<DueItem> dueItems,
         CylinderSets sets,
         OptionPricer pricer,
         List<PricedVisit> visits,
         Map<Integer, LocalDate> kitOn) {
     PricedTruck {
-        findings = List.copyOf(findings);
+        dueItems = List.copyOf(dueItems);
         visits = List.copyOf(visits);
         kitOn = Map.copyOf(kitOn);
     }
 
-    /** The finding for which it must come in by a day; empty where there is none. */
-    Optional<DueFinding> findSafety() {
-        return findings.stream()
-                .filter(finding -> finding.kind() == FindingKind.SAFETY)
-                .findFirst();
+    /** The due item for which it must come in by a day; empty where there is none. */
+    Optional<DueItem> findSafety() {
+        return dueItems.stream().filter(item -> item.kind() == DueKind.SAFETY).findFirst();
     }
 }

@@ -3,7 +3,7 @@ package dev.injectorplanner.core.plan;
 import dev.injectorplanner.core.condition.ConditionFit;
 import dev.injectorplanner.core.condition.ConditionModel;
 import dev.injectorplanner.core.condition.SignEffect;
-import dev.injectorplanner.core.finding.UnseenLimit;
+import dev.injectorplanner.core.due.UnseenLimit;
 import dev.injectorplanner.core.history.LifeSource;
 import dev.injectorplanner.core.history.PartLife;
 import dev.injectorplanner.core.risk.DefectEstimate;

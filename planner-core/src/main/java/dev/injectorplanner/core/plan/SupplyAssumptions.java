@@ -51,12 +51,12 @@ final class SupplyAssumptions {
                 "a shipment costs " + rules.expeditePrice().toPlainString() + " and takes "
                         + Figures.count(rules.expediteDays(), "day", "days")
                         + "; advised where that is less than waiting: "
-                        + rules.movingPerWeek().toPlainString()
+                        + rules.postponementPerWeek().toPlainString()
                         + " for each week the visit would move, times the chance that it comes to that",
                 Assumptions.whose(
                         rules.expeditePrice().compareTo(usual.expeditePrice()) == 0,
                         rules.expediteDays() == usual.expediteDays(),
-                        rules.movingPerWeek().compareTo(usual.movingPerWeek()) == 0));
+                        rules.postponementPerWeek().compareTo(usual.postponementPerWeek()) == 0));
     }
 
     private void unplanned(OrderRules rules, PartsPlan parts) {

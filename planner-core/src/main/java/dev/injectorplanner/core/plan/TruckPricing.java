@@ -1,9 +1,9 @@
 package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.finding.Action;
-import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.due.DueAction;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FleetIndex;
@@ -13,7 +13,7 @@ import dev.injectorplanner.core.option.CylinderPrice;
 import dev.injectorplanner.core.option.CylinderSets;
 import dev.injectorplanner.core.option.OptionPricer;
 import dev.injectorplanner.core.option.Rates;
-import dev.injectorplanner.core.option.Rider;
+import dev.injectorplanner.core.option.RideAlongTask;
 import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.replace.DeferralCost;
 import dev.injectorplanner.core.risk.FleetRisk;
@@ -85,20 +85,24 @@ final class TruckPricing {
     }
 
     /** Prices the visits of a truck. */
-    OptionPricer pricerOf(Truck truck, List<DueFinding> findings) {
+    OptionPricer pricerOf(Truck truck, List<DueItem> dueItems) {
         return new OptionPricer(
-                setsOf(truck), ratesOf(truck), pricesOf(truck, findings), ridersOf(truck, findings), policy.weeks());
+                setsOf(truck),
+                ratesOf(truck),
+                pricesOf(truck, dueItems),
+                rideAlongsOf(truck, dueItems),
+                policy.weeks());
     }
 
     /** A price for every cylinder whose injector is known, or that a rule names. */
-    List<CylinderPrice> pricesOf(Truck truck, List<DueFinding> findings) {
+    List<CylinderPrice> pricesOf(Truck truck, List<DueItem> dueItems) {
         EngineFamily family = index.family(truck.family());
         List<CylinderPrice> prices = new ArrayList<>();
         for (int cylinder : family.allCylinders()) {
-            Optional<LocalDate> limit = findings.stream()
-                    .filter(finding -> finding.action() == Action.REPLACE)
-                    .filter(finding -> finding.cylinder() != null && finding.cylinder() == cylinder)
-                    .map(DueFinding::by)
+            Optional<LocalDate> limit = dueItems.stream()
+                    .filter(item -> item.action() == DueAction.REPLACE)
+                    .filter(item -> item.cylinder() != null && item.cylinder() == cylinder)
+                    .map(DueItem::by)
                     .min(LocalDate::compareTo);
             double[] late = new double[policy.weeks()];
             limit.ifPresent(by -> addLate(late, by, policy.visits().latePerDay()));
@@ -120,7 +124,7 @@ final class TruckPricing {
             until[week] = injector.age() + week * perWeek;
         }
         double end = injector.age() + policy.weeks() * perWeek;
-        double share = costs.setUpShareHours(truck.family()) * ratesOf(truck).labourPerHour();
+        double share = costs.accessShareHours(truck.family()) * ratesOf(truck).labourPerHour();
         return new CylinderPrice(
                 injector.cylinder(),
                 deferral.costs(injector.age(), until),
@@ -145,49 +149,49 @@ final class TruckPricing {
         return Math.max(0, ChronoUnit.DAYS.between(by, day));
     }
 
-    private List<Rider> ridersOf(Truck truck, List<DueFinding> findings) {
-        List<Rider> riders = new ArrayList<>();
+    private List<RideAlongTask> rideAlongsOf(Truck truck, List<DueItem> dueItems) {
+        List<RideAlongTask> rideAlongs = new ArrayList<>();
         double[] test = new double[policy.weeks()];
         boolean tested = false;
         boolean must = false;
-        for (DueFinding finding : findings) {
-            if (finding.action() == Action.INSPECT) {
+        for (DueItem item : dueItems) {
+            if (item.action() == DueAction.INSPECT) {
                 tested = true;
-                boolean safety = finding.kind() == FindingKind.SAFETY;
+                boolean safety = item.kind() == DueKind.SAFETY;
                 if (!safety || !must) { // of several codes the earliest counts, and once: they may be one leak
-                    addTest(test, finding);
+                    addTest(test, item);
                 }
                 must |= safety;
-            } else if (finding.action() == Action.SERVICE) {
+            } else if (item.action() == DueAction.SERVICE) {
                 index.intervalsOf(truck.family()).stream()
-                        .filter(task -> task.task().equals(finding.task()))
-                        .forEach(task -> riders.add(taskRider(truck, task, finding.by())));
+                        .filter(task -> task.task().equals(item.task()))
+                        .forEach(task -> rideAlongs.add(rideAlong(truck, task, item.by())));
             }
         }
         if (tested) {
-            riders.add(new Rider(Rider.INSPECTION, policy.inspectionHours(), test, true, must));
+            rideAlongs.add(new RideAlongTask(RideAlongTask.INSPECTION, policy.inspectionHours(), test, true, must));
         }
-        return riders;
+        return rideAlongs;
     }
 
-    private void addTest(double[] cost, DueFinding finding) {
-        if (finding.kind() != FindingKind.WARRANTY) {
-            boolean safety = finding.kind() == FindingKind.SAFETY;
+    private void addTest(double[] cost, DueItem item) {
+        if (item.kind() != DueKind.WARRANTY) {
+            boolean safety = item.kind() == DueKind.SAFETY;
             addLate(
                     cost,
-                    finding.by(),
+                    item.by(),
                     safety ? policy.safety().latePerDay() : policy.visits().taskLatePerDay());
             return;
         }
         for (int week = 0; week < cost.length; week++) {
             LocalDate day = dayOf(week);
             boolean counts =
-                    !day.isAfter(finding.by()) && !day.plusWeeks(TEST_WEEKS).isBefore(finding.by());
+                    !day.isAfter(item.by()) && !day.plusWeeks(TEST_WEEKS).isBefore(item.by());
             cost[week] -= counts ? policy.visits().warrantyTestWorth() : 0;
         }
     }
 
-    private Rider taskRider(Truck truck, IntervalTask task, LocalDate by) {
+    private RideAlongTask rideAlong(Truck truck, IntervalTask task, LocalDate by) {
         double[] cost = new double[policy.weeks()];
         addLate(cost, by, policy.visits().taskLatePerDay());
         double worth = task.hours() * ratesOf(truck).labourPerHour();
@@ -196,7 +200,7 @@ final class TruckPricing {
             double early = Math.max(0, ChronoUnit.DAYS.between(dayOf(week), by));
             cost[week] += worth * Math.min(1, early / interval);
         }
-        return new Rider(task.task(), task.hours(), cost, task.rides());
+        return new RideAlongTask(task.task(), task.hours(), cost, task.rides());
     }
 
     private double intervalDays(Truck truck, IntervalTask task) {

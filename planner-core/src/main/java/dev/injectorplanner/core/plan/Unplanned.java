@@ -1,6 +1,6 @@
 package dev.injectorplanner.core.plan;
 
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import java.util.List;
 
 /**
@@ -9,11 +9,11 @@ import java.util.List;
  *
  * @param truck the truck
  * @param depot its depot
- * @param findings what is due
+ * @param dueItems what is due
  * @param reason why no visit answers it
  */
-public record Unplanned(String truck, String depot, List<DueFinding> findings, String reason) {
+public record Unplanned(String truck, String depot, List<DueItem> dueItems, String reason) {
     public Unplanned {
-        findings = List.copyOf(findings);
+        dueItems = List.copyOf(dueItems);
     }
 }

@@ -18,7 +18,7 @@ final class WeekStops {
 
     /** Null where the truck itself could come for so many days. */
     @Nullable
-    String of(TruckCase truck, int week, double truckDays) {
+    String of(TruckChoices truck, int week, double truckDays) {
         IsoWeek asked = draft.learned().firstWeek().plus(week);
         if (!draft.holds().allows(truck.truck().truck(), asked)) {
             return "it is refused";
@@ -33,7 +33,7 @@ final class WeekStops {
 
     /** Null where no pin keeps the truck out of all weeks. */
     @Nullable
-    String waits(TruckCase truck) {
+    String waits(TruckChoices truck) {
         String name = truck.truck().truck();
         IsoWeek lastWeek = draft.learned().firstWeek().plus(draft.request().weeks() - 1);
         return truck.options().latestWeek() == null && draft.holds().isPinnedAfter(name, lastWeek)

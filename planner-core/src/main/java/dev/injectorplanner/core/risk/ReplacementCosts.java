@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.risk;
 
+import dev.injectorplanner.core.access.AccessModel;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Origin;
@@ -10,7 +11,6 @@ import dev.injectorplanner.core.history.PartLife;
 import dev.injectorplanner.core.replace.AgeReplacement;
 import dev.injectorplanner.core.replace.AgeReplacementPolicy;
 import dev.injectorplanner.core.replace.DeferralCost;
-import dev.injectorplanner.core.visit.AccessModel;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,34 +25,34 @@ public final class ReplacementCosts {
 
     private final FleetIndex index;
     private final LifeBook lives;
-    private final Map<String, Double> setUpShareHours;
+    private final Map<String, Double> accessShareHours;
     private final Map<String, UnitCosts> costs = new LinkedHashMap<>();
     private final Map<String, AgeReplacementPolicy> policies = new LinkedHashMap<>();
 
-    /** With the first run's set-up share: the full set's set-up divided by its cylinders. */
+    /** With the first run's share of access labour: the full set's divided by its cylinders. */
     public ReplacementCosts(FleetIndex index, LifeBook lives) {
         this(index, lives, Map.of());
     }
 
-    /** @param setUpShareHours hours of set-up that a cylinder bears, by family; the first run's share where missing */
-    public ReplacementCosts(FleetIndex index, LifeBook lives, Map<String, Double> setUpShareHours) {
+    /** @param accessShareHours hours of shared access labour that a cylinder bears, by family; the first run's share where missing */
+    public ReplacementCosts(FleetIndex index, LifeBook lives, Map<String, Double> accessShareHours) {
         this.index = index;
         this.lives = lives;
-        this.setUpShareHours = Map.copyOf(setUpShareHours);
+        this.accessShareHours = Map.copyOf(accessShareHours);
     }
 
-    /** Hours of set-up that a cylinder of a family bears. */
-    public double setUpShareHours(String family) {
-        Double given = setUpShareHours.get(family);
+    /** Hours of shared access labour that a cylinder of a family bears. */
+    public double accessShareHours(String family) {
+        Double given = accessShareHours.get(family);
         if (given != null) {
             return given;
         }
         EngineFamily engine = index.family(family);
         List<Integer> all = engine.allCylinders();
-        return new AccessModel(engine, index.accessOf(family)).setUpHours(all) / all.size();
+        return new AccessModel(engine, index.accessOf(family)).accessHours(all) / all.size();
     }
 
-    /** Costs of an injector part in a truck: at its depot's labour rate, with its family's own labour and share of set-up. */
+    /** Costs of an injector part in a truck: at its depot's labour rate, with its family's own labour and share of access labour. */
     public UnitCosts costsOf(Truck truck, String part) {
         return costs.computeIfAbsent(key(truck, part), key -> {
             EngineFamily family = index.family(truck.family());
@@ -61,7 +61,7 @@ public final class ReplacementCosts {
                     .map(Number::doubleValue)
                     .orElse(0.0);
             double labour = index.depot(truck.depot()).labourPerHour().doubleValue();
-            double hours = family.cylinderHours() + setUpShareHours(family.family());
+            double hours = family.cylinderHours() + accessShareHours(family.family());
             double planned = Math.max(LEAST, price + hours * labour);
             return new UnitCosts(planned, planned + family.roadFailureCost().doubleValue());
         });

@@ -2,7 +2,7 @@ package dev.injectorplanner.core.visit;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.Require;
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import java.util.List;
 
 /**
@@ -18,7 +18,7 @@ import java.util.List;
  * @param inspection whether the injectors are tested
  * @param labourHours labour: union of the steps, own labour of the cylinders, tasks, inspection
  * @param drainedLitres coolant that comes out: the largest drain of the steps
- * @param findings what it answers, most pressing first
+ * @param dueItems what it answers, most pressing first
  * @param why why these cylinders and why this week, in words
  */
 public record Visit(
@@ -32,7 +32,7 @@ public record Visit(
         boolean inspection,
         double labourHours,
         double drainedLitres,
-        List<DueFinding> findings,
+        List<DueItem> dueItems,
         String why) {
     public Visit {
         cylinders = List.copyOf(cylinders);
@@ -40,6 +40,11 @@ public record Visit(
         tasks = List.copyOf(tasks);
         Require.notNegative("labour_hours", labourHours);
         Require.notNegative("drained_litres", drainedLitres);
-        findings = List.copyOf(findings);
+        dueItems = List.copyOf(dueItems);
+    }
+
+    /** {@link #dueItems} under its earlier name. */
+    public List<DueItem> findings() {
+        return dueItems;
     }
 }

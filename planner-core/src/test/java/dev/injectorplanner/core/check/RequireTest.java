@@ -37,7 +37,7 @@ class RequireTest {
         assertThat(refused.field()).isEqualTo("bays");
         assertThat(refused.value()).isEqualTo("0");
         assertThat(refused.reason()).isEqualTo("must be from 1 to 9");
-        assertThat(refused.mend()).isEqualTo("enter a whole number from 1 to 9");
+        assertThat(refused.fix()).isEqualTo("enter a whole number from 1 to 9");
     }
 
     @Test

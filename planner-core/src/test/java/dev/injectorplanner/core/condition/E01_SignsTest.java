@@ -3,7 +3,7 @@ package dev.injectorplanner.core.condition;
 import static dev.injectorplanner.core.testkit.FleetBuilder.TODAY;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.injectorplanner.core.finding.RuleBook;
+import dev.injectorplanner.core.due.RuleBook;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.RuleKind;

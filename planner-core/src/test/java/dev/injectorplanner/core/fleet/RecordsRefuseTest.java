@@ -17,7 +17,7 @@ import java.util.Set;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 
-/** Every table's record refuses what cannot be, and says which field, what was there, and how to mend it. */
+/** Every table's record refuses what cannot be, and says which field, what was there, and how to fix it. */
 class RecordsRefuseTest {
     private static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
     private static final BigDecimal MONEY = new BigDecimal("60");

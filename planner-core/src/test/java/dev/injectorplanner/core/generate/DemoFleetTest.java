@@ -2,8 +2,8 @@ package dev.injectorplanner.core.generate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Reading;
@@ -38,17 +38,17 @@ class DemoFleetTest {
 
     @Test
     void dozensOfFindingsOfManyKinds() {
-        assertThat(PLAN.findings()).hasSizeGreaterThan(60);
-        assertThat(PLAN.findings())
-                .extracting(DueFinding::kind)
+        assertThat(PLAN.dueItems()).hasSizeGreaterThan(60);
+        assertThat(PLAN.dueItems())
+                .extracting(DueItem::kind)
                 .contains(
-                        FindingKind.DISTANCE_KM,
-                        FindingKind.ENGINE_HOURS,
-                        FindingKind.FAULTS,
-                        FindingKind.BALANCE,
-                        FindingKind.RETURN_FLOW,
-                        FindingKind.WARRANTY,
-                        FindingKind.INTERVAL);
+                        DueKind.DISTANCE_KM,
+                        DueKind.ENGINE_HOURS,
+                        DueKind.FAULTS,
+                        DueKind.BALANCE,
+                        DueKind.RETURN_FLOW,
+                        DueKind.WARRANTY,
+                        DueKind.INTERVAL);
     }
 
     @Test
@@ -69,7 +69,7 @@ class DemoFleetTest {
         assertThat(PLAN.unplanned())
                 .filteredOn(row -> row.reason().contains("on hire abroad"))
                 .singleElement()
-                .satisfies(row -> assertThat(row.findings()).isNotEmpty());
+                .satisfies(row -> assertThat(row.dueItems()).isNotEmpty());
     }
 
     @Test

@@ -61,7 +61,7 @@ class A01_TwoTiredCylindersTest {
                 .orElseThrow();
         assertThat(best.week()).isZero();
         assertThat(best.cylinders()).containsExactly(2, 7);
-        assertThat(best.setUp()).isEqualTo(520);
+        assertThat(best.sharedCost()).isEqualTo(520);
         assertThat(best.labourHours()).isEqualTo(7);
         assertThat(sets.steps(best.set())).containsExactly("covers", "left pipes", "rear mounts");
     }

@@ -3,8 +3,8 @@ package dev.injectorplanner.core.option;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.injectorplanner.core.access.AccessModel;
 import dev.injectorplanner.core.fleet.AccessStep;
-import dev.injectorplanner.core.visit.AccessModel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -59,17 +59,19 @@ class B01_SetsTest {
     void riders_join_where_that_is_cheaper_and_stay_away_where_not() {
         CylinderSets sets = new CylinderSets(Engines.v8(), Engines.threeSteps());
         Rates rates = new Rates(70, 2, 40, 400, 8);
-        Rider pays = new Rider("filter", 0.5, new double[] {-100, -100}, true); // 35 labour, 25 standing: -40
-        Rider tooEarly = new Rider("valves", 2, new double[] {-200, -200}, true); // 140 labour, 100 standing: +40
-        Rider alone = new Rider("belt", 1, new double[] {-400, -400}, false);
+        RideAlongTask pays =
+                new RideAlongTask("filter", 0.5, new double[] {-100, -100}, true); // 35 labour, 25 standing: -40
+        RideAlongTask tooEarly =
+                new RideAlongTask("valves", 2, new double[] {-200, -200}, true); // 140 labour, 100 standing: +40
+        RideAlongTask alone = new RideAlongTask("belt", 1, new double[] {-400, -400}, false);
         OptionPricer pricer =
                 new OptionPricer(sets, rates, A01_TwoTiredCylindersTest.prices(), List.of(pays, tooEarly, alone), 2);
         PricedVisit best = pricer.best(0);
-        assertThat(best.riders()).containsExactly(pays);
+        assertThat(best.rideAlongs()).containsExactly(pays);
         assertThat(best.cost()).isCloseTo(-730 - 40, within(1e-9));
         // by itself: 40 bay, 70 labour, 50 standing, -400
         assertThat(pricer.worthwhile(1))
-                .filteredOn(visit -> visit.week() == 0 && visit.riders().equals(List.of(alone)))
+                .filteredOn(visit -> visit.week() == 0 && visit.rideAlongs().equals(List.of(alone)))
                 .singleElement()
                 .satisfies(visit -> assertThat(visit.cost()).isCloseTo(-240, within(1e-9)));
     }

@@ -98,7 +98,7 @@ class FirstSimulationBenchmark {
                 if (week >= WARM_UP_YEARS * 52) {
                     weeks++;
                     failures += Integer.bitCount(failed);
-                    cost += done == 0 ? 0 : sets.setUpCost(done, RATES) + Integer.bitCount(done) * OWN;
+                    cost += done == 0 ? 0 : sets.sharedCost(done, RATES) + Integer.bitCount(done) * OWN;
                     cost += Integer.bitCount(failed) * ROAD;
                 }
                 for (int c = 0; c < CYLINDERS; c++) {

@@ -82,7 +82,7 @@ class D01_FourWeeksByHandTest {
 
     private PartsPlan plan(FailureForecast forecast) {
         OrderRules rules = OrderRules.standard();
-        return PartsPlan.of(index, TODAY, 4, rules, visits, forecast, MovingCost.perWeek(rules));
+        return PartsPlan.of(index, TODAY, 4, rules, visits, forecast, PostponementCost.perWeek(rules));
     }
 
     private List<PartNeed> needs(String part) {
@@ -146,7 +146,7 @@ class D01_FourWeeksByHandTest {
         assertThat(injectors.usualArrival()).isEqualTo(TODAY.plusDays(10));
         assertThat(injectors.latestArrival()).isEqualTo(TODAY.plusDays(21));
         assertThat(injectors.moveTo()).isEqualTo(W10.plus(3));
-        assertThat(injectors.movingCost()).isEqualByComparingTo("500");
+        assertThat(injectors.postponementCost()).isEqualByComparingTo("500");
         assertThat(injectors.expeditePrice()).isEqualByComparingTo("180");
         assertThat(lines).allMatch(line -> line.advice() == ShortAdvice.EXPEDITE);
     }

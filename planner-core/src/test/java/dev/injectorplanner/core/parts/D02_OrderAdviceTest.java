@@ -72,7 +72,7 @@ class D02_OrderAdviceTest {
                 rules,
                 List.of(visits),
                 FailureForecast.NONE,
-                MovingCost.perWeek(rules));
+                PostponementCost.perWeek(rules));
     }
 
     private void seal(int pack, int least) {

@@ -10,7 +10,7 @@ class ShelfDemandTest {
     /** 5,000 pieces at 0.3: mean 1,500, standard deviation 32.4; the 95 % point of a normal is 1.645 of those further. */
     @Test
     void manyPiecesAreApproximatedAndAgreeWithTheExact() {
-        ShelfDemand demand = new ShelfDemand();
+        StockDemand demand = new StockDemand();
         demand.add(5_000, 1, 0.3);
         double[] chances = new double[5_000];
         Arrays.fill(chances, 0.3);
@@ -22,7 +22,7 @@ class ShelfDemandTest {
 
     @Test
     void whatIsCertainIsShortForCertain() {
-        ShelfDemand demand = new ShelfDemand();
+        StockDemand demand = new StockDemand();
         demand.add(2, 2, 1);
         demand.add(1, 1, 0.25);
         assertThat(demand.chanceAbove(3, 0.95)).isEqualTo(1);
@@ -34,7 +34,7 @@ class ShelfDemandTest {
 
     @Test
     void aChanceOfNothingNeedsNothing() {
-        ShelfDemand demand = new ShelfDemand();
+        StockDemand demand = new StockDemand();
         demand.add(3, 1, 0);
         assertThat(demand.required(0.999)).isZero();
         assertThat(demand.expected()).isZero();

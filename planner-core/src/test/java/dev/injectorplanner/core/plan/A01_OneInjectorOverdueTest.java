@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.schedule.EarliestFit;
 import dev.injectorplanner.core.testkit.FleetBuilder;
@@ -33,15 +33,15 @@ class A01_OneInjectorOverdueTest {
 
     @Test
     void theFindingSaysEvidenceLimitAndDay() {
-        assertThat(plan.findings()).hasSize(1);
-        DueFinding finding = plan.findings().get(0);
-        assertThat(finding.cylinder()).isEqualTo(3);
-        assertThat(finding.kind()).isEqualTo(FindingKind.DISTANCE_KM);
-        assertThat(finding.evidence())
+        assertThat(plan.dueItems()).hasSize(1);
+        DueItem item = plan.dueItems().get(0);
+        assertThat(item.cylinder()).isEqualTo(3);
+        assertThat(item.kind()).isEqualTo(DueKind.DISTANCE_KM);
+        assertThat(item.evidence())
                 .isEqualTo("210,000 km since fitting on 2023-01-09, 1,400 km a week; 5 % to fail within 12 weeks");
-        assertThat(finding.limit()).isEqualTo("200,000 km since fitting");
-        assertThat(finding.limitSource()).isEqualTo("site rule");
-        assertThat(finding.by()).isEqualTo(LocalDate.of(2026, 1, 11));
+        assertThat(item.limit()).isEqualTo("200,000 km since fitting");
+        assertThat(item.limitSource()).isEqualTo("site rule");
+        assertThat(item.by()).isEqualTo(LocalDate.of(2026, 1, 11));
     }
 
     @Test

@@ -21,12 +21,12 @@ class B01_CylindersShareAccessTest {
 
     @Test
     void eightFindingsOneVisit() {
-        assertThat(plan.findings()).hasSize(8);
+        assertThat(plan.dueItems()).hasSize(8);
         assertThat(plan.visits()).hasSize(1);
         Visit visit = plan.visits().get(0);
         assertThat(visit.cylinders()).containsExactly(1, 2, 3, 4, 5, 6, 7, 8);
         assertThat(visit.labourHours()).isCloseTo(9.2, within(1e-9));
-        assertThat(visit.findings()).hasSize(8);
+        assertThat(visit.dueItems()).hasSize(8);
     }
 
     @Test

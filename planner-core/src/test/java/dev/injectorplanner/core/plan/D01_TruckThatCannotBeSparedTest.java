@@ -40,7 +40,7 @@ class D01_TruckThatCannotBeSparedTest {
         Plan plan = PlanOf.fleet(fleet.build());
         assertThat(plan.visits()).isEmpty();
         assertThat(plan.unplanned()).singleElement().satisfies(row -> {
-            assertThat(row.findings()).hasSize(8);
+            assertThat(row.dueItems()).hasSize(8);
             assertThat(row.reason())
                     .isEqualTo("cannot be spared long enough in any week it could come in:"
                             + " away 2026-02-21 to 2026-09-30 (hire)");

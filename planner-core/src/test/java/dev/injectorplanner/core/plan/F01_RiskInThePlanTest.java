@@ -3,9 +3,9 @@ package dev.injectorplanner.core.plan;
 import static dev.injectorplanner.core.testkit.FleetBuilder.TODAY;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.injectorplanner.core.finding.Action;
-import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.due.DueAction;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.generate.DemoFleet;
@@ -19,9 +19,9 @@ class F01_RiskInThePlanTest {
         return new FleetBuilder().truck("T1").injector("T1", 3, TODAY.minusYears(3), 100_000.0);
     }
 
-    private static List<DueFinding> findings(FleetBuilder fleet, FindingKind kind) {
-        return PlanOf.fleet(fleet.build()).findings().stream()
-                .filter(finding -> finding.kind() == kind)
+    private static List<DueItem> dueItems(FleetBuilder fleet, DueKind kind) {
+        return PlanOf.fleet(fleet.build()).dueItems().stream()
+                .filter(item -> item.kind() == kind)
                 .toList();
     }
 
@@ -29,17 +29,17 @@ class F01_RiskInThePlanTest {
     void aRuleOnRiskMakesAFindingWhenTheChanceReachesIt() {
         InjectorRisk risk = PlanOf.fleet(oneTruck().build()).risks().get(0);
         double percent = 100 * risk.chance12();
-        List<DueFinding> now = findings(oneTruck().rule(RuleKind.RISK, 0.99 * percent), FindingKind.RISK);
+        List<DueItem> now = dueItems(oneTruck().rule(RuleKind.RISK, 0.99 * percent), DueKind.RISK);
         assertThat(now).hasSize(1);
         assertThat(now.get(0).by()).isEqualTo(TODAY);
-        assertThat(now.get(0).action()).isEqualTo(Action.REPLACE);
+        assertThat(now.get(0).action()).isEqualTo(DueAction.REPLACE);
         assertThat(now.get(0).evidence())
                 .contains("200,000 km since fitting, no sign;")
                 .contains("to fail within 12");
-        List<DueFinding> later = findings(oneTruck().rule(RuleKind.RISK, 1.05 * percent), FindingKind.RISK);
+        List<DueItem> later = dueItems(oneTruck().rule(RuleKind.RISK, 1.05 * percent), DueKind.RISK);
         assertThat(later).hasSize(1);
         assertThat(later.get(0).by()).isAfter(TODAY);
-        assertThat(findings(oneTruck().rule(RuleKind.RISK, 5 * percent), FindingKind.RISK))
+        assertThat(dueItems(oneTruck().rule(RuleKind.RISK, 5 * percent), DueKind.RISK))
                 .isEmpty();
     }
 
@@ -62,16 +62,16 @@ class F01_RiskInThePlanTest {
         for (int cylinder = 1; cylinder <= 8; cylinder++) {
             fleet.test("T1", cylinder, TODAY.minusWeeks(20), TestKind.RETURN_FLOW, 30, "ml/min");
         }
-        List<DueFinding> findings = findings(fleet, FindingKind.INSPECTION);
-        assertThat(findings).hasSize(1);
-        DueFinding finding = findings.get(0);
-        assertThat(finding.cylinder()).isNull();
-        assertThat(finding.action()).isEqualTo(Action.INSPECT);
-        assertThat(finding.evidence())
+        List<DueItem> dueItems = dueItems(fleet, DueKind.INSPECTION);
+        assertThat(dueItems).hasSize(1);
+        DueItem item = dueItems.get(0);
+        assertThat(item.cylinder()).isNull();
+        assertThat(item.action()).isEqualTo(DueAction.INSPECT);
+        assertThat(item.evidence())
                 .startsWith("injectors last tested on " + TODAY.minusWeeks(20) + ", 28,000 km ago;")
                 .endsWith("delay and sensitivity are planner defaults");
-        assertThat(finding.limit()).isEqualTo("5 % for a road failure from a defect nobody has seen");
-        assertThat(finding.limitSource()).isEqualTo("planner default");
+        assertThat(item.limit()).isEqualTo("5 % for a road failure from a defect nobody has seen");
+        assertThat(item.limitSource()).isEqualTo("planner default");
     }
 
     @Test
@@ -85,9 +85,9 @@ class F01_RiskInThePlanTest {
                 .extracting(Assumption::topic)
                 .contains("life of KV-8140 new", "life of KV-8140 reman", "injectors found worn", "unseen defects")
                 .contains("defects of KV-8140", "tests of V8-140", "sign: test over its limit");
-        assertThat(plan.findings())
-                .filteredOn(finding -> finding.cylinder() != null && finding.action() == Action.REPLACE)
+        assertThat(plan.dueItems())
+                .filteredOn(item -> item.cylinder() != null && item.action() == DueAction.REPLACE)
                 .isNotEmpty()
-                .allSatisfy(finding -> assertThat(finding.evidence()).contains("to fail within 12 weeks"));
+                .allSatisfy(item -> assertThat(item.evidence()).contains("to fail within 12 weeks"));
     }
 }

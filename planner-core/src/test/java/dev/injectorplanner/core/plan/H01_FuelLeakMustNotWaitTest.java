@@ -4,9 +4,9 @@ import static dev.injectorplanner.core.testkit.FleetBuilder.TODAY;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.finding.FindingKind;
-import dev.injectorplanner.core.finding.SafetyLimit;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.due.DueKind;
+import dev.injectorplanner.core.due.SafetyLimit;
 import dev.injectorplanner.core.fleet.AwayWindow;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.schedule.Schedule;
@@ -29,17 +29,17 @@ class H01_FuelLeakMustNotWaitTest {
 
     private final FleetBuilder fleet = new FleetBuilder().truck("T1").allInjectors("T1", 10_000);
 
-    private List<DueFinding> safety(Plan plan) {
-        return plan.findings().stream()
-                .filter(finding -> finding.kind() == FindingKind.SAFETY)
+    private List<DueItem> safety(Plan plan) {
+        return plan.dueItems().stream()
+                .filter(item -> item.kind() == DueKind.SAFETY)
                 .toList();
     }
 
     @Test
     void aLeakSeenYesterdayBringsTheTruckInThisWeek() {
         Plan plan = PlanOf.fleet(fleet.fault("T1", TODAY.minusDays(1), "P0093").build());
-        DueFinding leak = plan.findings().get(0);
-        assertThat(leak.kind()).isEqualTo(FindingKind.SAFETY);
+        DueItem leak = plan.dueItems().get(0);
+        assertThat(leak.kind()).isEqualTo(DueKind.SAFETY);
         assertThat(leak.by()).isEqualTo(TODAY.plusDays(2));
         assertThat(leak.evidence()).isEqualTo("large fuel leak (P0093) seen on 2026-03-01, no injector fitted since");
         assertThat(leak.limit()).startsWith("must not wait: in the bay within 3 days");
@@ -47,7 +47,7 @@ class H01_FuelLeakMustNotWaitTest {
         Visit visit = plan.visits().get(0);
         assertThat(visit.week()).isEqualTo(THIS_WEEK);
         assertThat(visit.inspection()).isTrue();
-        assertThat(visit.findings().get(0)).isEqualTo(leak);
+        assertThat(visit.dueItems().get(0)).isEqualTo(leak);
         assertThat(plan.cost().brokenWishes()).isEmpty();
     }
 
@@ -56,7 +56,7 @@ class H01_FuelLeakMustNotWaitTest {
         Plan plan = PlanOf.fleet(fleet.fault("T1", TODAY.minusDays(1), "P0093")
                 .rule(RuleKind.SAFETY, 1)
                 .build());
-        DueFinding leak = safety(plan).get(0);
+        DueItem leak = safety(plan).get(0);
         assertThat(leak.by()).isEqualTo(TODAY);
         assertThat(leak.limit()).startsWith("must not wait: in the bay within 1 day of");
         assertThat(leak.limitSource()).isEqualTo("site rule");
@@ -211,7 +211,7 @@ class H01_FuelLeakMustNotWaitTest {
     void eachCodeIsAFindingOfItsOwn() {
         fleet.fault("T1", TODAY.minusDays(2), "P0094").fault("T1", TODAY.minusDays(1), "P0093");
         assertThat(safety(PlanOf.fleet(fleet.build())))
-                .extracting(DueFinding::faultCode)
+                .extracting(DueItem::faultCode)
                 .containsExactly("P0094", "P0093");
     }
 

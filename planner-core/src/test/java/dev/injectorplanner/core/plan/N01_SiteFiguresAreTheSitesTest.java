@@ -80,7 +80,7 @@ class N01_SiteFiguresAreTheSitesTest {
         assertThat(read.visits().get(0).why())
                 .contains("130,488 mi since fitting")
                 .doesNotContain(" km");
-        assertThat(read.findings())
+        assertThat(read.dueItems())
                 .allSatisfy(each -> assertThat(each.evidence()).doesNotContain(" km"));
         assertThat(of(read, "containers", "5.28 US gal").source()).isEqualTo("planner default");
         assertThat(read.visits().get(0).drainedLitres())

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.generate.DemoFleet;
@@ -39,12 +39,12 @@ class PlannerLawsTest {
     void everyFindingIsAnsweredByOneVisitOrNamedAsNotPlanned() {
         for (long seed = 4; seed <= 9; seed++) {
             Plan plan = PlanOf.fleet(fleet(seed));
-            List<DueFinding> answered = new ArrayList<>();
-            plan.visits().forEach(visit -> answered.addAll(visit.findings()));
-            answered.removeIf(finding -> finding.kind() == FindingKind.COST); // no rule asked for these
-            plan.unplanned().forEach(row -> answered.addAll(row.findings()));
-            assertThat(plan.findings()).as("seed %d", seed).isNotEmpty();
-            assertThat(answered).as("seed %d", seed).containsExactlyInAnyOrderElementsOf(plan.findings());
+            List<DueItem> answered = new ArrayList<>();
+            plan.visits().forEach(visit -> answered.addAll(visit.dueItems()));
+            answered.removeIf(item -> item.kind() == DueKind.COST); // no rule asked for these
+            plan.unplanned().forEach(row -> answered.addAll(row.dueItems()));
+            assertThat(plan.dueItems()).as("seed %d", seed).isNotEmpty();
+            assertThat(answered).as("seed %d", seed).containsExactlyInAnyOrderElementsOf(plan.dueItems());
         }
     }
 
@@ -69,7 +69,7 @@ class PlannerLawsTest {
     void anEmptyFleetHasAnEmptyPlan() {
         Plan plan = PlanOf.fleet(FleetSnapshot.empty());
         assertThat(plan.visits()).isEmpty();
-        assertThat(plan.findings()).isEmpty();
+        assertThat(plan.dueItems()).isEmpty();
         assertThat(plan.assumptions()).isNotEmpty();
     }
 

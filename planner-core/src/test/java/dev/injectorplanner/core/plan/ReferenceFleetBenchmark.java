@@ -44,7 +44,7 @@ class ReferenceFleetBenchmark {
                     usual.latePerDay(),
                     usual.taskLatePerDay(),
                     usual.warrantyTestWorth(),
-                    usual.nuisance(),
+                    usual.reschedulingCost(),
                     usual.frozenWeeks(),
                     kept);
             long start = System.nanoTime();

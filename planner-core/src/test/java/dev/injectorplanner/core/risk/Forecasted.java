@@ -1,6 +1,6 @@
 package dev.injectorplanner.core.risk;
 
-import dev.injectorplanner.core.finding.RuleBook;
+import dev.injectorplanner.core.due.RuleBook;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.generate.DemoFleet;

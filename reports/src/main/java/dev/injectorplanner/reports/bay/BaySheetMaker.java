@@ -1,8 +1,8 @@
 package dev.injectorplanner.reports.bay;
 
 import dev.injectorplanner.core.coolant.CoolantNeed;
-import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.AccessStep;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FittedInjector;
@@ -85,27 +85,27 @@ public final class BaySheetMaker {
 
     /** What is most pressing of each cylinder, or of the truck, and how much more there is. */
     private List<String> seen(Visit visit) {
-        Map<String, List<DueFinding>> bySubject = visit.findings().stream()
+        Map<String, List<DueItem>> bySubject = visit.dueItems().stream()
                 .collect(Collectors.groupingBy(BaySheetMaker::subject, LinkedHashMap::new, Collectors.toList()));
         return bySubject.entrySet().stream()
                 .map(each -> each.getKey() + ": " + seen(each.getValue().get(0)) + more(each.getValue()))
                 .toList();
     }
 
-    private static String subject(DueFinding finding) {
-        String task = finding.task();
-        return finding.cylinder() != null ? "Cylinder " + finding.cylinder() : task != null ? task : "Truck";
+    private static String subject(DueItem item) {
+        String task = item.task();
+        return item.cylinder() != null ? "Cylinder " + item.cylinder() : task != null ? task : "Truck";
     }
 
-    private String seen(DueFinding finding) {
-        return units.sentence(finding.evidence())
-                + (finding.kind() == FindingKind.COST
+    private String seen(DueItem item) {
+        return units.sentence(item.evidence())
+                + (item.kind() == DueKind.COST
                         ? " (done along, since the engine is open)"
-                        : " (limit " + units.sentence(finding.limit()) + ", " + finding.limitSource() + ")");
+                        : " (limit " + units.sentence(item.limit()) + ", " + item.limitSource() + ")");
     }
 
-    private static String more(List<DueFinding> findings) {
-        return findings.size() == 1 ? "" : " and " + (findings.size() - 1) + " more";
+    private static String more(List<DueItem> dueItems) {
+        return dueItems.size() == 1 ? "" : " and " + (dueItems.size() - 1) + " more";
     }
 
     private List<BaySheet.Step> steps(Visit visit) {

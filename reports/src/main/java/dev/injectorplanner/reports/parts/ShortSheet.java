@@ -51,7 +51,7 @@ final class ShortSheet {
                     line.usualArrival(),
                     line.latestArrival(),
                     words(line),
-                    line.movingCost(),
+                    line.postponementCost(),
                     line.waitingCost(),
                     line.expeditePrice());
         }

@@ -1,7 +1,7 @@
 package dev.injectorplanner.reports.work;
 
-import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.AccessStep;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FittedInjector;
@@ -60,11 +60,11 @@ final class TruckPage {
 
     private void seen(PageSheet page) {
         page.section(next(), "What was seen");
-        for (DueFinding finding : visit.findings()) {
-            page.text(WorkListBook.seen(finding)
-                    + (finding.kind() == FindingKind.COST
+        for (DueItem item : visit.dueItems()) {
+            page.text(WorkListBook.seen(item)
+                    + (item.kind() == DueKind.COST
                             ? " (done along, since the engine is open)"
-                            : " (limit " + finding.limit() + ", " + finding.limitSource() + ")"));
+                            : " (limit " + item.limit() + ", " + item.limitSource() + ")"));
         }
         visit.tasks().forEach(task -> page.text("Along with it: " + task));
     }

@@ -1,6 +1,6 @@
 package dev.injectorplanner.reports.work;
 
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.plan.Plan;
@@ -40,7 +40,7 @@ public final class UpcomingWorkbook {
     public void write(OutputStream out) throws IOException {
         try (Book book = new Book("Upcoming work")) {
             visits(book);
-            findings(book);
+            dueItems(book);
             hours(book);
             unplanned(book);
             everyTruck(book);
@@ -79,8 +79,8 @@ public final class UpcomingWorkbook {
                     Words.along(visit),
                     visit.labourHours(),
                     visit.drainedLitres(),
-                    visit.findings().stream()
-                            .map(DueFinding::by)
+                    visit.dueItems().stream()
+                            .map(DueItem::by)
                             .min(LocalDate::compareTo)
                             .orElse(null),
                     visit.why(),
@@ -96,11 +96,11 @@ public final class UpcomingWorkbook {
         return truck == null ? null : truck.vin().text();
     }
 
-    private void findings(Book book) {
-        Map<DueFinding, String> answered = new LinkedHashMap<>();
+    private void dueItems(Book book) {
+        Map<DueItem, String> answered = new LinkedHashMap<>();
         plan.visits()
-                .forEach(visit -> visit.findings()
-                        .forEach(finding -> answered.put(finding, visit.week().toString())));
+                .forEach(visit -> visit.dueItems()
+                        .forEach(item -> answered.put(item, visit.week().toString())));
         TableSheet sheet = book.table(
                 "Due",
                 "What is due, and why",
@@ -117,19 +117,19 @@ public final class UpcomingWorkbook {
                         SheetColumn.of("Whose limit", Format.TEXT, 16),
                         SheetColumn.of("P(fail) 12 weeks, %", Format.ONE_DECIMAL, 11),
                         SheetColumn.of("Visit", Format.TEXT, 12)));
-        for (DueFinding finding : plan.findings()) {
+        for (DueItem item : plan.dueItems()) {
             sheet.row(
-                    finding.by(),
-                    finding.depot(),
-                    finding.truck(),
-                    finding.cylinder(),
-                    finding.task() == null ? Words.of(finding.kind()) : finding.task(),
-                    Words.of(finding.action()),
-                    finding.evidence(),
-                    finding.limit(),
-                    finding.limitSource(),
-                    risk.percent12(finding.truck(), finding.cylinder()),
-                    answered.getOrDefault(finding, "none"));
+                    item.by(),
+                    item.depot(),
+                    item.truck(),
+                    item.cylinder(),
+                    item.task() == null ? Words.of(item.kind()) : item.task(),
+                    Words.of(item.action()),
+                    item.evidence(),
+                    item.limit(),
+                    item.limitSource(),
+                    risk.percent12(item.truck(), item.cylinder()),
+                    answered.getOrDefault(item, "none"));
         }
         sheet.finish();
     }
@@ -180,7 +180,7 @@ public final class UpcomingWorkbook {
         for (Unplanned each : plan.unplanned()) {
             String due = String.join(
                     "; ",
-                    each.findings().stream().map(UpcomingWorkbook::inShort).toList());
+                    each.dueItems().stream().map(UpcomingWorkbook::inShort).toList());
             sheet.row(each.depot(), each.truck(), due, each.reason());
         }
         sheet.finish();
@@ -201,7 +201,7 @@ public final class UpcomingWorkbook {
         sheet.finish();
     }
 
-    private static String inShort(DueFinding finding) {
-        return WorkListBook.seen(finding);
+    private static String inShort(DueItem item) {
+        return WorkListBook.seen(item);
     }
 }

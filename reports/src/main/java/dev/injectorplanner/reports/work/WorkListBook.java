@@ -1,7 +1,7 @@
 package dev.injectorplanner.reports.work;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.parts.PartNeeds;
 import dev.injectorplanner.core.plan.DepotDays;
@@ -104,13 +104,13 @@ public final class WorkListBook {
     /** The first two things; the truck's own page has them all. */
     private static String inShort(Visit visit) {
         String first =
-                visit.findings().stream().limit(SHOWN).map(WorkListBook::seen).collect(Collectors.joining("; "));
-        int more = visit.findings().size() - SHOWN;
+                visit.dueItems().stream().limit(SHOWN).map(WorkListBook::seen).collect(Collectors.joining("; "));
+        int more = visit.dueItems().size() - SHOWN;
         return more > 0 ? first + "; " + more + " more on its page" : first;
     }
 
-    static String seen(DueFinding finding) {
-        String subject = finding.cylinder() != null ? "cylinder " + finding.cylinder() : finding.task();
-        return (subject == null ? "" : subject + ": ") + finding.evidence();
+    static String seen(DueItem item) {
+        String subject = item.cylinder() != null ? "cylinder " + item.cylinder() : item.task();
+        return (subject == null ? "" : subject + ": ") + item.evidence();
     }
 }

@@ -163,7 +163,7 @@ class VisitCalendarTest {
                         visit.inspection(),
                         visit.labourHours(),
                         visit.drainedLitres(),
-                        visit.findings(),
+                        visit.dueItems(),
                         visit.why())));
         return with(plan, visits, List.of(), today);
     }
@@ -180,7 +180,7 @@ class VisitCalendarTest {
                 plan.signEffects(),
                 plan.inspections(),
                 plan.expectedFailures(),
-                plan.findings(),
+                plan.dueItems(),
                 visits,
                 plan.reasons(),
                 plan.unplanned(),

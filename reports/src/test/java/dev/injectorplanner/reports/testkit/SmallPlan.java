@@ -4,15 +4,15 @@ import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.coolant.CoolantPlan;
 import dev.injectorplanner.core.coolant.CoolantRules;
 import dev.injectorplanner.core.cores.CoresOwed;
-import dev.injectorplanner.core.finding.Action;
-import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.due.DueAction;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.parts.FailureChance;
 import dev.injectorplanner.core.parts.FailureForecast;
-import dev.injectorplanner.core.parts.MovingCost;
 import dev.injectorplanner.core.parts.OrderRules;
 import dev.injectorplanner.core.parts.PartsPlan;
+import dev.injectorplanner.core.parts.PostponementCost;
 import dev.injectorplanner.core.plan.Assumption;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.PlanCost;
@@ -69,14 +69,14 @@ public final class SmallPlan {
                 List.of(),
                 List.of(),
                 List.of(),
-                visits.stream().flatMap(visit -> visit.findings().stream()).toList(),
+                visits.stream().flatMap(visit -> visit.dueItems().stream()).toList(),
                 visits,
                 List.of(),
                 List.of(new Unplanned(
-                        "T3", SmallFleet.DEPOT, List.of(finding("T3", 2)), "cannot be spared: on hire, no spare")),
+                        "T3", SmallFleet.DEPOT, List.of(item("T3", 2)), "cannot be spared: on hire, no spare")),
                 List.of(),
                 List.of(load(0, 1, 8), load(1, 1, 9.5), load(2, 1, 0.5), load(3, 0, 0)),
-                PartsPlan.of(index, SmallFleet.TODAY, 4, orders, visits, forecast, MovingCost.perWeek(orders)),
+                PartsPlan.of(index, SmallFleet.TODAY, 4, orders, visits, forecast, PostponementCost.perWeek(orders)),
                 CoresOwed.of(index, SmallFleet.TODAY),
                 WarrantyClaims.of(index, SmallFleet.TODAY),
                 CoolantPlan.of(index, visits, coolant),
@@ -100,18 +100,18 @@ public final class SmallPlan {
                 !opened,
                 opened ? 8 : 0.5,
                 drainedLitres,
-                List.of(finding(truck, opened ? cylinders.get(0) : 2)),
+                List.of(item(truck, opened ? cylinders.get(0) : 2)),
                 "@why: a text that begins like a formula stays a text");
     }
 
-    private static DueFinding finding(String truck, int cylinder) {
-        return new DueFinding(
+    private static DueItem item(String truck, int cylinder) {
+        return new DueItem(
                 truck,
                 SmallFleet.DEPOT,
                 cylinder,
-                FindingKind.FAULTS,
+                DueKind.FAULTS,
                 null,
-                Action.REPLACE,
+                DueAction.REPLACE,
                 "=4 faults in 30 days",
                 "3 faults in 30 days",
                 "site rule",

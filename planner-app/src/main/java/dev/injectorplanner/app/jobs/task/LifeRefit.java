@@ -4,7 +4,7 @@ import dev.injectorplanner.app.jobs.JobContext;
 import dev.injectorplanner.app.jobs.JobTask;
 import dev.injectorplanner.app.jobs.TaskResult;
 import dev.injectorplanner.app.planning.Planning;
-import dev.injectorplanner.core.finding.RuleBook;
+import dev.injectorplanner.core.due.RuleBook;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.history.LifeSource;
 import dev.injectorplanner.core.history.PartLife;

@@ -31,18 +31,18 @@ public final class Sweep implements JobTask {
     public TaskResult run(JobContext context) {
         NewRecords.Found found = records.since();
         Set<String> depots = found.depots().keySet();
-        long findings = 0;
+        long dueItems = 0;
         for (Map.Entry<String, ZoneId> depot : found.depots().entrySet()) {
             Instant due = context.key().due();
             Planned planned =
                     planning.plan(LocalDate.ofInstant(due, depot.getValue()), planning.policy(), depot.getKey());
             keeper.keep(context.key().text() + "/" + depot.getKey(), depot.getKey(), due, planned);
-            findings += planned.plan().findings().size();
+            dueItems += planned.plan().dueItems().size();
         }
         Map<String, Long> counts = new LinkedHashMap<>();
         counts.put("depots with news", (long) depots.size());
         counts.put("records", found.records());
-        counts.put("findings", findings);
+        counts.put("findings", dueItems);
         return new TaskResult(counts, found.seen());
     }
 }

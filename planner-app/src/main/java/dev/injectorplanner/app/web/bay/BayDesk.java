@@ -2,7 +2,7 @@ package dev.injectorplanner.app.web.bay;
 
 import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.CloseOuts;
-import dev.injectorplanner.app.closeout.Shelf;
+import dev.injectorplanner.app.closeout.SerialisedStock;
 import dev.injectorplanner.app.closeout.ShelfInjector;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.plans.KeptPlan;
@@ -36,10 +36,16 @@ class BayDesk {
     private final PlansInForce plans;
     private final SiteClock clock;
     private final CloseOuts closeOuts;
-    private final Shelf shelf;
+    private final SerialisedStock shelf;
     private final SiteSettings settings;
 
-    BayDesk(Store store, Fleets fleets, PlansInForce plans, SiteClock clock, CloseOuts closeOuts, Shelf shelf) {
+    BayDesk(
+            Store store,
+            Fleets fleets,
+            PlansInForce plans,
+            SiteClock clock,
+            CloseOuts closeOuts,
+            SerialisedStock shelf) {
         this.store = store;
         this.fleets = fleets;
         this.plans = plans;

@@ -3,7 +3,7 @@ package dev.injectorplanner.app.web.bay;
 import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.closeout.CloseOuts;
 import dev.injectorplanner.app.closeout.Kits;
-import dev.injectorplanner.app.closeout.Shelf;
+import dev.injectorplanner.app.closeout.SerialisedStock;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.app.web.frame.SiteClock;
@@ -21,8 +21,8 @@ public class BayPages {
     }
 
     @Bean
-    Shelf shelf(Application application) {
-        return new Shelf(application.store());
+    SerialisedStock shelf(Application application) {
+        return new SerialisedStock(application.store());
     }
 
     @Bean
@@ -37,7 +37,7 @@ public class BayPages {
             PlansInForce plans,
             SiteClock clock,
             CloseOuts closeOuts,
-            Shelf shelf) {
+            SerialisedStock shelf) {
         return new BayDesk(application.store(), fleets, plans, clock, closeOuts, shelf);
     }
 }

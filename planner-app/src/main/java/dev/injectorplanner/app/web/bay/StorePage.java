@@ -4,7 +4,7 @@ import dev.injectorplanner.app.closeout.GoodsIn;
 import dev.injectorplanner.app.closeout.Kits;
 import dev.injectorplanner.app.closeout.Problem;
 import dev.injectorplanner.app.closeout.RefusedEntryException;
-import dev.injectorplanner.app.closeout.Shelf;
+import dev.injectorplanner.app.closeout.SerialisedStock;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.Origin;
@@ -23,10 +23,10 @@ class StorePage {
     private static final int NOT_KEPT = 422;
 
     private final BayDesk desk;
-    private final Shelf shelf;
+    private final SerialisedStock shelf;
     private final Kits kits;
 
-    StorePage(BayDesk desk, Shelf shelf, Kits kits) {
+    StorePage(BayDesk desk, SerialisedStock shelf, Kits kits) {
         this.desk = desk;
         this.shelf = shelf;
         this.kits = kits;

@@ -2,7 +2,7 @@ package dev.injectorplanner.app.web.bay;
 
 import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.GoodsIn;
-import dev.injectorplanner.app.closeout.Shelf;
+import dev.injectorplanner.app.closeout.SerialisedStock;
 import dev.injectorplanner.app.closeout.ShelfInjector;
 import dev.injectorplanner.app.plans.KeptPlan;
 import dev.injectorplanner.core.calendar.IsoWeek;
@@ -55,7 +55,7 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
     /** A cylinder that still lacks an injector. */
     record Free(String truck, int cylinder) {}
 
-    static Optional<StoreView> of(BayDesk desk, Shelf shelf, String depot) {
+    static Optional<StoreView> of(BayDesk desk, SerialisedStock shelf, String depot) {
         Optional<FleetIndex> fleet = desk.findFleet(depot);
         return fleet.map(index -> {
             List<ShelfInjector> there = shelf.list(depot);

@@ -2,7 +2,7 @@ package dev.injectorplanner.app.web.office;
 
 import dev.injectorplanner.app.plans.KeptPlan;
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FleetIndex;
@@ -95,9 +95,9 @@ public record DepotPlan(String depot, KeptPlan kept, FleetIndex fleet, SiteUnits
         return loads().stream().filter(load -> load.week().equals(week)).findFirst();
     }
 
-    public List<DueFinding> findings() {
-        return plan().findings().stream()
-                .filter(finding -> finding.depot().equals(depot))
+    public List<DueItem> dueItems() {
+        return plan().dueItems().stream()
+                .filter(item -> item.depot().equals(depot))
                 .toList();
     }
 

@@ -2,7 +2,7 @@ package dev.injectorplanner.app.web.office;
 
 import dev.injectorplanner.core.coolant.CoolantPlan;
 import dev.injectorplanner.core.cores.CoreOwed;
-import dev.injectorplanner.core.finding.DueFindings;
+import dev.injectorplanner.core.due.DueItems;
 import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.parts.ShortLine;
@@ -61,7 +61,7 @@ public final class PlanOfDepots {
                 newest.signEffects(),
                 firstOf(Plan::inspections, row -> row.family()),
                 all(Plan::expectedFailures),
-                all(Plan::findings, DueFindings.MOST_PRESSING),
+                all(Plan::dueItems, DueItems.MOST_PRESSING),
                 all(Plan::visits),
                 all(Plan::reasons),
                 all(Plan::unplanned),

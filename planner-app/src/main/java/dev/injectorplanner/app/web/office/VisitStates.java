@@ -21,7 +21,7 @@ public final class VisitStates {
             return new State("done", "done", false);
         }
         boolean pinned = visit.week().equals(holds.pins().get(visit.truck()));
-        boolean told = visit.week().equals(holds.announced().get(visit.truck()));
+        boolean told = visit.week().equals(holds.confirmed().get(visit.truck()));
         boolean waits = plan.shortList().stream().anyMatch(line -> line.truck().equals(visit.truck()));
         String words = pinned ? told ? "pinned, announced" : "pinned" : told ? "announced" : "planned";
         if (waits) {

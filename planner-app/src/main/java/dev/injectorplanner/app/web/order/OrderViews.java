@@ -110,7 +110,7 @@ final class OrderViews {
                     Said.day(line.usualArrival()) + " to " + Said.day(line.latestArrival()),
                     word(line.advice()),
                     first ? Said.money(line.expeditePrice().doubleValue()) : "with the above",
-                    Said.money(line.movingCost().doubleValue()) + " to " + Said.week(line.moveTo()));
+                    Said.money(line.postponementCost().doubleValue()) + " to " + Said.week(line.moveTo()));
         }
         return rows.section(
                 lines.size() + " lines",

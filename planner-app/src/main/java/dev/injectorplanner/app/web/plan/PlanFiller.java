@@ -134,7 +134,7 @@ final class PlanFiller {
         return new PlanView.Depot(
                 plan.depot(),
                 hours,
-                visits.stream().anyMatch(visit -> !week.equals(held.announced().get(visit.truck()))),
+                visits.stream().anyMatch(visit -> !week.equals(held.confirmed().get(visit.truck()))),
                 visits.stream().map(visit -> visit(plan, visit, held, truck)).toList());
     }
 
@@ -150,7 +150,7 @@ final class PlanFiller {
                 state.strong(),
                 waiting(plan, visit),
                 visit.why(),
-                held.pins().containsKey(visit.truck()) || held.refusals().containsKey(visit.truck()),
+                held.pins().containsKey(visit.truck()) || held.blocked().containsKey(visit.truck()),
                 visit.truck().equals(truck));
     }
 

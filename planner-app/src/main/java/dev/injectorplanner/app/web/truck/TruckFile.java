@@ -2,7 +2,7 @@ package dev.injectorplanner.app.web.truck;
 
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.Said;
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Truck;
@@ -58,7 +58,7 @@ final class TruckFile {
             List<String> left,
             List<String> unplanned,
             String closedOut,
-            List<Finding> findings,
+            List<Finding> dueItems,
             EngineDrawing.Drawing engine,
             ReadingsChart.Chart chart,
             List<Row> history,
@@ -96,9 +96,9 @@ final class TruckFile {
                         .map(this::leftToLater)
                         .toList(),
                 closedOut(),
-                plan.findings().stream()
+                plan.dueItems().stream()
                         .filter(each -> each.truck().equals(truck.truck()))
-                        .map(this::finding)
+                        .map(this::item)
                         .toList(),
                 new EngineDrawing(plan, truck, family).draw(),
                 new ReadingsChart(plan.units(), plan.site().timeZone()).of(readings),
@@ -181,24 +181,24 @@ final class TruckFile {
 
     /** What no visit answers, and why. */
     private String leftToLater(Unplanned unplanned) {
-        String what = unplanned.findings().stream()
-                .map(each -> finding(each).what().replace(": ", ", "))
+        String what = unplanned.dueItems().stream()
+                .map(each -> item(each).what().replace(": ", ", "))
                 .limit(MOST_NAMED)
                 .collect(Collectors.joining("; "));
-        int more = unplanned.findings().size() - MOST_NAMED;
+        int more = unplanned.dueItems().size() - MOST_NAMED;
         return Said.sentence(what) + (more > 0 ? "; " + more + " more" : "") + ": " + unplanned.reason() + ".";
     }
 
-    private Finding finding(DueFinding finding) {
+    private Finding item(DueItem item) {
         String kind = plan.units()
-                .sentence(finding.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-        String task = finding.task();
-        Integer cylinder = finding.cylinder();
+                .sentence(item.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        String task = item.task();
+        Integer cylinder = item.cylinder();
         return new Finding(
                 (cylinder == null ? "truck" : "cylinder " + cylinder) + ": " + (task == null ? kind : task),
-                finding.evidence(),
-                finding.limit() + " (" + finding.limitSource() + ")",
-                Said.shortDate(finding.by()),
-                finding.by().isBefore(plan.today()));
+                item.evidence(),
+                item.limit() + " (" + item.limitSource() + ")",
+                Said.shortDate(item.by()),
+                item.by().isBefore(plan.today()));
     }
 }

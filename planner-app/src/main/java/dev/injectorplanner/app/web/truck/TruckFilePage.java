@@ -35,7 +35,8 @@ public class TruckFilePage {
     }
 
     /** A set of cylinders to do while the engine is open. */
-    record Set(String name, String cylinders, String hours, String cost, String setUp, String left, boolean best) {}
+    record Set(
+            String name, String cylinders, String hours, String cost, String sharedCost, String left, boolean best) {}
 
     @GetMapping("/trucks/{truck}")
     String file(
@@ -71,7 +72,7 @@ public class TruckFilePage {
                         Said.numbers(option.cylinders()),
                         Said.tenth(option.hours()),
                         Said.more(option.cost()),
-                        Said.money(option.setUp()),
+                        Said.money(option.sharedCost()),
                         Said.chance(option.chanceLeft()),
                         option.cylinders().equals(advice.best())))
                 .toList();

@@ -4,7 +4,7 @@ import de.siegmar.fastcsv.writer.CsvWriter;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.Said;
 import dev.injectorplanner.app.web.truck.TruckFile.Row;
-import dev.injectorplanner.core.finding.DueFinding;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.Truck;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -42,21 +42,20 @@ public final class TruckRecord {
 
     /** What is due, with its nature and date, the earliest first. */
     public List<Row> due() {
-        return plan.findings().stream()
-                .filter(finding -> finding.truck().equals(truck.truck()))
-                .sorted(Comparator.comparing(DueFinding::by))
-                .map(finding ->
-                        new Row(finding.by(), Said.shortDate(finding.by()), nature(finding), finding.evidence()))
+        return plan.dueItems().stream()
+                .filter(item -> item.truck().equals(truck.truck()))
+                .sorted(Comparator.comparing(DueItem::by))
+                .map(item -> new Row(item.by(), Said.shortDate(item.by()), nature(item), item.evidence()))
                 .toList();
     }
 
-    private static String nature(DueFinding finding) {
-        Integer cylinder = finding.cylinder();
+    private static String nature(DueItem item) {
+        Integer cylinder = item.cylinder();
         String at = cylinder == null ? "" : ", cylinder " + cylinder;
-        return switch (finding.action()) {
+        return switch (item.action()) {
             case REPLACE -> "replace injector" + at;
             case INSPECT -> "test injectors" + at;
-            case SERVICE -> String.valueOf(finding.task());
+            case SERVICE -> String.valueOf(item.task());
         };
     }
 

@@ -5,8 +5,8 @@ import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.Said;
 import dev.injectorplanner.app.web.week.WeekView.Question;
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.finding.DueFinding;
-import dev.injectorplanner.core.finding.FindingKind;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.option.VisitReason;
 import dev.injectorplanner.core.parts.ShortAdvice;
 import dev.injectorplanner.core.parts.ShortLine;
@@ -50,29 +50,29 @@ final class Questions {
     }
 
     private static void safety(DepotPlan plan, List<Question> questions) {
-        Map<String, List<DueFinding>> trucks = new LinkedHashMap<>();
-        plan.findings().stream()
-                .filter(finding -> finding.kind() == FindingKind.SAFETY && !plan.isDone(finding.truck()))
-                .forEach(finding -> trucks.computeIfAbsent(finding.truck(), truck -> new ArrayList<>())
-                        .add(finding));
-        trucks.values().forEach(findings -> questions.add(mustNotWait(plan, findings)));
+        Map<String, List<DueItem>> trucks = new LinkedHashMap<>();
+        plan.dueItems().stream()
+                .filter(item -> item.kind() == DueKind.SAFETY && !plan.isDone(item.truck()))
+                .forEach(item -> trucks.computeIfAbsent(item.truck(), truck -> new ArrayList<>())
+                        .add(item));
+        trucks.values().forEach(dueItems -> questions.add(mustNotWait(plan, dueItems)));
     }
 
-    /** @param findings of one truck, the most pressing first */
-    private static Question mustNotWait(DepotPlan plan, List<DueFinding> findings) {
-        DueFinding finding = findings.get(0);
-        String evidence = findings.stream().map(DueFinding::evidence).collect(Collectors.joining("; "));
-        Optional<Visit> visit = plan.findVisit(finding.truck());
+    /** @param dueItems of one truck, the most pressing first */
+    private static Question mustNotWait(DepotPlan plan, List<DueItem> dueItems) {
+        DueItem item = dueItems.get(0);
+        String evidence = dueItems.stream().map(DueItem::evidence).collect(Collectors.joining("; "));
+        Optional<Visit> visit = plan.findVisit(item.truck());
         return new Question(
-                finding.truck() + ", " + finding.depot() + ": must not wait",
-                Said.sentence(evidence) + ". Due " + Said.day(finding.by()) + ".",
+                item.truck() + ", " + item.depot() + ": must not wait",
+                Said.sentence(evidence) + ". Due " + Said.day(item.by()) + ".",
                 visit.map(each -> "it comes in " + when(plan, each) + ", " + plan.work(each) + ", "
                                 + Said.tenth(each.labourHours()) + " h.")
                         .orElse("bring it in at once: the plan has no visit for it."),
                 "Where fuel leaks, stop the truck now; the engine maker’s manual decides. "
-                        + anotherWeek(plan, finding.truck()),
+                        + anotherWeek(plan, item.truck()),
                 "Look at the truck",
-                Address.truck(finding.truck()),
+                Address.truck(item.truck()),
                 visit.isPresent() ? "Change the visit" : "",
                 visit.map(Address::change).orElse(""));
     }
@@ -109,9 +109,9 @@ final class Questions {
                 .collect(Collectors.joining(", "));
         String express = "express, " + Said.money(line.expeditePrice().doubleValue());
         String moved = "move it to " + Said.week(line.moveTo()) + ", "
-                + Said.money(line.movingCost().doubleValue()) + " by the price of a week";
+                + Said.money(line.postponementCost().doubleValue()) + " by the price of a week";
         String late = "if the supplier is late, moving it to " + Said.week(line.moveTo()) + " costs "
-                + Said.money(line.movingCost().doubleValue()) + " ("
+                + Said.money(line.postponementCost().doubleValue()) + " ("
                 + Said.money(line.waitingCost().doubleValue())
                 + " on average)";
         boolean move = line.advice() == ShortAdvice.MOVE;
@@ -141,7 +141,7 @@ final class Questions {
                 .filter(each -> plan.findVisit(each.truck()).isEmpty() && !plan.isDone(each.truck()))
                 .forEach(each -> trucks.putIfAbsent(each.truck(), each));
         for (Unplanned each : trucks.values()) {
-            DueFinding pressing = each.findings().get(0);
+            DueItem pressing = each.dueItems().get(0);
             questions.add(new Question(
                     each.truck() + ", " + each.depot() + ": due, but without a visit",
                     Said.sentence(pressing.evidence()) + ". " + Said.sentence(each.reason()) + ".",

@@ -47,7 +47,7 @@ final class Waitings {
     private static String otherwise(ShortLine line) {
         String express = "express " + Said.money(line.expeditePrice().doubleValue());
         String moved = "moved to " + Said.week(line.moveTo()) + " "
-                + Said.money(line.movingCost().doubleValue());
+                + Said.money(line.postponementCost().doubleValue());
         return switch (line.advice()) {
             case EXPEDITE -> "express: " + express + "; " + moved;
             case MOVE -> "move: " + moved + "; " + express;

@@ -12,7 +12,7 @@ import org.quartz.CronExpression;
 
 /**
  * Why jobs are not fired by Quartz's own cron triggers: on the night that skips an hour they leave out the whole night, and
- * "every quarter of an hour" pauses for an hour when the clock goes back. Should Quartz mend that, this test says so.
+ * "every quarter of an hour" pauses for an hour when the clock goes back. Should Quartz fix that, this test says so.
  */
 class QuartzCronTriggerTest {
     private static Instant quartz(String line, String zone, String after) throws Exception {

@@ -87,7 +87,7 @@ class LetterJobsTest {
                 .filter(visit -> visit.week().equals(next))
                 .map(visit -> visit.truck())
                 .toList();
-        assertThat(application.holds().holds(null, next).announced()).containsOnlyKeys(due);
+        assertThat(application.holds().holds(null, next).confirmed()).containsOnlyKeys(due);
     }
 
     /** Every cell of the one workbook in the outbox, a space between. */

@@ -62,7 +62,8 @@ class ReturnedFormsTest {
 
         assertThat(site.application().settings().policy().visits().frozenWeeks())
                 .isEqualTo(3);
-        assertThat(site.application().settings().policy().visits().nuisance()).isEqualTo(160);
+        assertThat(site.application().settings().policy().visits().reschedulingCost())
+                .isEqualTo(160);
     }
 
     /** The same, where both set the same figure: the first is told, and only then may overwrite it. */

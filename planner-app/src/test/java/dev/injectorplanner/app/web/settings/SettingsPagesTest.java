@@ -148,7 +148,8 @@ class SettingsPagesTest {
 
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains("manager set it to 130").contains("nothing was overwritten");
-        assertThat(app.application().settings().policy().visits().nuisance()).isEqualTo(130);
+        assertThat(app.application().settings().policy().visits().reschedulingCost())
+                .isEqualTo(130);
     }
 
     @Test

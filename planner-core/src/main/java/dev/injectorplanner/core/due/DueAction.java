@@ -1,0 +1,11 @@
+package dev.injectorplanner.core.due;
+
+/** What a due item asks for. */
+public enum DueAction {
+    /** Replace the injector of the cylinder. */
+    REPLACE,
+    /** Test the truck's injectors; no access needed. */
+    INSPECT,
+    /** Do an interval task. */
+    SERVICE
+}

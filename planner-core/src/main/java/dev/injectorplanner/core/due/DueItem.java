@@ -1,0 +1,55 @@
+package dev.injectorplanner.core.due;
+
+import dev.injectorplanner.core.check.Require;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Something due.
+ *
+ * @param truck the truck
+ * @param depot where it is looked after
+ * @param cylinder the cylinder, or null where it concerns the whole truck
+ * @param kind what made it due
+ * @param task the interval task where {@code kind} is INTERVAL, else null
+ * @param action what it asks for
+ * @param evidence what was seen, in words with figures and units
+ * @param limit the limit it was held against, in words with figures and units
+ * @param limitSource whose limit that is: "site rule" or "planner default"
+ * @param by the day by which it should be done; in the past where it is overdue
+ * @param faultCode the fault that must not wait where {@code kind} is SAFETY, else null
+ */
+public record DueItem(
+        String truck,
+        String depot,
+        @Nullable Integer cylinder,
+        DueKind kind,
+        @Nullable String task,
+        DueAction action,
+        String evidence,
+        String limit,
+        String limitSource,
+        LocalDate by,
+        @Nullable String faultCode) {
+    public DueItem {
+        truck = Require.name("truck", truck);
+        depot = Require.name("depot", depot);
+        evidence = Require.text("evidence", evidence);
+        limit = Require.text("limit", limit);
+    }
+
+    /** One of no certain fault. */
+    public DueItem(
+            String truck,
+            String depot,
+            @Nullable Integer cylinder,
+            DueKind kind,
+            @Nullable String task,
+            DueAction action,
+            String evidence,
+            String limit,
+            String limitSource,
+            LocalDate by) {
+        this(truck, depot, cylinder, kind, task, action, evidence, limit, limitSource, by, null);
+    }
+}

@@ -1,0 +1,19 @@
+package dev.injectorplanner.core.due;
+
+/** What made something due. */
+public enum DueKind {
+    /** A fuel leak or a fault of the fuel pressure: it must not wait. */
+    SAFETY,
+    AGE_MONTHS,
+    DISTANCE_KM,
+    ENGINE_HOURS,
+    FAULTS,
+    BALANCE,
+    RETURN_FLOW,
+    RISK,
+    WARRANTY,
+    INTERVAL,
+    INSPECTION,
+    /** No rule asks for it: leaving it would cost more. */
+    COST
+}

@@ -1,0 +1,13 @@
+package dev.injectorplanner.core.parts;
+
+import java.util.Comparator;
+
+/** One part at one depot. */
+record DepotPartKey(String depot, String part) implements Comparable<DepotPartKey> {
+    @Override
+    public int compareTo(DepotPartKey other) {
+        return Comparator.comparing(DepotPartKey::depot)
+                .thenComparing(DepotPartKey::part)
+                .compare(this, other);
+    }
+}
