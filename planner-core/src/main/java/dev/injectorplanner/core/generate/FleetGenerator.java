@@ -1,6 +1,5 @@
 package dev.injectorplanner.core.generate;
 
-import dev.injectorplanner.core.truth.Draws;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
@@ -9,6 +8,7 @@ import dev.injectorplanner.core.fleet.PartKind;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.truth.Draws;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

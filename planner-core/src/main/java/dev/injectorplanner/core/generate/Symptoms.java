@@ -1,12 +1,12 @@
 package dev.injectorplanner.core.generate;
 
-import dev.injectorplanner.core.truth.Draws;
-import dev.injectorplanner.core.truth.UsagePath;
-import dev.injectorplanner.core.truth.TruckClock;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.fleet.TestKind;
+import dev.injectorplanner.core.truth.Draws;
+import dev.injectorplanner.core.truth.TruckClock;
+import dev.injectorplanner.core.truth.UsagePath;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

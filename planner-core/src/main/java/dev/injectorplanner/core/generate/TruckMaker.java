@@ -1,8 +1,5 @@
 package dev.injectorplanner.core.generate;
 
-import dev.injectorplanner.core.truth.Draws;
-import dev.injectorplanner.core.truth.UsagePath;
-import dev.injectorplanner.core.truth.TruckClock;
 import dev.injectorplanner.core.fleet.AwayWindow;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.EngineFamily;
@@ -11,6 +8,9 @@ import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.fleet.Vin;
+import dev.injectorplanner.core.truth.Draws;
+import dev.injectorplanner.core.truth.TruckClock;
+import dev.injectorplanner.core.truth.UsagePath;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

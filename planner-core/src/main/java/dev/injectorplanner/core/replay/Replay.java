@@ -58,21 +58,21 @@ public final class Replay {
             }
             List<Comparison.Played> played = new ArrayList<>();
             played.add(rule(
-                    fleets,
-                    ReplayResult.RUN_TO_FAILURE,
-                    Collections.nCopies(families, RuleFigures.runToFailure())));
+                    fleets, ReplayResult.RUN_TO_FAILURE, Collections.nCopies(families, RuleFigures.runToFailure())));
             played.add(rule(fleets, ReplayResult.FIXED_INTERVAL, found.interval()));
             played.add(rule(fleets, ReplayResult.THRESHOLDS, found.thresholds()));
             played.add(rule(fleets, ReplayResult.SIGNS, found.signs()));
-            List<Integer> finished = new ArrayList<>(
-                    IntStream.range(0, request.fleets()).boxed().toList());
+            List<Integer> finished =
+                    new ArrayList<>(IntStream.range(0, request.fleets()).boxed().toList());
             for (PlannerKeeper.Use use : request.planners()) {
                 List<Optional<Ledger>> ledgers = plan(fleets, use);
                 finished.removeIf(fleet -> ledgers.get(fleet).isEmpty());
                 played.add(new Comparison.Played(
                         use.name(),
                         "",
-                        ledgers.stream().map(ledger -> ledger.orElseGet(Ledger::new)).toList()));
+                        ledgers.stream()
+                                .map(ledger -> ledger.orElseGet(Ledger::new))
+                                .toList()));
             }
             played.add(clairvoyant(fleets));
             return result(played, finished);
@@ -141,10 +141,7 @@ public final class Replay {
             for (int along : CLAIRVOYANT_ALONG_DAYS) {
                 String words = lead + " days before a failure, along what fails within " + along + " days";
                 Comparison.Played tried = played(
-                        fleets,
-                        ReplayResult.CLAIRVOYANT,
-                        words,
-                        () -> new Clairvoyant(lead, Math.max(lead, along)));
+                        fleets, ReplayResult.CLAIRVOYANT, words, () -> new Clairvoyant(lead, Math.max(lead, along)));
                 best = best == null || cost(tried) < cost(best) ? tried : best;
             }
         }

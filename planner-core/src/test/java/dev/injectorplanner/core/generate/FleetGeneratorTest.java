@@ -1,6 +1,5 @@
 package dev.injectorplanner.core.generate;
 
-import dev.injectorplanner.core.truth.Draws;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -10,6 +9,7 @@ import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.truth.Draws;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;

@@ -107,9 +107,8 @@ public final class PlannerKeeper implements Keeper {
             case AS_PLANNED -> true;
             case NONE -> false;
             case WHEN_DUE ->
-                visit.findings().stream()
-                        .anyMatch(due -> due.cylinder() == null
-                                && !due.by().isAfter(today.plusDays(DUE_DAYS)));
+                visit.dueItems().stream()
+                        .anyMatch(due -> due.cylinder() == null && !due.by().isAfter(today.plusDays(DUE_DAYS)));
         };
     }
 
@@ -143,8 +142,8 @@ public final class PlannerKeeper implements Keeper {
                 cylinders.add(cylinder + 1);
             }
         }
-        Advisor.Advice advice = Advisor.advise(
-                snapshot, use.policy(), LocalDate.ofEpochDay(day), name, cylinders, List.of());
+        Advisor.Advice advice =
+                Advisor.advise(snapshot, use.policy(), LocalDate.ofEpochDay(day), name, cylinders, List.of());
         return maskOf(advice.best());
     }
 }

@@ -12,8 +12,23 @@ import java.util.function.UnaryOperator;
  */
 public final class RuleSearch {
     private static final double[] TRIGGERS_KM = {
-        40_000, 60_000, 80_000, 100_000, 120_000, 140_000, 160_000, 180_000, 200_000, 220_000, 250_000, 280_000, 320_000,
-        360_000, 420_000, 500_000, RuleFigures.NEVER
+        40_000,
+        60_000,
+        80_000,
+        100_000,
+        120_000,
+        140_000,
+        160_000,
+        180_000,
+        200_000,
+        220_000,
+        250_000,
+        280_000,
+        320_000,
+        360_000,
+        420_000,
+        500_000,
+        RuleFigures.NEVER
     };
     private static final double[] ALONG = {0, 0.15, 0.3, 0.45, 0.6, 0.75, 0.9, 1};
     private static final double[] ALONG_KM = {
@@ -81,15 +96,15 @@ public final class RuleSearch {
             signs.tryEach(tests());
             refineAges(signs);
         }
-        return new Found(
-                List.copyOf(interval.figures), List.copyOf(thresholds.figures), List.copyOf(signs.figures));
+        return new Found(List.copyOf(interval.figures), List.copyOf(thresholds.figures), List.copyOf(signs.figures));
     }
 
     private static void refineAges(Best best) {
         best.tryEach(each(TRIGGERS_KM, (figures, km) -> figures.withTrigger(km)));
         best.tryEach(each(ALONG_KM, (figures, km) -> figures.withAlong(km, figures.failureAlongKm())));
         best.tryEach(each(ALONG_KM, (figures, km) -> figures.withAlong(figures.alongKm(), km)));
-        best.tryEach(each(new double[] {0.85, 0.92, 1.08, 1.15}, (figures, by) -> figures.withTrigger(figures.triggerKm() * by)));
+        best.tryEach(each(
+                new double[] {0.85, 0.92, 1.08, 1.15}, (figures, by) -> figures.withTrigger(figures.triggerKm() * by)));
     }
 
     private interface Change {

@@ -52,9 +52,8 @@ public final class FleetRun implements OracleView {
     }
 
     private static List<Ledger> freshLedgers(World world) {
-        return new ArrayList<>(world.scenario().families().stream()
-                .map(family -> new Ledger())
-                .toList());
+        return new ArrayList<>(
+                world.scenario().families().stream().map(family -> new Ledger()).toList());
     }
 
     private FleetRun(FleetRun other, boolean withRecords) {

@@ -1,7 +1,7 @@
 package dev.injectorplanner.core.replay.run;
 
-import dev.injectorplanner.core.replay.world.TrueUnit;
 import dev.injectorplanner.core.replay.world.TruckWorld;
+import dev.injectorplanner.core.replay.world.TrueUnit;
 import java.util.Arrays;
 
 /** One cylinder of one truck while a replay runs: what sits in it, and what is known of it. */

@@ -44,8 +44,7 @@ final class RunRecords {
 
     RunRecords copy() {
         return new RunRecords(
-                world,
-                new ArrayList<>(trucks.stream().map(TruckRecords::copy).toList()));
+                world, new ArrayList<>(trucks.stream().map(TruckRecords::copy).toList()));
     }
 
     TruckRecords of(int truck) {
@@ -94,8 +93,8 @@ final class RunRecords {
             }
         }
         List<DutyGroup> groups = new ArrayList<>();
-        sizes.forEach((name, size) -> groups.add(new DutyGroup(
-                name, (int) Math.floor(ON_ROAD * size), BigDecimal.valueOf(WorkCosts.DOWNTIME_PER_DAY))));
+        sizes.forEach((name, size) -> groups.add(
+                new DutyGroup(name, (int) Math.floor(ON_ROAD * size), BigDecimal.valueOf(WorkCosts.DOWNTIME_PER_DAY))));
         return groups;
     }
 

@@ -168,7 +168,9 @@ final class TruckRecords {
                 truck.truck().truck(),
                 truck.clock().moment(date, draws.between(11.5 * 3_600, 12.5 * 3_600)),
                 truck.clock().odometerOn(date),
-                draws.chance(HOURS_NOT_READ) ? null : Double.valueOf(truck.clock().hoursOn(date)),
+                draws.chance(HOURS_NOT_READ)
+                        ? null
+                        : Double.valueOf(truck.clock().hoursOn(date)),
                 replaced && !readings.isEmpty() && notes(5, 0, 0).chance(REPLACED_METER_TOLD)));
     }
 

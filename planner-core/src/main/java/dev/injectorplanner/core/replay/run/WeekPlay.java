@@ -2,7 +2,6 @@ package dev.injectorplanner.core.replay.run;
 
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.replay.world.TruckWorld;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

@@ -91,13 +91,12 @@ final class WorkCosts {
     double parts(int mask) {
         double sum = Integer.bitCount(mask) * injectorPrice;
         for (JobPart job : jobParts) {
-            double times =
-                    switch (job.per()) {
-                        case CYLINDER -> Integer.bitCount(mask);
-                        case BANK -> banksTouched(mask);
-                        case VISIT -> 1;
-                        case STEP -> stepDone(job.step(), mask) ? 1 : 0;
-                    };
+            double times = switch (job.per()) {
+                case CYLINDER -> Integer.bitCount(mask);
+                case BANK -> banksTouched(mask);
+                case VISIT -> 1;
+                case STEP -> stepDone(job.step(), mask) ? 1 : 0;
+            };
             sum += times * job.quantity() * job.chance() * prices.getOrDefault(job.part(), 0.0);
         }
         return sum;

@@ -34,10 +34,7 @@ final class Workshop {
             costs.computeIfAbsent(
                     truck.truck().depot() + "\n" + truck.engine().family(),
                     key -> new WorkCosts(
-                            world.site(),
-                            depot(truck.truck().depot()),
-                            truck.engine(),
-                            WorkCosts.DOWNTIME_PER_DAY));
+                            world.site(), depot(truck.truck().depot()), truck.engine(), WorkCosts.DOWNTIME_PER_DAY));
         }
         int place = 0;
         for (TruckWorld truck : world.trucks()) {
@@ -77,9 +74,8 @@ final class Workshop {
         return world.site().parts().stream()
                 .filter(part -> part.part().equals(number))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "injector part " + number + " of family " + truck.engine().family()
-                                + " is not in the table of parts"));
+                .orElseThrow(() -> new IllegalArgumentException("injector part " + number + " of family "
+                        + truck.engine().family() + " is not in the table of parts"));
     }
 
     Depot depot(String name) {
@@ -91,11 +87,19 @@ final class Workshop {
     }
 
     WorkCosts costsOf(TruckWorld truck) {
-        return costs.get(truck.truck().depot() + "\n" + truck.engine().family());
+        return known(truck.truck().depot() + "\n" + truck.engine().family(), costs);
     }
 
     Shelf shelfOf(TruckWorld truck) {
-        return shelves.get(key(truck));
+        return known(key(truck), shelves);
+    }
+
+    private static <R> R known(String key, Map<String, R> rows) {
+        R row = rows.get(key);
+        if (row == null) {
+            throw new IllegalArgumentException("nothing for " + key + ", there are " + rows.keySet());
+        }
+        return row;
     }
 
     List<Shelf> shelves() {
@@ -115,7 +119,8 @@ final class Workshop {
             LocalDate date = LocalDate.ofEpochDay(day);
             double usual = depot.workDays().contains(date.getDayOfWeek()) ? depot.labourHoursPerDay() : 0;
             hours += world.site().capacity().stream()
-                    .filter(row -> row.depot().equals(depot.depot()) && row.date().equals(date))
+                    .filter(row ->
+                            row.depot().equals(depot.depot()) && row.date().equals(date))
                     .mapToDouble(CapacityOverride::labourHours)
                     .findFirst()
                     .orElse(usual);

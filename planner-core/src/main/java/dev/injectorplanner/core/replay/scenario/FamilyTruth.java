@@ -40,8 +40,7 @@ public record FamilyTruth(
     }
 
     FamilyTruth withLives(LifeComponent... other) {
-        return new FamilyTruth(
-                family, share, kmPerWeek, kmPerHour, practiceKm, List.of(other), remanShare, remanLife);
+        return new FamilyTruth(family, share, kmPerWeek, kmPerHour, practiceKm, List.of(other), remanShare, remanLife);
     }
 
     FamilyTruth withReman(double otherShare, double life) {

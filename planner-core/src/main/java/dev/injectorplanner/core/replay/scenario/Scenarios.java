@@ -21,8 +21,7 @@ public final class Scenarios {
     private static final LifeComponent WEAR_SIX = new LifeComponent(0.92, 3, 450_000, DELAY_KM, 0.15);
     private static final LifeComponent EARLY_SIX = new LifeComponent(0.08, 0.8, 60_000, 6_000, 0.2);
 
-    private static final FamilyTruth V8 =
-            new FamilyTruth(ReplaySite.V8, 1, 2_900, 62, 300_000, List.of(WEAR_V8), 0, 1);
+    private static final FamilyTruth V8 = new FamilyTruth(ReplaySite.V8, 1, 2_900, 62, 300_000, List.of(WEAR_V8), 0, 1);
     private static final FamilyTruth SIX =
             new FamilyTruth(ReplaySite.SIX, 1, 2_500, 54, 320_000, List.of(WEAR_SIX, EARLY_SIX), 0, 1);
 

@@ -167,9 +167,7 @@ public final class TruckWorld {
         while (made.size() <= n) {
             // of those that are drawn, the first one came with the engine: never reman
             made.add(maker.make(
-                    Draws.keyed(seed, UNITS, number, cylinder, made.size()),
-                    made.isEmpty() ? Origin.NEW : null,
-                    0));
+                    Draws.keyed(seed, UNITS, number, cylinder, made.size()), made.isEmpty() ? Origin.NEW : null, 0));
         }
         return made.get(n);
     }
@@ -217,8 +215,8 @@ public final class TruckWorld {
     /** What its return-flow test shows, ml/min, tenths. */
     public double flow(int cylinder, TrueUnit unit, double ageWear, int day) {
         Draws draws = Draws.keyed(seed, TESTS + 1, number, cylinder, day);
-        double flow = draws.normal(SignTruth.HEALTHY_FLOW, signs.flowNoise())
-                + shown(unit, ageWear) * signs.flowShift();
+        double flow =
+                draws.normal(SignTruth.HEALTHY_FLOW, signs.flowNoise()) + shown(unit, ageWear) * signs.flowShift();
         return Math.max(2, tenths(flow));
     }
 

@@ -46,8 +46,8 @@ final class TruckWorldMaker {
         int family = family(draws.uniform());
         FamilyTruth truth = scenario.families().get(family);
         EngineFamily engine = scenario.site().family(truth.family());
-        LocalDate start = begin.minusDays((long)
-                (DAYS_A_YEAR * draws.between(shop.youngestYears(), shop.oldestYears())));
+        LocalDate start =
+                begin.minusDays((long) (DAYS_A_YEAR * draws.between(shop.youngestYears(), shop.oldestYears())));
         boolean idler = draws.chance(shop.idlerShare());
         double spread = StrictMath.exp(draws.normal(0, shop.truckSpread()));
         double wear = (idler ? IDLER_WEAR : 1) / spread;
@@ -56,7 +56,8 @@ final class TruckWorldMaker {
                 draws.chance(shop.replacedMeterShare()) ? begin.minusDays(draws.whole(60, 600)) : LocalDate.MAX;
         double soldAt = draws.uniform();
         UsagePath path = new UsagePath(draws, truth.kmPerWeek(), speed, start, until);
-        Depot depot = scenario.site().depots().get(number % scenario.site().depots().size());
+        Depot depot =
+                scenario.site().depots().get(number % scenario.site().depots().size());
         Truck truck = truck(number, engine, depot, start);
         int firstDay = (int) start.toEpochDay();
         int sold = soldDay(soldAt);
@@ -66,7 +67,8 @@ final class TruckWorldMaker {
                 truck,
                 engine,
                 family,
-                new TruckClock(truck.truck(), depot.timeZone(), path, replaced.isAfter(start) ? replaced : LocalDate.MAX),
+                new TruckClock(
+                        truck.truck(), depot.timeZone(), path, replaced.isAfter(start) ? replaced : LocalDate.MAX),
                 firstDay,
                 daily(path, start),
                 wear,
