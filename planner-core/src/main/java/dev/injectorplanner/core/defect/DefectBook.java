@@ -159,6 +159,25 @@ public final class DefectBook {
                 track);
     }
 
+    /**
+     * Chance that an injector taken out worn really had a defect, given what it showed before: of many sound ones taken out on
+     * age some are called worn by mistake.
+     *
+     * @param lives those that this book was learned with
+     */
+    public double chanceWorn(UnitLife unit, LifeBook lives, FleetSigns signs) {
+        Entry entry = of(unit.part());
+        Span span = unit.on(entry.clock());
+        if (span == null) {
+            return 1;
+        }
+        WatchedLife life = watched(unit, span, lives, signs);
+        DefectModel model = entry.model();
+        double chance = model.chanceDefective(life.life(), life.firstAge(), life.perWeek(), life.track());
+        double worn = chance * model.defective().worn();
+        return worn / (worn + (1 - chance) * model.sound().worn());
+    }
+
     /** All parts, in order. */
     public Map<String, Entry> entries() {
         return Collections.unmodifiableMap(entries);

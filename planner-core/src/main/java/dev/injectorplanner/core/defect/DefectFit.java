@@ -8,8 +8,8 @@ import java.util.List;
  * Dempster, Laird and Rubin (1977), Journal of the Royal Statistical Society B 39:1-38.
  */
 final class DefectFit {
-    private static final int MOST_ROUNDS = 30;
-    private static final double SETTLED = 0.005;
+    private static final int MOST_ROUNDS = 15;
+    private static final double SETTLED = 0.01;
     private static final double FAULT_WEEKS_SOUND = 200;
     private static final double FAULT_WEEKS_DEFECTIVE = 30;
     private static final double TESTS_SOUND = 20;

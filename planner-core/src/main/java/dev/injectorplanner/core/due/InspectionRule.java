@@ -1,6 +1,5 @@
 package dev.injectorplanner.core.due;
 
-import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.risk.InspectionDates;
 import dev.injectorplanner.core.risk.TestPlan;
 import dev.injectorplanner.core.risk.TruckInspection;
@@ -23,11 +22,7 @@ final class InspectionRule {
 
     void apply(TruckCheck truck, List<InjectorAge> ages) {
         InspectionDates dates = new InspectionDates(forecasts.risk(), truck.today);
-        EngineFamily family = truck.index.family(truck.truck.family());
-        forecasts
-                .tests()
-                .of(truck.truck, forecasts.tests().known(truck.truck, family.allCylinders()))
-                .ifPresent(plan -> pays(truck, ages, dates, plan));
+        forecasts.tests().of(truck.truck).ifPresent(plan -> pays(truck, ages, dates, plan));
         if (limit.isOn()) {
             dates.find(truck.usage, ages, limit.chance(), truck.until)
                     .ifPresent(inspection -> passes(truck, inspection));

@@ -18,8 +18,8 @@ final class Symptoms {
     /** Mean km from a defect that can be seen to the failure, beyond the first 2,000. */
     static final double MEAN_DELAY_KM = 18_000;
 
-    /** Chance that the workshop finds a defect before it fails. */
-    static final double FOUND_IN_TIME = 0.4;
+    /** Mean km from a defect to the day the workshop finds it, if it has not failed by then: four in ten are found in time. */
+    static final double MEAN_KM_TO_BE_FOUND = 30_000;
 
     private static final double KM_BETWEEN_FAULTS = 2_200;
     private static final double KM_BETWEEN_STRAY_FAULTS = 70_000;

@@ -39,9 +39,7 @@ final class Unit {
         lifeKm = draws.weibull(life.shape(), life.scaleKm());
         double delayKm = Math.min(lifeKm, 2_000 + draws.exponential(Symptoms.MEAN_DELAY_KM));
         defectKm = lifeKm - delayKm;
-        foundKm = draws.chance(Symptoms.FOUND_IN_TIME)
-                ? defectKm + draws.between(0.3, 0.95) * delayKm
-                : Double.POSITIVE_INFINITY;
+        foundKm = defectKm + draws.exponential(Symptoms.MEAN_KM_TO_BE_FOUND);
         this.plannedKm = plannedKm * draws.between(0.92, 1.35);
     }
 

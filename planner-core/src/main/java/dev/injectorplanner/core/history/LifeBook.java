@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The life model of every injector part and origin, learned from a fleet's history.
@@ -40,16 +41,27 @@ public final class LifeBook {
      * @param remaining what an injector found worn would have run on
      */
     public static LifeBook of(LifeHistory history, List<String> parts, RemainingDelay remaining) {
-        return of(parts, history.units(), remaining);
+        return of(parts, history.units(), remaining, unit -> 1);
     }
 
-    static LifeBook of(List<String> parts, List<UnitLife> units, RemainingDelay remaining) {
+    /**
+     * Learns from lives of which those found worn are only believed with a chance.
+     *
+     * @param worn chance that an injector taken out worn had a defect, 0 to 1
+     */
+    public static LifeBook of(
+            LifeHistory history, List<String> parts, RemainingDelay remaining, ToDoubleFunction<UnitLife> worn) {
+        return of(parts, history.units(), remaining, worn);
+    }
+
+    static LifeBook of(
+            List<String> parts, List<UnitLife> units, RemainingDelay remaining, ToDoubleFunction<UnitLife> worn) {
         Map<String, List<UnitLife>> byPart = new TreeMap<>();
         new TreeSet<>(parts).forEach(part -> byPart.put(part, new ArrayList<>()));
         units.forEach(unit ->
                 byPart.computeIfAbsent(unit.part(), part -> new ArrayList<>()).add(unit));
         LifeBook book = new LifeBook();
-        byPart.forEach((part, own) -> new PartFit(part, own, remaining).addTo(book));
+        byPart.forEach((part, own) -> new PartFit(part, own, remaining, worn).addTo(book));
         return book;
     }
 

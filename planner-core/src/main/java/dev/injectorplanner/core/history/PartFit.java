@@ -1,6 +1,7 @@
 package dev.injectorplanner.core.history;
 
 import dev.injectorplanner.core.fleet.Origin;
+import dev.injectorplanner.core.life.EarlyFailureFit;
 import dev.injectorplanner.core.life.EarlyFailures;
 import dev.injectorplanner.core.life.LifeRecords;
 import dev.injectorplanner.core.life.NoEstimateException;
@@ -11,6 +12,8 @@ import dev.injectorplanner.core.life.WeibullPosterior;
 import dev.injectorplanner.core.life.WeibullPrior;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /** Fits one part: chooses its clock, then a model for each origin. */
@@ -25,11 +28,13 @@ final class PartFit {
     private final String part;
     private final List<UnitLife> units;
     private final RemainingDelay remaining;
+    private final ToDoubleFunction<UnitLife> worn;
 
-    PartFit(String part, List<UnitLife> units, RemainingDelay remaining) {
+    PartFit(String part, List<UnitLife> units, RemainingDelay remaining, ToDoubleFunction<UnitLife> worn) {
         this.part = part;
         this.units = units;
         this.remaining = remaining;
+        this.worn = worn;
     }
 
     void addTo(LifeBook book) {
@@ -71,7 +76,10 @@ final class PartFit {
                 origin,
                 own.stream().filter(unit -> unit.end() == LifeEnd.FAILED).count(),
                 own.stream().filter(unit -> unit.end() == LifeEnd.WORN).count(),
-                records(own, clock, remaining.of(part, clock)));
+                records(own, clock, remaining.of(part, clock))
+                        .withEventShares(own.stream()
+                                .mapToDouble(unit -> unit.end() == LifeEnd.WORN ? worn.applyAsDouble(unit) : 1)
+                                .toArray()));
     }
 
     /** Units as life records on a clock that all of them have; the worn ones fail {@code later} after they came out, the healthy ones were alive then. */
@@ -92,12 +100,16 @@ final class PartFit {
     }
 
     private Model model(Group group, Clock clock, WeibullPrior prior, String whose) {
-        WeibullPosterior posterior = WeibullPosterior.of(group.records(), prior);
-        PredictiveLife predictive = PredictiveLife.of(posterior, EarlyFailures.NONE);
-        if (group.events() >= LifeBook.ENOUGH_FAILURES) {
+        Optional<EarlyFailureFit.Found> found = EarlyFailureFit.of(group.records());
+        EarlyFailures early = found.map(EarlyFailureFit.Found::early).orElse(EarlyFailures.NONE);
+        LifeRecords wear = found.map(each -> group.records().withEvents(age -> !each.isEarly(age)))
+                .orElse(group.records());
+        WeibullPosterior posterior = WeibullPosterior.of(wear, prior);
+        PredictiveLife predictive = PredictiveLife.of(posterior, early);
+        if (wear.eventCount() >= LifeBook.ENOUGH_FAILURES) {
             try {
-                WeibullLife life = WeibullFit.of(group.records()).life();
-                return new Model(life(group, clock, life, LifeSource.FITTED, ""), predictive);
+                WeibullLife life = WeibullFit.of(wear).life();
+                return new Model(life(group, clock, life, early, LifeSource.FITTED, ""), predictive);
             } catch (NoEstimateException unfit) {
                 return posterior(group, clock, posterior, predictive, whose);
             }
@@ -108,15 +120,18 @@ final class PartFit {
     private Model posterior(
             Group group, Clock clock, WeibullPosterior posterior, PredictiveLife predictive, String whose) {
         LifeSource source = group.records().size() == 0 ? LifeSource.PRIOR : LifeSource.POSTERIOR;
-        return new Model(life(group, clock, posterior.centralLife(), source, whose), predictive);
+        return new Model(
+                life(group, clock, posterior.centralLife(), predictive.early(), source, whose), predictive);
     }
 
-    private PartLife life(Group group, Clock clock, WeibullLife life, LifeSource source, String prior) {
+    private PartLife life(
+            Group group, Clock clock, WeibullLife life, EarlyFailures early, LifeSource source, String prior) {
         return new PartLife(
                 part,
                 group.origin(),
                 clock,
                 life,
+                early,
                 source,
                 prior,
                 group.failures(),

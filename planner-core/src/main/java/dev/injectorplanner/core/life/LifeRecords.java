@@ -2,6 +2,7 @@ package dev.injectorplanner.core.life;
 
 import dev.injectorplanner.core.check.InvalidValueException;
 import java.util.Arrays;
+import java.util.function.DoublePredicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,14 +14,21 @@ public final class LifeRecords {
     private final double[] exits;
     private final boolean[] events;
     private final long @Nullable [] counts;
+    private final double @Nullable [] shares;
     private final long eventCount;
     private final long totalCount;
 
-    private LifeRecords(double @Nullable [] entries, double[] exits, boolean[] events, long @Nullable [] counts) {
+    private LifeRecords(
+            double @Nullable [] entries,
+            double[] exits,
+            boolean[] events,
+            long @Nullable [] counts,
+            double @Nullable [] shares) {
         this.entries = entries;
         this.exits = exits;
         this.events = events;
         this.counts = counts;
+        this.shares = shares;
         long failed = 0;
         long all = 0;
         for (int i = 0; i < exits.length; i++) {
@@ -65,7 +73,8 @@ public final class LifeRecords {
                 anyEntry && entries != null ? entries.clone() : null,
                 exits.clone(),
                 events.clone(),
-                counts == null ? null : counts.clone());
+                counts == null ? null : counts.clone(),
+                null);
     }
 
     private static void guard(int row, double entry, double exit, long count) {
@@ -84,6 +93,33 @@ public final class LifeRecords {
             throw new InvalidValueException(
                     "count of row " + (row + 1), count, "must be 1 or more", "leave the row out, or enter a count");
         }
+    }
+
+    /** The same lives, of whose failures only those at ages that pass count; the others end alive at that age. */
+    public LifeRecords withEvents(DoublePredicate counts) {
+        boolean[] kept = new boolean[events.length];
+        for (int row = 0; row < kept.length; row++) {
+            kept[row] = events[row] && counts.test(exits[row]);
+        }
+        return new LifeRecords(entries, exits, kept, this.counts, shares);
+    }
+
+    /**
+     * The same lives, of whose failures some are only believed with a chance.
+     *
+     * @param believed by row, the chance that its failure is one, 0 to 1; of rows that did not fail it is not asked
+     */
+    public LifeRecords withEventShares(double[] believed) {
+        if (believed.length != exits.length) {
+            throw new IllegalArgumentException("columns differ in length: exits " + exits.length + ", shares "
+                    + believed.length);
+        }
+        return new LifeRecords(entries, exits, events, counts, believed.clone());
+    }
+
+    /** How much of a failure the row counts as: 1 unless it is only believed with a chance; 0 where it did not fail. */
+    double eventShare(int row) {
+        return !events[row] ? 0 : shares == null ? 1 : shares[row];
     }
 
     /** Number of rows; each may stand for several units. */

@@ -34,8 +34,8 @@ final class WeibullLikelihood {
                 weights[i] = weight;
             }
             if (records.isEvent(i)) {
-                failed += weight;
-                failedLogs += weight * exitLogs[i];
+                failed += weight * records.eventShare(i);
+                failedLogs += weight * records.eventShare(i) * exitLogs[i];
             }
         }
         events = failed;

@@ -32,6 +32,11 @@ public record CylinderPrice(int cylinder, double[] deferral, double later, doubl
         return late.clone();
     }
 
+    /** Of {@link #gain}, what lateness weighs that week. */
+    double late(int week) {
+        return late[week];
+    }
+
     public int weeks() {
         return deferral.length;
     }

@@ -164,12 +164,15 @@ public final class OptionPricer {
     /** A given set in a week with given rideAlongs; nothing at all costs nothing. */
     public PricedVisit price(int week, int set, List<RideAlongTask> along) {
         if (set == 0 && along.isEmpty()) {
-            return new PricedVisit(week, 0, List.of(), 0, 0, 0, 0, 0, 0);
+            return new PricedVisit(week, 0, List.of(), 0, 0, 0, 0, 0, 0, 0);
         }
         double gains = 0;
+        double weights =
+                along.stream().mapToDouble(task -> task.weightIn(week)).sum();
         for (CylinderPrice price : prices) {
             if ((set & 1 << (price.cylinder() - 1)) != 0) {
                 gains += price.gain(week);
+                weights += price.late(week);
             }
         }
         double rideAlongHours =
@@ -189,6 +192,7 @@ public final class OptionPricer {
                 gains,
                 sharedCost,
                 rates.downtime(hours),
-                rideAlongCost);
+                rideAlongCost,
+                weights);
     }
 }

@@ -13,7 +13,8 @@ import java.util.List;
  * @param gains cost of the cylinders against leaving them, before shared access
  * @param sharedCost cost of the shared access: labour, coolant, bay
  * @param downtime cost of standing
- * @param ridersCost labour of the rideAlongs and what doing them then costs against not doing them
+ * @param rideAlongCost labour of the work beside the cylinders and what doing it then costs against not doing it
+ * @param weights of the cost, what is a weight and no money: lateness past limits
  */
 public record PricedVisit(
         int week,
@@ -24,7 +25,8 @@ public record PricedVisit(
         double gains,
         double sharedCost,
         double downtime,
-        double rideAlongCost) {
+        double rideAlongCost,
+        double weights) {
     public PricedVisit {
         rideAlongs = List.copyOf(rideAlongs);
     }

@@ -9,13 +9,20 @@ import java.util.Map;
  * @param name the task's name, or {@link #INSPECTION}
  * @param labourHours labour
  * @param cost what doing it in each week costs against not doing it: cost[week]; below zero it saves
+ * @param weights of that, what is a weight and no money, such as lateness past a limit: weights[week]
  * @param worth the part of the saving that each cylinder stands for, by cylinder and week; lost where the visit replaces that
  *     cylinder's injector. Empty for work that has nothing to do with the injectors
  * @param rides whether it may be done along with other work; else it makes a visit by itself
  * @param must whether each visit of the truck holds it, whatever it costs
  */
 public record RideAlongTask(
-        String name, double labourHours, double[] cost, Map<Integer, double[]> worth, boolean rides, boolean must) {
+        String name,
+        double labourHours,
+        double[] cost,
+        double[] weights,
+        Map<Integer, double[]> worth,
+        boolean rides,
+        boolean must) {
     /** The name of an injector test. */
     public static final String INSPECTION = "injector test";
 
@@ -23,17 +30,27 @@ public record RideAlongTask(
         name = Require.name("task", name);
         Require.notNegative("labour_hours", labourHours);
         cost = cost.clone();
+        weights = weights.clone();
         worth = Map.copyOf(worth);
     }
 
     /** Work that comes along where it pays, whatever is replaced. */
     public RideAlongTask(String name, double labourHours, double[] cost, boolean rides) {
-        this(name, labourHours, cost, Map.of(), rides, false);
+        this(name, labourHours, cost, new double[cost.length], Map.of(), rides, false);
     }
 
     @Override
     public double[] cost() {
         return cost.clone();
+    }
+
+    @Override
+    public double[] weights() {
+        return weights.clone();
+    }
+
+    double weightIn(int week) {
+        return weights[week];
     }
 
     /** Cost in a week beside a set of cylinders replaced. */

@@ -69,7 +69,7 @@ record Learned(
         TruckRates rates = new TruckRates(index, policy);
         ReplacementCosts costs = new ReplacementCosts(index, risk, rates);
         Deferrals deferrals = new Deferrals(costs, usage, weeks);
-        TestPlans tests = new TestPlans(risk, costs, deferrals, rates, weeks);
+        TestPlans tests = new TestPlans(index, risk, costs, deferrals, rates, weeks);
         List<DueItem> dueItems = new DueItems(
                         index, rules, usage, new DueItems.Forecasts(risk, tests, weeks), unseen, policy.safety())
                 .find(ages, today, weeks.dayOf(policy.weeks()).minusDays(1));

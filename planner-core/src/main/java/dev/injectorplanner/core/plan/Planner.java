@@ -131,7 +131,7 @@ public final class Planner {
                 today,
                 learned.firstWeek(),
                 policy.weeks(),
-                PlanCost.of(draft.schedule(), new BrokenWishes(draft).list()),
+                PlanCost.of(draft),
                 learned.ages(),
                 risk.risks(),
                 risk.lives().lives(),

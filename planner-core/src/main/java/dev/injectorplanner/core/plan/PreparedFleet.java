@@ -43,7 +43,7 @@ public final class PreparedFleet {
 
         /** What it costs against doing nothing in the horizon. */
         public PlanCost cost() {
-            return PlanCost.of(draft.schedule(), new BrokenWishes(draft).list());
+            return PlanCost.of(draft);
         }
     }
 

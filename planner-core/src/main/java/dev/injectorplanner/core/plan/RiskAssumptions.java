@@ -54,9 +54,16 @@ final class RiskAssumptions {
                 "Weibull in " + life.clock().unit() + ", shape "
                         + Figures.tenths(life.life().shape()) + ", scale "
                         + Figures.whole(life.life().scale()) + " "
-                        + life.clock().unit() + ": "
+                        + life.clock().unit() + early(life) + ": "
                         + life.source().words() + " (" + data + ")" + prior,
                 life.source() == LifeSource.FITTED ? RECORDS : life.prior().equals(DEFAULT) ? DEFAULT : RECORDS);
+    }
+
+    private static String early(PartLife life) {
+        return life.early().share() == 0
+                ? ""
+                : ", and " + Figures.percent(life.early().share()) + " early failures after "
+                        + Figures.whole(life.early().meanAge()) + " " + life.clock().unit() + " on average";
     }
 
     private void history(FleetRisk risk) {

@@ -84,6 +84,12 @@ final class TruckChoicesBuilder {
         return new VisitOption(visit.week(), visit.cylinders(), visit.labourHours(), visit.truckDays(), cost);
     }
 
+    /** Of an option's cost, what is a weight and no money. */
+    double weights(TruckChoices truck, VisitOption option) {
+        PricedVisit visit = truck.visitOf(option);
+        return visit.weights() - stays(visit, holds.confirmed().get(truck.truck().truck()));
+    }
+
     /** The same for the week that was confirmed, if any. */
     VisitOption option(PricedTruck priced, PricedVisit visit) {
         return option(priced, visit, holds.confirmed().get(priced.truck().truck()));

@@ -154,9 +154,10 @@ final class TruckPricing {
     /** A test of the truck's injectors: worth what its result would change, and what is due of it by limits and warranty. */
     private Optional<RideAlongTask> test(Truck truck, List<DueItem> dueItems) {
         List<InjectorRisk> known =
-                tests.known(truck, index.family(truck.family()).allCylinders());
-        Optional<TestPlan> plan = tests.of(truck, known);
+                tests.listKnown(truck);
+        Optional<TestPlan> plan = tests.of(truck);
         double[] cost = plan.map(TestPlan::cost).orElseGet(() -> new double[policy.weeks()]);
+        double[] weights = new double[policy.weeks()];
         boolean must = false;
         boolean asked = plan.isPresent();
         for (DueItem item : dueItems) {
@@ -164,30 +165,34 @@ final class TruckPricing {
                 asked = true;
                 boolean safety = item.kind() == DueKind.SAFETY;
                 if (!safety || !must) { // of several codes the earliest counts, and once: they may be one leak
-                    addDue(cost, truck, item, known);
+                    addDue(cost, weights, truck, item, known);
                 }
                 must |= safety;
             }
+        }
+        for (int week = 0; week < cost.length; week++) {
+            cost[week] += weights[week];
         }
         return asked
                 ? Optional.of(new RideAlongTask(
                         RideAlongTask.INSPECTION,
                         policy.inspectionHours(),
                         cost,
+                        weights,
                         plan.map(TestPlan::worth).orElse(Map.of()),
                         true,
                         must))
                 : Optional.empty();
     }
 
-    private void addDue(double[] cost, Truck truck, DueItem item, List<InjectorRisk> known) {
+    private void addDue(double[] cost, double[] weights, Truck truck, DueItem item, List<InjectorRisk> known) {
         if (item.kind() == DueKind.SAFETY) {
-            addLate(cost, item.by(), policy.safety().latePerDay());
+            addLate(weights, item.by(), policy.safety().latePerDay());
         } else if (item.kind() == DueKind.WARRANTY) {
-            addWarranty(
-                    cost, item, claimable(truck, item, known) + policy.visits().warrantyTestWorth());
+            addWarranty(cost, item, claimable(truck, item, known));
+            addWarranty(weights, item, policy.visits().warrantyTestWorth());
         } else if (isSites(item)) {
-            addLate(cost, item.by(), policy.visits().taskLatePerDay());
+            addLate(weights, item.by(), policy.visits().taskLatePerDay());
         }
     }
 
@@ -213,15 +218,16 @@ final class TruckPricing {
     }
 
     private RideAlongTask rideAlong(Truck truck, IntervalTask task, LocalDate by) {
-        double[] cost = new double[policy.weeks()];
-        addLate(cost, by, policy.visits().taskLatePerDay());
+        double[] weights = new double[policy.weeks()];
+        addLate(weights, by, policy.visits().taskLatePerDay());
+        double[] cost = weights.clone();
         double worth = task.hours() * ratesOf(truck).labourPerHour();
         double interval = intervalDays(truck, task);
         for (int week = 0; week < cost.length; week++) {
             double early = Math.max(0, ChronoUnit.DAYS.between(dayOf(week), by));
             cost[week] += worth * Math.min(1, early / interval);
         }
-        return new RideAlongTask(task.task(), task.hours(), cost, task.rides());
+        return new RideAlongTask(task.task(), task.hours(), cost, weights, Map.of(), task.rides(), false);
     }
 
     private double intervalDays(Truck truck, IntervalTask task) {

@@ -8,7 +8,10 @@ import dev.injectorplanner.core.history.LifeBook;
 import dev.injectorplanner.core.history.LifeEnd;
 import dev.injectorplanner.core.history.LifeHistory;
 import dev.injectorplanner.core.history.RemainingDelay;
+import dev.injectorplanner.core.history.UnitLife;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Lives and defects learned from one history. Each needs the other: an injector found worn lives on in the records for what
@@ -25,14 +28,20 @@ record LearnedLives(LifeBook lives, DefectBook defects) {
                 (part, clock) -> FOUND_AT * given.meanDelayKm() / (clock == Clock.DISTANCE ? 1 : USUAL_KM_PER_HOUR);
         LifeBook first = LifeBook.of(history, parts, before);
         DefectBook defects = DefectBook.of(history, parts, first, signs, given);
-        boolean worn = history.units().stream().anyMatch(unit -> unit.end() == LifeEnd.WORN);
-        if (!worn) {
+        boolean anyWorn = history.units().stream().anyMatch(unit -> unit.end() == LifeEnd.WORN);
+        if (!anyWorn) {
             return new LearnedLives(first, defects);
         }
         RemainingDelay found = (part, clock) -> FOUND_AT
                 * (clock == Clock.DISTANCE
                         ? defects.of(part).meanDelayKm()
                         : defects.of(part).meanDelayKm() / defects.of(part).kmPerHour());
-        return new LearnedLives(LifeBook.of(history, parts, found), defects);
+        Map<UnitLife, Double> worn = new HashMap<>();
+        LifeBook lives = LifeBook.of(
+                history,
+                parts,
+                found,
+                unit -> worn.computeIfAbsent(unit, each -> defects.chanceWorn(each, first, signs)));
+        return new LearnedLives(lives, DefectBook.of(history, parts, lives, signs, given));
     }
 }

@@ -5,10 +5,11 @@ import dev.injectorplanner.core.defect.CostOfDeferring;
 import dev.injectorplanner.core.defect.DefectBook;
 import dev.injectorplanner.core.defect.FailurePath;
 import dev.injectorplanner.core.defect.TestWorth;
+import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Truck;
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,9 +25,10 @@ import org.jspecify.annotations.Nullable;
  */
 public final class TestPlans {
     private static final int LONGEST_INTERVAL_WEEKS = 104;
-    private static final int STEP_WEEKS = 2;
+    private static final int STEP_WEEKS = 4;
     private static final int[] WEEKS_BEYOND = {0, 8, 16, 26};
 
+    private final FleetIndex index;
     private final FleetRisk risk;
     private final ReplacementCosts costs;
     private final Deferrals deferrals;
@@ -34,8 +36,12 @@ public final class TestPlans {
     private final PlanWeeks weeks;
     private final Set<TestKind> kinds;
     private final double[] moments;
+    private final Map<String, Optional<TestPlan>> known = new HashMap<>();
 
-    public TestPlans(FleetRisk risk, ReplacementCosts costs, Deferrals deferrals, VisitCosts visits, PlanWeeks weeks) {
+    public TestPlans(
+            FleetIndex index,
+            FleetRisk risk, ReplacementCosts costs, Deferrals deferrals, VisitCosts visits, PlanWeeks weeks) {
+        this.index = index;
         this.risk = risk;
         this.costs = costs;
         this.deferrals = deferrals;
@@ -50,8 +56,12 @@ public final class TestPlans {
         }
     }
 
-    /** The plan of a truck's tests; empty where the fleet makes no tests or no injector's risk is known. */
-    public Optional<TestPlan> of(Truck truck, List<InjectorRisk> injectors) {
+    /** The plan of a truck's tests, worked out once; empty where the fleet makes no tests or no injector's risk is known. */
+    public Optional<TestPlan> of(Truck truck) {
+        return known.computeIfAbsent(truck.truck(), name -> made(truck, listKnown(truck)));
+    }
+
+    private Optional<TestPlan> made(Truck truck, List<InjectorRisk> injectors) {
         if (kinds.isEmpty() || injectors.isEmpty()) {
             return Optional.empty();
         }
@@ -137,10 +147,10 @@ public final class TestPlans {
         return new TestWorth(defects.model(), kinds, leaveSound, leaveDefective, terms.alone() - terms.planned());
     }
 
-    /** Those of a truck whose risk is known. */
-    public List<InjectorRisk> known(Truck truck, List<Integer> cylinders) {
-        List<InjectorRisk> known = new ArrayList<>();
-        cylinders.forEach(cylinder -> risk.find(truck.truck(), cylinder).ifPresent(known::add));
-        return known;
+    /** Injectors of a truck whose risk is known. */
+    public List<InjectorRisk> listKnown(Truck truck) {
+        return index.family(truck.family()).allCylinders().stream()
+                .flatMap(cylinder -> risk.find(truck.truck(), cylinder).stream())
+                .toList();
     }
 }

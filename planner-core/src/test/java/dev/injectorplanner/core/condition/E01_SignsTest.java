@@ -72,22 +72,25 @@ class E01_SignsTest {
         assertThat(of(8)).containsExactly(Sign.RAIL);
     }
 
+    /** Weeks run from the day after fitting: what was seen on the day itself belongs to the injector before. */
     @Test
-    void threeDaysOfFaultsWithinSixtyAnnounceADefect() {
-        fleet.fault("T1", TODAY.minusDays(200), "SPN 653 FMI 5")
-                .fault("T1", TODAY.minusDays(100), "SPN 653 FMI 5")
-                .fault("T1", TODAY.minusDays(80), "SPN 653 FMI 5");
-        assertThat(signs().firstFaults(3, FITTED, TODAY)).isNull();
-        fleet.fault("T1", TODAY.minusDays(41), "SPN 653 FMI 5");
-        assertThat(signs().firstFaults(3, FITTED, TODAY)).isEqualTo(TODAY.minusDays(41));
+    void aTrackBeginsTheDayAfterFitting() {
+        fleet.fault("T1", FITTED, "SPN 653 FMI 5");
+        fleet.fault("T1", FITTED.plusDays(1), "SPN 653 FMI 5");
+        fleet.fault("T1", FITTED.plusDays(7), "SPN 653 FMI 5");
+        fleet.fault("T1", FITTED.plusDays(8), "SPN 653 FMI 5");
+        SignTrack track = signs().track(3, FITTED, TODAY, 4);
+        assertThat(track.weeks()).isEqualTo(4);
+        assertThat(track.faultDays(0)).isEqualTo(2);
+        assertThat(track.faultDays(1)).isEqualTo(1);
+        assertThat(track.faultDays(2)).isZero();
+        assertThat(signs().on(3, FITTED, FITTED)).isEmpty();
     }
 
     @Test
-    void ofFaultsAndTestsOnlyTheStrongestCounts() {
-        ConditionModel model = ConditionModel.defaults();
-        assertThat(model.of(EnumSet.of(Sign.FAULTS, Sign.TEST)).multiplier()).isEqualTo(8);
-        assertThat(model.of(EnumSet.of(Sign.FAULTS, Sign.RAIL)).multiplier()).isEqualTo(9);
-        assertThat(model.of(EnumSet.of(Sign.ONE_FAULT)).source()).isEqualTo("planner default");
-        assertThat(model.of(EnumSet.noneOf(Sign.class)).words()).isEqualTo("no sign");
+    void signsAreSaidInWords() {
+        assertThat(Sign.words(EnumSet.noneOf(Sign.class))).isEqualTo("no sign");
+        assertThat(Sign.words(EnumSet.of(Sign.FAULTS, Sign.RAIL)))
+                .isEqualTo("faults on several days, rail pressure fault of the engine");
     }
 }

@@ -7,7 +7,7 @@ import dev.injectorplanner.core.defect.DefectDefaults;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.option.VisitRules;
-import dev.injectorplanner.core.risk.DefectHistory;
+import dev.injectorplanner.core.risk.DefectEstimate;
 import dev.injectorplanner.core.testkit.FleetBuilder;
 import dev.injectorplanner.core.units.SiteUnits;
 import java.util.List;
@@ -64,8 +64,8 @@ class N01_SiteFiguresAreTheSitesTest {
         assertThat(of(plan, "being late", "a day past a limit").source()).isEqualTo("planner default");
         assertThat(of(plan, "service level", "90 %").source()).isEqualTo("site");
         String part = plan.injectors().get(0).part();
-        assertThat(of(plan, "defects of " + part, "12,000 km").source()).isEqualTo(DefectHistory.SITE);
-        assertThat(of(plan, "defects of " + part, "90 %").source()).isEqualTo(DefectHistory.SITE);
+        assertThat(of(plan, "defects of " + part, "12,000 km").source()).isEqualTo(DefectEstimate.SITE);
+        assertThat(of(plan, "defects of " + part, "90 %").source()).isEqualTo(DefectEstimate.SITE);
         assertThat(of(plan, "defects of " + part, "50 %").source()).isEqualTo("planner default");
     }
 

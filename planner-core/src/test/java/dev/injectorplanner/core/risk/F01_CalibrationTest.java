@@ -119,7 +119,7 @@ class F01_CalibrationTest {
     @Test
     void theBehaviourOfDefectsIsNearTheTruth() {
         for (DefectEstimate estimate : NOW.risk().defects()) {
-            assertThat(estimate.delaySource()).isEqualTo(DefectHistory.OWN);
+            assertThat(estimate.delaySource()).isEqualTo(DefectEstimate.RECORDS);
             assertThat(estimate.meanDelayKm()).as(estimate.toString()).isBetween(15_000.0, 26_000.0);
             assertThat(estimate.sensitivity()).as(estimate.toString()).isBetween(0.7, 0.98);
             assertThat(estimate.silentShare()).as(estimate.toString()).isBetween(0.1, 0.4);

@@ -1,16 +1,20 @@
 package dev.injectorplanner.core.risk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.injectorplanner.core.condition.Condition;
-import dev.injectorplanner.core.condition.ConditionModel;
+import dev.injectorplanner.core.calendar.PlanWeeks;
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.condition.SignEffect;
+import dev.injectorplanner.core.defect.DefectModel;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.generate.DemoFleet;
 import dev.injectorplanner.core.history.Clock;
 import dev.injectorplanner.core.history.LifeBook;
 import dev.injectorplanner.core.history.PartLife;
+import dev.injectorplanner.core.life.PredictiveLife;
 import dev.injectorplanner.core.testkit.FleetBuilder;
 import java.util.HashMap;
 import java.util.List;
@@ -33,37 +37,32 @@ class F02_RiskLawsTest {
                 1_000,
                 "no sign",
                 1,
-                ConditionModel.DEFAULT,
+                SignEffect.DEFAULT,
+                0.01,
                 four,
                 twelve,
                 twentySix);
     }
 
-    private static Condition condition(double multiplier) {
-        return new Condition("", multiplier, "", 0.7 * multiplier, 1.2 * multiplier, 0.5 + 0.1 * multiplier);
-    }
-
     @Test
-    void aGreaterMultiplierOrAgeOrTimeNeverLowersTheChance() {
+    void aGreaterChanceOfADefectOrMoreAgeOrTimeNeverLowersTheChance() {
         Random random = new Random(5);
         for (int i = 0; i < 300; i++) {
             PartLife model = LIVES.lives().get(random.nextInt(LIVES.lives().size()));
+            PredictiveLife life = LIVES.predictive(model);
+            DefectModel defects = DEMO.risk().defectModelOf(model.part()).model();
             UsageAhead usage = new UsageAhead(500 + 2_000 * random.nextDouble(), 400 * random.nextDouble());
             double age = 400_000 * random.nextDouble();
-            double multiplier = 0.2 + 20 * random.nextDouble();
-            double weeks = 1 + 30 * random.nextDouble();
-            double chance = new Forecast(LIVES, model, condition(multiplier), usage).chance(age, weeks);
-            assertThat(chance).isBetween(0.0, 1.0);
-            assertThat(new Forecast(LIVES, model, condition(multiplier * 1.5), usage).chance(age, weeks))
-                    .as("case %d, multiplier", i)
-                    .isGreaterThanOrEqualTo(chance);
-            assertThat(new Forecast(LIVES, model, condition(multiplier), usage).chance(age, weeks + 1))
-                    .as("case %d, weeks", i)
-                    .isGreaterThanOrEqualTo(chance);
-            assertThat(model.life().shape()).isGreaterThan(1);
-            assertThat(new Forecast(LIVES, model, condition(multiplier), usage).chance(age * 1.1, weeks))
-                    .as("case %d, age", i)
-                    .isGreaterThanOrEqualTo(chance);
+            double defective = 0.5 * random.nextDouble();
+            double[] chances = new Chances(defects, life, age, usage).within(defective);
+            double[] worse = new Chances(defects, life, age, usage).within(defective + 0.1);
+            double[] older = new Chances(defects, life, age * 1.1, usage).within(defective);
+            assertThat(chances[0]).isBetween(0.0, chances[1]);
+            assertThat(chances[1]).isLessThanOrEqualTo(chances[2]);
+            for (int horizon = 0; horizon < 3; horizon++) {
+                assertThat(worse[horizon]).as("case %d, defect", i).isGreaterThan(chances[horizon]);
+                assertThat(older[horizon]).as("case %d, age", i).isGreaterThanOrEqualTo(chances[horizon] - 1e-9);
+            }
         }
     }
 
@@ -107,28 +106,44 @@ class F02_RiskLawsTest {
         assertThat(rows).isCloseTo(sum, within(1e-9));
     }
 
+    /** A stand-in for what visits cost: 60 a cylinder in a typical visit, 500 for one alone, 120 for a test. */
+    static final VisitCosts VISITS = new VisitCosts() {
+        @Override
+        public double share(Truck truck) {
+            return 60;
+        }
+
+        @Override
+        public double alone(Truck truck) {
+            return 500;
+        }
+
+        @Override
+        public double test(Truck truck) {
+            return 120;
+        }
+    };
+
     @Test
-    void conditionMovesWhatWaitingCostsButNotTheLongRunRate() {
+    void aLikelierDefectMakesWaitingDearerAndLeavesTheLongRunRate() {
         Map<String, Truck> trucks = new HashMap<>();
         DEMO.fleet().trucks().forEach(truck -> trucks.put(truck.truck(), truck));
-        ReplacementCosts costs = new ReplacementCosts(DEMO.index(), LIVES);
-        ReplacementCosts asked = new ReplacementCosts(DEMO.index(), LIVES);
-        int sick = 0;
+        PlanWeeks weeks = new PlanWeeks(DemoFleet.TODAY, 26);
+        ReplacementCosts costs = new ReplacementCosts(DEMO.index(), DEMO.risk(), VISITS);
+        Deferrals known = new Deferrals(costs, DEMO.usage(), weeks);
+        Deferrals sicker = new Deferrals(costs, DEMO.usage(), weeks);
         for (InjectorRisk risk : DEMO.risk().risks()) {
             Truck truck = trucks.get(risk.truck());
             double before = costs.policyOf(truck, risk.part(), Origin.NEW).costRate();
-            double cost = asked.deferralOf(truck, risk).cost(risk.age(), risk.age() + 10_000);
-            double well = asked.deferralOf(truck, withMultiplier(risk, 0.5 * risk.multiplier()))
-                    .cost(risk.age(), risk.age() + 10_000);
-            assertThat(cost).as(risk.toString()).isGreaterThan(well);
-            assertThat(asked.policyOf(truck, risk.part(), Origin.NEW).costRate())
+            double cost = known.of(truck, risk).later();
+            InjectorRisk worse = withDefectChance(risk, 0.5 + 0.5 * risk.defectChance());
+            assertThat(sicker.of(truck, worse).later()).as(risk.toString()).isGreaterThan(cost);
+            assertThat(costs.policyOf(truck, risk.part(), Origin.NEW).costRate())
                     .isEqualTo(before);
-            sick += risk.multiplier() > 1 ? 1 : 0;
         }
-        assertThat(sick).isGreaterThan(5);
     }
 
-    private static InjectorRisk withMultiplier(InjectorRisk risk, double multiplier) {
+    private static InjectorRisk withDefectChance(InjectorRisk risk, double chance) {
         return new InjectorRisk(
                 risk.truck(),
                 risk.depot(),
@@ -138,16 +153,17 @@ class F02_RiskLawsTest {
                 risk.clock(),
                 risk.age(),
                 risk.condition(),
-                multiplier,
+                risk.multiplier(),
                 risk.multiplierSource(),
+                chance,
                 risk.chance4(),
                 risk.chance12(),
                 risk.chance26());
     }
 
     /**
-     * By hand for the small fleet: part 480 (its deposit of 120 comes back), own labour 0.4 h, set-up 6 h for eight cylinders
-     * = 0.75 h each, 60 an hour: 480 + 69 = 549 planned; 4,200 more after a failure.
+     * By hand for the small fleet: part 480 (its deposit of 120 comes back), own labour 0.4 h at 60 an hour = 24; 60 of a
+     * typical visit, 500 of one alone: 564 planned, 1,004 alone; 4,200 more after a failure.
      */
     @Test
     void costsOfAnInjectorByHand() {
@@ -155,12 +171,23 @@ class F02_RiskLawsTest {
                 new FleetBuilder().truck("T1").allInjectors("T1", 100_000).build(), FleetBuilder.TODAY);
         Truck truck = small.fleet().trucks().get(0);
         UnitCosts costs =
-                new ReplacementCosts(small.index(), small.risk().lives()).costsOf(truck, FleetBuilder.INJECTOR);
-        assertThat(costs.planned()).isCloseTo(549, within(1e-9));
-        assertThat(costs.failure()).isCloseTo(4_749, within(1e-9));
-        UnitCosts shared = new ReplacementCosts(small.index(), small.risk().lives(), Map.of(FleetBuilder.V8, 0.5))
-                .costsOf(truck, FleetBuilder.INJECTOR);
-        assertThat(shared.planned()).isCloseTo(534, within(1e-9));
+                new ReplacementCosts(small.index(), small.risk(), VISITS).costsOf(truck, FleetBuilder.INJECTOR);
+        assertThat(costs.planned()).isCloseTo(564, within(1e-9));
+        assertThat(costs.alone()).isCloseTo(1_004, within(1e-9));
+        assertThat(costs.failure()).isCloseTo(5_204, within(1e-9));
+    }
+
+    /** Priced at nothing, it would be replaced at every chance. */
+    @Test
+    void aPartThatThePartsTableLacksIsRefusedNotPricedAtNothing() {
+        Forecasted small = Forecasted.on(
+                new FleetBuilder().truck("T1").allInjectors("T1", 100_000).build(), FleetBuilder.TODAY);
+        ReplacementCosts costs = new ReplacementCosts(small.index(), small.risk(), VISITS);
+        Truck truck = small.fleet().trucks().get(0);
+        assertThatThrownBy(() -> costs.costsOf(truck, "UNKNOWN"))
+                .isInstanceOf(InvalidValueException.class)
+                .hasMessageContaining("UNKNOWN")
+                .hasMessageContaining("parts table");
     }
 
     @Test
@@ -172,7 +199,7 @@ class F02_RiskLawsTest {
             assertThat(risk.chance12()).isBetween(0.001, 0.1);
         });
         assertThat(small.risk().defects().get(0).delaySource()).isEqualTo("planner default");
-        assertThat(small.risk().conditions().effects())
+        assertThat(small.risk().signEffects())
                 .allSatisfy(effect -> assertThat(effect.source()).isEqualTo("planner default"));
     }
 }

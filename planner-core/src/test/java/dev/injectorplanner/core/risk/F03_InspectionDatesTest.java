@@ -27,7 +27,7 @@ class F03_InspectionDatesTest {
 
     private Optional<TruckInspection> find(double limit) {
         Forecasted now = Forecasted.on(fleet.build(), TODAY);
-        return new InspectionDates(now.risk(), limit, TODAY).find(now.usage().of("T1"), now.ages(), FAR);
+        return new InspectionDates(now.risk(), TODAY).find(now.usage().of("T1"), now.ages(), limit, FAR);
     }
 
     /**
@@ -108,7 +108,7 @@ class F03_InspectionDatesTest {
     @Test
     void theDemoHasASensibleNumberOfInspections() {
         Forecasted demo = Forecasted.on(DemoFleet.make().snapshot(), DemoFleet.TODAY);
-        InspectionDates dates = new InspectionDates(demo.risk(), 0.05, DemoFleet.TODAY);
+        InspectionDates dates = new InspectionDates(demo.risk(), DemoFleet.TODAY);
         LocalDate until = DemoFleet.TODAY.plusWeeks(26);
         long due = demo.fleet().trucks().stream()
                 .filter(truck -> dates.find(
@@ -116,6 +116,7 @@ class F03_InspectionDatesTest {
                                 demo.ages().stream()
                                         .filter(age -> age.truck().equals(truck.truck()))
                                         .toList(),
+                                0.05,
                                 until)
                         .isPresent())
                 .count();
@@ -125,7 +126,7 @@ class F03_InspectionDatesTest {
     @Test
     void aBestIntervalFollowsFromCosts() {
         Forecasted demo = Forecasted.on(DemoFleet.make().snapshot(), DemoFleet.TODAY);
-        ReplacementCosts costs = new ReplacementCosts(demo.index(), demo.risk().lives());
+        ReplacementCosts costs = new ReplacementCosts(demo.index(), demo.risk(), F02_RiskLawsTest.VISITS);
         FamilyInspection cheap = FamilyInspection.of(demo.index(), demo.risk(), costs, 0.1).stream()
                 .filter(row -> row.family().equals("V8-140"))
                 .findFirst()

@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.risk;
 
+import dev.injectorplanner.core.defect.DefectDefaults;
 import dev.injectorplanner.core.due.RuleBook;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
