@@ -49,7 +49,7 @@ public record Complaint(
         }
         return words.append(": ")
                 .append(reason)
-                .append(". Mend: ")
+                .append(". Fix: ")
                 .append(fix)
                 .append('.')
                 .toString();

@@ -105,7 +105,7 @@ final class RowMaker<R> {
             problems.add(place.complaintAt(
                     given - 1,
                     "",
-                    "the row goes on where there is no heading",
+                    "the row has cells beyond the headings",
                     "clear the cell, or give it a heading"));
         } else if (tooMany || (countsCells && given < leastCells)) {
             problems.add(place.complaint(
@@ -113,7 +113,7 @@ final class RowMaker<R> {
                     "has " + given + (given == 1 ? " cell" : " cells") + ", the headings are "
                             + layout.headings().size(),
                     tooMany
-                            ? "put quotation marks round a cell that holds the separator, or remove the extra cell"
+                            ? "put quotation marks around a cell that holds the separator, or remove the extra cell"
                             : "add the missing cells, an empty one where there is no value"));
         }
     }

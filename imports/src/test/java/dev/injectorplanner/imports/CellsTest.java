@@ -98,7 +98,7 @@ class CellsTest {
     @Test
     void aCommaBeforeThreeDigitsReadsTwoWays() {
         assertThatThrownBy(() -> NumberCells.number("column", "1,234"))
-                .hasMessage("column \"1,234\": can be read two ways, 1234 or 1.234. Mend: write it without a thousands"
+                .hasMessage("column \"1,234\": can be read in two ways, 1234 or 1.234. Fix: write it without a thousands"
                         + " separator and with a dot for decimals.");
     }
 
@@ -147,8 +147,8 @@ class CellsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "03/04/2026|can be read two ways, 2026-04-03 or 2026-03-04",
-                "03-04-2026|can be read two ways, 2026-04-03 or 2026-03-04",
+                "03/04/2026|can be read in two ways, 2026-04-03 or 2026-03-04",
+                "03-04-2026|can be read in two ways, 2026-04-03 or 2026-03-04",
                 "03/04/26|gives the year with two digits",
                 "3 Apr 26|gives the year with two digits",
                 "2026-02-30|there is no day 30 of month 2 in 2026",
@@ -293,7 +293,7 @@ class CellsTest {
         }
         assertThatThrownBy(() -> CellKinds.choice(TestKind.class).read("leak", context))
                 .hasMessage(
-                        "column \"leak\": is not a known name. Mend: write one of balance, return_flow, contribution.");
+                        "column \"leak\": is not a known name. Fix: write one of balance, return_flow, contribution.");
         for (String yes : List.of("yes", "TRUE", "1", "y")) {
             assertThat(CellKinds.YES_NO.read(yes, context)).isTrue();
         }

@@ -21,7 +21,7 @@ public final class FileRefusedException extends RuntimeException {
     }
 
     FileRefusedException(Path file, String reason, String fix, @Nullable Throwable cause) {
-        super(nameOf(file) + ": " + reason + ". Mend: " + fix + ".", cause);
+        super(nameOf(file) + ": " + reason + ". Fix: " + fix + ".", cause);
         this.file = nameOf(file);
         this.reason = reason;
         this.fix = fix;

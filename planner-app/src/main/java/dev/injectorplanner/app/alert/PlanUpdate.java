@@ -170,7 +170,7 @@ final class PlanUpdate {
         }
         AlertState back =
                 now.week() != null ? AlertState.PLANNED : old.seenAt() == null ? AlertState.RAISED : AlertState.SEEN;
-        return new Step(NextState.with(old, now, back, old.told()), "found again");
+        return new Step(NextState.with(old, now, back, old.told()), "due again");
     }
 
     private Alert raised(long id, PlannedItem now) {

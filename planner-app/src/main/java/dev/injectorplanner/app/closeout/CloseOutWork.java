@@ -123,7 +123,7 @@ final class CloseOutWork {
             taken.add(new Taken(part, pieces, there));
             if (there < pieces) {
                 remarks.add("Stock of " + part + " had " + Require.plain(there) + ", and " + Require.plain(pieces)
-                        + " were used: count the shelf.");
+                        + " were used: count the stock.");
             }
         });
         return taken;

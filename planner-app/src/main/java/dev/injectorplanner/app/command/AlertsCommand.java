@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "alerts",
         mixinStandardHelpOptions = true,
-        description = "Lists alerts, or says of one that it is known or may wait.",
+        description = "Lists alerts, acknowledges or snoozes one.",
         subcommands = {
             AlertsCommand.Seen.class,
             AlertsCommand.Mute.class,
@@ -49,7 +49,7 @@ final class AlertsCommand implements Callable<Integer> {
             names = "--state",
             paramLabel = "STATE",
             split = ",",
-            description = "raised, seen, planned, muted, cleared (default: all that are open).")
+            description = "new, acknowledged, planned, snoozed, cleared (default: all open ones).")
     private List<String> states = List.of();
 
     @Option(names = "--json", description = "Prints one JSON object.")
@@ -74,7 +74,7 @@ final class AlertsCommand implements Callable<Integer> {
             } catch (IllegalArgumentException e) {
                 throw new ParameterException(
                         spec.commandLine(),
-                        "--state " + state + ": is no state of an alert. Mend: choose among "
+                        "--state " + state + ": is not an alert state. Fix: choose from "
                                 + Arrays.stream(AlertState.values())
                                         .map(AlertState::word)
                                         .collect(Collectors.joining(", "))
@@ -89,7 +89,7 @@ final class AlertsCommand implements Callable<Integer> {
     @Command(
             name = "seen",
             mixinStandardHelpOptions = true,
-            description = "Says that an alert is known; it stays open.")
+            description = "Acknowledges an alert; it stays open.")
     static final class Seen implements Callable<Integer> {
         @Spec
         private CommandSpec spec;
@@ -118,7 +118,7 @@ final class AlertsCommand implements Callable<Integer> {
     @Command(
             name = "mute",
             mixinStandardHelpOptions = true,
-            description = "Silences an alert until a day, with a reason; then it comes back if it is still found.")
+            description = "Snoozes an alert until a date, with a reason; then it comes back if it is still due.")
     static final class Mute implements Callable<Integer> {
         @Spec
         private CommandSpec spec;
@@ -154,7 +154,7 @@ final class AlertsCommand implements Callable<Integer> {
     @Command(
             name = "history",
             mixinStandardHelpOptions = true,
-            description = "Prints what became of an alert: when, who, from which state to which, why.")
+            description = "Prints the history of an alert: when, who, from which state to which, why.")
     static final class History implements Callable<Integer> {
         @Spec
         private CommandSpec spec;

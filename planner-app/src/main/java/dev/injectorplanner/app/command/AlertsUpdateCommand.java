@@ -15,7 +15,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "update",
         mixinStandardHelpOptions = true,
-        description = "Plans, and holds the alerts against what the plan found.")
+        description = "Plans, and updates the alerts from the plan.")
 final class AlertsUpdateCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "announce",
         mixinStandardHelpOptions = true,
-        description = "Notes that a week's visits were announced: later plans move them only if it pays.")
+        description = "Confirms a week's visits: later plans move them only if that saves more than the rescheduling cost.")
 final class ConfirmCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -46,7 +46,7 @@ final class ConfirmCommand implements Callable<Integer> {
         if (json) {
             Json.print(out, Map.of("week", announced, "trucks", result.trucks(), "added", result.added()));
         } else {
-            out.println(depot + ", " + announced + ": " + result.trucks().size() + " visits announced, "
+            out.println(depot + ", " + announced + ": " + result.trucks().size() + " visits confirmed, "
                     + result.added() + " of them new"
                     + (result.trucks().isEmpty() ? "" : ": " + String.join(", ", result.trucks())));
             out.flush();

@@ -25,13 +25,13 @@ final class HoldOptions {
     @Option(
             names = "--pin",
             paramLabel = "TRUCK=WEEK",
-            description = "Fixes a truck's visit to a week, such as T005=2026-W12.")
+            description = "Pins a truck's visit to a week, such as T005=2026-W12.")
     private List<String> pins = List.of();
 
     @Option(
             names = "--refuse",
             paramLabel = "TRUCK=WEEK",
-            description = "Keeps a truck out of a week, or out of all: T005=never.")
+            description = "Blocks a week for a truck, or every week: T005=never.")
     private List<String> refusals = List.of();
 
     boolean any() {
@@ -43,7 +43,7 @@ final class HoldOptions {
         for (String pin : pins) {
             String[] parts = parts("--pin", pin);
             if (pinned.put(parts[0], week("--pin", pin, parts[1])) != null) {
-                throw wrong("--pin " + pin + ": truck " + parts[0] + " is pinned twice. Mend: pin it once.");
+                throw wrong("--pin " + pin + ": truck " + parts[0] + " is pinned twice. Fix: pin it once.");
             }
         }
         Map<String, Set<IsoWeek>> refused = new HashMap<>();
@@ -64,7 +64,7 @@ final class HoldOptions {
     private String[] parts(String option, String given) {
         int equals = given.lastIndexOf('=');
         if (equals <= 0 || equals == given.length() - 1) {
-            throw wrong(option + " " + given + ": is no truck and week. Mend: write it as T005=2026-W12.");
+            throw wrong(option + " " + given + ": is not a truck and week. Fix: write it as T005=2026-W12.");
         }
         return new String[] {given.substring(0, equals), given.substring(equals + 1)};
     }

@@ -86,7 +86,7 @@ final class StoreOptions {
             if (!other.isSameAs(all.get(0))) {
                 throw new ParameterException(
                         spec.commandLine(),
-                        "Two stores are named, " + other + " and " + all.get(0) + ". Mend: name one.");
+                        "Two stores are named, " + other + " and " + all.get(0) + ". Fix: name one.");
             }
         }
         return all.isEmpty() ? null : all.get(0);

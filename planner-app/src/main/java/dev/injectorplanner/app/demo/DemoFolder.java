@@ -27,10 +27,10 @@ public final class DemoFolder {
         Path mark = folder.resolve(MARK);
         if (Files.exists(folder) && !Files.exists(mark) && !isEmpty(folder)) {
             throw new NotTheDemoException(
-                    folder + " holds something else than the demo. Mend: choose an empty or new folder with --dir.");
+                    folder + " contains something other than the demo. Fix: choose an empty or new folder with --dir.");
         }
         Files.createDirectories(folder);
-        Files.writeString(mark, "Everything in data, files and sheets is made anew by each run of the demo.\n");
+        Files.writeString(mark, "Each run of the demo recreates everything in data, files and sheets.\n");
         for (String part : PARTS) {
             remove(folder.resolve(part));
         }
@@ -48,7 +48,7 @@ public final class DemoFolder {
         Path folder = data.toAbsolutePath().normalize().getParent();
         if (folder == null || !Files.exists(folder.resolve(MARK)) || !Files.isDirectory(data)) {
             throw new NotTheDemoException(
-                    data + " is not the demo's data. Mend: make the demo first with the command demo,"
+                    data + " is not the demo's data. Fix: make the demo first with the command demo,"
                             + " or name its data folder with --data.");
         }
     }

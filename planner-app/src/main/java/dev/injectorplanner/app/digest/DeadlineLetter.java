@@ -36,8 +36,8 @@ final class DeadlineLetter {
                         List.of("Last day", "Days left", "Truck", "Part", "Supplier", "Old serial", "Deposit"),
                         cores.stream().map(DeadlineLetter::row).toList())
                 .table(
-                        "Claims to make",
-                        List.of("Truck", "Part", "Supplier", "Serial", "Fitted", "Out", "Value", "Still lacking"),
+                        "Claims to send",
+                        List.of("Truck", "Part", "Supplier", "Serial", "Fitted", "Out", "Value", "Missing evidence"),
                         claims.stream().map(DeadlineLetter::row).toList()));
     }
 

@@ -33,7 +33,7 @@ final class WorkLetter {
                         + " hours, Monday " + week.monday() + " to Sunday " + week.sunday() + ".")
                 .table(
                         "Visits",
-                        List.of("Start", "Bay", "Truck", "Cylinders", "Along with it", "Hours"),
+                        List.of("Start", "Bay", "Truck", "Cylinders", "Also done", "Hours"),
                         visits.stream().map(visit -> row(plan, visit)).toList());
         return Optional.of(Workbooks.along(
                 letter,
@@ -46,7 +46,7 @@ final class WorkLetter {
     private static List<String> row(Plan plan, Visit visit) {
         var place = DepotDays.find(plan.days(), visit);
         return List.of(
-                place.map(laid -> laid.start().format(START)).orElse("day open"),
+                place.map(laid -> laid.start().format(START)).orElse("day not set"),
                 place.map(laid -> String.valueOf(laid.bay())).orElse("open"),
                 visit.truck(),
                 visit.cylinders().isEmpty() ? "none" : Words.cylinders(visit.cylinders()),

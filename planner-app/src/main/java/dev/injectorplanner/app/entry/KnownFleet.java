@@ -54,7 +54,7 @@ public final class KnownFleet {
                 .filter(part -> part.kind() == PartKind.INJECTOR)
                 .orElseThrow(() -> RefusedEntryException.of(
                         "part",
-                        "part \"" + name + "\": is no injector of the table of parts",
+                        "part \"" + name + "\": is not an injector in the parts table",
                         "choose one of "
                                 + writer.all(Part.class).stream()
                                         .filter(part -> part.kind() == PartKind.INJECTOR)

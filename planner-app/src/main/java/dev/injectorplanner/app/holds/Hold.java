@@ -30,7 +30,7 @@ public record Hold(String truck, Kind kind, @Nullable IsoWeek week, Instant made
         madeBy = Require.name("made_by", madeBy);
         if (kind == Kind.PIN && week == null) {
             throw new InvalidValueException(
-                    "week", "", "is missing", "say which week truck " + truck + " is pinned to");
+                    "week", "", "is missing", "name the week truck " + truck + " is pinned to");
         }
         if (why.length() > LONGEST_REASON) {
             throw new InvalidValueException(
@@ -42,7 +42,7 @@ public record Hold(String truck, Kind kind, @Nullable IsoWeek week, Instant made
     public String words() {
         String held = kind == Kind.PIN
                 ? "pinned to " + week
-                : week == null ? "kept out of every week" : "kept out of " + week;
+                : week == null ? "blocked in every week" : "blocked in " + week;
         return held + (why.isEmpty() ? "" : " (" + why + ")");
     }
 

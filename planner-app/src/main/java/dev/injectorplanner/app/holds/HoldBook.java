@@ -166,7 +166,7 @@ public final class HoldBook {
                         session,
                         Instant.now(),
                         by,
-                        "announce visits",
+                        "confirm visits",
                         String.join(", ", new TreeSet<>(visits.keySet())),
                         told(there, visits.keySet()),
                         told(visits, visits.keySet()));

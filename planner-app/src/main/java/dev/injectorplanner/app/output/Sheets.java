@@ -112,7 +112,7 @@ public final class Sheets {
         } catch (IOException e) {
             throw new SheetException(
                     file + " cannot be written (" + e.getMessage()
-                            + "). Mend: close it where it is open, or choose another folder with --out.",
+                            + "). Fix: close it if it is open elsewhere, or choose another folder with --out.",
                     e);
         }
     }

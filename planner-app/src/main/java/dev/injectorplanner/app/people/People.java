@@ -126,7 +126,7 @@ public final class People {
                 .anyMatch(account -> !account.disabled() && account.roles().contains(Role.ADMINISTRATOR));
         if (!left) {
             throw new InvalidValueException(
-                    "name", touched.name(), "is the last administrator", "make another one first");
+                    "name", touched.name(), "is the last administrator", "create another one first");
         }
     }
 
@@ -154,7 +154,7 @@ public final class People {
                     "set a password",
                     account.name(),
                     "",
-                    mustChange ? "a new one, to be changed" : "a new one");
+                    mustChange ? "new, must be changed" : "new");
             return true;
         });
     }

@@ -144,7 +144,7 @@ public final class Planning {
                 throw new InvalidValueException(
                         "week",
                         week,
-                        "lies outside the plan, " + IsoWeek.of(today) + " to "
+                        "is outside the plan, " + IsoWeek.of(today) + " to "
                                 + IsoWeek.of(today).plus(policy.weeks() - 1),
                         "pin truck " + truck + " to a week of the plan, or plan more weeks");
             }
@@ -162,14 +162,14 @@ public final class Planning {
                 depot == null ? store.snapshot() : store.findSnapshot(depot).orElseThrow(() -> unknown(depot));
         if (fleet.trucks().isEmpty()) {
             throw new NothingToPlanException((depot == null ? "The store" : "Depot " + depot)
-                    + " has no trucks yet. Mend: load files first, or try the demo.");
+                    + " has no trucks yet. Fix: load files first, or try the demo.");
         }
         return fleet;
     }
 
     private NothingToPlanException unknown(String depot) {
         String known = store.snapshot().depots().stream().map(Depot::depot).collect(Collectors.joining(", "));
-        return new NothingToPlanException("--depot " + depot + ": there is no such depot. Mend: "
+        return new NothingToPlanException("--depot " + depot + ": no such depot. Fix: "
                 + (known.isEmpty() ? "load the depots first." : "choose one of " + known + "."));
     }
 

@@ -43,7 +43,7 @@ public final class VisitConfirmation {
     public Announced announce(String depot, IsoWeek week, Instant at, String by) {
         if (plans.findInForceId(depot).isEmpty()) {
             throw new NothingToPlanException(
-                    "Depot " + depot + " has no plan in force. Mend: check the name, or plan with --keep first.");
+                    "Depot " + depot + " has no plan in force. Fix: check the name, or run plan --keep first.");
         }
         return announce(
                 plans.listVisits(depot).stream()

@@ -28,7 +28,7 @@ public final class SettingKinds {
                 .orElseThrow(() -> new InvalidValueException(
                         "setting",
                         name,
-                        "there is none of that name",
+                        "no such setting",
                         "name one of " + ALL.stream().map(SettingKind::name).collect(Collectors.joining(", "))));
     }
 
@@ -41,7 +41,7 @@ public final class SettingKinds {
                 SITE_NAME,
                 SettingArea.SITE,
                 "Name of the site",
-                "stands at the top of every page",
+                "shown at the top of every page",
                 Measure.TEXT,
                 0,
                 0,

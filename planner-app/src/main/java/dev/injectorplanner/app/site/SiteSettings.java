@@ -22,7 +22,7 @@ import org.slf4j.LoggerFactory;
 public final class SiteSettings {
     private static final Logger LOG = LoggerFactory.getLogger(SiteSettings.class);
     private static final String MEANWHILE =
-            " meanwhile; nothing was overwritten. Mend: save again if yours is to hold.";
+            " in the meantime; nothing was overwritten. Fix: save again to use your value.";
     private static final String ROWS = "select name, setting, version, changed_at, changed_by from site_setting";
 
     private final StoreSql sql;
@@ -64,7 +64,7 @@ public final class SiteSettings {
         try {
             return kind.effect().on(policy, set.value());
         } catch (IllegalArgumentException e) {
-            LOG.warn("Setting {} is {}, which this program does not take: the default holds", set.name(), set.value());
+            LOG.warn("Setting {} is {}, which is not valid: the default is used", set.name(), set.value());
             return policy;
         }
     }
@@ -163,7 +163,7 @@ public final class SiteSettings {
             try {
                 kept.put(wish, wish.typed().isBlank() ? "" : wish.kind().kept(wish.typed(), units));
             } catch (InvalidValueException e) {
-                wrong.put(wish.kind().name(), "“" + e.value() + "” " + e.reason() + ". Mend: " + e.fix() + ".");
+                wrong.put(wish.kind().name(), "“" + e.value() + "” " + e.reason() + ". Fix: " + e.fix() + ".");
             }
         }
         return sql.inTransaction(connection -> {
@@ -218,7 +218,7 @@ public final class SiteSettings {
 
     private static String meanwhile(SettingKind kind, @Nullable KeptSetting there, SiteUnits units) {
         return (there == null
-                        ? "Somebody set it back to the planner default"
+                        ? "Somebody reset it to the planner default"
                         : there.changedBy() + " set it to " + words(kind, there.value(), units))
                 + MEANWHILE;
     }

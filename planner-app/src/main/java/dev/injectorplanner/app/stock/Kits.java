@@ -39,12 +39,12 @@ public final class Kits {
             StockInjector there = SerialisedStock.there(connection, depot, injector);
             String what = "serial \"" + there.serial() + "\": ";
             if (there.truck() != null) {
-                throw refused(what + "is meant for " + there.place().orElseThrow(), "release it there first");
+                throw refused(what + "is allocated to " + there.place().orElseThrow(), "release it there first");
             }
             if (!planned.contains(cylinder)) {
                 throw refused(
-                        "truck " + truck + ", cylinder " + cylinder + ": is in no planned visit of " + depot,
-                        planned.isEmpty() ? "choose a truck of the plan" : "choose one of cylinders " + planned);
+                        "truck " + truck + ", cylinder " + cylinder + ": is not in any planned visit of " + depot,
+                        planned.isEmpty() ? "choose a truck in the plan" : "choose one of cylinders " + planned);
             }
             for (StockInjector other : StockInjectorRows.boundTo(connection, truck)) {
                 if (other.isFor(truck, cylinder)) {
@@ -57,7 +57,7 @@ public final class Kits {
             EngineFamily family = family(writer, truck);
             if (!there.part().equals(family.injectorPart())) {
                 throw refused(
-                        what + "is a " + there.part() + ", and engines of family " + family.family() + " take "
+                        what + "is a " + there.part() + ", but engines of family " + family.family() + " take "
                                 + family.injectorPart(),
                         "choose an injector of that part");
             }
@@ -76,7 +76,7 @@ public final class Kits {
     public int fill(String depot, String truck, Instant at, String by) {
         List<Integer> planned = planned(depot, truck);
         if (planned.isEmpty()) {
-            throw refused("truck " + truck + ": is in no planned visit of " + depot, "choose a truck of the plan");
+            throw refused("truck " + truck + ": is not in any planned visit of " + depot, "choose a truck in the plan");
         }
         return store.inJointTransaction((connection, writer) -> {
             StockInjectorRows.takeTurn(connection);

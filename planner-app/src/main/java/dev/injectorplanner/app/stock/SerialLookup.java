@@ -73,9 +73,9 @@ public final class SerialLookup {
 
     public String onShelf(StockInjector there) {
         if (!depot.equals(there.depot())) {
-            return "is on the shelf of another depot already";
+            return "is already in stock at another depot";
         }
-        return "is on the shelf of " + there.depot() + " already (serial " + there.serial() + ", "
-                + there.place().map(place -> "meant for " + place).orElse("free") + ")";
+        return "is in stock at " + there.depot() + " already (serial " + there.serial() + ", "
+                + there.place().map(place -> "allocated to " + place).orElse("free") + ")";
     }
 }

@@ -85,14 +85,14 @@ public final class SerialisedStock {
             if (!unit.serial().isEmpty() && !serials.add(unit.serial())) {
                 problems.add(
                         field + "serial",
-                        where + "serial \"" + unit.serial() + "\": stands twice in this entry",
+                        where + "serial \"" + unit.serial() + "\": is a duplicate in this entry",
                         "scan each injector once");
             }
             if (!unit.code().isEmpty() && !codes.add(unit.code())) {
                 problems.add(
                         field + "code",
                         where + "code \"" + unit.code()
-                                + "\": stands twice in this entry; no two injectors share a code",
+                                + "\": is a duplicate in this entry; no two injectors share a code",
                         "read both injectors again");
             }
             whereabouts.checkNew(unit.serial(), unit.code(), where, field, problems);
@@ -108,7 +108,7 @@ public final class SerialisedStock {
         }
         if (box.units().size() > StoreSql.IDS) {
             throw RefusedEntryException.of(
-                    "u0.serial", "there are more than " + StoreSql.IDS, "take them in by halves");
+                    "u0.serial", "more than " + StoreSql.IDS, "split the delivery and receive it in parts");
         }
     }
 
@@ -125,9 +125,9 @@ public final class SerialisedStock {
             if (there.truck() != null) {
                 throw RefusedEntryException.of(
                         "shelf",
-                        "serial \"" + there.serial() + "\": is meant for "
+                        "serial \"" + there.serial() + "\": is allocated to "
                                 + there.place().orElseThrow(),
-                        "take it out of that kit first");
+                        "release it from that kit first");
             }
             StockInjectorRows.gone(connection, id, at, by, 0);
             new OnHandStock(writer, depot).take(there.part(), 1);
@@ -141,7 +141,7 @@ public final class SerialisedStock {
                 .filter(row -> row.depot().equals(depot))
                 .orElseThrow(() -> RefusedEntryException.of(
                         "shelf",
-                        "that injector is no longer on the shelf of " + depot,
-                        "look at the shelf again and choose another"));
+                        "that injector is no longer in stock at " + depot,
+                        "look at the stock again and choose another"));
     }
 }

@@ -46,7 +46,7 @@ class KeyboardDayTest {
             tabTo(page, "T040");
             keys.press("Enter");
             assertThat(page.locator("h1")).hasText("T040");
-            tabTo(page, "Pin, move or refuse");
+            tabTo(page, "Pin, move or block");
             keys.press("Enter");
             assertThat(page.locator("#change")).containsText("Change the visit of T040");
             tabTo(page, "Work it out");

@@ -21,7 +21,7 @@ class ManagerDayTest {
             assertThat(manager.section("A")).containsText("Proposed:");
             manager.follow(truck);
             the_truck_says_why(manager, truck);
-            manager.follow("Pin, move or refuse");
+            manager.follow("Pin, move or block");
             another_week_is_worked_out_and_left(manager, truck, week);
             another_week_is_worked_out_and_kept(manager, truck, week);
             an_alert_is_silenced(manager, truck);
@@ -75,7 +75,7 @@ class ManagerDayTest {
         assertThat(raised).isPositive();
         Locator first = manager.section("A").locator("tbody tr").first();
         first.getByText("Mute", new Locator.GetByTextOptions().setExact(true)).click();
-        first.getByLabel("Silent until").fill("2026-04-01");
+        first.getByLabel("Snooze until").fill("2026-04-01");
         first.getByLabel("Why it may wait").fill("known at the depot, seen beside " + truck);
         first.getByText("Mute it").click();
         assertThat(manager.section("D").locator("h2")).containsText("Muted");

@@ -112,7 +112,7 @@ abstract class CloseOutContract {
                 .noneMatch(row -> row.formKey().equals(entry.formKey()));
         Map<String, String> words = new java.util.TreeMap<>();
         thrown.problems().forEach(problem -> words.put(problem.field(), problem.words()));
-        assertThat(words.values()).allMatch(sentence -> sentence.matches("(?s).+\\. Mend: .+\\."));
+        assertThat(words.values()).allMatch(sentence -> sentence.matches("(?s).+\\. Fix: .+\\."));
         return words;
     }
 
@@ -188,8 +188,8 @@ abstract class CloseOutContract {
         assertThat(words).containsOnlyKeys("c2.code", "c3.code", "c4.readBack", "c5.programmed", "c5.readBack");
         assertThat(words.get("c2.code"))
                 .isEqualTo("Cylinder 2, code \"" + one.code()
-                        + "\": stands under cylinder 1 already. Mend: read both injectors again.");
-        assertThat(words.get("c3.code")).contains("does not fit the pattern of part KV-8140, [A-Z0-9]{16}");
+                        + "\": is already entered under cylinder 1 already. Fix: read both injectors again.");
+        assertThat(words.get("c3.code")).contains("does not match the pattern of part KV-8140, [A-Z0-9]{16}");
         assertThat(words.get("c4.readBack")).contains("differs from the code");
     }
 
@@ -248,8 +248,8 @@ abstract class CloseOutContract {
                         List.of(with(fitted(truck, 2, Found.WORN), "", label, true, code(truck, 1))))))
                 .containsEntry(
                         "c2.code",
-                        "Cylinder 2, the label that was scanned says truck " + truck
-                                + ", cylinder 1. Mend: fit the injector whose label says truck " + truck
+                        "Cylinder 2, the scanned label is for truck " + truck
+                                + ", cylinder 1. Fix: fit the injector labelled truck " + truck
                                 + ", cylinder 2.");
         assertThat(refused(entry(
                         "wrong truck",
@@ -395,7 +395,7 @@ abstract class CloseOutContract {
         assertThat(catchThrowableOfType(
                         RefusedEntryException.class,
                         () -> kits.bind(depot, kit.get(first).id(), truck, first, NOW, "Ilze")))
-                .hasMessageContaining("is meant for truck " + truck);
+                .hasMessageContaining("is allocated to truck " + truck);
         kits.release(depot, kit.get(first).id(), NOW, "Ilze");
         kits.bind(depot, kit.get(first).id(), truck, first, NOW, "Ilze");
         application.holds().hold(new Hold(truck, Hold.Kind.PIN, visit.week(), NOW, "Ilze", ""));

@@ -178,7 +178,7 @@ abstract class PlansContract {
         assertThatThrownBy(() -> application.holds().hold(hold("T-none", Hold.Kind.REFUSE, null)))
                 .isInstanceOf(InvalidValueException.class)
                 .hasMessageContaining("T-none")
-                .hasMessageContaining("Mend: ");
+                .hasMessageContaining("Fix: ");
     }
 
     /** Left to itself the truck would come in another week; announced for a frozen week it stays there. */
@@ -263,7 +263,7 @@ abstract class PlansContract {
     void nothing_can_be_announced_without_a_plan() {
         assertThatThrownBy(() -> application.announcing().announce(DEPOT, plan.firstWeek(), NIGHT, "Ilze"))
                 .isInstanceOf(NothingToPlanException.class)
-                .hasMessageContaining("has no plan in force. Mend: ");
+                .hasMessageContaining("has no plan in force. Fix: ");
     }
 
     private static Hold hold(String truck, Hold.Kind kind, @Nullable IsoWeek week) {

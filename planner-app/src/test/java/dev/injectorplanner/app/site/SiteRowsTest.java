@@ -77,7 +77,7 @@ class SiteRowsTest {
                 SiteTable.FAMILIES, with(family, "glycol_percent", "140"), family.key(), family.mark(), "ann");
 
         assertThat(wrong).containsOnlyKeys("glycol_percent");
-        assertThat(wrong.get("glycol_percent")).startsWith("“140”").contains("Mend: ");
+        assertThat(wrong.get("glycol_percent")).startsWith("“140”").contains("Fix: ");
         assertThat(row(SiteTable.FAMILIES, "Four")).isEqualTo(family);
     }
 
@@ -157,7 +157,7 @@ class SiteRowsTest {
                 .hasValueSatisfying(words -> assertThat(words)
                         .contains("2 trucks")
                         .contains("access steps")
-                        .contains("Mend: "));
+                        .contains("Fix: "));
 
         Map<String, String> rule = Map.of("family", "Four", "rule", "age_months", "limit", "48", "window_days", "");
         assertThat(rows.save(SiteTable.RULES, rule, null, "", "ann")).isEmpty();
@@ -180,7 +180,7 @@ class SiteRowsTest {
 
         assertThat(rows.remove(SiteTable.DEPOTS, "South", there.mark(), "ann"))
                 .hasValueSatisfying(words ->
-                        assertThat(words).contains("records of the past").contains("Mend: "));
+                        assertThat(words).contains("records of the past").contains("Fix: "));
         assertThat(rows.list(SiteTable.DEPOTS)).extracting(SiteRow::key).isEqualTo(List.of("North", "South"));
     }
 

@@ -93,15 +93,15 @@ class SiteSettingsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "nuisance | many | is no number",
+                "nuisance | many | is not a number",
                 "nuisance | -1 | is out of range",
-                "nuisance | 1e3 | is no number",
-                "frozen-weeks | 1.5 | is no whole number",
+                "nuisance | 1e3 | is not a number",
+                "frozen-weeks | 1.5 | is not a whole number",
                 "frozen-weeks | 27 | is out of range",
                 "service-level | 100 | is out of range",
                 "protect-to | -60 | is out of range",
-                "renew-coolant | maybe | is none of the choices",
-                "distance | leagues | is none of the choices",
+                "renew-coolant | maybe | is not one of the choices",
+                "distance | leagues | is not one of the choices",
             })
     void what_cannot_be_is_said(String name, String typed, String reason) {
         SiteSettings settings = of(Database.HSQLDB);
@@ -109,7 +109,7 @@ class SiteSettingsTest {
         assertThatThrownBy(() -> settings.set(SettingKinds.get(name), typed, "ann"))
                 .isInstanceOf(InvalidValueException.class)
                 .hasMessageContaining("\"" + typed + "\": " + reason)
-                .hasMessageContaining("Mend: ");
+                .hasMessageContaining("Fix: ");
         assertThat(settings.kept()).isEmpty();
     }
 
@@ -135,7 +135,7 @@ class SiteSettingsTest {
 
         Map<String, String> wrong = settings.change(List.of(wish("nuisance", "120", seen)), SiteUnits.METRIC, "ann");
 
-        assertThat(wrong.get("nuisance")).contains("bob set it to 150").contains("Mend: ");
+        assertThat(wrong.get("nuisance")).contains("bob set it to 150").contains("Fix: ");
         assertThat(settings.policy().visits().reschedulingCost()).isEqualTo(150);
         long now = settings.kept().get("nuisance").version();
         assertThat(settings.change(List.of(wish("nuisance", "120", now)), SiteUnits.METRIC, "ann"))

@@ -84,7 +84,7 @@ public final class PlanByHand {
                 null,
                 DueAction.INSPECT,
                 code + " seen",
-                "must not wait",
+                "safety: bring in now",
                 "planner default",
                 by,
                 code);

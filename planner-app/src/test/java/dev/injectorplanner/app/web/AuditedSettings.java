@@ -82,7 +82,7 @@ final class AuditedSettings {
         String closeOut = "{\"truck\":\"T-2\",\"done_on\":\"2026-03-02\",\"labour_hours\":1,\"cylinders\":"
                 + "[{\"cylinder\":3,\"fitted\":false,\"reason\":\"tested, healthy\"}]}";
         notes.take(
-                "/api/v1/close-outs", who, "close a visit out", () -> program("close-outs", token.secret(), closeOut));
+                "/api/v1/close-outs", who, "close out a visit", () -> program("close-outs", token.secret(), closeOut));
         notes.take(
                 page + "/revoke",
                 "administrator",

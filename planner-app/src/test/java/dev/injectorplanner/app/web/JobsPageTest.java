@@ -101,14 +101,14 @@ class JobsPageTest {
         assertThat(run(address, "nightly-plan", "Nowhere", due))
                 .returns(400, HttpResponse::statusCode)
                 .satisfies(answer -> assertThat(answer.body())
-                        .contains("depot &quot;Nowhere&quot;: is not known. Mend: choose one of North."));
-        assertThat(run(address, "laundry", "", due).body()).contains("is no job. Mend: choose among nightly-plan, ");
+                        .contains("depot &quot;Nowhere&quot;: is not known. Fix: choose one of North."));
+        assertThat(run(address, "laundry", "", due).body()).contains("is not a job. Fix: choose from nightly-plan, ");
         assertThat(run(address, "backup", "North", due).body()).contains("runs for the whole fleet");
         assertThat(run(address, "nightly-plan", "", due).body()).contains("is missing");
-        assertThat(run(address, "backup", "", due.plusSeconds(900)).body()).contains("is no moment that has come");
+        assertThat(run(address, "backup", "", due.plusSeconds(900)).body()).contains("is not a due time that has passed");
         HttpResponse<String> none = get(address, "/jobs/%3Cb%3E");
         assertThat(none.statusCode()).isEqualTo(404);
-        assertThat(none.body()).contains("There is no such page").doesNotContain("<b>", "Exception");
+        assertThat(none.body()).contains("Page not found").doesNotContain("<b>", "Exception");
     }
 
     @Test

@@ -16,7 +16,7 @@ public final class InvalidValueException extends IllegalArgumentException {
      * @param fix what to do about it, without a full stop
      */
     public InvalidValueException(String field, Object value, String reason, String fix) {
-        super(field + " \"" + value + "\": " + reason + ". Mend: " + fix + ".");
+        super(field + " \"" + value + "\": " + reason + ". Fix: " + fix + ".");
         this.field = field;
         this.value = String.valueOf(value);
         this.reason = reason;

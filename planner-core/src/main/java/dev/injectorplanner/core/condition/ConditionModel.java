@@ -80,7 +80,7 @@ public final class ConditionModel {
     /** The condition that signs make. */
     public Condition of(Set<Sign> signs) {
         String words = signs.isEmpty()
-                ? "no sign"
+                ? "no warning sign"
                 : EnumSet.copyOf(signs).stream().map(Sign::words).collect(Collectors.joining(", "));
         Set<Sign> counting = Sign.counting(signs);
         boolean fitted = effects.stream()

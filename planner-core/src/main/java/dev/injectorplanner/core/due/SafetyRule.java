@@ -31,8 +31,8 @@ final class SafetyRule {
             truck.mustNotWait(
                     each.getKey(),
                     evidence(each.getKey(), first, each.getValue().getLast().day()),
-                    "must not wait: in the bay within " + Figures.count(limit.days(), "day", "days")
-                            + " of the first sighting",
+                    "safety: in the bay within " + Figures.count(limit.days(), "day", "days")
+                            + " of the first report",
                     limit.source(),
                     first.plusDays(limit.days()));
         }

@@ -141,7 +141,7 @@ final class TruckCheck {
         return cylinder == null || risk == null
                 ? ""
                 : risk.find(truck.truck(), cylinder)
-                        .map(found -> "; " + Figures.percent(found.chance12()) + " to fail within 12 weeks")
+                        .map(found -> "; " + Figures.percent(found.chance12()) + " chance of failing within 12 weeks")
                         .orElse("");
     }
 

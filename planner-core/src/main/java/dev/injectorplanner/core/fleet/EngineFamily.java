@@ -55,7 +55,7 @@ public record EngineFamily(
             throw new InvalidValueException(
                     field,
                     listed,
-                    "does not name each cylinder 1 to " + cylinders + " once",
+                    "must list each cylinder 1 to " + cylinders + " once",
                     "list every cylinder once");
         }
     }

@@ -62,7 +62,7 @@ public record FittedInjector(
             throw new InvalidValueException(
                     "removed_on",
                     "",
-                    "is empty, yet the row tells of a removal (" + stray + ")",
+                    "is empty, but other removal columns are filled (" + stray + ")",
                     "enter removed_on, or clear the other removed columns and found");
         }
     }

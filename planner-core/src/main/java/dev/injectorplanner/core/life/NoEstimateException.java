@@ -12,7 +12,7 @@ public final class NoEstimateException extends IllegalArgumentException {
      * @param fix what to do about it, without a full stop
      */
     public NoEstimateException(String reason, String fix) {
-        super(reason + ". Mend: " + fix + ".");
+        super(reason + ". Fix: " + fix + ".");
         this.reason = reason;
         this.fix = fix;
     }

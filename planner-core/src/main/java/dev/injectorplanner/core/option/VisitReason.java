@@ -95,9 +95,9 @@ public record VisitReason(
 
     /** In words, two or three sentences. */
     public String words() {
-        StringBuilder words = new StringBuilder("Saves ").append(money(saves)).append(" against no visit.");
+        StringBuilder words = new StringBuilder("Saves ").append(money(saves)).append(" compared with no visit.");
         if (done.size() > 1) {
-            words.append(" Set-up ")
+            words.append(" Shared access ")
                     .append(money(sharedCost))
                     .append(" is shared by ")
                     .append(done.size())
@@ -108,7 +108,7 @@ public record VisitReason(
                 .map(each -> each.cylinder() + " (" + money(each.otherWayCosts()) + ")")
                 .toList();
         if (!done.isEmpty() && !others.isEmpty()) {
-            words.append(" Doing another as well would cost more: cylinder ")
+            words.append(" Adding another would cost more: cylinder ")
                     .append(String.join(", ", others))
                     .append('.');
         }
@@ -126,14 +126,14 @@ public record VisitReason(
         boolean limited = earlierLimit != null || laterLimit != null;
         return moves.isEmpty()
                 ? ""
-                : " " + moves.stream().collect(Collectors.joining(limited ? "; " : ", ", "Moved ", "."));
+                : " " + moves.stream().collect(Collectors.joining(limited ? "; " : ", ", "Moving it: ", "."));
     }
 
     private static String told(double cost, @Nullable String limit) {
         if (limit == null) {
             return cost < 0 ? "saves " + money(-cost) : "costs " + money(cost);
         }
-        return (cost < 0 ? "would save " + money(-cost) : "would cost " + money(cost)) + " but cannot be: " + limit;
+        return (cost < 0 ? "would save " + money(-cost) : "would cost " + money(cost)) + " but is not possible: " + limit;
     }
 
     private static String money(double amount) {

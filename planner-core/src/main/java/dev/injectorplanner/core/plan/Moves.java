@@ -38,7 +38,7 @@ final class Moves {
     private @Nullable String limit(TruckChoices truck, VisitOption to) {
         Integer latest = truck.options().latestWeek();
         if (latest != null && to.week() > latest) {
-            return "it must not wait";
+            return "safety needs it sooner";
         }
         String own = stops.of(truck, to.week(), to.truckDays());
         return own != null ? own : draft.booked().limitBeside(truck.options(), to);

@@ -21,7 +21,7 @@ final class WeekStops {
     String of(TruckChoices truck, int week, double truckDays) {
         IsoWeek asked = draft.learned().firstWeek().plus(week);
         if (!draft.holds().allows(truck.truck().truck(), asked)) {
-            return "it is refused";
+            return "it is blocked";
         }
         String waits = waits(truck);
         if (waits != null) {

@@ -27,7 +27,7 @@ class RequireTest {
         assertThat(Require.within("x", 1, 0, 1)).isEqualTo(1);
         assertThat(Require.notNegative("x", 0)).isZero();
         assertThatThrownBy(() -> Require.positive("x", 0))
-                .hasMessage("x \"0\": must be above zero. Mend: enter a number above zero.");
+                .hasMessage("x \"0\": must be above zero. Fix: enter a number above zero.");
     }
 
     @Test

@@ -48,7 +48,7 @@ class C04_OddRecordsTest {
                 sound(WeibullFit.of(records), "seed " + seed + " round " + round);
                 fitted++;
             } catch (NoEstimateException e) {
-                assertThat(e.getMessage()).contains("Mend: ");
+                assertThat(e.getMessage()).contains("Fix: ");
                 refused++;
             }
         }
@@ -122,7 +122,7 @@ class C04_OddRecordsTest {
                 assertThat(fit.logLikelihood()).isGreaterThanOrEqualTo(fit.logLikelihoodNull() - 1e-9);
                 fitted++;
             } catch (NoEstimateException e) {
-                assertThat(e.getMessage()).contains("Mend: ");
+                assertThat(e.getMessage()).contains("Fix: ");
                 refused++;
             }
         }

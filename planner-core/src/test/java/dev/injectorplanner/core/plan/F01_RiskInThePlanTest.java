@@ -70,7 +70,7 @@ class F01_RiskInThePlanTest {
         assertThat(item.evidence())
                 .startsWith("injectors last tested on " + TODAY.minusWeeks(20) + ", 28,000 km ago;")
                 .endsWith("delay and sensitivity are planner defaults");
-        assertThat(item.limit()).isEqualTo("5 % for a road failure from a defect nobody has seen");
+        assertThat(item.limit()).isEqualTo("5 % for a road failure from an undetected defect");
         assertThat(item.limitSource()).isEqualTo("planner default");
     }
 
@@ -83,7 +83,7 @@ class F01_RiskInThePlanTest {
                 .allSatisfy(row -> assertThat(row.expected()).isNotNegative());
         assertThat(plan.assumptions())
                 .extracting(Assumption::topic)
-                .contains("life of KV-8140 new", "life of KV-8140 reman", "injectors found worn", "unseen defects")
+                .contains("life of KV-8140 new", "life of KV-8140 reman", "worn injectors", "undetected defects")
                 .contains("defects of KV-8140", "tests of V8-140", "sign: test over its limit");
         assertThat(plan.dueItems())
                 .filteredOn(item -> item.cylinder() != null && item.action() == DueAction.REPLACE)

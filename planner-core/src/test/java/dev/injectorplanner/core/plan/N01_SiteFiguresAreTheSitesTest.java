@@ -31,7 +31,7 @@ class N01_SiteFiguresAreTheSitesTest {
     @Test
     void whatTheSiteLeavesIsThePlanners() {
         Plan plan = PlanOf.fleet(fleet);
-        assertThat(of(plan, "announced visits", "moving one costs 80").source()).isEqualTo("planner default");
+        assertThat(of(plan, "confirmed visits", "rescheduling one costs 80").source()).isEqualTo("planner default");
         assertThat(of(plan, "set-up", "coolant 3 a litre").source()).isEqualTo("planner default");
         assertThat(of(plan, "service level", "95 %").source()).isEqualTo("planner default");
         assertThat(of(plan, "containers", "20 l").source()).isEqualTo("planner default");
@@ -56,9 +56,9 @@ class N01_SiteFiguresAreTheSitesTest {
                         .withOrders(usual.orders().withServiceLevel(0.9))
                         .withDefects(new DefectDefaults(12_000, 0.9, 0.5)));
 
-        assertThat(of(plan, "announced visits", "moving one costs 120").source())
+        assertThat(of(plan, "confirmed visits", "rescheduling one costs 120").source())
                 .isEqualTo("site and planner default");
-        assertThat(of(plan, "set-up", "a visit's bay costs 75, coolant 5 a litre")
+        assertThat(of(plan, "set-up", "a bay costs 75, coolant 5 a litre")
                         .source())
                 .isEqualTo("site");
         assertThat(of(plan, "being late", "a day past a limit").source()).isEqualTo("planner default");
@@ -119,8 +119,8 @@ class N01_SiteFiguresAreTheSitesTest {
 
         String part = plan.injectors().get(0).part();
         of(read, "containers", "concentrate by 5 US gal");
-        of(read, "set-up", "a visit's bay costs 75.5, coolant 1 a US gallon");
-        of(read, "announced visits", "moving one costs 80.25;");
+        of(read, "set-up", "a bay costs 75.5, coolant 1 a US gallon");
+        of(read, "confirmed visits", "rescheduling one costs 80.25;");
         of(read, "coolant strength", "to protect to -30 F;");
         of(read, "coolant", "save 1.25 % that is lost");
         of(read, "service level", "a chance of 99.99 %;");

@@ -23,7 +23,7 @@ public record CylinderLabel(
         for (String field : new String[] {truck, serial, calibrationCode}) {
             if (field.contains(SEPARATOR) || field.chars().anyMatch(Character::isISOControl)) {
                 throw new InvalidValueException(
-                        "label", field, "cannot be written into a label", "names without semicolons can");
+                        "label", field, "cannot be written into a label", "use names without semicolons");
             }
         }
     }

@@ -14,7 +14,7 @@ import picocli.CommandLine.Command;
         name = "curve",
         mixinStandardHelpOptions = true,
         description = {
-            "Survival without a formula: Kaplan-Meier with Greenwood errors.",
+            "Survival curve: Kaplan-Meier with Greenwood standard errors.",
             "Columns: entry (optional), exit, event (1 failed, 0 still alive), count (optional)."
         })
 final class CurveCommand extends FileCommand<LifeRecords> {

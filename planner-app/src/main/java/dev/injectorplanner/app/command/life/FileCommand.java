@@ -18,7 +18,7 @@ abstract class FileCommand<T> implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "FILE", description = "CSV file with a line of headings")
+    @Parameters(index = "0", paramLabel = "FILE", description = "CSV file with a heading line")
     private Path file;
 
     @Option(names = "--json", description = "print one JSON object and nothing else")

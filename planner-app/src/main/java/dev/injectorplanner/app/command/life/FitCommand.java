@@ -29,7 +29,7 @@ final class FitCommand extends FileCommand<LifeRecords> {
     @Option(
             names = "--level",
             defaultValue = "0.95",
-            description = "chance of covering the truth, between 0 and 1 (default: 0.95)")
+            description = "confidence level, between 0 and 1 (default: 0.95)")
     private double level;
 
     @Override
@@ -95,7 +95,7 @@ final class FitCommand extends FileCommand<LifeRecords> {
         if (fit.events() < FEW) {
             text.append(String.format(
                     Locale.ROOT,
-                    "%nOnly %d failed: take the intervals more seriously than the estimates.",
+                    "%nOnly %d failed: trust the intervals more than the estimates.",
                     fit.events()));
         }
         return text.toString();

@@ -67,7 +67,7 @@ public final class QuartzJobs implements AutoCloseable {
     }
 
     private static IllegalStateException cannotStart(SchedulerException e) {
-        return new IllegalStateException("the timed jobs cannot start: " + e.getMessage(), e);
+        return new IllegalStateException("the scheduled jobs cannot start: " + e.getMessage(), e);
     }
 
     /** Starts firing. */
@@ -88,7 +88,7 @@ public final class QuartzJobs implements AutoCloseable {
         try {
             triggers.follow(times.list(frame.registry().kinds()));
         } catch (SchedulerException e) {
-            LOG.error("The timed jobs cannot follow their settings", e);
+            LOG.error("The scheduled jobs cannot apply their settings", e);
         }
     }
 
@@ -129,12 +129,12 @@ public final class QuartzJobs implements AutoCloseable {
             }
             if (frame.active() > 0) {
                 LOG.warn(
-                        "{} runs are cut off; they are taken over at the next start, or by another node",
+                        "{} runs were interrupted; they resume at the next start, or on another node",
                         frame.active());
             }
             scheduler.shutdown(false);
         } catch (SchedulerException e) {
-            LOG.error("The timed jobs do not stop as they should", e);
+            LOG.error("The scheduled jobs do not stop properly", e);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

@@ -36,7 +36,7 @@ public final class LetterJobs {
                         planned.get().plan(), depot, week, context.key().due(), "work list");
                 counts.put("mails", (long) digests.workList(
                         planned.get(), depot, week, context.key().due()));
-                counts.put("visits announced", (long) announced.added());
+                counts.put("visits confirmed", (long) announced.added());
             }
             return TaskResult.counted(counts);
         };

@@ -70,7 +70,7 @@ record DoneRecord(CloseOut closeOut, String entered, String odometer, List<Line>
                         + (claim.serial() == null ? "the old unit" : claim.serial()) + " of cylinder "
                         + claim.cylinder() + ", "
                         + at.fleet().findPart(claim.part()).map(Part::supplier).orElse(claim.supplier())
-                        + ": keep it apart, with its fault codes."));
+                        + ": keep it aside, with its fault codes."));
         if (made.recheckOn() != null) {
             next.add("Recheck faults and leaks on " + made.recheckOn() + ".");
         }

@@ -135,12 +135,12 @@ final class EntryReader {
             return Double.valueOf(text.replaceAll("[ \u00a0]", "").replace(',', '.'));
         }
         typed.wrong(new EntryProblem(
-                field, words + " \"" + text + "\": is no number. Mend: write it such as 412600 or 6.5."));
+                field, words + " \"" + text + "\": is not a number. Fix: write it as 412600 or 6.5."));
         return null;
     }
 
     private static String twoWays(String text) {
-        return "its comma can be read two ways. Mend: write " + text.replace(",", "") + " or " + text.replace(',', '.')
+        return "its comma can be read in two ways. Fix: write " + text.replace(",", "") + " or " + text.replace(',', '.')
                 + ".";
     }
 
@@ -150,7 +150,7 @@ final class EntryReader {
             return text.isEmpty() ? null : LocalDate.parse(text);
         } catch (DateTimeParseException e) {
             typed.wrong(new EntryProblem(
-                    field, words + " \"" + text + "\": is no day. Mend: write it such as 2026-03-02."));
+                    field, words + " \"" + text + "\": is not a date. Fix: write it as 2026-03-02."));
             return null;
         }
     }

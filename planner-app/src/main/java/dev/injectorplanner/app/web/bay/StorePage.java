@@ -44,7 +44,7 @@ class StorePage {
         return show(viewer, asked, new FormState(), model);
     }
 
-    @PostMapping("/store/goods-in")
+    @PostMapping("/store/receiving")
     String receive(
             @ModelAttribute("viewer") Viewer viewer,
             @RequestParam MultiValueMap<String, String> sent,

@@ -69,7 +69,7 @@ final class JobsFiller {
                 took(run),
                 run.passedOver() == 0
                         ? run.counts()
-                        : run.counts() + " (stands for " + run.passedOver() + " missed before it)",
+                        : run.counts() + " (covers " + run.passedOver() + " missed runs)",
                 run.error() == null ? "" : run.error());
     }
 

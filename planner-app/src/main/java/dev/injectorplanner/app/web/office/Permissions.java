@@ -14,7 +14,7 @@ public final class Permissions {
         if (!viewer.is(roles)) {
             throw new NotAllowedException("This is for "
                     + List.of(roles).stream().map(Role::words).collect(Collectors.joining(" or "))
-                    + " to do. Mend: ask one, or sign in as one.");
+                    + " to do. Fix: ask one, or sign in as one.");
         }
     }
 
@@ -24,8 +24,8 @@ public final class Permissions {
      */
     public static void requireAllDepots(Viewer viewer, String what) {
         if (viewer.depot() != null) {
-            throw new NotAllowedException(what + " concern all depots, and you see " + viewer.depot()
-                    + " only. Mend: ask somebody who sees all depots.");
+            throw new NotAllowedException(what + " concern all depots, and you are limited to " + viewer.depot()
+                    + ". Fix: ask someone with access to all depots.");
         }
     }
 

@@ -37,7 +37,7 @@ record VisitAction(Kind kind, String truck, @Nullable IsoWeek week) {
         try {
             act = Kind.valueOf(kind.toUpperCase(Locale.ROOT));
         } catch (IllegalArgumentException e) {
-            throw new InvalidValueException("do", kind, "is none of pin, move, refuse, never", "choose one of them");
+            throw new InvalidValueException("do", kind, "is not one of pin, move, block, never", "choose one of them");
         }
         return new VisitAction(
                 act,
@@ -71,8 +71,8 @@ record VisitAction(Kind kind, String truck, @Nullable IsoWeek week) {
         return switch (kind) {
             case PIN -> "Pin " + truck + " to " + to;
             case MOVE -> "Move " + truck + " to " + to;
-            case REFUSE -> "Keep " + truck + " out of " + to;
-            case NEVER -> "Keep " + truck + " out of every week";
+            case REFUSE -> "Block " + truck + " in " + to;
+            case NEVER -> "Block " + truck + " in every week";
         };
     }
 }

@@ -178,6 +178,6 @@ public class RowsPage {
                 .filter(row -> row.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> new NotHereException("There is no “" + key + "” under " + table.title()
-                        + ". Mend: it may have been removed; look at the list."));
+                        + ". Fix: it may have been removed; look at the list."));
     }
 }

@@ -108,7 +108,7 @@ final class EngineView {
         }
         String words = cylinders.stream()
                 .map(each -> "Cylinder " + each.number() + ": " + each.age() + ", " + each.chance()
-                        + " to fail within 12 weeks, " + each.faults() + ", " + (each.done() ? "replace" : "leave")
+                        + " chance of failing within 12 weeks, " + each.faults() + ", " + (each.done() ? "replace" : "leave")
                         + ".")
                 .collect(Collectors.joining(" "));
         return new Drawing(64 + length + 56, sides, cylinders, words);
@@ -147,7 +147,7 @@ final class EngineView {
                 .filter(each -> each.truck().equals(truck.truck()) && each.cylinder() == number)
                 .findFirst();
         if (age.isEmpty()) {
-            return "age not known";
+            return "age unknown";
         }
         Double km = age.get().km();
         return km == null ? age.get().months() + " months" : plan.units().distance(km);

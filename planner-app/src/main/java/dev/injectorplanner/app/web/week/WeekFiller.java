@@ -73,8 +73,8 @@ final class WeekFiller {
             throw new InvalidValueException(
                     "week",
                     week,
-                    "lies outside the plan, " + first + " to " + first.plus(weeks - 1),
-                    "choose one of it");
+                    "is outside the plan, " + first + " to " + first.plus(weeks - 1),
+                    "choose a week in the plan");
         }
         return week;
     }

@@ -115,9 +115,9 @@ class LifeCommandTest {
         assertThat(err.toString().lines())
                 .hasSize(2)
                 .allSatisfy(
-                        line -> assertThat(line).startsWith("table.csv, line ").contains("Mend: "));
+                        line -> assertThat(line).startsWith("table.csv, line ").contains("Fix: "));
         assertThat(run("fit", file("exit,event", "5,0", "9,0"))).isEqualTo(1);
-        assertThat(err.toString()).contains("no failure among the 2 units").contains("Mend: ");
+        assertThat(err.toString()).contains("no failure among the 2 units").contains("Fix: ");
         assertThat(run("fit", folder.resolve("none.csv").toString())).isEqualTo(1);
         assertThat(err.toString()).contains("is not there");
     }

@@ -119,7 +119,7 @@ class ScheduleCommandTest {
             {"weeks": 0}                        | weeks: is 0, outside 1 to 520
             {"weeks": 1.5}                      | weeks: is not a whole number
             {"weeks": 1}                        | capacity_tenths: is not a list of numbers
-            {"weeks": 2, "capacity_tenths":[1]} | capacity_tenths: has 1 numbers. Mend: give one number for each of the 2
+            {"weeks": 2, "capacity_tenths":[1]} | capacity_tenths: has 1 numbers. Fix: give one number for each of the 2
             {"weeks": 1, "capacity_tenths":["x"]} | capacity_tenths, week 0: is not a number: "x"
             {"weeks": 1, "capacity_tenths":[-1]} | capacity_tenths, week 0: is -1, outside 0 to 1000000
             {"weeks": 1, "capacity_tenths":[1]} | trucks: is not a list
@@ -134,7 +134,7 @@ class ScheduleCommandTest {
         assertThat(run(file(text))).isEqualTo(1);
         List<String> lines = err.toString().lines().toList();
         assertThat(lines).hasSize(1);
-        assertThat(lines.get(0)).startsWith("depot.json").contains(complaint).contains("Mend: ");
+        assertThat(lines.get(0)).startsWith("depot.json").contains(complaint).contains("Fix: ");
         assertThat(out.toString()).isEmpty();
     }
 

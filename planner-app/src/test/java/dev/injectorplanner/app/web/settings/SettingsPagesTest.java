@@ -48,7 +48,7 @@ import org.junit.jupiter.api.io.TempDir;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class SettingsPagesTest {
-    private static final String BEFORE = "The plan in force was made before this change; make it anew.";
+    private static final String BEFORE = "The plan in force was made before this change: replan.";
 
     @TempDir
     private static Path folder;
@@ -111,13 +111,13 @@ class SettingsPagesTest {
 
         String page = manager.get("/settings/figures").body();
         assertThat(page).contains(BEFORE).contains("set by manager").contains("Back to default");
-        assertThat(newest().subject()).isEqualTo("Nuisance: moving an announced visit");
+        assertThat(newest().subject()).isEqualTo("Rescheduling cost: moving a confirmed visit");
         assertThat(send(manager, "/settings/figures", "/plan/anew", Map.of()).statusCode())
                 .isEqualTo(302);
         String given = manager.get("/settings").body();
         assertThat(given).doesNotContain(BEFORE);
         assertThat(given)
-                .containsPattern("(?s)moving one costs 120; in the first 1 week they stay</td>.{0,60}site and planner");
+                .containsPattern("(?s)rescheduling one costs 120; in the first 1 week they stay where they are</td>.{0,60}site and planner");
     }
 
     @Test
@@ -133,7 +133,7 @@ class SettingsPagesTest {
         assertThat(SentForm.of(answer.body(), "/settings/figures"))
                 .containsEntry("v.service-level", "120")
                 .containsEntry("v.review-days", "7");
-        assertThat(answer.body()).contains("Nothing was saved").contains("is out of range. Mend: ");
+        assertThat(answer.body()).contains("Nothing was saved").contains("is out of range. Fix: ");
         assertThat(app.application().settings().kept()).containsOnlyKeys("nuisance");
     }
 
@@ -185,7 +185,7 @@ class SettingsPagesTest {
         assertThat(SentForm.of(wrong.body(), "/settings/access/save"))
                 .containsEntry("v.hours", "soon")
                 .containsEntry("v.cautions", "<b>mind</b>");
-        assertThat(wrong.body()).contains("id=\"w.hours\"").contains("Mend: ").doesNotContain("<b>mind</b>");
+        assertThat(wrong.body()).contains("id=\"w.hours\"").contains("Fix: ").doesNotContain("<b>mind</b>");
 
         assertThat(send(administrator, page, "/settings/access/save", Map.of("v.hours", "2.75"))
                         .statusCode())
@@ -364,7 +364,7 @@ class SettingsPagesTest {
                 .containsEntry("v.coolant_l", "11.3");
         assertThat(send(manager, page, "/settings/families/save", Map.of("v.coolant_l", "11,3"))
                         .body())
-                .contains("is no number");
+                .contains("is not a number");
     }
 
     /** 500 l are 132.086 US gal, 10,000,000 km are 6,213,712 mi: by calculator. */
@@ -377,13 +377,13 @@ class SettingsPagesTest {
         assertThat(send(manager, page, "/settings/families/save", Map.of("v.coolant_l", "200"))
                         .body())
                 .contains(
-                        "“200 US gal” must be from 0 to 132.086 US gal. Mend: enter a number from 0 to 132.086 US gal.");
+                        "“200 US gal” must be from 0 to 132.086 US gal. Fix: enter a number from 0 to 132.086 US gal.");
 
         Map<String, String> form = closeOut(manager.get("/bay/T005?more=true").body(), "/bay/T005");
         form.put("labourHours", "1");
         form.put("odometer", "7000000");
         assertThat(manager.postBare("/bay/T005", Visitor.form(form)).body())
                 .contains("odometer &quot;7,000,000 mi&quot;: must be from 0 mi to 6,213,712 mi."
-                        + " Mend: enter a number from 0 mi to 6,213,712 mi.");
+                        + " Fix: enter a number from 0 mi to 6,213,712 mi.");
     }
 }
