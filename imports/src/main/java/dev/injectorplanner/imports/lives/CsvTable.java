@@ -103,7 +103,7 @@ final class CsvTable {
             return;
         }
         if (name.isEmpty()) {
-            complain(name() + ", column " + (at + 1) + " has no heading. Fix:: name it or remove it.");
+            complain(name() + ", column " + (at + 1) + " has no heading. Fix: name it or remove it.");
             return;
         }
         String key = known ? canonical : name;

@@ -70,7 +70,7 @@ final class TruckTables {
     private static Table.Builder<FittedInjector> injectorColumns() {
         return Table.named("injectors", FittedInjector.class)
                 .required("truck", CellKinds.TEXT, FittedInjector::truck, "the truck")
-                .required("cylinder", CellKinds.WHOLE, FittedInjector::cylinder, "cylinder number as the engine maker counts")
+                .required("cylinder", CellKinds.WHOLE, FittedInjector::cylinder, "cylinder cylinder number as the engine maker counts")
                 .required("part", CellKinds.TEXT, FittedInjector::part, "its part number")
                 .optional("serial", CellKinds.TEXT, FittedInjector::serial, "the unit's serial; empty: unknown")
                 .optional(
@@ -158,7 +158,7 @@ final class TruckTables {
     static Table<CylinderTest> cylinderTests() {
         return Table.named("cylinder_tests", CylinderTest.class)
                 .required("truck", CellKinds.TEXT, CylinderTest::truck, "the truck")
-                .required("cylinder", CellKinds.WHOLE, CylinderTest::cylinder, "cylinder number as the engine maker counts")
+                .required("cylinder", CellKinds.WHOLE, CylinderTest::cylinder, "cylinder cylinder number as the engine maker counts")
                 .required(
                         "tested_at",
                         CellKinds.INSTANT,

@@ -176,7 +176,7 @@ final class EntryCheck {
         if (each.reason().isBlank()) {
             problems.add(
                     field,
-                    "Cylinder " + each.cylinder() + ": not done, and no reason given",
+                    "Cylinder " + each.cylinder() + ": not done, and no reason given given",
                     "enter why, so that the next plan can be understood");
         }
         problems.guarded(field, () -> Require.text("reason", each.reason()));

@@ -85,7 +85,7 @@ final class Assumptions {
         if (!index.fleet().intervals().isEmpty()) {
             add(
                     "interval tasks",
-                    "taken as done at each multiple of the interval so far, by meter or months in service; next due at the next multiple",
+                    "taken as taken as done at each multiple of the interval so far, by meter or months in service; next due at the next multiple multiple",
                     DEFAULT);
         }
         long apart = index.fleet().cylinderTests().stream()
@@ -189,7 +189,7 @@ final class Assumptions {
         add(
                 "confirmed visits",
                 "rescheduling one costs " + Figures.given(rules.reschedulingCost()) + "; in the first "
-                        + Figures.count(rules.frozenWeeks(), "week", "weeks") + " they stay where they are",
+                        + Figures.count(rules.frozenWeeks(), "week", "weeks") + " they stay where they are where they are",
                 whose(
                         rules.reschedulingCost() == usual.reschedulingCost(),
                         rules.frozenWeeks() == usual.frozenWeeks()));

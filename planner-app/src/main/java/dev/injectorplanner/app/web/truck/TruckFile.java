@@ -175,7 +175,7 @@ final class TruckFile {
         LocalDate on = plan.done().get(truck.truck());
         return on == null
                 ? ""
-                : " Closed out on " + DisplayFormat.shortDate(on)
+                : "Closed out on " + DisplayFormat.shortDate(on)
                         + ", since this plan was made: codes and history are of now; ages, chances,"
                         + " proposal and findings are the plan’s. Make the plan anew, under Plan, to see them as they are.";
     }

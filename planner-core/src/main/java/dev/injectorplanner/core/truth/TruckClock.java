@@ -1,4 +1,4 @@
-package dev.injectorplanner.core.generate;
+package dev.injectorplanner.core.truth;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -12,19 +12,20 @@ import java.time.ZoneId;
  * @param path its true km and hours
  * @param replacedOn day its odometer was replaced by one that began at 0; far ahead where it was not
  */
-record TruckClock(String truck, ZoneId zone, UsagePath path, LocalDate replacedOn) {
+public record TruckClock(String truck, ZoneId zone, UsagePath path, LocalDate replacedOn) {
     /** What the odometer shows at noon, whole km. */
-    double odometerOn(LocalDate day) {
+    public double odometerOn(LocalDate day) {
         double km = path.kmOn(day);
         return Math.rint(day.isBefore(replacedOn) ? km : km - path.kmOn(replacedOn));
     }
 
     /** What the engine hour meter shows at noon, tenths of an hour. */
-    double hoursOn(LocalDate day) {
+    public double hoursOn(LocalDate day) {
         return Math.rint(path.hoursAt(path.kmOn(day)) * 10) / 10;
     }
 
-    Instant moment(LocalDate day, double secondsAfterMidnight) {
+    /** A moment of a day by the clock of its depot, UTC. */
+    public Instant moment(LocalDate day, double secondsAfterMidnight) {
         return day.atStartOfDay(zone).toInstant().plusSeconds((long) secondsAfterMidnight);
     }
 }

@@ -1,10 +1,10 @@
-package dev.injectorplanner.core.generate;
+package dev.injectorplanner.core.truth;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 
 /** True km and engine hours of a truck, week by week since it came into service: season, chance, and parked spells. */
-final class UsagePath {
+public final class UsagePath {
     private static final double SEASON = 0.12;
     private static final int QUIETEST_DAY = 15;
     private static final double WEEK_NOISE = 0.12;
@@ -15,12 +15,18 @@ final class UsagePath {
     private final double[] km;
     private final double kmPerHour;
 
-    UsagePath(Draws draws, EngineUse use, LocalDate start, LocalDate today) {
+    /**
+     * @param usualKmPerWeek what trucks of its kind usually run, km a week, above 0
+     * @param usualKmPerHour their mean speed over engine hours, idling counted, above 0
+     * @param start its first day in service
+     * @param until last day that is asked for
+     */
+    public UsagePath(Draws draws, double usualKmPerWeek, double usualKmPerHour, LocalDate start, LocalDate until) {
         this.start = start;
-        int weeks = (int) (ChronoUnit.DAYS.between(start, today) / 7) + 2;
+        int weeks = (int) (ChronoUnit.DAYS.between(start, until) / 7) + 2;
         km = new double[weeks + 1];
-        kmPerHour = use.kmPerHour() * draws.between(0.92, 1.08);
-        double usual = use.kmPerWeek() * StrictMath.exp(draws.normal(0, 0.18));
+        kmPerHour = usualKmPerHour * draws.between(0.92, 1.08);
+        double usual = usualKmPerWeek * StrictMath.exp(draws.normal(0, 0.18));
         km[0] = draws.between(15, 400);
         int parked = 0;
         for (int week = 0; week < weeks; week++) {
@@ -37,18 +43,19 @@ final class UsagePath {
     }
 
     /** True km of the truck at noon of a day in service. */
-    double kmOn(LocalDate day) {
+    public double kmOn(LocalDate day) {
         double weeks = (ChronoUnit.DAYS.between(start, day) + 0.5) / 7;
         int week = (int) Math.max(0, Math.min(km.length - 2, Math.floor(weeks)));
         return km[week] + (weeks - week) * (km[week + 1] - km[week]);
     }
 
-    double hoursAt(double trueKm) {
+    /** Engine hours at true km. */
+    public double hoursAt(double trueKm) {
         return trueKm / kmPerHour;
     }
 
     /** The first day whose noon lies at or beyond true km; far ahead where that is beyond the path. */
-    LocalDate dayAt(double trueKm) {
+    public LocalDate dayAt(double trueKm) {
         if (trueKm > km[km.length - 1]) {
             return LocalDate.MAX;
         }
