@@ -213,8 +213,8 @@ final class FileIntake {
                         place.line(),
                         String.join(", ", table.keyColumns()),
                         table.keyText(row),
-                        "stands in " + placeOf(before) + " too, with other values",
-                        "keep the right one of the two"));
+                        "is also in " + placeOf(before) + ", with different values",
+                        "keep the correct one"));
             }
         }
 

@@ -114,7 +114,7 @@ final class RowMaker<R> {
                             + layout.headings().size(),
                     tooMany
                             ? "put quotation marks around a cell that holds the separator, or remove the extra cell"
-                            : "add the missing cells, an empty one where there is no value"));
+                            : "add the missing cells, leaving one empty where there is no value"));
         }
     }
 

@@ -43,7 +43,7 @@ class RefusedRowsFileTest {
                         + "3;\"from; to\";\"03/04/2026; soon\";\"can be read in two ways, 2026-04-03 or 2026-03-04; is not a"
                         + " date\";\"write it as yyyy-mm-dd, or end the heading in _dmy or _mdy to say which comes first; write"
                         + " it as yyyy-mm-dd, such as 2026-04-25\";T2;03/04/2026;soon;\"fair; in \"\"town\"\"\";Bob\r\n"
-                        + "4;;;has 3 cells, the headings are 5;add the missing cells, an empty one where there is no value;T3;"
+                        + "4;;;has 3 cells, the headings are 5;add the missing cells, leaving one empty where there is no value;T3;"
                         + "2026-04-03;2026-04-05;;\r\n");
     }
 

@@ -80,7 +80,7 @@ class RowsTest {
         assertThat(read.complaints())
                 .containsExactly(
                         "readings.csv, line 6: has 2 cells, the headings are 3."
-                                + " Fix: add the missing cells, an empty one where there is no value.",
+                                + " Fix: add the missing cells, leaving one empty where there is no value.",
                         "readings.csv, line 8: has 4 cells, the headings are 3."
                                 + " Fix: put quotation marks around a cell that holds the separator, or remove the"
                                 + " extra cell.");
@@ -154,8 +154,8 @@ class RowsTest {
 
         assertThat(read.rows).hasSize(2);
         assertThat(read.complaints())
-                .containsExactly("readings.csv, line 3, truck, taken_at \"T1, 2026-04-03T08:00:00Z\": stands in line 2"
-                        + " too, with other values. Fix: keep the right one of the two.");
+                .containsExactly("readings.csv, line 3, truck, taken_at \"T1, 2026-04-03T08:00:00Z\": is also in line 2"
+                        + ", with different values. Fix: keep the correct one.");
     }
 
     @Test

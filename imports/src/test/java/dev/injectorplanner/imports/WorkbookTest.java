@@ -155,8 +155,8 @@ class WorkbookTest {
                         "fleet.xlsx, sheet \"away\": has headings but no rows.");
         assertThat(read.complaints())
                 .containsExactly("fleet.xlsx, sheet \"Readings old\", row 2, truck, taken_at \"T1,"
-                        + " 2026-04-03T13:00:00Z\": stands in row 2 of sheet \"Readings\" too, with other values."
-                        + " Fix: keep the right one of the two.");
+                        + " 2026-04-03T13:00:00Z\": is also in row 2 of sheet \"Readings\", with different values."
+                        + " Fix: keep the correct one.");
     }
 
     @Test

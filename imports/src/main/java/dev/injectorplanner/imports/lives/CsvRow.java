@@ -101,7 +101,7 @@ final class CsvRow {
     double flag(String column) {
         double value = number(column);
         if (!(value == 0 || value == 1 || Double.isNaN(value))) {
-            complain(column, "is neither 1 nor 0", "enter 1 for a failure, 0 for a unit still alive");
+            complain(column, "is neither 1 nor 0", "enter 1 for a failure, 0 for a unit still working");
         }
         return value;
     }
@@ -110,7 +110,7 @@ final class CsvRow {
     double count(String column) {
         double value = number(column);
         if (!Double.isNaN(value) && !(value >= 1 && value <= 1e9 && value == Math.rint(value))) {
-            complain(column, "is not a whole number of 1 or more", "enter how many units the row stands for");
+            complain(column, "is not a whole number of 1 or more", "enter the number of units the row represents");
         }
         return value;
     }

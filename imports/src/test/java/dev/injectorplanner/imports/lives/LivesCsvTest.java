@@ -64,7 +64,7 @@ class LivesCsvTest {
                                 + " 0.25, without thousands separators or units.",
                         "lives.csv, line 3, column entry: \"-3\" is below zero. Fix: enter zero or more.",
                         "lives.csv, line 3, column event: \"2\" is neither 1 nor 0. Fix: enter 1 for a failure, 0 for a"
-                                + " unit still alive.",
+                                + " unit still working.",
                         "lives.csv, line 3, column count: \"1.5\" is not a whole number of 1 or more. Fix: enter how"
                                 + " many units the row stands for.",
                         "lives.csv, line 4, column entry: \"7\" is not below the exit 7. Fix: correct entry or exit.",

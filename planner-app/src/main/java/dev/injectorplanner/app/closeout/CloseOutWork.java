@@ -143,7 +143,7 @@ final class CloseOutWork {
         }
     }
 
-    /** The visit is over: it is announced no more, and a pin to its week holds no more. */
+    /** The visit is over: it is confirmed no more, and a pin to its week holds no more. */
     private void over(Checked checked) throws SQLException {
         String truck = checked.truck().truck();
         String week = checked.entry().week();

@@ -77,16 +77,16 @@ final class EntryCheck {
     private LocalDate day(Truck truck, LocalDate today) {
         LocalDate day = entry.doneOn();
         if (day == null) {
-            problems.add("doneOn", "day: is empty", "enter the day of the work");
+            problems.add("doneOn", "date: is empty", "enter the date of the work");
             return today;
         }
         if (day.isAfter(today)) {
-            problems.add("doneOn", "day \"" + day + "\": is after today, " + today, "enter the day of the work");
+            problems.add("doneOn", "day \"" + day + "\": is after today, " + today, "enter the date of the work");
         } else if (day.isBefore(truck.inServiceOn())) {
             problems.add(
                     "doneOn",
                     "day \"" + day + "\": truck " + truck.truck() + " came into service on " + truck.inServiceOn(),
-                    "enter the day of the work");
+                    "enter the date of the work");
         }
         return day;
     }

@@ -30,8 +30,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "Lists alerts, acknowledges or snoozes one.",
         subcommands = {
-            AlertsCommand.Seen.class,
-            AlertsCommand.Mute.class,
+            AlertsCommand.Acknowledge.class,
+            AlertsCommand.Snooze.class,
             AlertsCommand.History.class,
             AlertsUpdateCommand.class
         })
@@ -70,7 +70,7 @@ final class AlertsCommand implements Callable<Integer> {
         Set<AlertState> chosen = EnumSet.noneOf(AlertState.class);
         for (String state : states) {
             try {
-                chosen.add(AlertState.valueOf(state.strip().toUpperCase(Locale.ROOT)));
+                chosen.add(AlertState.of(state));
             } catch (IllegalArgumentException e) {
                 throw new ParameterException(
                         spec.commandLine(),
@@ -85,12 +85,13 @@ final class AlertsCommand implements Callable<Integer> {
         return chosen.isEmpty() ? EnumSet.complementOf(EnumSet.of(AlertState.CLEARED)) : chosen;
     }
 
-    /** Somebody knows. */
+    /** Somebody has taken note. */
     @Command(
-            name = "seen",
+            name = "acknowledge",
+            aliases = "seen",
             mixinStandardHelpOptions = true,
             description = "Acknowledges an alert; it stays open.")
-    static final class Seen implements Callable<Integer> {
+    static final class Acknowledge implements Callable<Integer> {
         @Spec
         private CommandSpec spec;
 
@@ -116,10 +117,11 @@ final class AlertsCommand implements Callable<Integer> {
 
     /** It may wait. */
     @Command(
-            name = "mute",
+            name = "snooze",
+            aliases = "mute",
             mixinStandardHelpOptions = true,
             description = "Snoozes an alert until a date, with a reason; then it comes back if it is still due.")
-    static final class Mute implements Callable<Integer> {
+    static final class Snooze implements Callable<Integer> {
         @Spec
         private CommandSpec spec;
 

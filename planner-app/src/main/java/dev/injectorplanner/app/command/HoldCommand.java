@@ -39,8 +39,8 @@ final class HoldCommand {
         return hold(store, truck, Hold.Kind.PIN, week(week), why);
     }
 
-    @Command(name = "refuse", mixinStandardHelpOptions = true, description = "Blocks a week, or every week, for a truck.")
-    int refuse(
+    @Command(name = "block", aliases = "refuse", mixinStandardHelpOptions = true, description = "Blocks a week, or every week, for a truck.")
+    int block(
             @Mixin StoreOptions store,
             @Parameters(paramLabel = "TRUCK") String truck,
             @Parameters(paramLabel = "WEEK", description = "Such as 2026-W12, or never.") String week,

@@ -49,7 +49,7 @@ final class PlanCommand implements Callable<Integer> {
         if (keep && trying) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "--keep: what is only tried cannot be kept. Fix: store pins and refusals first, with hold; enter"
+                    "--keep: a preview cannot be kept. Fix: store pins and refusals first, with hold; enter"
                             + " hours and bays in the table capacity.");
         }
         options.check();

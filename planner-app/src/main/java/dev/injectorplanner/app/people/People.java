@@ -72,7 +72,7 @@ public final class People {
         String hash = hashing.hash(password);
         sql.inTransaction(connection -> {
             if (PersonRows.find(connection, person.name()).isPresent()) {
-                throw new InvalidValueException("name", person.name(), "is taken", "choose another");
+                throw new InvalidValueException("name", person.name(), "is already in use", "choose another one");
             }
             PersonRows.requireDepot(connection, person.depot());
             PersonRows.insert(connection, person, hash, mustChange, clock.instant());

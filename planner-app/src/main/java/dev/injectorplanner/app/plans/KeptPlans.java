@@ -75,7 +75,7 @@ public final class KeptPlans {
 
     private static String words(long id, Plan plan) {
         return "plan " + id + " of " + plan.today() + ": " + plan.visits().size() + " visits, "
-                + plan.dueItems().size() + " findings";
+                + plan.dueItems().size() + " due items";
     }
 
     /** Drawn one by one: a node with a stock of numbers would keep a later plan under a lower one. */

@@ -117,7 +117,7 @@ class SignInPage {
         }
         throttle.right(name.toLowerCase(java.util.Locale.ROOT), address);
         if (!next.equals(again)) {
-            return "The new password does not match. Type it twice alike.";
+            return "The two new passwords do not match. Type the same one twice.";
         }
         if (next.equals(now)) {
             return "The new password is the same as the old one. Choose another.";

@@ -137,4 +137,9 @@ public record SettingKind(
     private String example(SiteUnits units) {
         return String.format(Locale.ROOT, "%s", shown(standard.isEmpty() ? Require.plain(least) : standard, units));
     }
+
+    /** The name under which the store keeps it: that of the first version. */
+    String storedName() {
+        return name.equals(SettingKinds.RESCHEDULING_COST) ? SettingKinds.NUISANCE : name;
+    }
 }

@@ -186,7 +186,7 @@ public final class SiteSettings {
     }
 
     private static @Nullable KeptSetting find(Connection connection, SettingKind kind) throws SQLException {
-        return StoreSql.list(connection, ROWS + " where name = ?", SiteSettings::row, kind.name()).stream()
+        return StoreSql.list(connection, ROWS + " where name = ?", SiteSettings::row, kind.storedName()).stream()
                 .findFirst()
                 .orElse(null);
     }
@@ -197,13 +197,13 @@ public final class SiteSettings {
         if (value.equals(there == null ? "" : there.value())) {
             return;
         }
-        StoreSql.update(connection, "delete from site_setting where name = ?", kind.name());
+        StoreSql.update(connection, "delete from site_setting where name = ?", kind.storedName());
         Instant now = clock.instant();
         if (!value.isEmpty()) {
             StoreSql.update(
                     connection,
                     "insert into site_setting (name, setting, version, changed_at, changed_by) values (?, ?, ?, ?, ?)",
-                    kind.name(),
+                    kind.storedName(),
                     value,
                     turn,
                     now,
@@ -261,7 +261,7 @@ public final class SiteSettings {
 
     private static KeptSetting row(ResultSet row) throws SQLException {
         return new KeptSetting(
-                row.getString("name"),
+                SettingKinds.currentName(row.getString("name")),
                 row.getString("setting"),
                 row.getLong("version"),
                 StoreSql.moment(row, "changed_at"),

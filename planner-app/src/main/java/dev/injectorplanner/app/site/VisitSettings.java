@@ -13,7 +13,7 @@ final class VisitSettings {
 
     static final List<SettingKind> LIST = List.of(
             figure(
-                    "nuisance",
+                    SettingKinds.RESCHEDULING_COST,
                     SettingArea.VISITS,
                     "Rescheduling cost: moving a confirmed visit",
                     "what a plan must save before it moves a confirmed visit",

@@ -141,7 +141,7 @@ final class StoreOpening {
                 }
                 if (first) {
                     LOG.warn(
-                            "The store in {} is held, or was left by a process that was stopped: waiting up to {} s"
+                            "The store in {} is locked by another process, or by one that was stopped: waiting up to {} s"
                                     + " more",
                             settings,
                             wait.secondsLeft());

@@ -23,7 +23,7 @@ class ErrorPage implements ErrorViewResolver {
                                 status,
                                 "This form has expired",
                                 "It was made before you signed in, or stood open for too long; nothing was changed."
-                                        + " Fix: go back, load the page anew, and send it again.")
+                                        + " Fix: go back, reload the page, and send it again.")
                         : page(
                                 status,
                                 "You cannot do this",
@@ -33,7 +33,7 @@ class ErrorPage implements ErrorViewResolver {
                 page(
                         status,
                         "The request could not be read",
-                        "Something in what was sent is missing or cannot be read; nothing was changed. Fix: go back, load"
+                        "Something is missing or cannot be read; nothing was changed. Fix: go back, load"
                                 + " the page anew, and send it again.");
             case CONTENT_TOO_LARGE ->
                 page(

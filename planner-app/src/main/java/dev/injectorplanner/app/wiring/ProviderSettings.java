@@ -50,7 +50,7 @@ public record ProviderSettings(
         ISSUER("oidc.issuer", "none", "address of an OpenID Connect provider for sign-in"),
         CLIENT("oidc.client-id", "none", "client ID of this program at the provider"),
         SECRET_FILE("oidc.client-secret-file", "none", "file with the client secret, unless it is in the environment"),
-        BUTTON("oidc.name", "the provider's host", "provider name shown on the button"),
+        BUTTON("oidc.name", "provider host name", "provider name shown on the button"),
         MATCH("oidc.match", "email", "claim used as the user name here: email (verified) or preferred_username");
 
         private final String key;

@@ -357,7 +357,7 @@ abstract class CloseOutContract {
                 () -> shelf.receive(new GoodsIn(depot, PART, Origin.REMAN, good.subList(1, 2)), NOW, "Ilze"));
         assertThat(twice.problems().get(0).words())
                 .isEqualTo(
-                        "Injector 1, serial \"G1\": is on the shelf of " + depot + " already (serial G1, free). Mend:"
+                        "Injector 1, serial \"G1\": is on the shelf of " + depot + " already (serial G1, free). Fix:"
                                 + " read it on the injector again, or correct the other one first.");
         StockInjector there = shelf.list(depot).stream()
                 .filter(row -> row.serial().equals("G1"))
@@ -399,7 +399,7 @@ abstract class CloseOutContract {
         kits.release(depot, kit.get(first).id(), NOW, "Ilze");
         kits.bind(depot, kit.get(first).id(), truck, first, NOW, "Ilze");
         application.holds().hold(new Hold(truck, Hold.Kind.PIN, visit.week(), NOW, "Ilze", ""));
-        application.holds().announce(Map.of(truck, visit.week()), NOW, "Ilze");
+        application.holds().confirm(Map.of(truck, visit.week()), NOW, "Ilze");
         FittedInjector young = open(fleet(), truck).stream()
                 .filter(row -> visit.cylinders().contains(row.cylinder()))
                 .max(Comparator.comparing(FittedInjector::fittedOn))

@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A manager's Friday on the command line: plan, pin, look, announce. */
+/** A manager's Friday on the command line: plan, pin, look, confirm. */
 class HoldCommandTest {
     @TempDir
     private Path folder;
@@ -32,7 +32,7 @@ class HoldCommandTest {
     }
 
     @Test
-    void a_manager_holds_looks_and_announces() {
+    void a_manager_holds_looks_and_confirms() {
         Path dir = folder.resolve("demo");
         String data = dir.resolve("data").toString();
         assertThat(run("demo", "--dir", dir.toString())).as(printed).isZero();

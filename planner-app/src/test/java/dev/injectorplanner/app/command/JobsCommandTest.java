@@ -67,7 +67,7 @@ class JobsCommandTest {
         assertThat(run("jobs").out()).startsWith("No job has run yet. Fix: ");
         Ran ran = run("jobs", "run", "nightly-plan", "--depot", "North");
         assertThat(ran.exit()).as(ran.err()).isZero();
-        assertThat(ran.out()).startsWith("nightly plan of depot North, due ").contains(": done: findings ");
+        assertThat(ran.out()).startsWith("nightly plan of depot North, due ").contains(": done: due items ");
         assertThat(run("jobs").out()).contains("nightly-plan (by hand)", "North", "done", "findings ");
         JsonNode list = JsonMapper.shared().readTree(run("jobs", "--json").out());
         assertThat(list.get("runs").size()).isEqualTo(1);

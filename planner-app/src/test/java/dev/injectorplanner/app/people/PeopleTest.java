@@ -98,8 +98,8 @@ class PeopleTest {
         assertThat(people.find(nowhere.name())).isEmpty();
         assertThatThrownBy(() ->
                         people.add(new NewPerson("ADMINISTRATOR", Set.of(Role.BUYER), null), PASSWORD, false, "ann"))
-                .hasMessageContaining("is taken");
-        assertThatThrownBy(() -> new NewPerson("a b", Set.of(Role.BUYER), null)).hasMessageContaining("Mend:");
+                .hasMessageContaining("is already in use");
+        assertThatThrownBy(() -> new NewPerson("a b", Set.of(Role.BUYER), null)).hasMessageContaining("Fix:");
         assertThatThrownBy(() -> new NewPerson("bob", Set.of(Role.MECHANIC), null))
                 .hasMessageContaining("say at which depot");
     }

@@ -66,7 +66,7 @@ class SignInTest {
         HttpResponse<String> answer =
                 administrator.postBare("/settings/people/add", "name=sneaked&role=manager&_csrf=guessed");
         assertThat(answer.statusCode()).isEqualTo(403);
-        assertThat(answer.body()).contains("This form has expired", "Mend:");
+        assertThat(answer.body()).contains("This form has expired", "Fix:");
         assertThat(administrator
                         .postBare("/settings/people/add", "name=sneaked&role=manager")
                         .statusCode())

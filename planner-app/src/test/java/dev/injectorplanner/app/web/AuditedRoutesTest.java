@@ -249,10 +249,10 @@ class AuditedRoutesTest {
     private void plan() throws Exception {
         Visitor manager = Visitor.as(Role.MANAGER, address);
         notes.take(
-                "/plan/announce",
+                "/plan/confirm",
                 "manager",
                 "confirm visits",
-                () -> manager.post("/plan", "/plan/announce", AuditNotes.form("depot", "North", "week", WEEK)));
+                () -> manager.post("/plan", "/plan/confirm", AuditNotes.form("depot", "North", "week", WEEK)));
         notes.take(
                 "/plan/hold",
                 "manager",

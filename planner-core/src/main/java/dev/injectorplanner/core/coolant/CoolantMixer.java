@@ -41,7 +41,7 @@ public final class CoolantMixer {
                     "drained_l",
                     Require.plain(drainedLitres),
                     "is more than the system holds, " + Require.plain(capacityLitres) + " l",
-                    "correct the one that is wrong");
+                    "correct whichever is wrong");
         }
         this.nowPercent = Require.within("now_percent", nowPercent, 0, 100);
         this.anyStrength = anyStrength;

@@ -60,7 +60,7 @@ final class SafetyRule {
     }
 
     private static String evidence(String code, LocalDate first, LocalDate last) {
-        String when = first.equals(last) ? " seen on " + first : " seen from " + first + " to " + last;
+        String when = first.equals(last) ? " reported on " + first : " reported from " + first + " to " + last;
         return SafetyCodes.words(code) + " (" + code + ")" + when + ", no injector fitted since";
     }
 }

@@ -50,7 +50,7 @@ public record FittedInjector(
             nothingWithoutRemoval(removedOdometerKm, removedEngineHours, found);
         } else if (removedOn.isBefore(fittedOn)) {
             throw new InvalidValueException(
-                    "removed_on", removedOn, "is before fitted_on " + fittedOn, "correct the one that is wrong");
+                    "removed_on", removedOn, "is before fitted_on " + fittedOn, "correct whichever is wrong");
         }
     }
 

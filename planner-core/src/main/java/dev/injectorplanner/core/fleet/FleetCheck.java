@@ -172,7 +172,7 @@ final class FleetCheck {
 
     private void within(String table, String whose, int cylinder, int most) {
         if (cylinder > most) {
-            add(table + ": " + whose + " names cylinder " + cylinder + ", its engine has " + most
+            add(table + ": " + whose + " names cylinder " + cylinder + ", but its engine has " + most
                     + ". Fix: correct the cylinder, or the family.");
         }
     }

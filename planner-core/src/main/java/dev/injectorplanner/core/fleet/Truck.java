@@ -36,7 +36,7 @@ public record Truck(
                     "out_of_service_on",
                     outOfServiceOn,
                     "is before in_service_on " + inServiceOn,
-                    "correct the one that is wrong");
+                    "correct whichever is wrong");
         }
     }
 

@@ -32,7 +32,7 @@ public record VisitRules(
         Require.notNegative("late_per_day", latePerDay);
         Require.notNegative("task_late_per_day", taskLatePerDay);
         Require.notNegative("warranty_test_worth", warrantyTestWorth);
-        Require.notNegative("nuisance", reschedulingCost);
+        Require.notNegative("rescheduling_cost", reschedulingCost);
         Require.within("frozen_weeks", frozenWeeks, 0, 26);
         Require.within("kept_sets", keptSets, 1, 50);
     }

@@ -84,7 +84,7 @@ final class Assumptions {
         }
         if (!index.fleet().intervals().isEmpty()) {
             add(
-                    "interval tasks",
+                    "scheduled services",
                     "taken as taken as done at each multiple of the interval so far, by meter or months in service; next due at the next multiple multiple",
                     DEFAULT);
         }
@@ -173,12 +173,12 @@ final class Assumptions {
         VisitRules usual = VisitRules.standard();
         add(
                 "visits",
-                "at most one visit a truck in the horizon; cylinders and week by the least of cost of deferrings, set-up of the"
+                "at most one visit a truck in the horizon; cylinders and week by the least of deferral costs, shared access labour of the"
                         + " union of access steps and downtime (Wildeman, Dekker and Smit 1997); in weeks before its parts can"
                         + " be there, plus one express shipment",
                 DEFAULT);
         add(
-                "set-up",
+                "shared access labour",
                 "a bay costs " + Figures.given(rules.bayPerVisit()) + ", coolant "
                         + Figures.given(rules.coolantPerLitre()) + " a litre, a day off the road "
                         + Figures.given(rules.downtimePerDay()) + " unless the duty group sets its own cost",

@@ -64,7 +64,7 @@ class FirstSimulationBenchmark {
                     (ages, failed) -> failed != 0 || oldest(ages) >= pair[0] ? failed | olderThan(ages, pair[1]) : 0);
         }
         for (double share : new double[] {180, 252, 320}) {
-            print("cost of deferrings, share " + (int) share + (share == 320 ? " (96.2)" : ""), rules(share));
+            print("deferral costs, share " + (int) share + (share == 320 ? " (96.2)" : ""), rules(share));
         }
     }
 

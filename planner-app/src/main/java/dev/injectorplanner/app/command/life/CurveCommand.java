@@ -15,7 +15,7 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         description = {
             "Survival curve: Kaplan-Meier with Greenwood standard errors.",
-            "Columns: entry (optional), exit, event (1 failed, 0 still alive), count (optional)."
+            "Columns: entry (optional), exit, event (1 failed, 0 still working), count (optional)."
         })
 final class CurveCommand extends FileCommand<LifeRecords> {
 

@@ -19,7 +19,7 @@ import picocli.CommandLine.ParameterException;
         mixinStandardHelpOptions = true,
         description = {
             "Fits a Weibull life by maximum likelihood.",
-            "Columns: entry (optional, age when first watched), exit (age), event (1 failed, 0 still alive), count"
+            "Columns: entry (optional, age when first watched), exit (age), event (1 failed, 0 still working), count"
                     + " (optional). Ages in one unit, km or hours.",
             "Fisher intervals are the normal approximation on the logarithm, profile intervals the likelihood ratio."
         })
@@ -81,7 +81,7 @@ final class FitCommand extends FileCommand<LifeRecords> {
         String percent = Require.plain(Math.rint(1e6 * intervals.level()) / 1e4) + " %";
         StringBuilder text = new StringBuilder(String.format(
                 Locale.ROOT,
-                "Weibull life of %s: %,d units, %,d failed, %,d alive when last seen%n%n",
+                "Weibull life of %s: %,d units, %,d failed, %,d still working when last seen%n%n",
                 fileName(),
                 fit.events() + fit.suspensions(),
                 fit.events(),

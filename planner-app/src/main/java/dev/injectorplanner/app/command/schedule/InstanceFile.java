@@ -49,7 +49,7 @@ final class InstanceFile {
         try {
             return JsonMapper.shared().readTree(Files.readString(file, StandardCharsets.UTF_8));
         } catch (NoSuchFileException e) {
-            throw new InstanceRefusedException(name + ": there is no such file. Fix: check the name and the folder.");
+            throw new InstanceRefusedException(name + ": no such file. Fix: check the name and the folder.");
         } catch (IOException e) {
             throw new InstanceRefusedException(
                     name + ": cannot be read as text in UTF-8. Fix: check what it is and whether you have permission to read it.");

@@ -159,7 +159,7 @@ public class AlertsPage {
         try {
             return LocalDate.parse(text.strip());
         } catch (DateTimeParseException e) {
-            throw new InvalidValueException("until", text, "is no day", "write it as 2026-03-31");
+            throw new InvalidValueException("until", text, "is not a date", "write it as 2026-03-31");
         }
     }
 }

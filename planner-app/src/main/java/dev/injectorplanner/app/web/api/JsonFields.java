@@ -123,7 +123,7 @@ final class JsonFields {
         try {
             return text.isEmpty() ? null : LocalDate.parse(text);
         } catch (DateTimeParseException e) {
-            throw wrong(name, "is no day", "write it as 2026-03-02");
+            throw wrong(name, "is not a date", "write it as 2026-03-02");
         }
     }
 

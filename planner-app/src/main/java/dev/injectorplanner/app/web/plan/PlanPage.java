@@ -107,8 +107,8 @@ public class PlanPage {
         return shown(next, plan.depot(), "", truck + " released and replanned.");
     }
 
-    @PostMapping("/plan/announce")
-    String announce(
+    @PostMapping("/plan/confirm")
+    String confirm(
             @ModelAttribute("viewer") Viewer viewer,
             @RequestParam("depot") String depot,
             @RequestParam("week") String week,
@@ -116,8 +116,8 @@ public class PlanPage {
         Permissions.require(viewer, Role.MANAGER);
         office.choose(viewer, depot);
         int added = application
-                .announcing()
-                .announce(depot, IsoWeek.parse(week), clock.now(), viewer.name())
+                .confirmation()
+                .confirm(depot, IsoWeek.parse(week), clock.now(), viewer.name())
                 .added();
         return shown(next, depot, week, added + " visits of " + depot + " confirmed for " + week + ".");
     }

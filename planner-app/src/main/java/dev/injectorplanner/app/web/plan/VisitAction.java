@@ -15,13 +15,13 @@ import org.jspecify.annotations.Nullable;
  *
  * @param kind what
  * @param truck the truck
- * @param week the week pinned, moved to or refused; null for never
+ * @param week the week pinned, moved to or blocked; null for never
  */
 record VisitAction(Kind kind, String truck, @Nullable IsoWeek week) {
     enum Kind {
         PIN,
         MOVE,
-        REFUSE,
+        BLOCK,
         NEVER
     }
 
@@ -44,17 +44,17 @@ record VisitAction(Kind kind, String truck, @Nullable IsoWeek week) {
                 truck,
                 switch (act) {
                     case MOVE -> IsoWeek.parse(to);
-                    case PIN, REFUSE -> IsoWeek.parse(from);
+                    case PIN, BLOCK -> IsoWeek.parse(from);
                     case NEVER -> null;
                 });
     }
 
-    /** To be tried out. */
+    /** To be previewed. */
     Holds tried() {
         if (week == null) {
             return new Holds(Map.of(), Map.of(truck, Set.of()), Map.of());
         }
-        return kind == Kind.REFUSE
+        return kind == Kind.BLOCK
                 ? new Holds(Map.of(), Map.of(truck, Set.of(week)), Map.of())
                 : new Holds(Map.of(truck, week), Map.of(), Map.of());
     }
@@ -71,7 +71,7 @@ record VisitAction(Kind kind, String truck, @Nullable IsoWeek week) {
         return switch (kind) {
             case PIN -> "Pin " + truck + " to " + to;
             case MOVE -> "Move " + truck + " to " + to;
-            case REFUSE -> "Block " + truck + " in " + to;
+            case BLOCK -> "Block " + truck + " in " + to;
             case NEVER -> "Block " + truck + " in every week";
         };
     }

@@ -176,8 +176,8 @@ final class TruckFile {
         return on == null
                 ? ""
                 : "Closed out on " + DisplayFormat.shortDate(on)
-                        + ", since this plan was made: codes and history are of now; ages, chances,"
-                        + " proposal and findings are the plan’s. Make the plan anew, under Plan, to see them as they are.";
+                        + ", after this plan was made: codes and history are of now; ages, chances,"
+                        + " proposal and due items are from the plan. Replan on the Plan page to update them.";
     }
 
     /** What no visit answers, and why. */

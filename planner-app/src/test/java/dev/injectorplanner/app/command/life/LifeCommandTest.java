@@ -103,7 +103,7 @@ class LifeCommandTest {
     void fitReadsAloud() throws Exception {
         assertThat(run("fit", handbook())).isEqualTo(0);
         assertThat(out.toString().lines().map(String::strip).toList())
-                .contains("Weibull life of table.csv: 20 units, 10 failed, 10 alive when last seen")
+                .contains("Weibull life of table.csv: 20 units, 10 failed, 10 still working when last seen")
                 .anySatisfy(line -> assertThat(line).matches("shape +1\\.7208 +0\\.50215 +0\\.97127 to 3\\.0487.*"))
                 .anySatisfy(line -> assertThat(line).startsWith("mean life"));
     }

@@ -113,7 +113,7 @@ class EmbeddedTasksTest {
         load(List.of(file));
         JobRun run = run(JobKind.SWEEP, "", DUE.plusSeconds(1_800), sweep);
         assertThat(kept).containsExactly("SWEEP//2026-03-03T00:00:00Z/North 2026-03-03");
-        assertThat(run.counts()).startsWith("depots with news 1, records 1, findings ");
+        assertThat(run.counts()).startsWith("depots with news 1, records 1, due items ");
         run(JobKind.SWEEP, "", DUE.plusSeconds(2_700), sweep);
         assertThat(kept).hasSize(1);
     }

@@ -61,7 +61,7 @@ class LetterJobsTest {
         letters = new LetterJobs(
                 new CurrentPlans(application.planning(), application.plans()),
                 new Digests(pool),
-                application.announcing());
+                application.confirmation());
     }
 
     @AfterEach

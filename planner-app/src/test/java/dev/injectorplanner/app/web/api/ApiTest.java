@@ -221,13 +221,13 @@ class ApiTest {
             assertThat(answer.statusCode()).as(body).isEqualTo(400);
             assertThat(answer.body()).as(body).contains("Fix: ").doesNotContain("Exception");
         }
-        assertThat(get(address, "/api/v1/readings", token).body()).contains("Parameter truck is missing. Mend:");
+        assertThat(get(address, "/api/v1/readings", token).body()).contains("Parameter truck is missing. Fix:");
         assertThat(get(address, "/api/v1/readings?truck=" + TRUCK + "&limit=0", token)
                         .body())
-                .contains("limit is not a number from 1 to 1000. Mend:");
+                .contains("limit is not a number from 1 to 1000. Fix:");
         assertThat(get(address, "/api/v1/readings?truck=" + TRUCK + "&cursor=%25", token)
                         .body())
-                .contains("cursor was not issued here. Mend:");
+                .contains("cursor was not issued here. Fix:");
     }
 
     @Test

@@ -259,7 +259,7 @@ class BayPagesTest {
         assertThat(get(address, "/bay").body()).contains("done");
         assertThat(get(address, "/plan?depot=North&week=2026-W10").body()).contains("<span>done</span>");
         assertThat(get(address, "/trucks/T-1").body())
-                .containsPattern("Closed out on 2.Mar.2026, since this plan was made");
+                .containsPattern("Closed out on 2.Mar.2026, after this plan was made");
         assertThat(get(address, "/trucks/T-2").body()).doesNotContain("Closed out on");
     }
 

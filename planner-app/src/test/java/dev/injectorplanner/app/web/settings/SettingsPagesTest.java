@@ -105,7 +105,7 @@ class SettingsPagesTest {
     void a_manager_sets_a_figure_and_the_plan_made_anew_says_it_is_the_sites() throws Exception {
         assertThat(manager.get("/settings/figures").body()).doesNotContain(BEFORE);
 
-        assertThat(send(manager, "/settings/figures", "/settings/figures", Map.of("v.nuisance", "120"))
+        assertThat(send(manager, "/settings/figures", "/settings/figures", Map.of("v.rescheduling-cost", "120"))
                         .statusCode())
                 .isEqualTo(302);
 
@@ -134,15 +134,15 @@ class SettingsPagesTest {
                 .containsEntry("v.service-level", "120")
                 .containsEntry("v.review-days", "7");
         assertThat(answer.body()).contains("Nothing was saved").contains("is out of range. Fix: ");
-        assertThat(app.application().settings().kept()).containsOnlyKeys("nuisance");
+        assertThat(app.application().settings().kept()).containsOnlyKeys("rescheduling-cost");
     }
 
     @Test
     @Order(3)
     void an_older_page_overwrites_nothing() throws Exception {
         Map<String, String> older = SentForm.of(manager.get("/settings/figures").body(), "/settings/figures");
-        send(manager, "/settings/figures", "/settings/figures", Map.of("v.nuisance", "130"));
-        older.put("v.nuisance", "140");
+        send(manager, "/settings/figures", "/settings/figures", Map.of("v.rescheduling-cost", "130"));
+        older.put("v.rescheduling-cost", "140");
 
         HttpResponse<String> answer = manager.postBare("/settings/figures", Visitor.form(older));
 
@@ -155,7 +155,7 @@ class SettingsPagesTest {
     @Test
     @Order(4)
     void back_to_the_planner_default_is_one_button() throws Exception {
-        send(manager, "/settings/figures", "/settings/figures", Map.of("clear", "nuisance"));
+        send(manager, "/settings/figures", "/settings/figures", Map.of("clear", "rescheduling-cost"));
 
         assertThat(app.application().settings().kept()).isEmpty();
         assertThat(newest().after()).endsWith("(planner default)");

@@ -66,7 +66,7 @@ final class Reasons {
             }
         }
         return why.isEmpty()
-                ? "its visit needs more hours, bay-days or truck-days than there are"
+                ? "its visit needs more hours, bay-days or truck-days than are available"
                 : String.join("; ", why);
     }
 
