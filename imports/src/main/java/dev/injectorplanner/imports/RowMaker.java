@@ -103,10 +103,7 @@ final class RowMaker<R> {
         boolean tooMany = given > layout.headings().size();
         if (tooMany && !countsCells) {
             problems.add(place.complaintAt(
-                    given - 1,
-                    "",
-                    "the row has cells beyond the headings",
-                    "clear the cell, or give it a heading"));
+                    given - 1, "", "the row has cells beyond the headings", "clear the cell, or give it a heading"));
         } else if (tooMany || (countsCells && given < leastCells)) {
             problems.add(place.complaint(
                     "",

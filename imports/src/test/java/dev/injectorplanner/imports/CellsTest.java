@@ -98,8 +98,9 @@ class CellsTest {
     @Test
     void aCommaBeforeThreeDigitsReadsTwoWays() {
         assertThatThrownBy(() -> NumberCells.number("column", "1,234"))
-                .hasMessage("column \"1,234\": can be read in two ways, 1234 or 1.234. Fix: write it without a thousands"
-                        + " separator and with a dot for decimals.");
+                .hasMessage(
+                        "column \"1,234\": can be read in two ways, 1234 or 1.234. Fix: write it without a thousands"
+                                + " separator and with a dot for decimals.");
     }
 
     @Test

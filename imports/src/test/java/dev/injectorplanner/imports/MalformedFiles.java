@@ -112,8 +112,8 @@ public final class MalformedFiles {
     }
 
     private void addQuotes() throws IOException {
-        String never = " opens a quotation mark that is never closed. Fix: close it, or write a quotation mark"
-                + " inside a cell twice.";
+        String never = " opens a quotation mark that is never closed. Fix: close it, or double a quotation mark"
+                + " inside a cell.";
         String behind = " has text after a closing quotation mark. Fix: close the quotation mark at the end of its"
                 + " cell, and double any quotation mark inside a cell.";
         add(

@@ -199,8 +199,7 @@ class RowsTest {
                 .get(0);
 
         assertThat(place.complaint("truck", "there is no such truck", "load the trucks first"))
-                .hasToString(
-                        "readings.csv, line 2, truck \"T9\": there is no such truck. Fix: load the trucks first.");
+                .hasToString("readings.csv, line 2, truck \"T9\": there is no such truck. Fix: load the trucks first.");
         assertThat(place.complaint(new InvalidValueException("odometer", 11.3, "goes back", "say meter_replaced")))
                 .hasToString("readings.csv, line 2, odometer_mi \"7\": goes back. Fix: say meter_replaced.");
         assertThat(place.complaint("engine_hours", "is missing", "enter it"))

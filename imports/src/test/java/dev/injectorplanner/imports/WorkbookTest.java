@@ -174,12 +174,11 @@ class WorkbookTest {
 
         assertThat(read.rows).hasSize(2);
         assertThat(read.complaints())
-                .containsExactly(
-                        "stock.xlsx, sheet \"stock\", A3, depot (empty): is empty. Fix: enter it: the depot.");
+                .containsExactly("stock.xlsx, sheet \"stock\", A3, depot (empty): is empty. Fix: enter it: the depot.");
         assertThat(read.remarks)
                 .containsExactly(
                         "stock.xlsx, sheet \"stock\": hidden rows (1) were read like the others.",
-                        "stock.xlsx, sheet \"stock\": merged areas (1): only the first cell of each holds its value,"
+                        "stock.xlsx, sheet \"stock\": merged areas (1): only the first cell of each holds its value;"
                                 + " the others are empty.");
     }
 

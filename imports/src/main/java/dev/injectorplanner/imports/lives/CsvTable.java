@@ -42,8 +42,7 @@ final class CsvTable {
             throws LivesRefusedException {
         CsvTable table = new CsvTable(file);
         if (!Files.isRegularFile(file)) {
-            throw new LivesRefusedException(
-                    "\"" + file + "\": no such file. Fix: check the name and the folder.");
+            throw new LivesRefusedException("\"" + file + "\": no such file. Fix: check the name and the folder.");
         }
         try (CsvReader<CsvRecord> reader = table.reader()) {
             Iterator<CsvRecord> rows = reader.iterator();

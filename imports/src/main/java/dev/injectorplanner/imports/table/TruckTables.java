@@ -23,8 +23,7 @@ final class TruckTables {
                 .required("vin", CellKinds.VIN, Truck::vin, "vehicle identification number, 17 characters")
                 .required("depot", CellKinds.TEXT, Truck::depot, "where it is looked after")
                 .required("family", CellKinds.TEXT, Truck::family, "its engine family")
-                .optional(
-                        "duty_group", CellKinds.TEXT, Truck::dutyGroup, "duty group; empty: none")
+                .optional("duty_group", CellKinds.TEXT, Truck::dutyGroup, "duty group; empty: none")
                 .required("in_service_on", CellKinds.DATE, Truck::inServiceOn, "first day of service")
                 .optional(
                         "out_of_service_on",
@@ -70,7 +69,11 @@ final class TruckTables {
     private static Table.Builder<FittedInjector> injectorColumns() {
         return Table.named("injectors", FittedInjector.class)
                 .required("truck", CellKinds.TEXT, FittedInjector::truck, "the truck")
-                .required("cylinder", CellKinds.WHOLE, FittedInjector::cylinder, "cylinder cylinder number as the engine maker counts")
+                .required(
+                        "cylinder",
+                        CellKinds.WHOLE,
+                        FittedInjector::cylinder,
+                        "cylinder number as the engine maker counts")
                 .required("part", CellKinds.TEXT, FittedInjector::part, "its part number")
                 .optional("serial", CellKinds.TEXT, FittedInjector::serial, "the unit's serial; empty: unknown")
                 .optional(
@@ -81,9 +84,17 @@ final class TruckTables {
                 .required("origin", CellKinds.choice(Origin.class), FittedInjector::origin, "new or reman")
                 .required("fitted_on", CellKinds.DATE, FittedInjector::fittedOn, "day it was fitted")
                 .measured(
-                        "odometer", ColumnUnit.DISTANCE, false, FittedInjector::odometerKm, "at fitting; empty: unknown")
+                        "odometer",
+                        ColumnUnit.DISTANCE,
+                        false,
+                        FittedInjector::odometerKm,
+                        "at fitting; empty: unknown")
                 .optional("engine_hours", CellKinds.NUMBER, FittedInjector::engineHours, "at fitting; empty: unknown")
-                .optional("removed_on", CellKinds.DATE, FittedInjector::removedOn, "day it was removed; empty: still fitted")
+                .optional(
+                        "removed_on",
+                        CellKinds.DATE,
+                        FittedInjector::removedOn,
+                        "day it was removed; empty: still fitted")
                 .measured(
                         "removed_odometer",
                         ColumnUnit.DISTANCE,
@@ -141,7 +152,12 @@ final class TruckTables {
                         Fault::cylinder,
                         "where the code does not say it; empty: none named")
                 .optional("count", CellKinds.WHOLE, Fault::count, "occurrences; empty: 1")
-                .measured("odometer", ColumnUnit.DISTANCE, false, Fault::odometerKm, "odometer at that time; empty: unknown")
+                .measured(
+                        "odometer",
+                        ColumnUnit.DISTANCE,
+                        false,
+                        Fault::odometerKm,
+                        "odometer at that time; empty: unknown")
                 .key(List.of("truck", "seen_at", "code", "cylinder"), f -> {
                     Integer cylinder = f.cylinder();
                     return List.of(f.truck(), f.seenAt(), f.code().text(), cylinder == null ? 0 : cylinder);
@@ -158,7 +174,11 @@ final class TruckTables {
     static Table<CylinderTest> cylinderTests() {
         return Table.named("cylinder_tests", CylinderTest.class)
                 .required("truck", CellKinds.TEXT, CylinderTest::truck, "the truck")
-                .required("cylinder", CellKinds.WHOLE, CylinderTest::cylinder, "cylinder cylinder number as the engine maker counts")
+                .required(
+                        "cylinder",
+                        CellKinds.WHOLE,
+                        CylinderTest::cylinder,
+                        "cylinder number as the engine maker counts")
                 .required(
                         "tested_at",
                         CellKinds.INSTANT,
@@ -172,11 +192,7 @@ final class TruckTables {
                 .required("value", CellKinds.NUMBER, CylinderTest::value, "test result")
                 .required(
                         "unit", CellKinds.TEXT, CylinderTest::unit, "unit of the result, such as mm3/stroke, ml/min, %")
-                .optional(
-                        "engine_state",
-                        CellKinds.TEXT,
-                        CylinderTest::engineState,
-                        "engine state, such as warm idle")
+                .optional("engine_state", CellKinds.TEXT, CylinderTest::engineState, "engine state, such as warm idle")
                 .key(
                         List.of("truck", "cylinder", "tested_at", "test"),
                         t -> List.of(t.truck(), t.cylinder(), t.testedAt(), t.test()))

@@ -65,12 +65,12 @@ class LivesCsvTest {
                         "lives.csv, line 3, column entry: \"-3\" is below zero. Fix: enter zero or more.",
                         "lives.csv, line 3, column event: \"2\" is neither 1 nor 0. Fix: enter 1 for a failure, 0 for a"
                                 + " unit still working.",
-                        "lives.csv, line 3, column count: \"1.5\" is not a whole number of 1 or more. Fix: enter how"
-                                + " many units the row stands for.",
+                        "lives.csv, line 3, column count: \"1.5\" is not a whole number of 1 or more. Fix: enter the"
+                                + " number of units the row represents.",
                         "lives.csv, line 4, column entry: \"7\" is not below the exit 7. Fix: correct entry or exit.",
                         "lives.csv, line 5, column exit: \"\" is empty. Fix: enter a number, or remove the row.",
-                        "lives.csv, line 5, column count: \"0\" is not a whole number of 1 or more. Fix: enter how many"
-                                + " units the row stands for.",
+                        "lives.csv, line 5, column count: \"0\" is not a whole number of 1 or more. Fix: enter the"
+                                + " number of units the row represents.",
                         "lives.csv, line 6, column exit: \"NaN\" is not a plain number. Fix: write it like 12500 or"
                                 + " 0.25, without thousands separators or units.",
                         "lives.csv, line 7 has 3 cells, but there are 4 headings. Fix: check for a missing or extra"
@@ -83,8 +83,8 @@ class LivesCsvTest {
                 .contains("is not there");
         assertThat(complaints(() -> LivesCsv.lives(file())))
                 .containsExactly(
-                        "lives.csv is empty. Fix: give it a line of headings, with exit, event among them, and a line for each"
-                                + " life.");
+                        "lives.csv is empty. Fix: give it a line of headings, with exit, event among them, and one"
+                                + " line per injector life.");
         assertThat(complaints(() -> LivesCsv.lives(file("exit,event"))).get(0)).contains("no rows");
         assertThat(complaints(() -> LivesCsv.lives(file("exit;event", "5;1"))).get(0))
                 .contains("semicolons");

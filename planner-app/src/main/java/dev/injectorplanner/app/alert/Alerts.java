@@ -93,8 +93,8 @@ public final class Alerts {
     private static Alert get(Connection connection, long id) throws SQLException {
         return AlertRows.list(connection, "where id = ?", id).stream()
                 .findFirst()
-                .orElseThrow(() -> new InvalidValueException(
-                        "alert", id, "is not known", "use a number from the list of alerts"));
+                .orElseThrow(() ->
+                        new InvalidValueException("alert", id, "is not known", "use a number from the list of alerts"));
     }
 
     /** An alert's history, oldest first. */

@@ -44,8 +44,7 @@ final class NextState {
         if (alert.state() == AlertState.PLANNED) {
             AlertState back = alert.seenAt() == null ? AlertState.RAISED : AlertState.SEEN;
             return new Step(
-                    with(alert, found, back, alert.told()),
-                    "no visit of the plan of " + today + " covers it any more");
+                    with(alert, found, back, alert.told()), "no visit of the plan of " + today + " covers it any more");
         }
         return new Step(with(alert, found, alert.state(), alert.told()), "");
     }

@@ -157,7 +157,8 @@ final class EntryCheck {
             if (!family.allCylinders().contains(each.cylinder()) || !seen.add(each.cylinder())) {
                 problems.add(
                         "c" + each.cylinder() + ".serial",
-                        "cylinder \"" + each.cylinder() + "\": is a duplicate, or is not a task of family " + family.family(),
+                        "cylinder \"" + each.cylinder() + "\": is a duplicate, or is not a task of family "
+                                + family.family(),
                         "enter each of cylinders 1 to " + family.cylinders() + " once");
             } else if (each.fitted()) {
                 NewInjector injector = check.check(each);
@@ -176,7 +177,7 @@ final class EntryCheck {
         if (each.reason().isBlank()) {
             problems.add(
                     field,
-                    "Cylinder " + each.cylinder() + ": not done, and no reason given given",
+                    "Cylinder " + each.cylinder() + ": not done, and no reason given",
                     "enter why, so that the next plan can be understood");
         }
         problems.guarded(field, () -> Require.text("reason", each.reason()));

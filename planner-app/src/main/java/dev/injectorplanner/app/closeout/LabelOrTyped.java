@@ -33,7 +33,7 @@ record LabelOrTyped(String serial, String code, boolean usable) {
             problems.add(
                     "c" + entry.cylinder() + ".serial",
                     where + "serial \"" + entry.serial().strip() + "\": the label shows " + label.serial(),
-                    "read the injector again; one of the two belongs to another injector injector");
+                    "read the injector again; one of the two belongs to another injector");
             return new LabelOrTyped("", "", false);
         }
         boolean typedCode = inCode.isEmpty() && !entry.code().isBlank();

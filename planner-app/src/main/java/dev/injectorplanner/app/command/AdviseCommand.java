@@ -30,11 +30,7 @@ final class AdviseCommand implements Callable<Integer> {
     @picocli.CommandLine.Option(names = "--truck", paramLabel = "T", required = true, description = "The truck.")
     private String truck;
 
-    @picocli.CommandLine.Option(
-            names = "--failed",
-            paramLabel = "CYL",
-            split = ",",
-            description = "Failed cylinders.")
+    @picocli.CommandLine.Option(names = "--failed", paramLabel = "CYL", split = ",", description = "Failed cylinders.")
     private List<Integer> failed = List.of();
 
     @picocli.CommandLine.Option(
@@ -57,7 +53,8 @@ final class AdviseCommand implements Callable<Integer> {
     public Integer call() {
         if (failed.isEmpty() && opened.isEmpty()) {
             throw new ParameterException(
-                    spec.commandLine(), "Neither --failed nor --opened is given. Fix: name the failed cylinders or the opened steps.");
+                    spec.commandLine(),
+                    "Neither --failed nor --opened is given. Fix: name the failed cylinders or the opened steps.");
         }
         options.check();
         LocalDate today = options.today();

@@ -19,7 +19,8 @@ import picocli.CommandLine.Spec;
         name = "confirm",
         aliases = "announce",
         mixinStandardHelpOptions = true,
-        description = "Confirms a week's visits: later plans move them only if that saves more than the rescheduling cost.")
+        description =
+                "Confirms a week's visits: later plans move them only if that saves more than the rescheduling cost.")
 final class ConfirmCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

@@ -39,7 +39,11 @@ final class HoldCommand {
         return hold(store, truck, Hold.Kind.PIN, week(week), why);
     }
 
-    @Command(name = "block", aliases = "refuse", mixinStandardHelpOptions = true, description = "Blocks a week, or every week, for a truck.")
+    @Command(
+            name = "block",
+            aliases = "refuse",
+            mixinStandardHelpOptions = true,
+            description = "Blocks a week, or every week, for a truck.")
     int block(
             @Mixin StoreOptions store,
             @Parameters(paramLabel = "TRUCK") String truck,

@@ -14,10 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** What waits to be sent. */
-@Command(
-        name = "outbox",
-        mixinStandardHelpOptions = true,
-        description = "Lists the newest mails, unsent ones first.")
+@Command(name = "outbox", mixinStandardHelpOptions = true, description = "Lists the newest mails, unsent ones first.")
 final class MailOutboxCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

@@ -49,8 +49,8 @@ final class PlanCommand implements Callable<Integer> {
         if (keep && trying) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "--keep: a preview cannot be kept. Fix: store pins and refusals first, with hold; enter"
-                            + " hours and bays in the table capacity.");
+                    "--keep: a preview cannot be kept. Fix: store pins and blocked weeks first, with hold; enter"
+                            + " hours and bays in the capacity table.");
         }
         options.check();
         var holds = hold.holds();

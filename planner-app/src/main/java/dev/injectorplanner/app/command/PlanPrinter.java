@@ -78,8 +78,10 @@ final class PlanPrinter {
 
     private void cost(PlanCost cost) {
         Double gap = cost.gap();
-        String proven = gap == null ? "" : String.format(Locale.ROOT, ", within %.2f %% of the best possible", 100 * gap);
-        out.printf(Locale.ROOT, "Saves %,.0f compared with doing nothing in these weeks%s%n", 0.0 - cost.cost(), proven);
+        String proven =
+                gap == null ? "" : String.format(Locale.ROOT, ", within %.2f %% of the best possible", 100 * gap);
+        out.printf(
+                Locale.ROOT, "Saves %,.0f compared with doing nothing in these weeks%s%n", 0.0 - cost.cost(), proven);
         cost.brokenWishes().forEach(wish -> out.println("Cannot be kept: " + wish.truck() + ", " + wish.reason()));
     }
 

@@ -48,14 +48,11 @@ final class ServeCommand implements Callable<Integer> {
             names = "--address",
             paramLabel = "ADDRESS",
             defaultValue = "127.0.0.1",
-            description = "Address to listen on (default: ${DEFAULT-VALUE}, this machine only). Browsers sign in from"
-                    + " elsewhere only through a proxy that speaks TLS: see --behind-tls.")
+            description = "Address to listen on (default: ${DEFAULT-VALUE}, this machine only). Browsers on other"
+                    + " machines can sign in only through a TLS proxy: see --behind-tls.")
     private String address;
 
-    @Option(
-            names = "--behind-tls",
-            description =
-                    "A TLS proxy in front sends X-Forwarded-For and X-Forwarded-Proto.")
+    @Option(names = "--behind-tls", description = "A TLS proxy in front sends X-Forwarded-For and X-Forwarded-Proto.")
     private boolean behindTls;
 
     @Option(

@@ -22,9 +22,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "settings",
         mixinStandardHelpOptions = true,
-        description =
-                "What the site sets for itself: figures of the plan, units, its name. Plans that are made from then on"
-                        + " use it.")
+        description = "The site's settings: planning figures, units, its name. New plans use them.")
 final class SettingsCommand {
     @Spec
     private CommandSpec spec;
@@ -32,7 +30,10 @@ final class SettingsCommand {
     @Mixin
     private StoreOptions before;
 
-    @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists all settings and where each value comes from.")
+    @Command(
+            name = "list",
+            mixinStandardHelpOptions = true,
+            description = "Lists all settings and where each value comes from.")
     int list(
             @Mixin StoreOptions store,
             @Option(names = "--json", description = "Prints one JSON object.") boolean json) {

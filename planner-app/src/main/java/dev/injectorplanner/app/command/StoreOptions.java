@@ -35,8 +35,8 @@ final class StoreOptions {
         @Option(
                 names = "--database",
                 paramLabel = "URL",
-                description = "PostgreSQL store instead, such as jdbc:postgresql://host/planner. User and password are"
-                        + " taken from PLANNER_DATABASE_USER and PLANNER_DATABASE_PASSWORD.")
+                description = "PostgreSQL store instead, such as jdbc:postgresql://host/planner. User and password come"
+                        + " from PLANNER_DATABASE_USER and PLANNER_DATABASE_PASSWORD.")
         private @Nullable String database;
 
         private boolean isSameAs(Place other) {

@@ -26,9 +26,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "user",
         mixinStandardHelpOptions = true,
-        description =
-                "People who sign in: add, change, list, disable, enable, password. Passwords are asked for, or read from"
-                        + " standard input.")
+        description = "Users: add, change, list, disable, enable, password. Passwords are prompted for, or read"
+                + " from standard input.")
 final class UserCommand {
     @Spec
     private CommandSpec spec;
@@ -47,7 +46,10 @@ final class UserCommand {
                             paramLabel = "ROLE",
                             description = "manager, buyer, mechanic, administrator.")
                     List<String> roles,
-            @Option(names = "--depot", paramLabel = "D", description = "The one depot the user is limited to (default: all).")
+            @Option(
+                            names = "--depot",
+                            paramLabel = "D",
+                            description = "The one depot the user is limited to (default: all).")
                     @Nullable
                     String depot) {
         NewPerson person = new NewPerson(name, roles(roles), depot);
@@ -63,7 +65,10 @@ final class UserCommand {
             @Mixin StoreOptions store,
             @Parameters(paramLabel = "NAME") String name,
             @Option(names = "--roles", required = true, split = ",", paramLabel = "ROLE") List<String> roles,
-            @Option(names = "--depot", paramLabel = "D", description = "The one depot the user is limited to (default: all).")
+            @Option(
+                            names = "--depot",
+                            paramLabel = "D",
+                            description = "The one depot the user is limited to (default: all).")
                     @Nullable
                     String depot) {
         NewPerson person = new NewPerson(name, roles(roles), depot);

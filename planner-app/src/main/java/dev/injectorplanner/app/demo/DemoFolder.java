@@ -48,8 +48,8 @@ public final class DemoFolder {
         Path folder = data.toAbsolutePath().normalize().getParent();
         if (folder == null || !Files.exists(folder.resolve(MARK)) || !Files.isDirectory(data)) {
             throw new NotTheDemoException(
-                    data + " is not the demo's data. Fix: make the demo first with the command demo,"
-                            + " or name its data folder with --data.");
+                    data + " is not the demo's data. Fix: create the demo first with the demo command, or name its data"
+                            + " folder with --data.");
         }
     }
 

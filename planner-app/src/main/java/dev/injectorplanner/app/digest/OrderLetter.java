@@ -26,8 +26,7 @@ final class OrderLetter {
                         late == 0
                                 ? "All arrive in time if ordered by the date shown."
                                 : late
-                                        + " of them are late at the longest lead time: ask for an express shipment, or move the"
-                                        + " visit.")
+                                        + " of them may be late at the longest lead time: request express shipment, or postpone the visit.")
                 .table(
                         "Order now",
                         List.of("Order by", "Supplier", "Part", "Description", "Quantity", "For week", "Trucks"),

@@ -39,8 +39,8 @@ final class WorkLetter {
                 letter,
                 "work-list-" + Workbooks.inFileName(depot) + "-" + week + ".xlsx",
                 book::write,
-                "A page a truck with steps, parts and cautions is in the workbook. The engine maker's manual comes"
-                        + " first, then local codes and licensed practice."));
+                "The workbook has a page per truck with steps, parts and cautions. The engine maker's"
+                        + " manual, local codes and licensed practice take precedence."));
     }
 
     private static List<String> row(Plan plan, Visit visit) {

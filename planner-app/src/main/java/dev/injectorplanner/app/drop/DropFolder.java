@@ -89,7 +89,8 @@ public final class DropFolder {
             }
             String waiting = settling.look(file, clock.instant());
             if (!waiting.isEmpty()) {
-                all.add(new DropResult(name, Outcome.WAITING, name + " is not complete yet: " + waiting + ".", file, null));
+                all.add(new DropResult(
+                        name, Outcome.WAITING, name + " is not complete yet: " + waiting + ".", file, null));
                 return;
             }
             taken.take(file).ifPresent(mine::add);
@@ -125,7 +126,11 @@ public final class DropFolder {
                 Path again =
                         Files.move(file, FreeName.reserve(settings.folder(), name), StandardCopyOption.ATOMIC_MOVE);
                 return new DropResult(
-                        name, Outcome.WAITING, name + " changed while it was being read and is read again.", again, report);
+                        name,
+                        Outcome.WAITING,
+                        name + " changed while it was being read and is read again.",
+                        again,
+                        report);
             }
             return new FileRouting(settings).move(report);
         } catch (NoSuchFileException e) {

@@ -86,8 +86,8 @@ final class BatchMerge<R> {
         return placed.place()
                 .complaint(
                         "fitted_on",
-                        "cylinder " + other.cylinder() + " of truck " + other.truck() + " already already holds the injector fitted on "
-                                + other.fittedOn() + " " + until,
+                        "cylinder " + other.cylinder() + " of truck " + other.truck()
+                                + " already holds the injector fitted on " + other.fittedOn() + " " + until,
                         "enter removed_on for that one, or correct the dates in this row");
     }
 

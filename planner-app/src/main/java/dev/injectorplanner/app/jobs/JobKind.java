@@ -12,10 +12,16 @@ import java.util.stream.Collectors;
  */
 public enum JobKind {
     NIGHTLY_PLAN("nightly plan", Scope.DEPOT, "30 2 * * *", Duration.ofHours(20), "replaced by the next night"),
-    SWEEP("sweep of new readings and faults", Scope.FLEET, "*/15 * * * *", Duration.ZERO, "the next sweep covers the same data"),
+    SWEEP(
+            "sweep of new readings and faults",
+            Scope.FLEET,
+            "*/15 * * * *",
+            Duration.ZERO,
+            "the next sweep covers the same data"),
     WORK_LIST("weekly work list", Scope.DEPOT, "0 12 * * 5", Duration.ofDays(4), "useful until the week has begun"),
     ORDER_LIST("order list", Scope.DEPOT, "0 6 * * 1,4", Duration.ofDays(2), "useful until the next list"),
-    DEADLINES("core and warranty deadlines", Scope.DEPOT, "0 7 * * *", Duration.ofDays(1), "deadlines cannot be skipped"),
+    DEADLINES(
+            "core and warranty deadlines", Scope.DEPOT, "0 7 * * *", Duration.ofDays(1), "deadlines cannot be skipped"),
     DROP_FOLDER("drop folder", Scope.FLEET, "*/5 * * * *", Duration.ZERO, "files wait for the next run"),
     LIFE_REFIT("life refit", Scope.FLEET, "0 3 * * 0", Duration.ofDays(6), "useful until the next refit"),
     BACKUP("backup", Scope.FLEET, "0 4 * * *", Duration.ofDays(1), "better late than never"),

@@ -148,13 +148,7 @@ public final class People {
                     Secrets.stamp(),
                     mustChange,
                     account.id());
-            audit(
-                    connection,
-                    by,
-                    "set a password",
-                    account.name(),
-                    "",
-                    mustChange ? "new, must be changed" : "new");
+            audit(connection, by, "set a password", account.name(), "", mustChange ? "new, must be changed" : "new");
             return true;
         });
     }

@@ -72,7 +72,7 @@ class ApiSecurity {
                         401,
                         "No active token",
                         "The request has no active token. Fix: send Authorization: Bearer TOKEN; the administrator"
-                                + " makes tokens under Settings."));
+                                + " creates tokens under Settings."));
     }
 
     private static void forbidden(HttpServletResponse response) throws IOException {

@@ -72,8 +72,10 @@ final class ProviderUsers implements OAuth2UserService<OidcUserRequest, OidcUser
                     + ". Fix: verify it there, then sign in again.");
         }
         Account account = people.find(name)
-                .orElseThrow(() -> refused(settings.name() + " knows you as " + name
-                        + ", and there is no user with that name here. Fix: ask the administrator to add you under it."));
+                .orElseThrow(
+                        () -> refused(
+                                settings.name() + " knows you as " + name
+                                        + ", and there is no user with that name here. Fix: ask the administrator to add you under it."));
         if (account.disabled()) {
             throw refused(name + " is disabled here. Fix: ask the administrator.");
         }

@@ -89,8 +89,8 @@ final class StoreOpening {
         int version = Schema.version(pool);
         if (version > NEWEST) {
             throw new StoreException(
-                    "The store in " + settings + " has schema version " + version + ", but this program supports " + NEWEST
-                            + ". Fix: use the newer program version that wrote it.",
+                    "The store in " + settings + " has schema version " + version + ", but this program supports "
+                            + NEWEST + ". Fix: use the newer program version that wrote it.",
                     new IllegalStateException());
         }
         return version;

@@ -22,30 +22,29 @@ class ErrorPage implements ErrorViewResolver {
                         ? page(
                                 status,
                                 "This form has expired",
-                                "It was made before you signed in, or stood open for too long; nothing was changed."
-                                        + " Fix: go back, reload the page, and send it again.")
+                                "It was opened before you signed in, or was open for too long; nothing was changed. Fix: go"
+                                        + " back, reload the page, and send it again.")
                         : page(
                                 status,
                                 "You cannot do this",
-                                "Your role does not go there, or may not change it; nothing was changed. Fix: ask the"
-                                        + " administrator, who can give you the role.");
+                                "Your role does not allow it; nothing was changed. Fix: ask the administrator for the role.");
             case BAD_REQUEST ->
                 page(
                         status,
                         "The request could not be read",
-                        "Something is missing or cannot be read; nothing was changed. Fix: go back, load"
-                                + " the page anew, and send it again.");
+                        "Something is missing or cannot be read; nothing was changed. Fix: go back, reload the page,"
+                                + " and send it again.");
             case CONTENT_TOO_LARGE ->
                 page(
                         status,
                         "Too large",
-                        "More was sent than this program takes at a time: 64 MB of files; nothing was changed. Fix: send"
-                                + " fewer files, or split the file.");
+                        "At most 64 MB of files can be sent at a time; nothing was changed. Fix: send fewer files,"
+                                + " or split the file.");
             default ->
                 page(
                         status,
                         "Something went wrong",
-                        "The program's log says what went wrong. Fix: try again; if it stays so, tell the"
+                        "The program's log shows what went wrong. Fix: try again; if it keeps failing, tell the"
                                 + " administrator.");
         };
     }

@@ -83,11 +83,13 @@ public record ProviderSettings(
                 "https".equals(issuer.getScheme()) || "http".equals(issuer.getScheme()) && isLoopback(issuer.getHost());
         if (issuer.getHost() == null || !safe || issuer.getQuery() != null || issuer.getFragment() != null) {
             throw new InvalidValueException(
-                    Name.ISSUER.key, issuer, "is not an https address", "write the issuer as published by the provider");
+                    Name.ISSUER.key,
+                    issuer,
+                    "is not an https address",
+                    "write the issuer as published by the provider");
         }
         if (clientId.isBlank()) {
-            throw new InvalidValueException(
-                    Name.CLIENT.key, clientId, "is missing", "enter the client ID");
+            throw new InvalidValueException(Name.CLIENT.key, clientId, "is missing", "enter the client ID");
         }
         if (name.isBlank() || name.length() > LONGEST_NAME) {
             throw new InvalidValueException(

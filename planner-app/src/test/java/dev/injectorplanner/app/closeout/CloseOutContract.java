@@ -356,9 +356,8 @@ abstract class CloseOutContract {
                 RefusedEntryException.class,
                 () -> shelf.receive(new GoodsIn(depot, PART, Origin.REMAN, good.subList(1, 2)), NOW, "Ilze"));
         assertThat(twice.problems().get(0).words())
-                .isEqualTo(
-                        "Injector 1, serial \"G1\": is on the shelf of " + depot + " already (serial G1, free). Fix:"
-                                + " read it on the injector again, or correct the other one first.");
+                .isEqualTo("Injector 1, serial \"G1\": is on the shelf of " + depot + " already (serial G1, free). Fix:"
+                        + " read it on the injector again, or correct the other one first.");
         StockInjector there = shelf.list(depot).stream()
                 .filter(row -> row.serial().equals("G1"))
                 .findFirst()

@@ -91,7 +91,8 @@ class JobsCommandTest {
         assertThat(run("jobs", "run", "nightly-plan", "--depot", "South").err())
                 .contains("is not known. Fix: choose one of North.");
         assertThat(run("jobs", "run", "mail-out").err()).contains("is not set up for this store. Fix: choose among");
-        assertThat(run("jobs", "run", "washing").err()).contains("is not a job. Fix: choose from nightly-plan, sweep, ");
+        assertThat(run("jobs", "run", "washing").err())
+                .contains("is not a job. Fix: choose from nightly-plan, sweep, ");
     }
 
     @Test

@@ -121,7 +121,8 @@ class DropFolderTest {
     @Test
     void half_a_workbook_is_waited_for_and_refused_in_the_end() throws IOException {
         Path file = put("stock.xlsx", "PK\u0003\u0004 and so on, without an end");
-        assertThat(drop.pass().get(0).words()).isEqualTo("stock.xlsx is not complete yet: the workbook is not complete yet.");
+        assertThat(drop.pass().get(0).words())
+                .isEqualTo("stock.xlsx is not complete yet: the workbook is not complete yet.");
         clock.move(DropSettings.DEAD_AFTER);
         DropResult dropped = drop.pass().get(0);
         assertThat(dropped.outcome()).isEqualTo(Outcome.REFUSED);

@@ -110,7 +110,8 @@ class IntakeTest {
         assertThat(refused.complaints())
                 .singleElement()
                 .asString()
-                .contains("cylinder 1 of truck T-1 already already holds the injector fitted on 2025-03-02 and has no removed_on.");
+                .contains(
+                        "cylinder 1 of truck T-1 already holds the injector fitted on 2025-03-02 and has no removed_on.");
         Path both = write(
                 "injectors.csv", head + "T-1,1,INJ-4R,reman,2026-01-05,\nT-1,1,INJ-4R,new,2025-03-02,2026-01-05\n");
         FileReport taken = load(Mode.GOOD_ROWS, List.of(both)).get(0);

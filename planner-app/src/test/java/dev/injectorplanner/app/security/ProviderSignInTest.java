@@ -149,8 +149,8 @@ class ProviderSignInTest {
     void nobody_is_added_by_signing_in() throws Exception {
         int before = people.list().size();
         assertThat(refusal(claims -> claims.claim("email", "new@fleet.example")))
-                .contains("the yard knows you as new@fleet.example, and nobody of that name is here. Fix: ask the"
-                        + " administrator to add you under it.");
+                .contains("the yard knows you as new@fleet.example, and there is no user with that name here. Fix: ask"
+                        + " the administrator to add you under it.");
         assertThat(people.list()).hasSize(before);
     }
 

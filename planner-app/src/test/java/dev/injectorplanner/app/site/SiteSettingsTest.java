@@ -133,7 +133,8 @@ class SiteSettingsTest {
         long seen = settings.kept().get("rescheduling-cost").version();
         settings.set(SettingKinds.get("rescheduling-cost"), "150", "bob");
 
-        Map<String, String> wrong = settings.change(List.of(wish("rescheduling-cost", "120", seen)), SiteUnits.METRIC, "ann");
+        Map<String, String> wrong =
+                settings.change(List.of(wish("rescheduling-cost", "120", seen)), SiteUnits.METRIC, "ann");
 
         assertThat(wrong.get("rescheduling-cost")).contains("bob set it to 150").contains("Fix: ");
         assertThat(settings.policy().visits().reschedulingCost()).isEqualTo(150);

@@ -36,7 +36,8 @@ final class AuditedSettings {
         Visitor administrator = Visitor.as(Role.ADMINISTRATOR, address);
         String rows = "/settings/{table:families|access|rules|depots}";
         String figures = "/settings/figures";
-        notes.take(figures, "manager", "set", () -> sent(manager, figures, figures, Map.of("v.rescheduling-cost", "120")));
+        notes.take(
+                figures, "manager", "set", () -> sent(manager, figures, figures, Map.of("v.rescheduling-cost", "120")));
         String site = "/settings/site";
         notes.take(
                 site,

@@ -105,7 +105,8 @@ class JobsPageTest {
         assertThat(run(address, "laundry", "", due).body()).contains("is not a job. Fix: choose from nightly-plan, ");
         assertThat(run(address, "backup", "North", due).body()).contains("runs for the whole fleet");
         assertThat(run(address, "nightly-plan", "", due).body()).contains("is missing");
-        assertThat(run(address, "backup", "", due.plusSeconds(900)).body()).contains("is not a due time that has passed");
+        assertThat(run(address, "backup", "", due.plusSeconds(900)).body())
+                .contains("is not a due time that has passed");
         HttpResponse<String> none = get(address, "/jobs/%3Cb%3E");
         assertThat(none.statusCode()).isEqualTo(404);
         assertThat(none.body()).contains("Page not found").doesNotContain("<b>", "Exception");

@@ -117,7 +117,8 @@ public final class Require {
         }
         BigDecimal plain = value.stripTrailingZeros();
         if (plain.precision() - plain.scale() > 13) {
-            throw new InvalidValueException(field, plain, "is too large to be a real amount", "enter it in whole units");
+            throw new InvalidValueException(
+                    field, plain, "is too large to be a real amount", "enter it in whole units");
         }
         if (plain.scale() > 4) {
             throw new InvalidValueException(

@@ -31,8 +31,7 @@ final class SafetyRule {
             truck.mustNotWait(
                     each.getKey(),
                     evidence(each.getKey(), first, each.getValue().getLast().day()),
-                    "safety: safety: in the bay within " + Figures.count(limit.days(), "day", "days")
-                            + " of the first report",
+                    "safety: in the bay within " + Figures.count(limit.days(), "day", "days") + " of the first report",
                     limit.source(),
                     first.plusDays(limit.days()));
         }

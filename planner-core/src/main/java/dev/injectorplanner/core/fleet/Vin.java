@@ -34,8 +34,8 @@ public record Vin(String text) {
         if (isNorthAmerican(text) && text.charAt(CHECK_POSITION) != checkDigit(text)) {
             throw refused(
                     text,
-                    "the the check digit in position 9 is " + text.charAt(CHECK_POSITION) + ", but the other characters require "
-                            + checkDigit(text),
+                    "the check digit in position 9 is " + text.charAt(CHECK_POSITION)
+                            + ", but the other characters require " + checkDigit(text),
                     "compare it with the plate: a character is wrong or two are swapped");
         }
     }

@@ -133,7 +133,8 @@ public record VisitReason(
         if (limit == null) {
             return cost < 0 ? "saves " + money(-cost) : "costs " + money(cost);
         }
-        return (cost < 0 ? "would save " + money(-cost) : "would cost " + money(cost)) + " but is not possible: " + limit;
+        return (cost < 0 ? "would save " + money(-cost) : "would cost " + money(cost)) + " but is not possible: "
+                + limit;
     }
 
     private static String money(double amount) {

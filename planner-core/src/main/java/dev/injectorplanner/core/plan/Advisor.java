@@ -195,7 +195,8 @@ public final class Advisor {
         return "Doing cylinders "
                 + best.cylinders().stream().map(String::valueOf).collect(Collectors.joining(" "))
                 + " while it is open saves " + Figures.whole(-best.cost())
-                + " compared with doing only what must be done: the extra access costs " + Figures.whole(best.sharedCost())
+                + " compared with doing only what must be done: the extra access costs "
+                + Figures.whole(best.sharedCost())
                 + ", the longer downtime " + Figures.whole(best.downtime())
                 + ", and doing them later would cost "
                 + Figures.whole(-best.gains()) + ".";

@@ -59,8 +59,8 @@ final class Assumptions {
                 whose(policy.weeks() == usual.weeks()));
         add(
                 "usage",
-                "km and hours a week come from the median slope of the meter readings of the last " + policy.usageWindowDays()
-                        + " days, parked time included (Theil 1950, Sen 1968)",
+                "km and hours a week come from the median slope of the meter readings of the last "
+                        + policy.usageWindowDays() + " days, parked time included (Theil 1950, Sen 1968)",
                 whose(policy.usageWindowDays() == usual.usageWindowDays()));
         add(
                 "bay",
@@ -85,7 +85,7 @@ final class Assumptions {
         if (!index.fleet().intervals().isEmpty()) {
             add(
                     "scheduled services",
-                    "taken as taken as done at each multiple of the interval so far, by meter or months in service; next due at the next multiple multiple",
+                    "taken as done at each multiple of the interval so far, by meter or months in service; next due at the next multiple",
                     DEFAULT);
         }
         long apart = index.fleet().cylinderTests().stream()
@@ -161,8 +161,9 @@ final class Assumptions {
                 "safety: bring in now",
                 "a truck with a fuel leak or a fuel pressure fault (generic codes P0087, P0088, P008A, P008B, P0093,"
                         + " P0094; SPN 94 and 157 at severe levels, 1239, 1240) comes in within "
-                        + Figures.count(limit.days(), "day", "days") + " of the first report; active are sightings of"
-                        + " the last " + Figures.count(limit.windowDays(), "day", "days")
+                        + Figures.count(limit.days(), "day", "days")
+                        + " of the first report; a report counts as active for "
+                        + Figures.count(limit.windowDays(), "day", "days")
                         + " with no injector fitted since; the engine maker's manual and local codes may ask to stop it at"
                         + " once; a rule of the kind safety goes before it",
                 limit.source().equals(DueRule.DEFAULT) ? PRACTICE : SITE);
@@ -173,9 +174,9 @@ final class Assumptions {
         VisitRules usual = VisitRules.standard();
         add(
                 "visits",
-                "at most one visit a truck in the horizon; cylinders and week by the least of deferral costs, shared access labour of the"
-                        + " union of access steps and downtime (Wildeman, Dekker and Smit 1997); in weeks before its parts can"
-                        + " be there, plus one express shipment",
+                "at most one visit a truck in the horizon; cylinders and week by the least of deferral"
+                        + " costs, shared access and downtime (Wildeman, Dekker and Smit 1997); in weeks before its"
+                        + " parts can be there, plus one express shipment",
                 DEFAULT);
         add(
                 "shared access labour",
@@ -189,7 +190,7 @@ final class Assumptions {
         add(
                 "confirmed visits",
                 "rescheduling one costs " + Figures.given(rules.reschedulingCost()) + "; in the first "
-                        + Figures.count(rules.frozenWeeks(), "week", "weeks") + " they stay where they are where they are",
+                        + Figures.count(rules.frozenWeeks(), "week", "weeks") + " they stay where they are",
                 whose(
                         rules.reschedulingCost() == usual.reschedulingCost(),
                         rules.frozenWeeks() == usual.frozenWeeks()));
@@ -200,7 +201,8 @@ final class Assumptions {
                 DEFAULT);
         add(
                 "being late",
-                "each day past a site limit costs " + Figures.given(rules.latePerDay()) + ", each day a task or test is late "
+                "each day past a site limit costs " + Figures.given(rules.latePerDay())
+                        + ", each day a task or test is late "
                         + Figures.given(rules.taskLatePerDay()) + "; a test done before a warranty ends is worth "
                         + Figures.given(rules.warrantyTestWorth()),
                 whose(

@@ -81,7 +81,8 @@ final class Outcome {
                     .toList();
             if (!open.isEmpty()) {
                 String reason = visit != null
-                        ? "its visit in " + visit.week() + " leaves it out: deferring costs less, and a later plan will place it"
+                        ? "its visit in " + visit.week()
+                                + " leaves it out: deferring costs less, and a later plan will place it"
                         : reasons.getOrDefault(name, nothingPays(truck));
                 rows.add(new Unplanned(name, truck.truck().depot(), open, reason));
             }

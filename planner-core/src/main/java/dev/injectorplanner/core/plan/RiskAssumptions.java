@@ -40,8 +40,8 @@ final class RiskAssumptions {
         to.add(
                 "undetected defects",
                 "a truck is due for an injector test when the chance of a road failure from an undetected defect exceeds "
-                        + Figures.givenPercent(unseen.chance()) + "; defects that announce themselves by faults are"
-                        + " seen without a test",
+                        + Figures.givenPercent(unseen.chance())
+                        + "; defects that show up as faults are found without a test",
                 unseen.source().equals(DEFAULT) ? DEFAULT : "site");
     }
 
@@ -62,8 +62,8 @@ final class RiskAssumptions {
     private void history(FleetRisk risk) {
         to.add(
                 "worn injectors",
-                "count as failing half a mean delay after they came out: to count them as merely not seen to fail would make"
-                        + " lives look longer than they are",
+                "count as failing half the mean defect delay after removal; counting them as survivors would"
+                        + " overstate life",
                 DEFAULT);
         if (risk.history().beforeRecords() > 0) {
             to.add(

@@ -50,7 +50,7 @@ final class SupplyAssumptions {
                 "expediting",
                 "a shipment costs " + rules.expeditePrice().toPlainString() + " and takes "
                         + Figures.count(rules.expediteDays(), "day", "days")
-                        + "; advised where it costs less than postponing: "
+                        + "; used where it costs less than postponing: "
                         + rules.postponementPerWeek().toPlainString()
                         + " for each week the visit would move, times the chance of that",
                 Assumptions.whose(
@@ -75,13 +75,14 @@ final class SupplyAssumptions {
     private void returns() {
         add(
                 "cores",
-                "one owed for each reman injector fitted in service; returns are not recorded yet, so a core is taken as"
-                        + " sent or lost " + CoresOwed.PAST_DAYS + " days after its return deadline",
+                "one owed for each reman injector fitted in service; returns are not recorded yet, so a core"
+                        + " counts as sent or lost " + CoresOwed.PAST_DAYS + " days after its return deadline",
                 DEFAULT);
         add(
                 "warranty claims",
-                "listed for " + WarrantyClaims.CLAIM_DAYS + " days after the unit came out, then taken as made or given"
-                        + " up; evidence is what was seen in the " + WarrantyClaims.EVIDENCE_DAYS + " days before",
+                "listed for " + WarrantyClaims.CLAIM_DAYS
+                        + " days after removal, then taken as claimed or dropped; the evidence covers the "
+                        + WarrantyClaims.EVIDENCE_DAYS + " days before",
                 DEFAULT);
     }
 
@@ -121,8 +122,8 @@ final class SupplyAssumptions {
         add("freezing points", GlycolWater.basis(), "ASHRAE 2001, Melinder 2010");
         add(
                 "mixing",
-                "volumes add up; in truth the mix shrinks by under 1 %, made good when the level is checked;"
-                        + " concentrate counts as pure glycol",
+                "volumes are added; the real mix shrinks by less than 1 %, corrected when the level is"
+                        + " checked; concentrate counts as pure glycol",
                 "common practice");
     }
 }

@@ -108,7 +108,9 @@ final class VisitBuilder {
                 ? "Cylinder " + first.cylinder()
                 : first.task() != null ? first.task() : "The truck";
         int others = dueItems.size() - 1;
-        String joins = others == 0 ? "" : " " + Figures.count(others, "more due item is covered.", "more due items are covered.");
+        String joins = others == 0
+                ? ""
+                : " " + Figures.count(others, "more due item is covered.", "more due items are covered.");
         String rides = tasks.isEmpty() || chosen.cylinders().isEmpty()
                 ? ""
                 : tasks.stream().collect(Collectors.joining(", ", " Also done: ", "."));

@@ -66,8 +66,8 @@ public final class Booked {
         double spare = group == null ? 0 : groups.getOrDefault(new Key(group, option.week()), 0.0);
         return group == null || option.truckDays() <= spare + ROUNDING
                 ? null
-                : "it is off the road for " + days(option.truckDays()) + ", duty group " + group + " spares " + days(spare)
-                        + " that week";
+                : "it is off the road for " + days(option.truckDays()) + ", duty group " + group + " spares "
+                        + days(spare) + " that week";
     }
 
     /** The limit that leaves no room for a visit beside those of other trucks, in words with figures; null where it fits. */

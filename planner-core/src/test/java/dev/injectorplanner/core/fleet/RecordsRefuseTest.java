@@ -111,7 +111,10 @@ class RecordsRefuseTest {
         refused("odometer", "zero or more", () -> fitted(Double.NaN, null, null, null));
         refused("removed_on", "is before fitted_on 2024-01-01", () -> fitted(1.0, "2023-12-31", null, null));
         refused("removed_on", "but other removal columns are filled (500.0)", () -> fitted(1.0, null, 500.0, null));
-        refused("removed_on", "but other removal columns are filled (FAILED)", () -> fitted(1.0, null, null, Found.FAILED));
+        refused(
+                "removed_on",
+                "but other removal columns are filled (FAILED)",
+                () -> fitted(1.0, null, null, Found.FAILED));
     }
 
     @Test

@@ -42,8 +42,8 @@ class D01_TruckThatCannotBeSparedTest {
         assertThat(plan.unplanned()).singleElement().satisfies(row -> {
             assertThat(row.dueItems()).hasSize(8);
             assertThat(row.reason())
-                    .isEqualTo("cannot be spared long enough in any week it could come in:"
-                            + " away 2026-02-21 to 2026-09-30 (hire)");
+                    .isEqualTo(
+                            "the truck cannot be spared long enough in any week: away 2026-02-21 to 2026-09-30 (hire)");
         });
     }
 

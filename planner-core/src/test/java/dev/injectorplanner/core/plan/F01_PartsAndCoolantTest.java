@@ -77,6 +77,7 @@ class F01_PartsAndCoolantTest {
             assertThat(week.concentrateContainers()).isEqualTo(1);
             assertThat(week.wasteContainers()).isEqualTo(1);
         });
-        assertThat(assumption(plan, "coolant")).isEqualTo("drained coolant is replaced; the old coolant is waste | site");
+        assertThat(assumption(plan, "coolant"))
+                .isEqualTo("drained coolant is replaced; the old coolant is waste | site");
     }
 }

@@ -42,7 +42,7 @@ class H01_FuelLeakMustNotWaitTest {
         assertThat(leak.kind()).isEqualTo(DueKind.SAFETY);
         assertThat(leak.by()).isEqualTo(TODAY.plusDays(2));
         assertThat(leak.evidence()).isEqualTo("large fuel leak (P0093) seen on 2026-03-01, no injector fitted since");
-        assertThat(leak.limit()).startsWith("safety: safety: in the bay within 3 days");
+        assertThat(leak.limit()).startsWith("safety: in the bay within 3 days");
         assertThat(leak.limitSource()).isEqualTo("planner default");
         Visit visit = plan.visits().get(0);
         assertThat(visit.week()).isEqualTo(THIS_WEEK);
@@ -58,7 +58,7 @@ class H01_FuelLeakMustNotWaitTest {
                 .build());
         DueItem leak = safety(plan).get(0);
         assertThat(leak.by()).isEqualTo(TODAY);
-        assertThat(leak.limit()).startsWith("safety: safety: in the bay within 1 day of");
+        assertThat(leak.limit()).startsWith("safety: in the bay within 1 day of");
         assertThat(leak.limitSource()).isEqualTo("site rule");
     }
 
@@ -178,7 +178,8 @@ class H01_FuelLeakMustNotWaitTest {
         Plan plan = PlanOf.held(fleet.build(), new Holds(Map.of(), Map.of("T1", Set.of(THIS_WEEK)), Map.of()));
         assertThat(plan.cost().brokenWishes())
                 .singleElement()
-                .satisfies(wish -> assertThat(wish.reason()).isEqualTo("safety needs it in by 2026-W10: it is refused"));
+                .satisfies(
+                        wish -> assertThat(wish.reason()).isEqualTo("safety needs it in by 2026-W10: it is refused"));
         assertThat(plan.visits().get(0).week()).isEqualTo(new IsoWeek(2026, 11));
     }
 

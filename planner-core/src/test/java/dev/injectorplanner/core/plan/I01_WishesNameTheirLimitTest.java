@@ -101,7 +101,8 @@ class I01_WishesNameTheirLimitTest {
         fleet.dutyGroups.clear();
         fleet.dutyGroups.add(new DutyGroup("haul", 1, BigDecimal.TEN));
         assertThat(broken())
-                .isEqualTo("pinned to 2026-W12: it is off the road for 0.7 days, duty group haul spares 0 days that week");
+                .isEqualTo(
+                        "pinned to 2026-W12: it is off the road for 0.7 days, duty group haul spares 0 days that week");
     }
 
     /** Two trucks pinned to a week of 5 h and 4 h overtime: both would need 10.8 h. */
@@ -114,8 +115,7 @@ class I01_WishesNameTheirLimitTest {
         assertThat(plan.cost().brokenWishes())
                 .singleElement()
                 .satisfies(wish -> assertThat(wish.reason())
-                        .startsWith(
-                                "pinned to 2026-W12: no labour hours free: 8.8 of 9 h are taken (T1 also held)"));
+                        .startsWith("pinned to 2026-W12: no labour hours free: 8.8 of 9 h are taken (T1 also held)"));
         assertThat(plan.visits()).hasSize(2);
     }
 

@@ -31,8 +31,10 @@ class N01_SiteFiguresAreTheSitesTest {
     @Test
     void whatTheSiteLeavesIsThePlanners() {
         Plan plan = PlanOf.fleet(fleet);
-        assertThat(of(plan, "confirmed visits", "rescheduling one costs 80").source()).isEqualTo("planner default");
-        assertThat(of(plan, "shared access labour", "coolant 3 a litre").source()).isEqualTo("planner default");
+        assertThat(of(plan, "confirmed visits", "rescheduling one costs 80").source())
+                .isEqualTo("planner default");
+        assertThat(of(plan, "shared access labour", "coolant 3 a litre").source())
+                .isEqualTo("planner default");
         assertThat(of(plan, "service level", "95 %").source()).isEqualTo("planner default");
         assertThat(of(plan, "containers", "20 l").source()).isEqualTo("planner default");
     }

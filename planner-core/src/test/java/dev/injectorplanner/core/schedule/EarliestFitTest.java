@@ -93,8 +93,8 @@ class EarliestFitTest {
                 truck("D", null, 2, 1, 1)));
         assertThat(weeks(schedule)).containsExactly(0, 1, 0);
         assertThat(schedule.notPlaced().get(0).reason())
-                .isEqualTo("no room in any of the 2 weeks it could come in; what stopped it:"
-                        + " trucks the duty group must keep on the road in 2");
+                .isEqualTo("no room in any of the 2 weeks it could come in; limited by: trucks the duty group must keep"
+                        + " on the road in 2");
     }
 
     @Test

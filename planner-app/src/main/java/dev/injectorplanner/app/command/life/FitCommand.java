@@ -26,10 +26,7 @@ import picocli.CommandLine.ParameterException;
 final class FitCommand extends FileCommand<LifeRecords> {
     private static final int FEW = 5;
 
-    @Option(
-            names = "--level",
-            defaultValue = "0.95",
-            description = "confidence level, between 0 and 1 (default: 0.95)")
+    @Option(names = "--level", defaultValue = "0.95", description = "confidence level, between 0 and 1 (default: 0.95)")
     private double level;
 
     @Override
@@ -94,9 +91,7 @@ final class FitCommand extends FileCommand<LifeRecords> {
         text.append(String.format(Locale.ROOT, "%nLog-likelihood %.6f.", fit.logLikelihood()));
         if (fit.events() < FEW) {
             text.append(String.format(
-                    Locale.ROOT,
-                    "%nOnly %d failed: trust the intervals more than the estimates.",
-                    fit.events()));
+                    Locale.ROOT, "%nOnly %d failed: trust the intervals more than the estimates.", fit.events()));
         }
         return text.toString();
     }

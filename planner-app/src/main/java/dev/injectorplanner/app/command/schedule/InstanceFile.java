@@ -52,7 +52,8 @@ final class InstanceFile {
             throw new InstanceRefusedException(name + ": no such file. Fix: check the name and the folder.");
         } catch (IOException e) {
             throw new InstanceRefusedException(
-                    name + ": cannot be read as text in UTF-8. Fix: check what it is and whether you have permission to read it.");
+                    name
+                            + ": cannot be read as text in UTF-8. Fix: check what it is and whether you have permission to read it.");
         } catch (JacksonException e) {
             TokenStreamLocation at = e.getLocation();
             String where = at == null ? "" : ", line " + at.getLineNr() + ", column " + at.getColumnNr();

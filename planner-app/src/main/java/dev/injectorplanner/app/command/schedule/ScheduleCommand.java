@@ -22,8 +22,8 @@ import picocli.CommandLine.Spec;
         description = {
             "Solves a schedule instance: at most one option per truck, weekly hours with overtime at a higher price, lowest cost.",
             "Prints the cost, a proven lower bound, the gap between them, and the choices.",
-            "The work it does is set by --seconds and counted in steps, so that the same file gives the same answer on"
-                    + " any number of cores; only where a machine is far slower than usual does the clock stop it."
+            "--seconds sets the amount of work, counted in steps, so the same file gives the same answer"
+                    + " on any number of cores; only a much slower machine is stopped: time limit reached."
         })
 public final class ScheduleCommand implements Callable<Integer> {
     private static final int REFUSED = 1;

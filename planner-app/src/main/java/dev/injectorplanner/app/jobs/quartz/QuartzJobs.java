@@ -128,9 +128,7 @@ public final class QuartzJobs implements AutoCloseable {
                 Thread.sleep(50);
             }
             if (frame.active() > 0) {
-                LOG.warn(
-                        "{} runs were interrupted; they resume at the next start, or on another node",
-                        frame.active());
+                LOG.warn("{} runs were interrupted; they resume at the next start, or on another node", frame.active());
             }
             scheduler.shutdown(false);
         } catch (SchedulerException e) {

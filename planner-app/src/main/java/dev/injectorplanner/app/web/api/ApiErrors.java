@@ -35,8 +35,8 @@ class ApiErrors {
         Map<String, Object> problem = ProblemDetails.of(
                 500,
                 "Something went wrong",
-                "The program's log says what went wrong, under this reference. Fix: send the same again with the same"
-                        + " Idempotency-Key; if it stays so, tell the administrator.");
+                "The program's log shows what went wrong, under this reference. Fix: send it again with the"
+                        + " same Idempotency-Key; if it keeps failing, tell the administrator.");
         LOG.error("API problem {}", problem.get("reference"), e);
         return answer(500, problem);
     }

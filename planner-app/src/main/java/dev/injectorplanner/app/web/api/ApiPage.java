@@ -100,7 +100,8 @@ class ApiPage {
             throw new ApiRefusal(
                     404,
                     "No such plan",
-                    "Depot \"" + depot + "\" has no plan in force, or this token does not cover it. Fix: check the name.",
+                    "Depot \"" + depot
+                            + "\" has no plan in force, or this token does not cover it. Fix: check the name.",
                     List.of());
         }
         return PlanAnswer.of(depot, kept, Cursor.of(cursor, limit));

@@ -43,8 +43,9 @@ record SentRows(List<String> headings, List<List<String>> rows) {
         for (int i = 0; i < objects.size(); i++) {
             for (Map.Entry<String, JsonNode> field : objects.get(i).properties()) {
                 if (!known.contains(field.getKey())) {
-                    throw ApiRefusal.badRequest("Row " + (i + 1) + ": field \"" + shortened(field.getKey())
-                            + "\" is not a column of table " + table.name() + ". Fix: use " + String.join(", ", known) + ".");
+                    throw ApiRefusal.badRequest(
+                            "Row " + (i + 1) + ": field \"" + shortened(field.getKey()) + "\" is not a column of table "
+                                    + table.name() + ". Fix: use " + String.join(", ", known) + ".");
                 }
                 used.add(field.getKey());
             }

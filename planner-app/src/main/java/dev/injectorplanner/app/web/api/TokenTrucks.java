@@ -31,7 +31,8 @@ record TokenTrucks(StoreSql sql) {
             throw new ApiRefusal(
                     404,
                     "No such truck",
-                    "Truck \"" + truck + "\" is not known, or this token does not cover its depot. Fix: check the name.",
+                    "Truck \"" + truck
+                            + "\" is not known, or this token does not cover its depot. Fix: check the name.",
                     List.of());
         }
         return places.get(0).zone();

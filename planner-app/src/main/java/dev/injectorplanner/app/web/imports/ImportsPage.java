@@ -103,8 +103,8 @@ public class ImportsPage {
             throws IOException {
         allow(viewer);
         Path file = uploads.findRefused(key)
-                .orElseThrow(() -> new NotHereException(
-                        "That file of refused rows is no longer kept. Fix: load the file again."));
+                .orElseThrow(() ->
+                        new NotHereException("That file of refused rows is no longer kept. Fix: load the file again."));
         return ResponseEntity.ok()
                 .contentType(MediaType.parseMediaType("text/csv;charset=UTF-8"))
                 .header(

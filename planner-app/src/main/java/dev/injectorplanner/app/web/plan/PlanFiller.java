@@ -178,6 +178,7 @@ final class PlanFiller {
         if (reason == null || later == null) {
             return "last week of the plan";
         }
-        return DisplayFormat.more(later) + (reason.laterLimit() == null ? "" : ", not possible: " + reason.laterLimit());
+        return DisplayFormat.more(later)
+                + (reason.laterLimit() == null ? "" : ", not possible: " + reason.laterLimit());
     }
 }

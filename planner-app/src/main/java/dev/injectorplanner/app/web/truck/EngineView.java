@@ -108,7 +108,8 @@ final class EngineView {
         }
         String words = cylinders.stream()
                 .map(each -> "Cylinder " + each.number() + ": " + each.age() + ", " + each.chance()
-                        + " chance of failing within 12 weeks, " + each.faults() + ", " + (each.done() ? "replace" : "leave")
+                        + " chance of failing within 12 weeks, " + each.faults() + ", "
+                        + (each.done() ? "replace" : "leave")
                         + ".")
                 .collect(Collectors.joining(" "));
         return new Drawing(64 + length + 56, sides, cylinders, words);

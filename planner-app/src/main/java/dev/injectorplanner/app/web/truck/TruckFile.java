@@ -147,9 +147,7 @@ final class TruckFile {
         }
         facts.add(new Pair(
                 "Coolant",
-                visit.drainedLitres() == 0
-                        ? "none drained"
-                        : plan.units().volume(visit.drainedLitres()) + " drained"));
+                visit.drainedLitres() == 0 ? "none drained" : plan.units().volume(visit.drainedLitres()) + " drained"));
         reason.map(TruckReason::reason).ifPresent(figures -> {
             facts.add(new Pair("Compared with no visit", "saves " + DisplayFormat.money(figures.saves())));
             move("A week earlier", figures.weekEarlier(), figures.earlierLimit(), facts);
@@ -160,14 +158,15 @@ final class TruckFile {
 
     private static void move(String label, @Nullable Double cost, @Nullable String limit, List<Pair> facts) {
         if (cost != null) {
-            facts.add(new Pair(label, DisplayFormat.costs(cost) + (limit == null ? "" : ", but is not possible: " + limit)));
+            facts.add(new Pair(
+                    label, DisplayFormat.costs(cost) + (limit == null ? "" : ", but is not possible: " + limit)));
         }
     }
 
     private static List<String> left(VisitReason reason) {
         return reason.left().stream()
-                .map(each -> "Cylinder " + each.cylinder() + ": adding it "
-                        + DisplayFormat.costs(each.otherWayCosts()) + ".")
+                .map(each -> "Cylinder " + each.cylinder() + ": adding it " + DisplayFormat.costs(each.otherWayCosts())
+                        + ".")
                 .toList();
     }
 
@@ -176,8 +175,8 @@ final class TruckFile {
         return on == null
                 ? ""
                 : "Closed out on " + DisplayFormat.shortDate(on)
-                        + ", after this plan was made: codes and history are of now; ages, chances,"
-                        + " proposal and due items are from the plan. Replan on the Plan page to update them.";
+                        + ", after this plan was made: codes and history are current; ages, chances, proposal and due"
+                        + " items are from the plan. Replan on the Plan page to update them.";
     }
 
     /** What no visit answers, and why. */

@@ -162,7 +162,8 @@ final class Questions {
             return "";
         }
         String limit = reason.laterLimit();
-        return "A week later " + DisplayFormat.costs(later) + (limit == null ? "." : ", but is not possible: " + limit + ".");
+        return "A week later " + DisplayFormat.costs(later)
+                + (limit == null ? "." : ", but is not possible: " + limit + ".");
     }
 
     private static String when(DepotPlan plan, Visit visit) {

@@ -21,7 +21,7 @@ final class WaitingFor {
                         starts(plan, line),
                         DisplayFormat.pieces(line.missing()) + " " + named(plan, line.part())
                                 + (line.chance() < 1 ? ", with " + DisplayFormat.chance(line.chance()) : ""),
-                        "if if ordered today: " + DisplayFormat.day(line.usualArrival())
+                        "if ordered today: " + DisplayFormat.day(line.usualArrival())
                                 + (line.latestArrival().equals(line.usualArrival())
                                         ? ""
                                         : ", at the latest " + DisplayFormat.day(line.latestArrival())),

@@ -198,7 +198,7 @@ class BayPagesTest {
                 .contains("Not saved. 3 things to mend")
                 .contains("odometer &quot;12 thousand&quot;: is not a number. Fix: write it as 412600 or 6.5.")
                 .contains("Cylinder 1, the scanned label is for truck T-1, cylinder 2.")
-                .contains("Cylinder 2: not done, and no reason given given.")
+                .contains("Cylinder 2: not done, and no reason given.")
                 .contains("clip &lt;b&gt;renewed&lt;/b&gt;")
                 .doesNotContain("<b>renewed");
         assertThat(valueOf(page, "odometer")).isEqualTo("12 thousand");

@@ -117,7 +117,8 @@ class SettingsPagesTest {
         String given = manager.get("/settings").body();
         assertThat(given).doesNotContain(BEFORE);
         assertThat(given)
-                .containsPattern("(?s)rescheduling one costs 120; in the first 1 week they stay where they are where they are</td>.{0,60}site and planner");
+                .containsPattern("(?s)rescheduling one costs 120; in the first 1 week they stay where they"
+                        + " are</td>.{0,60}site and planner");
     }
 
     @Test

@@ -24,8 +24,7 @@ final class Reasons {
         int first = problem.first[truck];
         int last = problem.first[truck + 1];
         if (first == last) {
-            return "each of its visits that saves anything is longer than the hours, bay-days or truck-days that there"
-                    + " are in its week";
+            return "each visit worth making needs more hours, bay-days or truck-days than its week has";
         }
         return "other trucks save more in the " + Figures.count(last - first, "visit", "visits")
                 + " it could have; limited by: " + limits(problem, chosen, first, last);

@@ -122,10 +122,11 @@ class DayPlannerTest {
     void sumsThatFitAndAWeekThatDoesNotAreReported() {
         DayPlan plan = plan(week(16, 2, 0), visit("A", 24), visit("B", 24), visit("C", 24));
         assertThat(plan.notLaid())
-                .containsExactly(new DayPlan.NotLaid(
-                        "C",
-                        0,
-                        "the week has enough hours, but no bay is free for long enough while technicians are available"));
+                .containsExactly(
+                        new DayPlan.NotLaid(
+                                "C",
+                                0,
+                                "the week has enough hours, but no bay is free for long enough while technicians are available"));
     }
 
     @Test
