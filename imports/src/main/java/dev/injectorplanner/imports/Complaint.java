@@ -35,6 +35,11 @@ public record Complaint(
         this(file, sheet, line, null, column, value, reason, fix);
     }
 
+    /** {@link #fix} under its earlier name. */
+    public String mend() {
+        return fix;
+    }
+
     /** {@code trucks.csv, line 7, vin "1X": has 2 characters, a VIN has 17. Fix: copy all 17 characters.} */
     @Override
     public String toString() {

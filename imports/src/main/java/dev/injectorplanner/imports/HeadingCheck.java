@@ -23,7 +23,7 @@ final class HeadingCheck {
         this.survey = survey;
     }
 
-    /** @throws FileRefusedException if a column is missing, stands twice, has no unit, or a value stands under none */
+    /** @throws FileRefusedException if a column is missing, is a duplicate, has no unit, or a value stands under none */
     <R> Layout layout(Table<R> table, DateOrder dates, List<String> remarks) {
         HeadingMatch<R> match = new HeadingMatch<>(table, survey.headings(), dates);
         refuseWithoutUnit(table, match);

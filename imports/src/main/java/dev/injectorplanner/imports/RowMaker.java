@@ -119,7 +119,7 @@ final class RowMaker<R> {
         return at < cells.length ? cells[at] : "";
     }
 
-    /** The complaints about a row are gathered anew for each row. */
+    /** The complaints about a row are gathered again for each row. */
     static List<Complaint> none() {
         return new ArrayList<>(0);
     }

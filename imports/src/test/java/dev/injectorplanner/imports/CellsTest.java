@@ -260,7 +260,8 @@ class CellsTest {
     @Test
     void oneBankNeedsNoName() {
         assertThat(CylinderCells.banks("banks", "1-6")).containsExactly(new Bank("inline", List.of(1, 2, 3, 4, 5, 6)));
-        assertThatThrownBy(() -> CylinderCells.banks("banks", "1 3; 2 4")).hasMessageContaining("two banks one name");
+        assertThatThrownBy(() -> CylinderCells.banks("banks", "1 3; 2 4"))
+                .hasMessageContaining("two banks the same name");
         assertThatThrownBy(() -> CylinderCells.banks("banks", "left")).hasMessageContaining("is not a list");
     }
 
@@ -303,6 +304,7 @@ class CellsTest {
         }
         assertThatThrownBy(() -> CellKinds.YES_NO.read("maybe", context)).hasMessageContaining("neither yes nor no");
         assertThat(CellKinds.ZONE.read("america/chicago", context)).isEqualTo(CHICAGO);
-        assertThatThrownBy(() -> CellKinds.ZONE.read("Central", context)).hasMessageContaining("is no time zone");
+        assertThatThrownBy(() -> CellKinds.ZONE.read("Central", context))
+                .hasMessageContaining("is not an IANA time zone");
     }
 }

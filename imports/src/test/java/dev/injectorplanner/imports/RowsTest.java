@@ -17,7 +17,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Rows that are refused one by one, and rows that stand twice. */
+/** Rows that are refused one by one, and rows that are duplicates. */
 class RowsTest {
     @TempDir
     Path folder;

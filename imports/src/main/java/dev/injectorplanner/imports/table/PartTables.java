@@ -9,7 +9,7 @@ import dev.injectorplanner.imports.cell.ColumnUnit;
 import java.math.BigDecimal;
 import java.util.List;
 
-/** Tables of parts: what is bought, what lies on the shelf, what is on order. */
+/** Tables of parts: what is bought, what is in stock, what is on order. */
 final class PartTables {
     private PartTables() {}
 

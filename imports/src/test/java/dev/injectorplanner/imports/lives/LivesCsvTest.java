@@ -80,7 +80,7 @@ class LivesCsvTest {
     @Test
     void filesThatAreNoTable() throws Exception {
         assertThat(complaints(() -> LivesCsv.lives(folder.resolve("none.csv"))).get(0))
-                .contains("is not there");
+                .contains("no such file");
         assertThat(complaints(() -> LivesCsv.lives(file())))
                 .containsExactly(
                         "lives.csv is empty. Fix: give it a line of headings, with exit, event among them, and one"

@@ -25,7 +25,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** Holds what was entered for each cylinder against the shelf, the engines of the fleet, and the other cylinders. */
+/** Checks what was entered for each cylinder against the shelf, the engines of the fleet, and the other cylinders. */
 final class CylinderCheck {
     private final Connection connection;
     private final KnownFleet known;

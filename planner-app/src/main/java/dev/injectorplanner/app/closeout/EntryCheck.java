@@ -28,7 +28,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Holds a whole entry against what is known, and gathers all that is wrong with it. */
+/** Checks a whole entry against the fleet, and gathers all that is wrong with it. */
 final class EntryCheck {
     private static final double MOST_HOURS = 500;
     private static final double MOST_PIECES = 10_000;

@@ -13,7 +13,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** What the timed jobs did. */
+/** What the scheduled jobs did. */
 @Command(
         name = "jobs",
         mixinStandardHelpOptions = true,

@@ -22,7 +22,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** Pages and timed jobs, until it is told to stop. */
+/** Pages and scheduled jobs, until it is told to stop. */
 @Command(
         name = "serve",
         mixinStandardHelpOptions = true,

@@ -7,7 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The demo's folder: emptied and filled anew on every run, but only where it is the demo's. */
+/** The demo's folder: emptied and filled again on every run, but only where it is the demo's. */
 public final class DemoFolder {
     private static final String MARK = "this-is-the-demo.txt";
     private static final List<String> PARTS = List.of("data", "files", "sheets");

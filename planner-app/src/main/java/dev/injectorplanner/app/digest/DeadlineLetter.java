@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /** Deposits that are lost soon and claims that nobody has made. */
 final class DeadlineLetter {
-    /** Cores with so many days left or fewer are told: planner default. */
+    /** Cores with this many days left or fewer are told: planner default. */
     static final int DAYS_AHEAD = 14;
 
     private DeadlineLetter() {}

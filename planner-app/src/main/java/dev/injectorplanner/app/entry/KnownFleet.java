@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** What stands in the fleet's tables, or a sentence that says it does not. */
+/** What is in the fleet's tables, or a sentence that says it does not. */
 public final class KnownFleet {
     private final StoreWriter writer;
 

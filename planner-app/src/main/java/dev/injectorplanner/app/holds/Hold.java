@@ -44,7 +44,7 @@ public record Hold(String truck, Kind kind, @Nullable IsoWeek week, Instant made
         return held + (why.isEmpty() ? "" : " (" + why + ")");
     }
 
-    /** Holds of one slot replace each other: a truck has one pin, and one refusal a week. */
+    /** Holds of one slot replace each other: a truck has one pin, and one block a week. */
     String slot() {
         return kind == Kind.PIN ? "pin" : week == null ? "never" : week.toString();
     }

@@ -32,7 +32,7 @@ public final class HoldBook {
     }
 
     /**
-     * Holds a truck. A pin replaces its earlier pin and its refusal of that week; a refusal replaces a pin to that week,
+     * Holds a truck. A pin replaces its earlier pin and its block of that week; a block replaces a pin to that week,
      * and keeping it out of all weeks every other hold.
      *
      * @throws InvalidValueException where the truck is not known

@@ -15,7 +15,7 @@ import org.slf4j.LoggerFactory;
 
 /**
  * Runs jobs: claims the run, does the task, ends the run together with what the task writes. A run that is done is not
- * repeated, a failed one is tried again later, and a person is told when it is given up.
+ * repeated, a failed one is tried again later, and a person is told when it has failed for good.
  */
 public final class JobRunner implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(JobRunner.class);
@@ -29,7 +29,7 @@ public final class JobRunner implements AutoCloseable {
     private final ScheduledExecutorService heart;
 
     /**
-     * @param watch told of runs that end well and of those that are given up
+     * @param watch told of runs that end well and of those that fail for good
      */
     public JobRunner(JobRuns runs, JobRegistry registry, DepotZones zones, JobWatch watch, InstantSource clock) {
         this.runs = runs;

@@ -26,7 +26,7 @@ import java.util.Set;
 
 /** Writes the sheets of a plan into a folder. A sheet is there whole, or as it was before. */
 public final class Sheets {
-    /** Work lists reach from the plan's first week so many weeks. */
+    /** Work lists reach from the plan's first week this many weeks. */
     private static final int WORK_LIST_WEEKS = 2;
 
     private final Path folder;

@@ -36,7 +36,7 @@ public final class People {
         return sql.inTransaction(PersonRows::list);
     }
 
-    /** A person by number; read anew at every request, so that what an administrator changes holds at once. */
+    /** A person by number; read again at every request, so that what an administrator changes holds at once. */
     public Optional<Account> find(long id) {
         return sql.inTransaction(connection -> PersonRows.find(connection, id));
     }

@@ -71,7 +71,7 @@ public final class Planning {
      * Plans one depot, or all, within what the manager holds and what is tried on top of it.
      *
      * @param depot the depot, or null for all
-     * @param tried pins and refusals to try; they go before stored ones of the same truck
+     * @param tried pins and blocked weeks to try; they go before stored ones of the same truck
      * @throws NothingToPlanException where there is no such depot, naming those there are, or no truck
      */
     public Planned plan(LocalDate today, Policy policy, @Nullable String depot, Holds tried) {

@@ -69,7 +69,7 @@ final class Provider implements ClientRegistrationRepository {
         }
         ProviderDownException lately = failed;
         if (lately != null && System.nanoTime() - failedAt < pause.toNanos()) {
-            throw lately; // whoever asks now must not wait for it one after the other
+            throw lately; // whoever asks now is a safety item for it one after the other
         }
         try {
             there = registration(description());

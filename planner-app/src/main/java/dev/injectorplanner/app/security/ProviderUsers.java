@@ -20,7 +20,7 @@ import org.springframework.security.oauth2.core.oidc.user.OidcUser;
 import org.springframework.web.client.RestTemplate;
 
 /**
- * Whom the provider vouches for, held against the people here. Nobody is added by signing in, and roles and depot are
+ * Whom the provider vouches for, checked against the people here. Nobody is added by signing in, and roles and depot are
  * those that the administrator gave.
  */
 final class ProviderUsers implements OAuth2UserService<OidcUserRequest, OidcUser> {

@@ -88,7 +88,7 @@ class SignInPage {
         return "password";
     }
 
-    /** The old password is asked for again: a device left open must not be enough. Then everybody signs in anew. */
+    /** The old password is asked for again: a device left open must not be enough. Then everybody signs in again. */
     @PostMapping(PASSWORD)
     String change(
             @ModelAttribute("viewer") Viewer viewer,

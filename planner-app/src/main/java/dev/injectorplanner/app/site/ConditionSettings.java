@@ -7,7 +7,7 @@ import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.risk.DefectDefaults;
 import java.util.List;
 
-/** What must not wait, and what inspection takes as given. */
+/** Safety, and the assumptions of injector tests. */
 final class ConditionSettings {
     private static final Policy POLICY = Policy.standard();
     private static final SafetyLimit SAFETY = POLICY.safety();

@@ -232,7 +232,7 @@ public final class SiteRows {
      * Removes a row to which nothing refers, with a note in the audit trail.
      *
      * @param seen the mark of the row that the person saw
-     * @return what stands against it, or empty where it was done
+     * @return what prevents it, or empty where it was done
      */
     public synchronized Optional<String> remove(SiteTable table, String key, String seen, String who) {
         try {

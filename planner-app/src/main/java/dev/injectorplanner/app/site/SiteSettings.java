@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** What the site has set: read anew each time, so that what another process sets holds at once. */
+/** What the site has set: read again each time, so that what another process sets holds at once. */
 public final class SiteSettings {
     private static final Logger LOG = LoggerFactory.getLogger(SiteSettings.class);
     private static final String MEANWHILE =
@@ -223,7 +223,7 @@ public final class SiteSettings {
                 + MEANWHILE;
     }
 
-    /** Whether a sentence of {@link #change} tells what somebody else has set: who has read it may set it anew. */
+    /** Whether a sentence of {@link #change} tells what somebody else has set: who has read it may set it again. */
     public static boolean saysMeanwhile(String sentence) {
         return sentence.endsWith(MEANWHILE);
     }

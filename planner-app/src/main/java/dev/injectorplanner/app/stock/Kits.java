@@ -17,7 +17,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
 
-/** Kits: injectors from the shelf meant for the cylinders of a planned visit, one for each. */
+/** Kits: injectors in stock allocated to the cylinders of a planned visit, one for each. */
 public final class Kits {
     private final Store store;
     private final KeptPlans plans;
@@ -28,9 +28,9 @@ public final class Kits {
     }
 
     /**
-     * Means an injector for a cylinder of a planned visit.
+     * Allocates an injector to a cylinder of a planned visit.
      *
-     * @throws RefusedEntryException where it is meant for another, does not fit, or the cylinder has one or no visit
+     * @throws RefusedEntryException where it is allocated to another, does not fit, or the cylinder has one or no visit
      */
     public void bind(String depot, long injector, String truck, int cylinder, Instant at, String by) {
         List<Integer> planned = planned(depot, truck);
@@ -68,7 +68,7 @@ public final class Kits {
     }
 
     /**
-     * Fills a visit's kit from the shelf: each planned cylinder that has none gets the injector that lies there longest.
+     * Allocates a visit's kit: each planned cylinder without an injector gets the one in stock longest.
      *
      * @throws RefusedEntryException where the depot's plan has no visit of that truck
      * @return how many cylinders still lack one

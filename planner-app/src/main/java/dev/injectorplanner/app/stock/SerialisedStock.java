@@ -18,7 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Injectors that lie on a depot's shelf, each with serial and calibration code: taken in, or found not to be there. */
+/** Injectors in stock at a depot, each with serial and calibration code: received, or removed from stock. */
 public final class SerialisedStock {
     private final Store store;
 
@@ -26,12 +26,12 @@ public final class SerialisedStock {
         this.store = store;
     }
 
-    /** What lies on a depot's shelf, by part and day of arrival. */
+    /** Stock of a depot, by part and day of arrival. */
     public List<StockInjector> list(String depot) {
         return store.inJointTransaction((connection, writer) -> StockInjectorRows.ofDepot(connection, depot));
     }
 
-    /** What is meant for a truck, by cylinder. */
+    /** What is allocated to a truck, by cylinder. */
     public Map<Integer, StockInjector> kitOf(String truck) {
         return store.inJointTransaction((connection, writer) -> {
             Map<Integer, StockInjector> kit = new HashMap<>();
@@ -46,7 +46,7 @@ public final class SerialisedStock {
     }
 
     /**
-     * Takes injectors in: all of them, or none. OnHandStock of their part goes up.
+     * Receives injectors: all of them, or none. Stock of their part goes up.
      *
      * @return how many
      * @throws RefusedEntryException with all that is wrong; fields are {@code u0.serial}, {@code u0.code}, ...
@@ -113,10 +113,10 @@ public final class SerialisedStock {
     }
 
     /**
-     * Takes an injector off the shelf that was not fitted: sent back, or taken in by mistake. OnHandStock goes down.
+     * Removes an injector from stock that was not fitted: sent back, or received by mistake. Stock goes down.
      *
      * @return what it was
-     * @throws RefusedEntryException where it is not on that shelf, or is meant for a cylinder
+     * @throws RefusedEntryException where it is not in that stock, or is allocated to a cylinder
      */
     public StockInjector takeOff(String depot, long id, Instant at, String by) {
         return store.inJointTransaction((connection, writer) -> {

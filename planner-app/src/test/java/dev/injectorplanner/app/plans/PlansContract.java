@@ -213,7 +213,7 @@ abstract class PlansContract {
         assertThat(plan.signEffects()).isEqualTo(planned(null).signEffects());
     }
 
-    /** The same fleet, priced with what the visits of an earlier day's plan paid for set-up. */
+    /** The same fleet, priced with what the visits of an earlier day's plan paid for shared access. */
     @Test
     void access_labour_is_shared_as_the_plans_of_earlier_days_paid_it() {
         application.plans().keep("the day before", DEPOT, NIGHT, earlier());

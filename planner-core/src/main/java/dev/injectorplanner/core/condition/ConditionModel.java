@@ -17,7 +17,7 @@ public final class ConditionModel {
     /** Source of a ratio fitted to the fleet's records by proportional hazards. */
     public static final String FITTED = "fitted to the fleet's records";
 
-    /** Source of a ratio that holds until the records tell. */
+    /** Source of a ratio that holds until the records are enough. */
     public static final String DEFAULT = "planner default";
 
     /** No product of ratios goes beyond this. */

@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  * Melinder (2010). They lie up to 2.9 K apart, the ASHRAE table being the warmer nearly everywhere.
  */
 public final class GlycolWater {
-    /** Both curves end at 60 percent by mass, which is so much by volume. */
+    /** Both curves end at 60 percent by mass, which is this much by volume. */
     public static final double CURVES_END_PERCENT = AshraeTable.LAST_VOLUME_PERCENT;
 
     /**

@@ -15,7 +15,7 @@ import java.util.TreeMap;
  * a later day. Each code is a due item of its own, so that one who knows of a small leak is still told of a large one. Earlier
  * sightings of a code belong to it as long as no gap between two is as long as the window. Fitting ends with a leak check
  * and cleared faults, so that it counts as the cure; a sighting on the day of fitting itself counts as after it, which is
- * the cautious side. Due so many days after the first sighting since then.
+ * the cautious side. Due this many days after the first sighting since then.
  */
 final class SafetyRule {
     private SafetyRule() {}

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param truck the truck
  * @param cylinder number as the engine maker counts
  * @param part its part number
- * @param serial the unit's serial, or null where history does not tell
+ * @param serial the unit's serial, or null where unknown
  * @param calibrationCode the code that goes into the engine controller under its cylinder, or null
  * @param origin new or reman
  * @param fittedOn day it went in

@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param left cylinders it leaves, each with what the visit would cost more with it
  * @param weekEarlier what the same work costs more a week earlier, or null in the first week
  * @param weekLater what it costs more a week later, or null in the last week
- * @param earlierLimit the limit that stands against a week earlier, in words, or null
- * @param laterLimit the limit that stands against a week later, in words, or null
+ * @param earlierLimit the limit that prevents a week earlier, in words, or null
+ * @param laterLimit the limit that prevents a week later, in words, or null
  */
 public record VisitReason(
         double saves,
@@ -47,7 +47,7 @@ public record VisitReason(
      * The visit in another week, the rest of the schedule where it is.
      *
      * @param costs what it costs more
-     * @param limit the limit that stands against it, in words, or null
+     * @param limit the limit that prevents it, in words, or null
      */
     public record Move(double costs, @Nullable String limit) {}
 

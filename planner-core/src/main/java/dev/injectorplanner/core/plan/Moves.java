@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What a visit of a schedule would cost in the week before or after, all other visits where they are: its own price, an
- * express shipment, overtime, the rescheduling cost of moving; and which limit stands against it.
+ * express shipment, overtime, the rescheduling cost of moving; and which limit prevents it.
  */
 final class Moves {
     private final Draft draft;

@@ -16,7 +16,7 @@ final class WeekStops {
         this.draft = draft;
     }
 
-    /** Null where the truck itself could come for so many days. */
+    /** Null where the truck itself could come for this many days. */
     @Nullable
     String of(TruckChoices truck, int week, double truckDays) {
         IsoWeek asked = draft.learned().firstWeek().plus(week);

@@ -57,6 +57,6 @@ class RequireTest {
         assertThat(Require.money("price", new BigDecimal("5.1250"))).isEqualTo(new BigDecimal("5.125"));
         assertThat(Require.money("price", new BigDecimal("1E+3"))).isEqualTo(new BigDecimal("1000.00"));
         assertThatThrownBy(() -> Require.money("price", new BigDecimal("1E+20")))
-                .hasMessageContaining("not a believable");
+                .hasMessageContaining("too large to be a real");
     }
 }

@@ -98,7 +98,7 @@ class E02_MixingTest {
         assertThatThrownBy(() -> mixer(40, 40, 35).renew(35))
                 .hasMessageContaining("outside 40 to 60 % by volume")
                 .hasMessageContaining("ASTM D6210");
-        assertThatThrownBy(() -> mixer(40, 40, 50).renew(60.5)).hasMessageContaining("carries off less heat");
+        assertThatThrownBy(() -> mixer(40, 40, 50).renew(60.5)).hasMessageContaining("carries less heat");
         assertThat(mixer(40, 40, 50).renew(40).concentrateLitres()).isCloseTo(16, within(1e-9));
         assertThat(mixer(40, 40, 50).renew(60).concentrateLitres()).isCloseTo(24, within(1e-9));
         CoolantMix strong = new CoolantMixer(40, 40, 50, true).renew(65);

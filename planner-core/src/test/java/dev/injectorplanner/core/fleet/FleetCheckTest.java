@@ -66,13 +66,13 @@ class FleetCheckTest {
     @Test
     void twoInjectorsInOneCylinderAtOnce() {
         fleet.injector("T1", 3, LocalDate.of(2023, 1, 1), null).injector("T1", 3, LocalDate.of(2024, 1, 1), null);
-        refused("truck T1, cylinder 3: one was fitted on 2024-01-01 while that of 2023-01-01 was still in.");
+        refused("truck T1, cylinder 3: one was fitted on 2024-01-01 while that of 2023-01-01 was still fitted.");
     }
 
     @Test
     void oneKeyTwice() {
         fleet.rule(RuleKind.DISTANCE_KM, 1_000).rule(RuleKind.DISTANCE_KM, 2_000);
-        refused("rules: two rows with one key");
+        refused("rules: duplicate key");
     }
 
     @Test

@@ -57,7 +57,7 @@ class A01_OneInjectorOverdueTest {
                 .startsWith(
                         "Cylinder 3: 210,000 km since fitting on 2023-01-09, 1,400 km a week; 5 % chance of failing within 12 weeks;"
                                 + " 200,000 km since fitting (site rule), due 2026-01-11.")
-                .contains("against no visit", "Adding another would cost more: cylinder 4", "a week later costs");
+                .contains("compared with no visit", "Adding another would cost more: cylinder 4", "a week later costs");
     }
 
     @Test

@@ -32,7 +32,7 @@ class E01_HoursRunOutTest {
         assertThat(plan.visits().get(2).why())
                 .contains(
                         "Moving it: a week earlier would save",
-                        "but cannot be: no labour hours free: 18.4 of 19 h are taken")
+                        "but is not possible: no labour hours free: 18.4 of 19 h are booked")
                 .contains("a week later costs");
     }
 

@@ -34,8 +34,8 @@ class F01_RiskInThePlanTest {
         assertThat(now.get(0).by()).isEqualTo(TODAY);
         assertThat(now.get(0).action()).isEqualTo(DueAction.REPLACE);
         assertThat(now.get(0).evidence())
-                .contains("200,000 km since fitting, no sign;")
-                .contains("to fail within 12");
+                .contains("200,000 km since fitting, no warning sign;")
+                .contains("chance of failing within 12");
         List<DueItem> later = dueItems(oneTruck().rule(RuleKind.RISK, 1.05 * percent), DueKind.RISK);
         assertThat(later).hasSize(1);
         assertThat(later.get(0).by()).isAfter(TODAY);
@@ -88,6 +88,6 @@ class F01_RiskInThePlanTest {
         assertThat(plan.dueItems())
                 .filteredOn(item -> item.cylinder() != null && item.action() == DueAction.REPLACE)
                 .isNotEmpty()
-                .allSatisfy(item -> assertThat(item.evidence()).contains("to fail within 12 weeks"));
+                .allSatisfy(item -> assertThat(item.evidence()).contains("chance of failing within 12 weeks"));
     }
 }

@@ -41,7 +41,8 @@ class H01_FuelLeakMustNotWaitTest {
         DueItem leak = plan.dueItems().get(0);
         assertThat(leak.kind()).isEqualTo(DueKind.SAFETY);
         assertThat(leak.by()).isEqualTo(TODAY.plusDays(2));
-        assertThat(leak.evidence()).isEqualTo("large fuel leak (P0093) seen on 2026-03-01, no injector fitted since");
+        assertThat(leak.evidence())
+                .isEqualTo("large fuel leak (P0093) reported on 2026-03-01, no injector fitted since");
         assertThat(leak.limit()).startsWith("safety: in the bay within 3 days");
         assertThat(leak.limitSource()).isEqualTo("planner default");
         Visit visit = plan.visits().get(0);
@@ -134,8 +135,8 @@ class H01_FuelLeakMustNotWaitTest {
         assertThat(safety(PlanOf.fleet(fleet.build()))).singleElement().satisfies(leak -> {
             assertThat(leak.by()).isEqualTo(TODAY.minusDays(60).plusDays(45));
             assertThat(leak.evidence())
-                    .startsWith(
-                            "small fuel leak (P0094) seen from " + TODAY.minusDays(60) + " to " + TODAY.minusDays(5));
+                    .startsWith("small fuel leak (P0094) reported from " + TODAY.minusDays(60) + " to "
+                            + TODAY.minusDays(5));
         });
     }
 
@@ -179,7 +180,7 @@ class H01_FuelLeakMustNotWaitTest {
         assertThat(plan.cost().brokenWishes())
                 .singleElement()
                 .satisfies(
-                        wish -> assertThat(wish.reason()).isEqualTo("safety needs it in by 2026-W10: it is refused"));
+                        wish -> assertThat(wish.reason()).isEqualTo("safety needs it in by 2026-W10: it is blocked"));
         assertThat(plan.visits().get(0).week()).isEqualTo(new IsoWeek(2026, 11));
     }
 

@@ -59,7 +59,7 @@ class I01_WishesNameTheirLimitTest {
     @Test
     void refused() {
         Plan plan = pinned(Map.of("T1", Set.of(W12)));
-        assertThat(plan.cost().brokenWishes().get(0).reason()).isEqualTo("pinned to 2026-W12: it is refused");
+        assertThat(plan.cost().brokenWishes().get(0).reason()).isEqualTo("pinned to 2026-W12: it is blocked");
         assertThat(plan.visits()).hasSize(1);
     }
 
@@ -115,7 +115,7 @@ class I01_WishesNameTheirLimitTest {
         assertThat(plan.cost().brokenWishes())
                 .singleElement()
                 .satisfies(wish -> assertThat(wish.reason())
-                        .startsWith("pinned to 2026-W12: no labour hours free: 8.8 of 9 h are taken (T1 also held)"));
+                        .startsWith("pinned to 2026-W12: no labour hours free: 8.8 of 9 h are booked (T1 also held)"));
         assertThat(plan.visits()).hasSize(2);
     }
 

@@ -63,7 +63,8 @@ class N01_SiteFiguresAreTheSitesTest {
         assertThat(of(plan, "shared access labour", "a bay costs 75, coolant 5 a litre")
                         .source())
                 .isEqualTo("site");
-        assertThat(of(plan, "being late", "a day past a limit").source()).isEqualTo("planner default");
+        assertThat(of(plan, "being late", "each day past a site limit").source())
+                .isEqualTo("planner default");
         assertThat(of(plan, "service level", "90 %").source()).isEqualTo("site");
         String part = plan.injectors().get(0).part();
         assertThat(of(plan, "defects of " + part, "12,000 km").source()).isEqualTo(DefectHistory.SITE);
@@ -124,7 +125,7 @@ class N01_SiteFiguresAreTheSitesTest {
         of(read, "shared access labour", "a bay costs 75.5, coolant 1 a US gallon");
         of(read, "confirmed visits", "rescheduling one costs 80.25;");
         of(read, "coolant strength", "to protect to -30 F;");
-        of(read, "coolant", "save 1.25 % that is lost");
+        of(read, "coolant", "except for 1.25 % lost");
         of(read, "service level", "a chance of 99.99 %;");
         of(read, "defects of " + part, "fail 12,400 mi after");
         of(read, "defects of " + part, "finds 92.5 % of");

@@ -4,7 +4,7 @@ import dev.injectorplanner.core.check.InvalidValueException;
 import java.util.Optional;
 
 /**
- * A label for an injector that is meant for one cylinder of one truck.
+ * A label for an injector that is allocated to one cylinder of one truck.
  *
  * @param truck the truck
  * @param cylinder the cylinder

@@ -11,7 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** A command on one file: reads, computes, prints; refused input is said line by line on standard error. */
+/** A command on one file: reads, computes, prints; refused input is reported line by line on standard error. */
 abstract class FileCommand<T> implements Callable<Integer> {
     private static final int REFUSED = 1;
 

@@ -66,7 +66,7 @@ final class IntervalCommand implements Callable<Integer> {
         String why = failure <= planned
                 ? "a failure costs no more than a planned replacement"
                 : shape <= 1
-                        ? "with a shape of 1 or less an old unit is no likelier to fail than a new one"
+                        ? "with a shape of 1 or less an old unit is not more likely to fail than a new one"
                         : "the costs are so close that waiting is always cheaper";
         return "Never replace on age: " + why + ". Running to failure costs " + toFailure + " per km or hour.";
     }

@@ -17,7 +17,7 @@ import org.quartz.utils.DBConnectionManager;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** Timed jobs, kept in the store; on PostgreSQL shared by all nodes of the database. */
+/** Scheduled jobs, kept in the store; on PostgreSQL shared by all nodes of the database. */
 public final class QuartzJobs implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(QuartzJobs.class);
     private static final int UPKEEP_SECONDS = 10;

@@ -27,7 +27,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** What somebody is told about: to say that it is known, or to silence it until a day with a reason. */
+/** What somebody is told about: to acknowledge it, or to snooze it until a date with a reason. */
 @Controller
 public class AlertsPage {
     private static final int MOST = 200;

@@ -100,7 +100,8 @@ public final class RowIntake {
         problem.put("field", field);
         problem.put("value", value);
         problem.put("reason", reason);
-        problem.put("mend", fix);
+        problem.put("fix", fix);
+        problem.put("mend", fix); // the name of the first version
         return problem;
     }
 }

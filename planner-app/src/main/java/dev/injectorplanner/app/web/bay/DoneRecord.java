@@ -18,7 +18,7 @@ import java.util.Locale;
  * @param entered when and by whom
  * @param odometer as read, in the site's unit; empty where it was not
  * @param lines what was done a cylinder
- * @param next what follows from it: cores owed, claims, shelf to count, recheck
+ * @param next what follows from it: cores owed, claims, stock to count, recheck
  */
 record DoneRecord(CloseOut closeOut, String entered, String odometer, List<Line> lines, List<String> next) {
     private static final DateTimeFormatter AT = DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.ENGLISH);

@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Reads a close-out from its form. What cannot be read as a number or a day is said at its field. */
+/** Reads a close-out from its form. What cannot be read as a number or a day is reported at its field. */
 final class EntryReader {
     private final TruckInBay at;
     private final FormState typed;

@@ -96,7 +96,7 @@ public final class Office {
                 .filter(viewer::sees);
     }
 
-    /** Everything shown is read anew. */
+    /** Everything shown is read again. */
     public void changed() {
         fleets.changed();
     }

@@ -142,7 +142,7 @@ public class RowsPage {
         return "row";
     }
 
-    /** The row that the person has seen: the one he sent, until a sentence on the whole row has told what stands there now. */
+    /** The row that the person has seen: the one he sent, until a sentence on the whole row has told the current value. */
     private static String seen(@Nullable SiteRow row, Map<String, String> sent, Map<String, String> wrong) {
         boolean told = sent.isEmpty() || wrong.containsKey(SiteRows.WHOLE_ROW);
         return !told ? sent.getOrDefault("seen", "") : row == null ? "" : row.mark();

@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
 
 /** The engine from above, front at the top: banks side by side, each cylinder with its figures. */
 final class EngineView {
-    /** Faults seen in so many days and since fitting count as open. */
+    /** Faults seen in this many days and since fitting count as open. */
     static final int OPEN_DAYS = 30;
 
     private static final int PITCH = 106;

@@ -30,7 +30,7 @@ final class Changes {
         return changes;
     }
 
-    /** What the plans are held against, in words. */
+    /** What the plans are checked against, in words. */
     String since(List<DepotPlan> plans) {
         return plans.stream().anyMatch(plan -> before(plan).isPresent())
                 ? "compared with the previous plan"

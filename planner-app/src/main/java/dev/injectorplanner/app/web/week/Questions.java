@@ -22,7 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** What somebody must decide: what must not wait, wishes that cannot be kept, parts too late, work without a visit. */
+/** What somebody must decide: safety items, holds that cannot be kept, parts too late, work without a visit. */
 final class Questions {
     private final IsoWeek week;
     private final boolean first;

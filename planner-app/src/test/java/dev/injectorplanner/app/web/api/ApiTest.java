@@ -130,7 +130,9 @@ class ApiTest {
         JsonNode row = problem.path("problems").path(0);
         assertThat(row.path("row").intValue()).isEqualTo(2);
         assertThat(row.path("field").stringValue()).isEqualTo("truck");
-        assertThat(row.path("mend").stringValue()).isNotBlank();
+        assertThat(row.path("fix").stringValue())
+                .isNotBlank()
+                .isEqualTo(row.path("mend").stringValue());
         assertThat(get(address, "/api/v1/readings?truck=" + TRUCK + "&limit=1000", token)
                         .body())
                 .doesNotContain("2027-06-01");

@@ -105,7 +105,7 @@ class DayPlannerTest {
 
     /**
      * Three visits of 16 h, 16 h and 8 h fill one bay's week of 40 h exactly. The one of 8 h can only come on Wednesday,
-     * so the first places tried (Monday and Tuesday, Wednesday and Thursday) must be given up again.
+     * so the first places tried (Monday and Tuesday, Wednesday and Thursday) must be failed for good again.
      */
     @Test
     void earlierPlacesAreGivenUpForALaterVisit() {
