@@ -1,10 +1,11 @@
 package dev.injectorplanner.imports.file;
 
+import dev.injectorplanner.core.check.UserError;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
 /** A whole file is refused. The message is one clear sentence: which file, what is wrong, how to fix it. */
-public final class FileRefusedException extends RuntimeException {
+public final class FileRefusedException extends RuntimeException implements UserError {
     private static final long serialVersionUID = 1L;
 
     private final String file;

@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.demo;
 
+import dev.injectorplanner.core.check.UserError;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -86,7 +87,7 @@ public final class DemoFolder {
     }
 
     /** The folder is not the demo's. */
-    public static final class NotTheDemoException extends RuntimeException {
+    public static final class NotTheDemoException extends RuntimeException implements UserError {
         private static final long serialVersionUID = 1L;
 
         NotTheDemoException(String message) {

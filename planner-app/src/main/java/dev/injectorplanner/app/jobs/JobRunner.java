@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.jobs;
 
 import dev.injectorplanner.app.store.StoreException;
+import dev.injectorplanner.core.check.UserError;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Map;
@@ -141,9 +142,9 @@ public final class JobRunner implements AutoCloseable {
         return new TaskResult(result.counts(), result.effect().and(connection -> watch.wentWell(connection, key)));
     }
 
-    /** A sentence that says how to fix it is a person's mistake; anything else deserves its stack trace. */
+    /** What people can fix needs no stack trace; anything else deserves one. */
     private static boolean isOurFault(Throwable e) {
-        return !String.valueOf(e.getMessage()).contains("Fix: ");
+        return !UserError.is(e);
     }
 
     private static String words(Throwable e) {

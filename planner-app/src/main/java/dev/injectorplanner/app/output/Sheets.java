@@ -2,6 +2,7 @@ package dev.injectorplanner.app.output;
 
 import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.check.UserError;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.plan.Plan;
@@ -118,7 +119,7 @@ public final class Sheets {
     }
 
     /** A sheet could not be written. */
-    public static final class SheetException extends RuntimeException {
+    public static final class SheetException extends RuntimeException implements UserError {
         private static final long serialVersionUID = 1L;
 
         SheetException(String message, Throwable cause) {

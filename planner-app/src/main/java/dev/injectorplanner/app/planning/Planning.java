@@ -6,6 +6,7 @@ import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.check.UserError;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Truck;
@@ -174,7 +175,7 @@ public final class Planning {
     }
 
     /** There is no such depot, or no truck in it. */
-    public static final class NothingToPlanException extends RuntimeException {
+    public static final class NothingToPlanException extends RuntimeException implements UserError {
         private static final long serialVersionUID = 1L;
 
         NothingToPlanException(String message) {

@@ -151,19 +151,29 @@ public final class SiteSettings {
             SettingKind kind, String typed, @Nullable Long seen) {}
 
     /**
+     * What a wish was refused for.
+     *
+     * @param words one sentence
+     * @param meanwhile whether somebody else has set it since it was seen: who has read the sentence may set it again
+     */
+    public record Refused(String words, boolean meanwhile) {}
+
+    /**
      * Sets all that is wished, or, where anything is wrong, nothing. Each change leaves a note in the audit trail.
      *
      * @param units in which the wishes were typed
      * @return what is wrong, a sentence by name of the setting; empty where all was set
      */
-    public Map<String, String> change(List<Wish> wishes, SiteUnits units, String who) {
-        Map<String, String> wrong = new LinkedHashMap<>();
+    public Map<String, Refused> change(List<Wish> wishes, SiteUnits units, String who) {
+        Map<String, Refused> wrong = new LinkedHashMap<>();
         Map<Wish, String> kept = new LinkedHashMap<>();
         for (Wish wish : wishes) {
             try {
                 kept.put(wish, wish.typed().isBlank() ? "" : wish.kind().kept(wish.typed(), units));
             } catch (InvalidValueException e) {
-                wrong.put(wish.kind().name(), "“" + e.value() + "” " + e.reason() + ". Fix: " + e.fix() + ".");
+                wrong.put(
+                        wish.kind().name(),
+                        new Refused("“" + e.value() + "” " + e.reason() + ". Fix: " + e.fix() + ".", false));
             }
         }
         return sql.inTransaction(connection -> {
@@ -171,7 +181,7 @@ public final class SiteSettings {
             for (Wish wish : wishes) {
                 KeptSetting there = find(connection, wish.kind());
                 if (wish.seen() != null && wish.seen() != (there == null ? KeptSetting.UNSET : there.version())) {
-                    wrong.putIfAbsent(wish.kind().name(), meanwhile(wish.kind(), there, units));
+                    wrong.putIfAbsent(wish.kind().name(), new Refused(meanwhile(wish.kind(), there, units), true));
                 }
             }
             if (wrong.isEmpty()) {
@@ -221,11 +231,6 @@ public final class SiteSettings {
                         ? "Somebody reset it to the planner default"
                         : there.changedBy() + " set it to " + words(kind, there.value(), units))
                 + MEANWHILE;
-    }
-
-    /** Whether a sentence of {@link #change} tells what somebody else has set: who has read it may set it again. */
-    public static boolean saysMeanwhile(String sentence) {
-        return sentence.endsWith(MEANWHILE);
     }
 
     /** In words, with its unit. */

@@ -104,7 +104,8 @@ final class StoreUpgrade {
                         e);
             }
             LOG.warn(
-                    "The store in {} was cut off while it was first made and holds nothing: it is created again", settings);
+                    "The store in {} was cut off while it was first made and holds nothing: it is created again",
+                    settings);
             remake(version);
         }
     }

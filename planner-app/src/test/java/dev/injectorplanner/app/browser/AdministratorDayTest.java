@@ -27,7 +27,7 @@ class AdministratorDayTest {
             administrator.follow("Tokens");
             administrator.type("What it is for", "telematics " + size);
             page.getByLabel("readings:write").check();
-            administrator.press("Make it");
+            administrator.press("Create token");
             assertThat(page.locator("[role=status]")).containsText("The new token, shown only once");
             administrator.follow("Audit trail");
             assertThat(administrator.section("A")).containsText("telematics " + size);

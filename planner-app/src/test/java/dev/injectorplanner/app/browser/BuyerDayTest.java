@@ -47,14 +47,14 @@ class BuyerDayTest {
                     .selectOption("KL-6110");
             storeman.type("Serial 1", "S-" + truck);
             storeman.type("Code 1", code.substring(1));
-            storeman.press("Take in");
+            storeman.press("Receive");
             assertThat(storeman.page().locator("#wrong")).containsText("does not match the pattern of part KL-6110");
             assertThat(storeman.page().getByLabel("Serial 1", exact())).hasValue("S-" + truck);
             storeman.forgive("the server responded with a status of 422");
             storeman.type("Code 1", code);
-            storeman.press("Take in");
-            assertThat(storeman.page().locator("main")).containsText("1 injector taken in.");
-            storeman.press("Fill the kit of " + truck + " from the shelf");
+            storeman.press("Receive");
+            assertThat(storeman.page().locator("main")).containsText("1 injector received.");
+            storeman.press("Allocate the kit of " + truck + " from stock");
             Locator kit = storeman.section("B")
                     .locator("tr", new Locator.LocatorOptions().setHasText(truck))
                     .first();

@@ -49,7 +49,7 @@ class KeyboardDayTest {
             tabTo(page, "Pin, move or block");
             keys.press("Enter");
             assertThat(page.locator("#change")).containsText("Change the visit of T040");
-            tabTo(page, "Work it out");
+            tabTo(page, "Preview");
             keys.press("Enter");
             assertThat(page.locator("#change caption").first()).isVisible();
             tabTo(page, "Leave the plan as it is");

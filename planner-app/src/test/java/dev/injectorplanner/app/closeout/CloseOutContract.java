@@ -255,7 +255,7 @@ abstract class CloseOutContract {
                         "wrong truck",
                         truck,
                         List.of(with(fitted(truck, 1, Found.WORN), "T999;1;S1;" + code(truck, 1), "", true, "")))))
-                .hasEntrySatisfying("c1.serial", word -> assertThat(word).contains("says truck T999, cylinder 1"));
+                .hasEntrySatisfying("c1.serial", word -> assertThat(word).contains("is for truck T999, cylinder 1"));
         close(entry("label", truck, List.of(scanned)));
         assertThat(open(fleet(), truck).get(0)).satisfies(row -> {
             assertThat(row.serial()).isEqualTo(serial(truck, 1));
@@ -356,7 +356,7 @@ abstract class CloseOutContract {
                 RefusedEntryException.class,
                 () -> shelf.receive(new GoodsIn(depot, PART, Origin.REMAN, good.subList(1, 2)), NOW, "Ilze"));
         assertThat(twice.problems().get(0).words())
-                .isEqualTo("Injector 1, serial \"G1\": is on the shelf of " + depot + " already (serial G1, free). Fix:"
+                .isEqualTo("Injector 1, serial \"G1\": is in stock at " + depot + " already (serial G1, free). Fix:"
                         + " read it on the injector again, or correct the other one first.");
         StockInjector there = shelf.list(depot).stream()
                 .filter(row -> row.serial().equals("G1"))
@@ -496,7 +496,7 @@ abstract class CloseOutContract {
                         RefusedEntryException.class,
                         () -> closeOuts.correct(
                                 first.id(), entry("third", truck, List.of()), "again", NOW, "Anna", TODAY)))
-                .hasMessageContaining("is not the one that holds");
+                .hasMessageContaining("is out of date");
     }
 
     @Test

@@ -68,7 +68,7 @@ class JobsCommandTest {
         Ran ran = run("jobs", "run", "nightly-plan", "--depot", "North");
         assertThat(ran.exit()).as(ran.err()).isZero();
         assertThat(ran.out()).startsWith("nightly plan of depot North, due ").contains(": done: due items ");
-        assertThat(run("jobs").out()).contains("nightly-plan (by hand)", "North", "done", "findings ");
+        assertThat(run("jobs").out()).contains("nightly-plan (by hand)", "North", "done", "due items ");
         JsonNode list = JsonMapper.shared().readTree(run("jobs", "--json").out());
         assertThat(list.get("runs").size()).isEqualTo(1);
         assertThat(list.get("runs").get(0).get("outcome").asString()).isEqualTo("done");

@@ -43,7 +43,7 @@ class UserCommandTest {
 
     @Test
     void people_are_added_listed_and_kept_out() {
-        assertThat(run("", "user", "list").text()).contains("Nobody yet.");
+        assertThat(run("", "user", "list").text()).contains("No users yet.");
         assertThat(run(PASSWORD + "\n", "user", "add", "ann", "--roles", "manager,administrator"))
                 .satisfies(ran -> assertThat(ran.exit()).as(ran.text()).isZero())
                 .satisfies(
@@ -69,6 +69,6 @@ class UserCommandTest {
                         .exit())
                 .as("a password is no argument")
                 .isEqualTo(2);
-        assertThat(run("", "user", "list").text()).contains("Nobody yet.");
+        assertThat(run("", "user", "list").text()).contains("No users yet.");
     }
 }

@@ -101,7 +101,7 @@ class PeopleTest {
                 .hasMessageContaining("is already in use");
         assertThatThrownBy(() -> new NewPerson("a b", Set.of(Role.BUYER), null)).hasMessageContaining("Fix:");
         assertThatThrownBy(() -> new NewPerson("bob", Set.of(Role.MECHANIC), null))
-                .hasMessageContaining("say at which depot");
+                .hasMessageContaining("choose the mechanic's depot");
     }
 
     @ParameterizedTest

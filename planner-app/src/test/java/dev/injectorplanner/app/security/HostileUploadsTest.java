@@ -132,7 +132,7 @@ class HostileUploadsTest {
                 manager.send(check("large.csv", large).inChunksTo(address.resolve("/imports"))))) {
             assertThat(answer.statusCode()).isEqualTo(413);
             assertThat(answer.body())
-                    .contains("More was sent than this program takes at a time: 64 MB of files", "Fix: ")
+                    .contains("At most 64 MB of files can be sent at a time", "Fix: ")
                     .doesNotContain("Exception");
         }
         HttpResponse<String> form =

@@ -241,6 +241,6 @@ class ProviderSignInTest {
                 URI.create(provider.issuer() + "/"), SmallProvider.CLIENT, null, "x", ProviderSettings.Match.EMAIL));
         assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> other.findByRegistrationId(Provider.ID)))
                 .isInstanceOf(ProviderDownException.class)
-                .hasMessageContaining("calls itself " + provider.issuer());
+                .hasMessageContaining("identifies itself as " + provider.issuer());
     }
 }

@@ -112,7 +112,7 @@ class SignInTest {
                 .contains("contains the name");
         assertThat(change(visitor, "not it at all", "a new one of four words", "a new one of four words")
                         .body())
-                .contains("The password of now is not that");
+                .contains("The current password is wrong");
         assertThat(location(change(visitor, OWN, "a new one of four words", "a new one of four words")))
                 .isEqualTo("/sign-in?changed");
         assertThat(location(elsewhere.get("/trucks"))).isEqualTo("/sign-in?ended");

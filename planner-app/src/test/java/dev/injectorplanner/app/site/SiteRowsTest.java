@@ -106,7 +106,7 @@ class SiteRowsTest {
         assertThat(row(SiteTable.RULES, "all, safety").cells()).containsEntry("limit", "2");
         assertThat(newest().before()).isEmpty();
         assertThat(rows.save(SiteTable.RULES, sooner, null, "", "ann").get("rule"))
-                .contains("is there already");
+                .contains("already exists");
     }
 
     @Test
@@ -179,8 +179,8 @@ class SiteRowsTest {
         SiteRow there = row(SiteTable.DEPOTS, "South");
 
         assertThat(rows.remove(SiteTable.DEPOTS, "South", there.mark(), "ann"))
-                .hasValueSatisfying(words ->
-                        assertThat(words).contains("records of the past").contains("Fix: "));
+                .hasValueSatisfying(
+                        words -> assertThat(words).contains("past records").contains("Fix: "));
         assertThat(rows.list(SiteTable.DEPOTS)).extracting(SiteRow::key).isEqualTo(List.of("North", "South"));
     }
 

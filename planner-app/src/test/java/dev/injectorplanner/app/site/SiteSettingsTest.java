@@ -118,7 +118,7 @@ class SiteSettingsTest {
     void of_several_wishes_all_are_set_or_none(Database database) {
         SiteSettings settings = of(database);
 
-        Map<String, String> wrong = settings.change(
+        Map<String, SiteSettings.Refused> wrong = settings.change(
                 List.of(wish("rescheduling-cost", "120", 0), wish("frozen-weeks", "90", 0)), SiteUnits.METRIC, "ann");
 
         assertThat(wrong).containsOnlyKeys("frozen-weeks");
@@ -133,10 +133,13 @@ class SiteSettingsTest {
         long seen = settings.kept().get("rescheduling-cost").version();
         settings.set(SettingKinds.get("rescheduling-cost"), "150", "bob");
 
-        Map<String, String> wrong =
+        Map<String, SiteSettings.Refused> wrong =
                 settings.change(List.of(wish("rescheduling-cost", "120", seen)), SiteUnits.METRIC, "ann");
 
-        assertThat(wrong.get("rescheduling-cost")).contains("bob set it to 150").contains("Fix: ");
+        assertThat(wrong.get("rescheduling-cost").words())
+                .contains("bob set it to 150")
+                .contains("Fix: ");
+        assertThat(wrong.get("rescheduling-cost").meanwhile()).isTrue();
         assertThat(settings.policy().visits().reschedulingCost()).isEqualTo(150);
         long now = settings.kept().get("rescheduling-cost").version();
         assertThat(settings.change(List.of(wish("rescheduling-cost", "120", now)), SiteUnits.METRIC, "ann"))

@@ -85,7 +85,7 @@ class JobsPageTest {
         assertThat(run.outcome()).as(run.error()).isEqualTo(RunOutcome.DONE);
         assertThat(run.byHand()).isTrue();
         assertThat(run.attempt()).isEqualTo(1);
-        assertThat(run.counts()).startsWith("findings ").contains(", visits ");
+        assertThat(run.counts()).startsWith("due items ").contains(", visits ");
         run(address, "nightly-plan", "North", due);
         Thread.sleep(300); // had it run again, it would show
         assertThat(runs(app).stream().filter(other -> other.key().due().equals(due)))

@@ -1,7 +1,7 @@
 package dev.injectorplanner.core.check;
 
 /** A value that a record refuses: which field, what was there, why not, and how to fix it. */
-public final class InvalidValueException extends IllegalArgumentException {
+public final class InvalidValueException extends IllegalArgumentException implements UserError {
     private static final long serialVersionUID = 1L;
 
     private final String field;

@@ -42,7 +42,7 @@ public final class Sweep implements JobTask {
         Map<String, Long> counts = new LinkedHashMap<>();
         counts.put("depots with news", (long) depots.size());
         counts.put("records", found.records());
-        counts.put("findings", dueItems);
+        counts.put("due items", dueItems);
         return new TaskResult(counts, found.seen());
     }
 }

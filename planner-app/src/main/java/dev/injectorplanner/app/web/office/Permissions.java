@@ -2,6 +2,7 @@ package dev.injectorplanner.app.web.office;
 
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.core.check.UserError;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -30,7 +31,7 @@ public final class Permissions {
     }
 
     /** Somebody may not do that. */
-    public static final class NotAllowedException extends RuntimeException {
+    public static final class NotAllowedException extends RuntimeException implements UserError {
         private static final long serialVersionUID = 1L;
 
         NotAllowedException(String message) {

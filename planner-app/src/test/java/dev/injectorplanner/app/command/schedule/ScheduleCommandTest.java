@@ -42,15 +42,15 @@ class ScheduleCommandTest {
         return Files.writeString(folder.resolve("depot.json"), text).toString();
     }
 
-    private static Path published(String name) throws URISyntaxException {
+    private static Path computed(String name) throws URISyntaxException {
         return Path.of(
-                ScheduleCommandTest.class.getResource("/published/" + name).toURI());
+                ScheduleCommandTest.class.getResource("/computed/" + name).toURI());
     }
 
-    /** Source of the optimum: published/schedule-50.md. */
+    /** Source of the optimum: computed/schedule-50.md. */
     @Test
     void theInstanceOfFiftyTrucksIsSolvedToItsOptimum() throws URISyntaxException {
-        Path instance = published("schedule-50.json");
+        Path instance = computed("schedule-50.json");
         assertThat(run(instance.toString(), "--json", "--seconds", "30")).isZero();
         assertThat(json().path("objective").doubleValue()).isEqualTo(-54_203);
         assertThat(json().path("bound").doubleValue()).isCloseTo(-54_203, within(1e-3));

@@ -154,7 +154,7 @@ class ApiTest {
                 "Idempotency-Key",
                 "k1");
         assertThat(other.statusCode()).isEqualTo(409);
-        assertThat(other.body()).contains("Fix: take a new key");
+        assertThat(other.body()).contains("Fix: use a new key");
         String others = token(app, EnumSet.of(Scope.READINGS_WRITE), null);
         assertThat(post(address, "/api/v1/readings", others, body, "Idempotency-Key", "k1")
                         .body())

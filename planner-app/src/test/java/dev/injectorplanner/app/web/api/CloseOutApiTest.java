@@ -154,7 +154,7 @@ class CloseOutApiTest {
             {"truck":"T-1","colour":"red"}                      | /colour is not known
             {"truck":7}                                         | /truck is not text
             {"done_on":"2026-03-10"}                            | /truck is missing
-            {"truck":"T-1","done_on":"10.03.2026"}              | /done_on is no day
+            {"truck":"T-1","done_on":"10.03.2026"}              | /done_on is not a date
             {"truck":"T-1","labour_hours":"4"}                  | /labour_hours is not a number
             {"truck":"T-1","meter_replaced":"no"}               | /meter_replaced is neither true nor false
             {"truck":"T-1","cylinders":{}}                      | /cylinders is not a list
@@ -185,7 +185,7 @@ class CloseOutApiTest {
         assertThat(JSON.readTree(again.body()).path("close_out")).isEqualTo(kept.path("close_out"));
         HttpResponse<String> other = send(address, token, "job 7", first.replace("03-11", "03-12"));
         assertThat(other.statusCode()).as(other.body()).isEqualTo(409);
-        assertThat(other.body()).contains("Fix: take a new key");
+        assertThat(other.body()).contains("Fix: use a new key");
     }
 
     @Test

@@ -134,7 +134,7 @@ class BayPagesTest {
         form.put("u2.code", "BBBB");
         assertThat(location(post(address, "/store/receiving", form))).contains("/store?depot=North&in=2");
         assertThat(get(address, "/store?depot=North&in=2").body())
-                .contains("2 injectors taken in.", "R1", "BBBB", "to pick", "2026-W10");
+                .contains("2 injectors received.", "R1", "BBBB", "to allocate", "2026-W10");
     }
 
     @Test
@@ -195,7 +195,7 @@ class BayPagesTest {
         assertThat(answer.statusCode()).isEqualTo(422);
         String page = answer.body();
         assertThat(page)
-                .contains("Not saved. 3 things to mend")
+                .contains("Not saved. 3 things to fix")
                 .contains("odometer &quot;12 thousand&quot;: is not a number. Fix: write it as 412600 or 6.5.")
                 .contains("Cylinder 1, the scanned label is for truck T-1, cylinder 2.")
                 .contains("Cylinder 2: not done, and no reason given.")

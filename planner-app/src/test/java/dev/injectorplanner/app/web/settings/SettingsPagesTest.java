@@ -166,8 +166,9 @@ class SettingsPagesTest {
     @Order(5)
     void who_may_not_set_it_is_shown_it() throws Exception {
         assertThat(administrator.get("/settings/figures").body())
-                .contains("The fleet manager of all depots sets these.");
-        assertThat(manager.get("/settings/site").body()).contains("An administrator of all depots sets these.");
+                .contains("Only a fleet manager for all depots can change these.");
+        assertThat(manager.get("/settings/site").body())
+                .contains("Only an administrator for all depots can change these.");
         assertThat(manager.postBare("/settings/site", "_csrf=" + manager.csrf("/plan"))
                         .statusCode())
                 .isEqualTo(403);
@@ -205,7 +206,7 @@ class SettingsPagesTest {
                 .isEqualTo(302);
         assertThat(send(manager, "/settings/rules/row", "/settings/rules/save", rule)
                         .body())
-                .contains("is there already");
+                .contains("already exists");
         String page = "/settings/rules/row?key=" + key("all, safety");
         assertThat(send(manager, page, "/settings/rules/remove", Map.of()).statusCode())
                 .isEqualTo(302);
