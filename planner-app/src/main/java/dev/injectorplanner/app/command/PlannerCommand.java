@@ -33,6 +33,7 @@ import picocli.CommandLine.TypeConversionException;
             HoldCommand.class,
             AnnounceCommand.class,
             AdviseCommand.class,
+            ReplayCommand.class,
             SheetsCommand.class,
             AlertsCommand.class,
             MailCommand.class,

@@ -48,7 +48,7 @@ public final class World {
     }
 
     /** Depots with the hours that so many trucks ask for. */
-    private static SiteTables sized(Scenario scenario) {
+    static SiteTables sized(Scenario scenario) {
         SiteTables site = scenario.site();
         double perWeek = scenario.shop().hoursPerTruckWeek();
         if (perWeek == 0) {
