@@ -45,6 +45,17 @@ final class LockWait {
         return tries == 1 || now - begun + last / 2 <= MOST_NANOS;
     }
 
+    /** Waits before the next try; false where this process is told to stop meanwhile. */
+    static boolean pause() {
+        try {
+            Thread.sleep(PAUSE_MILLIS);
+            return true;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
+    }
+
     /** Seconds until the wait is over, >= 0. */
     long secondsLeft() {
         return Math.max(0, TimeUnit.NANOSECONDS.toSeconds(MOST_NANOS - (nanos.getAsLong() - begun)));

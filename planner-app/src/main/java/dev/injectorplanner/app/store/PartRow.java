@@ -94,6 +94,6 @@ class PartRow implements Row<Part> {
                 minimumOrder,
                 warrantyMonths,
                 warrantyKm,
-                codePattern);
+                codePattern == null ? null : StoredPatterns.usable(part, codePattern));
     }
 }

@@ -5,18 +5,12 @@ import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
 import java.util.Properties;
 import javax.sql.DataSource;
-import org.flywaydb.core.Flyway;
 import org.hibernate.SessionFactory;
 import org.hibernate.cfg.Configuration;
-import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -32,24 +26,74 @@ final class StoreOpening {
 
     static Store open(StoreSettings settings, List<Class<?>> entities) {
         checkFolder(settings);
+        if (!settings.hasOurFiles()) {
+            return opened(settings, entities);
+        }
+        Path folder = Objects.requireNonNull(Path.of(settings.place()).getParent());
+        try (FolderTurn turn = FolderTurn.take(folder)) {
+            StoreUpgrade upgrade = new StoreUpgrade(settings, folder, NEWEST);
+            upgrade.finishInterrupted();
+            boolean made = upgrade.isNew();
+            if (made) {
+                upgrade.make();
+            }
+            return withSchema(settings, broughtUp(settings, upgrade, entities), made, entities);
+        }
+    }
+
+    /** The pool of a store with the newest schema; the store is shut down while a copy of it is upgraded. */
+    private static HikariDataSource broughtUp(StoreSettings settings, StoreUpgrade upgrade, List<Class<?>> entities) {
         HikariDataSource pool = pool(settings);
         try {
-            int version = version(pool);
-            if (version > NEWEST) {
-                throw new StoreException(
-                        "The store in " + settings + " has schema version " + version + ", this program knows " + NEWEST
-                                + ". Mend: use the newer program that wrote it.",
-                        new IllegalStateException());
+            int version = checkedVersion(settings, pool);
+            if (version == NEWEST) {
+                return pool;
             }
-            boolean changed = version < NEWEST;
-            if (changed) {
-                migrate(pool, settings.isPostgres());
-            }
-            return new Store(settings, pool, hibernate(pool, changed, entities));
+            StoreUpgrade.shutDown(pool);
+            pool.close();
+            upgrade.upgrade(version, copy -> hibernate(copy, true, entities).close());
+            return pool(settings);
         } catch (RuntimeException e) {
             pool.close();
             throw e;
         }
+    }
+
+    private static Store opened(StoreSettings settings, List<Class<?>> entities) {
+        HikariDataSource pool = pool(settings);
+        try {
+            boolean changed = checkedVersion(settings, pool) < NEWEST;
+            if (changed && settings.isPostgres()) {
+                Schema.migrateShared(pool, NEWEST);
+            } else if (changed) {
+                Schema.migrate(pool, NEWEST);
+            }
+            return withSchema(settings, pool, changed, entities);
+        } catch (RuntimeException e) {
+            pool.close();
+            throw e;
+        }
+    }
+
+    private static Store withSchema(
+            StoreSettings settings, HikariDataSource pool, boolean validate, List<Class<?>> entities) {
+        try {
+            return new Store(settings, pool, hibernate(pool, validate, entities));
+        } catch (RuntimeException e) {
+            pool.close();
+            throw e;
+        }
+    }
+
+    private static int checkedVersion(StoreSettings settings, HikariDataSource pool) {
+        int version = Schema.version(pool);
+        if (version > NEWEST) {
+            throw new StoreException(
+                    "The store in " + settings + " has schema version " + version + ", this program knows " + NEWEST
+                            + ". Mend: use the newer program that wrote it.",
+                    new IllegalStateException());
+        }
+        return version;
     }
 
     /** Says in words what the database would call a lock. */
@@ -92,7 +136,7 @@ final class StoreOpening {
             try {
                 return new HikariDataSource(config);
             } catch (RuntimeException e) {
-                if (!isHeld(e) || !wait.hasTimeForAnother() || !waitABit()) {
+                if (!isHeld(e) || !wait.hasTimeForAnother() || !LockWait.pause()) {
                     throw inWords(settings, e);
                 }
                 if (first) {
@@ -111,17 +155,6 @@ final class StoreOpening {
         return text.contains("lock acquisition failure") || text.contains("LockFile");
     }
 
-    /** False where this process is told to stop meanwhile. */
-    private static boolean waitABit() {
-        try {
-            Thread.sleep(LockWait.PAUSE_MILLIS);
-            return true;
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return false;
-        }
-    }
-
     private static StoreException inWords(StoreSettings settings, RuntimeException e) {
         if (isHeld(e)) {
             return new StoreException(
@@ -130,7 +163,7 @@ final class StoreOpening {
                     e);
         }
         return new StoreException(
-                "The store at " + settings + " cannot be opened: " + lastMessage(e)
+                "The store at " + settings + " cannot be opened: " + StoreFailures.lastMessage(e)
                         + ". Mend: check the address, the folder's permissions, user and password.",
                 e);
     }
@@ -143,46 +176,7 @@ final class StoreOpening {
         return all.toString();
     }
 
-    private static @Nullable String lastMessage(Throwable e) {
-        Throwable last = e;
-        while (last.getCause() != null) {
-            last = last.getCause();
-        }
-        return last.getMessage();
-    }
-
-    /** Asks the schema's own history, a few ms; Flyway itself takes half a second to say the same. 0 where there is none. */
-    private static int version(DataSource pool) {
-        try (Connection connection = pool.getConnection();
-                ResultSet tables = connection
-                        .getMetaData()
-                        .getTables(null, null, "flyway_schema_history", new String[] {"TABLE"})) {
-            if (!tables.next()) {
-                return 0;
-            }
-            try (Statement statement = connection.createStatement();
-                    ResultSet newest = statement.executeQuery("select \"version\" from \"flyway_schema_history\""
-                            + " where \"success\" = true and \"version\" is not null"
-                            + " order by \"installed_rank\" desc")) {
-                return newest.next() ? Integer.parseInt(newest.getString(1)) : 0;
-            }
-        } catch (SQLException e) {
-            throw new StoreException("The history of the store's schema cannot be read: " + e.getMessage(), e);
-        }
-    }
-
-    private static void migrate(DataSource pool, boolean postgres) {
-        Flyway.configure()
-                .dataSource(pool)
-                .locations(
-                        "classpath:db/migration/common",
-                        "classpath:db/migration/" + (postgres ? "postgresql" : "hsqldb"))
-                .placeholders(Map.of("bytes", postgres ? "bytea" : "varbinary(1000000000)"))
-                .load()
-                .migrate();
-    }
-
-    private static SessionFactory hibernate(DataSource pool, boolean validate, List<Class<?>> entities) {
+    static SessionFactory hibernate(DataSource pool, boolean validate, List<Class<?>> entities) {
         Properties set = new Properties();
         set.put("hibernate.connection.datasource", pool);
         set.put(

@@ -13,7 +13,7 @@ public record StoreSettings(String url, String user, String password) {
     /** An embedded store in {@code folder}: cached tables, durable on every commit. */
     public static StoreSettings embedded(Path folder) {
         return new StoreSettings(
-                "jdbc:hsqldb:file:" + folder.toAbsolutePath().resolve("planner")
+                "jdbc:hsqldb:file:" + folder.toAbsolutePath().resolve(StoreFiles.NAME)
                         + ";hsqldb.tx=mvcc;hsqldb.write_delay=false;hsqldb.default_table_type=cached",
                 "SA",
                 "");
@@ -25,6 +25,21 @@ public record StoreSettings(String url, String user, String password) {
 
     boolean isEmbedded() {
         return url.startsWith("jdbc:hsqldb:file:");
+    }
+
+    /** Whether its files have the names that {@link #embedded} gives them. */
+    boolean hasOurFiles() {
+        return isEmbedded() && Path.of(place()).endsWith(StoreFiles.NAME);
+    }
+
+    /** The same kind of embedded store in another folder. */
+    StoreSettings in(Path folder) {
+        return new StoreSettings(
+                url.replace(
+                        place(),
+                        folder.toAbsolutePath().resolve(StoreFiles.NAME).toString()),
+                user,
+                password);
     }
 
     /** The place without its options, for messages. */

@@ -3,8 +3,6 @@ package dev.injectorplanner.core.fleet;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.Require;
 import java.math.BigDecimal;
-import java.util.regex.Pattern;
-import java.util.regex.PatternSyntaxException;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,7 +21,8 @@ import org.jspecify.annotations.Nullable;
  * @param minimumOrder least quantity of an order, at least 0
  * @param warrantyMonths months from fitting, 0 for none
  * @param warrantyKm km from fitting, 0 for none
- * @param codePattern regular expression that its calibration codes match, or null where it has none
+ * @param codePattern regular expression that its calibration codes match (see {@link CodePattern}), or null where it
+ *     has none
  */
 public record Part(
         String part,
@@ -57,24 +56,11 @@ public record Part(
         Require.within("minimum_order", minimumOrder, 0, 1_000_000);
         Require.within("warranty_months", warrantyMonths, 0, 600);
         Require.within("warranty", warrantyKm, 0, Reading.MOST_KM);
-        codePattern = codePattern == null || codePattern.isBlank() ? null : checkedPattern(codePattern.strip());
-    }
-
-    private static String checkedPattern(String pattern) {
-        try {
-            Pattern.compile(pattern);
-            return Require.text("code_pattern", pattern);
-        } catch (PatternSyntaxException e) {
-            throw new InvalidValueException(
-                    "code_pattern",
-                    pattern,
-                    "is no regular expression (" + e.getDescription() + ")",
-                    "write it such as [0-9A-Z]{16}");
-        }
+        codePattern = codePattern == null || codePattern.isBlank() ? null : CodePattern.checked(codePattern);
     }
 
     /** Whether a calibration code fits this part; any code does where there is no pattern. */
     public boolean acceptsCode(String code) {
-        return codePattern == null || Pattern.matches(codePattern, code);
+        return codePattern == null || CodePattern.matches(codePattern, code);
     }
 }

@@ -156,7 +156,7 @@ class RecordsRefuseTest {
         refused("price", "zero or more", () -> part("-1", 1, 1, null));
         refused("price", "more than four decimals", () -> part("1.00001", 1, 1, null));
         refused("lead_days_max", "is below lead_days 9", () -> part("5", 9, 8, null));
-        refused("code_pattern", "is no regular expression", () -> part("5", 1, 1, "[A-Z"));
+        refused("code_pattern", "is not a regular expression that can be used here", () -> part("5", 1, 1, "[A-Z"));
     }
 
     @Test

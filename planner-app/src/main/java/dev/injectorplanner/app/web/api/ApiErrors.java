@@ -1,7 +1,6 @@
 package dev.injectorplanner.app.web.api;
 
-import dev.injectorplanner.app.api.ApiRefusal;
-import dev.injectorplanner.app.security.Problems;
+import dev.injectorplanner.app.security.ProblemDetails;
 import java.util.Map;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -18,7 +17,7 @@ class ApiErrors {
 
     @ExceptionHandler(ApiRefusal.class)
     ResponseEntity<Map<String, Object>> refused(ApiRefusal refusal) {
-        Map<String, Object> problem = Problems.of(refusal.status(), refusal.title(), refusal.detail());
+        Map<String, Object> problem = ProblemDetails.of(refusal.status(), refusal.title(), refusal.detail());
         if (!refusal.problems().isEmpty()) {
             problem.put("problems", refusal.problems());
         }
@@ -28,12 +27,12 @@ class ApiErrors {
     @ExceptionHandler(MissingServletRequestParameterException.class)
     ResponseEntity<Map<String, Object>> missing(MissingServletRequestParameterException e) {
         String detail = "Parameter " + e.getParameterName() + " is missing. Mend: add it to the address.";
-        return answer(400, Problems.of(400, "The request cannot be read", detail));
+        return answer(400, ProblemDetails.of(400, "The request cannot be read", detail));
     }
 
     @ExceptionHandler(RuntimeException.class)
     ResponseEntity<Map<String, Object>> broken(RuntimeException e) {
-        Map<String, Object> problem = Problems.of(
+        Map<String, Object> problem = ProblemDetails.of(
                 500,
                 "That did not work",
                 "The program's log says what went wrong, under this reference. Mend: send the same again with the same"
@@ -44,7 +43,7 @@ class ApiErrors {
 
     private static ResponseEntity<Map<String, Object>> answer(int status, Map<String, Object> problem) {
         return ResponseEntity.status(status)
-                .contentType(MediaType.parseMediaType(Problems.TYPE))
+                .contentType(MediaType.parseMediaType(ProblemDetails.TYPE))
                 .body(problem);
     }
 }
