@@ -167,7 +167,7 @@ public final class TruckWorld {
         while (made.size() <= n) {
             // of those that are drawn, the first one came with the engine: never reman
             made.add(maker.make(
-                    Draws.keyed(seed, UNITS, number, cylinder, made.size()), made.isEmpty() ? Origin.NEW : null, 0));
+                    Draws.keyed(seed, UNITS, number, cylinder, made.size()), made.isEmpty() ? Origin.NEW : null, 0, 1));
         }
         return made.get(n);
     }
