@@ -34,6 +34,7 @@ import picocli.CommandLine.TypeConversionException;
             ConfirmCommand.class,
             AdviseCommand.class,
             ReplayCommand.class,
+            OutlookCommand.class,
             SheetsCommand.class,
             AlertsCommand.class,
             MailCommand.class,

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
