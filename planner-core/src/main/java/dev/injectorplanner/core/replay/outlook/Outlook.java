@@ -3,6 +3,7 @@ package dev.injectorplanner.core.replay.outlook;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param months figures of all depots by month
  * @param depots the same by depot and month
  * @param parts pieces by depot, part and month; of all depots too
+ * @param totals all months together, of all depots and of each; bands of months do not add up, those of runs do
+ * @param partTotals pieces of all months together, by depot and part
  */
 public record Outlook(
         LocalDate today,
@@ -29,12 +32,16 @@ public record Outlook(
         int assumedAges,
         List<Month> months,
         List<Month> depots,
-        List<PartMonth> parts) {
+        List<PartMonth> parts,
+        List<Month> totals,
+        List<PartMonth> partTotals) {
     public Outlook {
         leftOut = List.copyOf(leftOut);
         months = List.copyOf(months);
         depots = List.copyOf(depots);
         parts = List.copyOf(parts);
+        totals = List.copyOf(totals);
+        partTotals = List.copyOf(partTotals);
     }
 
     /**
@@ -68,6 +75,18 @@ public record Outlook(
      * @param pieces pieces used
      */
     public record PartMonth(YearMonth month, @Nullable String depot, String part, Band pieces) {}
+
+    /**
+     * All months together of one depot, or of all for null.
+     *
+     * @throws IllegalArgumentException for a depot without trucks in it
+     */
+    public Month totalOf(@Nullable String depot) {
+        return totals.stream()
+                .filter(each -> Objects.equals(depot, each.depot()))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("depot " + depot + " is not in the outlook"));
+    }
 
     /** Months of one depot, or of all for null; none where it has no trucks. */
     public List<Month> monthsOf(@Nullable String depot) {

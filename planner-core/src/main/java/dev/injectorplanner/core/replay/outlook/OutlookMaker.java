@@ -93,7 +93,9 @@ public final class OutlookMaker {
                 now.assumedAges,
                 tally.months(),
                 tally.depots(),
-                tally.parts());
+                tally.parts(),
+                tally.totals(),
+                tally.partTotals());
     }
 
     private void play(int number, List<RuleFigures> figures, Tally tally) {

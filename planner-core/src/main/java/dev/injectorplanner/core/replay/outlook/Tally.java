@@ -40,7 +40,7 @@ final class Tally {
         List<String> names = new ArrayList<>(depots);
         names.add(ALL);
         for (String depot : names) {
-            figures.put(depot, new double[Figure.values().length][months][runs]);
+            figures.put(depot, new double[Figure.values().length][months + 1][runs]);
             pieces.put(depot, new TreeMap<>());
         }
     }
@@ -64,6 +64,8 @@ final class Tally {
             if (month < months) {
                 add(work.truck().depot(), month, run, work);
                 add(ALL, month, run, work);
+                add(work.truck().depot(), months, run, work);
+                add(ALL, months, run, work);
             }
         };
     }
@@ -85,7 +87,7 @@ final class Tally {
     private double[][] piecesOf(String depot, String part) {
         synchronized (pieces) {
             Map<String, double[][]> ofDepot = pieces.computeIfAbsent(depot, name -> new TreeMap<>());
-            return ofDepot.computeIfAbsent(part, name -> new double[months][runs]);
+            return ofDepot.computeIfAbsent(part, name -> new double[months + 1][runs]);
         }
     }
 
@@ -104,17 +106,28 @@ final class Tally {
     private List<Outlook.Month> months(String depot) {
         List<Outlook.Month> rows = new ArrayList<>();
         for (int month = 0; month < months; month++) {
-            rows.add(new Outlook.Month(
-                    first.plusMonths(month),
-                    named(depot),
-                    band(depot, Figure.INJECTORS, month),
-                    band(depot, Figure.FAILURES, month),
-                    band(depot, Figure.VISITS, month),
-                    band(depot, Figure.HOURS, month),
-                    band(depot, Figure.LITRES, month),
-                    band(depot, Figure.MONEY, month)));
+            rows.add(month(depot, month));
         }
         return rows;
+    }
+
+    /** All months together stand in the place after the last one, under the first month's name. */
+    List<Outlook.Month> totals() {
+        List<Outlook.Month> rows = new ArrayList<>();
+        figures.keySet().forEach(depot -> rows.add(month(depot, months)));
+        return rows;
+    }
+
+    private Outlook.Month month(String depot, int month) {
+        return new Outlook.Month(
+                first.plusMonths(month == months ? 0 : month),
+                named(depot),
+                band(depot, Figure.INJECTORS, month),
+                band(depot, Figure.FAILURES, month),
+                band(depot, Figure.VISITS, month),
+                band(depot, Figure.HOURS, month),
+                band(depot, Figure.LITRES, month),
+                band(depot, Figure.MONEY, month));
     }
 
     private Band band(String depot, Figure figure, int month) {
@@ -134,6 +147,14 @@ final class Tally {
                 rows.add(new Outlook.PartMonth(first.plusMonths(month), named(depot), part, band(counts[month])));
             }
         }));
+        return rows;
+    }
+
+    /** Pieces of all months together, all depots first, by part. */
+    List<Outlook.PartMonth> partTotals() {
+        List<Outlook.PartMonth> rows = new ArrayList<>();
+        pieces.forEach((depot, ofDepot) -> ofDepot.forEach(
+                (part, counts) -> rows.add(new Outlook.PartMonth(first, named(depot), part, band(counts[months])))));
         return rows;
     }
 }

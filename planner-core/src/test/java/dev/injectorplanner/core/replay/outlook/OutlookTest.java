@@ -67,6 +67,20 @@ class OutlookTest {
     }
 
     @Test
+    void the_whole_is_the_sum_of_its_months_in_the_mean_and_narrower_than_the_sum_of_their_bands() {
+        Month whole = outlook.totalOf(null);
+        double mean = outlook.months().stream()
+                .mapToDouble(month -> month.money().mean())
+                .sum();
+        double high = outlook.months().stream()
+                .mapToDouble(month -> month.money().high())
+                .sum();
+        assertThat(whole.money().mean()).isCloseTo(mean, within(1e-6 * mean));
+        assertThat(whole.money().high()).isLessThan(high);
+        assertThat(outlook.totals()).hasSize(4);
+    }
+
+    @Test
     void injectors_of_a_month_are_its_pieces_of_injector_parts() {
         Set<String> injectors =
                 fleet.engineFamilies().stream().map(EngineFamily::injectorPart).collect(Collectors.toSet());

@@ -1,0 +1,94 @@
+package dev.injectorplanner.app.web.outlook;
+
+import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.planning.Planning;
+import dev.injectorplanner.app.web.office.ChosenDepots;
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.app.web.office.PlanOfDepots;
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.replay.outlook.Outlook;
+import dev.injectorplanner.core.replay.outlook.OutlookMaker;
+import dev.injectorplanner.core.replay.outlook.OutlookRequest;
+import jakarta.annotation.PreDestroy;
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** Parts, hours, coolant, money and failures by month. */
+@Controller
+public class OutlookPage {
+    /** Months that can be chosen. */
+    static final List<Integer> MONTHS = List.of(6, 12, 24, 36);
+
+    private static final int RUNS = 200;
+    private static final long SEED = 1;
+    private static final String SECONDS_TO_NEXT_LOOK = "2";
+
+    private final Office office;
+    private final Planning planning;
+    private final OutlookBook book = new OutlookBook();
+
+    OutlookPage(Application application, Office office) {
+        this.planning = application.planning();
+        this.office = office;
+    }
+
+    @PreDestroy
+    void end() {
+        book.close();
+    }
+
+    @GetMapping("/outlook")
+    String outlook(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam(name = "depot", defaultValue = "") String depot,
+            @RequestParam(name = "months", defaultValue = "12") int months,
+            HttpServletResponse response,
+            Model model) {
+        if (!MONTHS.contains(months)) {
+            throw new InvalidValueException(
+                    "months", months, "is not one of the months that can be chosen", "choose one of " + MONTHS);
+        }
+        ChosenDepots chosen = office.choose(viewer, depot);
+        model.addAttribute("chosen", chosen);
+        model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
+        if (!chosen.anyPlan()) {
+            return "no-plan";
+        }
+        model.addAttribute("months", months);
+        model.addAttribute("choices", MONTHS);
+        OutlookBook.Making making = ask(chosen, months);
+        Optional<Outlook> found = making.find();
+        if (found.isEmpty()) {
+            model.addAttribute("progress", making.progress());
+            response.setHeader("Refresh", SECONDS_TO_NEXT_LOOK);
+            return "outlook-wait";
+        }
+        model.addAttribute("view", new OutlookView(found.get(), chosen));
+        return "outlook";
+    }
+
+    private OutlookBook.Making ask(ChosenDepots chosen, int months) {
+        List<DepotPlan> plans = office.asWritten(chosen.plans());
+        OutlookBook.Question question = new OutlookBook.Question(
+                plans.stream().map(DepotPlan::depot).toList(),
+                plans.stream().map(plan -> plan.kept().id()).toList(),
+                months);
+        String only = chosen.only();
+        return book.ask(
+                question,
+                watch -> OutlookMaker.make(
+                        planning.fleet(only),
+                        PlanOfDepots.of(plans),
+                        new OutlookRequest(months, RUNS, SEED, 1),
+                        watch));
+    }
+}
