@@ -2,12 +2,19 @@ package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.replay.outlook.Outlook;
 import dev.injectorplanner.core.replay.outlook.OutlookMaker;
 import dev.injectorplanner.core.replay.outlook.OutlookRequest;
 import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.reports.outlook.OutlookWorkbook;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -47,6 +54,12 @@ final class OutlookCommand implements Callable<Integer> {
     @Mixin
     private StoreOptions store;
 
+    @Option(
+            names = "--workbook",
+            paramLabel = "FILE",
+            description = "Writes it as a workbook too, such as outlook.xlsx.")
+    private @Nullable Path workbook;
+
     @Option(names = "--json", description = "Prints one JSON object.")
     private boolean json;
 
@@ -56,14 +69,19 @@ final class OutlookCommand implements Callable<Integer> {
         OutlookRequest request = request();
         try (ReplayProgress progress = new ReplayProgress(json)) {
             Outlook outlook;
+            FleetSnapshot fleet;
             SiteUnits units;
             try (Application application = Application.open(store.settings())) {
                 Policy policy = options.policy(application.planning().policy());
                 var planned = application.planning().plan(options.today(), policy, options.depot());
+                fleet = planned.fleet();
                 units = application.settings().units();
-                outlook = OutlookMaker.make(planned.fleet(), planned.plan(), request, progress);
+                outlook = OutlookMaker.make(fleet, planned.plan(), request, progress);
             }
             progress.finish();
+            if (workbook != null && !written(workbook, new OutlookWorkbook(fleet, outlook))) {
+                return PlannerCommand.REFUSED;
+            }
             OutlookPrinter printer = new OutlookPrinter(spec.commandLine().getOut(), units);
             if (json) {
                 printer.json(outlook);
@@ -72,6 +90,19 @@ final class OutlookCommand implements Callable<Integer> {
             }
         }
         return 0;
+    }
+
+    private boolean written(Path file, OutlookWorkbook book) {
+        try (OutputStream out = Files.newOutputStream(file)) {
+            book.write(out);
+            return true;
+        } catch (IOException e) {
+            spec.commandLine()
+                    .getErr()
+                    .println(file + " cannot be written (" + e.getMessage()
+                            + "). Fix: close it where it is open, or name another file with --workbook.");
+            return false;
+        }
     }
 
     private OutlookRequest request() {

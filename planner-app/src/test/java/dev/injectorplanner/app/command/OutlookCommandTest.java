@@ -71,8 +71,11 @@ class OutlookCommandTest {
                 "20",
                 "--depot",
                 "Norrvik",
+                "--workbook",
+                folder.resolve("outlook.xlsx").toString(),
                 "--json");
         assertThat(ran.exit).as(ran.err).isZero();
+        assertThat(folder.resolve("outlook.xlsx")).isNotEmptyFile();
         JsonNode outlook = JsonMapper.shared().readTree(ran.out);
         assertThat(outlook.get("months")).hasSize(2);
         assertThat(outlook.get("depots")

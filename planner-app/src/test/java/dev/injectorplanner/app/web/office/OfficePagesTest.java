@@ -135,6 +135,7 @@ class OfficePagesTest {
                 .endsWith("</html>\n")
                 .doesNotContain("style=\"")
                 .contains("6 months, March 2026 to August 2026", "200 runs", "KV-8140", "Norrvik", "10 to 90 %");
+        assertThat(get("/outlook/outlook.xlsx?months=6").body()).startsWith("PK");
         assertThat(get("/outlook?months=7").statusCode()).isEqualTo(400);
     }
 
