@@ -2,7 +2,7 @@ package dev.injectorplanner.core.condition;
 
 import dev.injectorplanner.core.fleet.CylinderTest;
 
-/** Holds a test against the limit in force. */
+/** Compares a test with the limit in force. */
 @FunctionalInterface
 public interface TestLimit {
     /** A test's value, without its sign, over the limit in force for a family; NaN where the two cannot be compared. */

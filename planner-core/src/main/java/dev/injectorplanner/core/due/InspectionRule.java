@@ -9,7 +9,7 @@ import java.util.List;
 
 /**
  * Due for inspection: the week in which a visit for a test alone pays most, and none where testing saves nothing. Beside it,
- * where the site sets one, its limit on the chance of a road failure from a defect nobody has seen.
+ * where the site sets one, its limit on the chance of a road failure from an undetected defect.
  */
 final class InspectionRule {
     private final DueItems.Forecasts forecasts;
@@ -53,10 +53,10 @@ final class InspectionRule {
                 null,
                 DueAction.INSPECT,
                 lastTest(inspection)
-                        + "chance since then of a road failure from an unseen defect "
+                        + "chance since then of a road failure from an undetected defect "
                         + Figures.percent(inspection.chanceNow())
                         + (inspection.estimated() ? "" : "; delay and sensitivity are planner defaults"),
-                Figures.tenths(100 * limit.chance()) + " % for a road failure from a defect nobody has seen",
+                Figures.tenths(100 * limit.chance()) + " % for a road failure from an undetected defect",
                 limit.source(),
                 inspection.by());
     }
@@ -64,12 +64,12 @@ final class InspectionRule {
     private static String lastTest(InspectionDates dates, TruckCheck truck, List<InjectorAge> ages) {
         return dates.lastTest(truck.usage, ages)
                 .map(test -> "injectors last tested on " + test.day() + ", " + Figures.km(test.kmAgo()) + " ago; ")
-                .orElse("no test of all injectors on record; ");
+                .orElse("no full injector test on record; ");
     }
 
     private static String lastTest(TruckInspection inspection) {
         return inspection.lastTestOn() == null
-                ? "no test of all injectors on record, " + Figures.km(inspection.sinceKm()) + "; "
+                ? "no full injector test on record, " + Figures.km(inspection.sinceKm()) + "; "
                 : "injectors last tested on " + inspection.lastTestOn() + ", " + Figures.km(inspection.sinceKm())
                         + " ago; ";
     }

@@ -1,7 +1,7 @@
 package dev.injectorplanner.core.due;
 
 /**
- * How likely a road failure from a defect nobody has seen may become before a truck is tested.
+ * How likely a road failure from an undetected defect may become before a truck is tested.
  *
  * @param chance between 0 and 1
  * @param source whose limit it is: {@link DueRule#SITE} or {@link DueRule#DEFAULT}

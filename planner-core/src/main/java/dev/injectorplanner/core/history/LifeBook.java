@@ -54,7 +54,11 @@ public final class LifeBook {
         return of(parts, history.units(), remaining, worn);
     }
 
-    static LifeBook of(
+    static LifeBook of(List<String> parts, List<UnitLife> units, RemainingDelay remaining) {
+        return of(parts, units, remaining, unit -> 1);
+    }
+
+    private static LifeBook of(
             List<String> parts, List<UnitLife> units, RemainingDelay remaining, ToDoubleFunction<UnitLife> worn) {
         Map<String, List<UnitLife>> byPart = new TreeMap<>();
         new TreeSet<>(parts).forEach(part -> byPart.put(part, new ArrayList<>()));

@@ -34,7 +34,7 @@ import org.jspecify.annotations.Nullable;
  * @param costs costs of replacing
  * @param deferrals costs of deferring
  * @param tests when testing each truck pays
- * @param unseen limit for unseen defects
+ * @param unseen limit for undetected defects
  * @param dueItems what is due within the horizon, most pressing first
  */
 record Learned(

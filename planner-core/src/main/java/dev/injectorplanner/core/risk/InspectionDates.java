@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * oldest injector's fitting; a fleet without any test on record has no dates: they begin with its first tests.
  */
 public final class InspectionDates {
-    /** A defect that so many tests missed is hardly there; more of them take time and change nothing. */
+    /** A defect that this many tests missed is hardly there; more of them take time and change nothing. */
     private static final int TESTS_COUNTED = 3;
 
     private final FleetRisk risk;
@@ -41,7 +41,7 @@ public final class InspectionDates {
      * The day for one truck.
      *
      * @param ages its fitted injectors
-     * @param limit chance of a road failure from an unseen defect that the site accepts, between 0 and 1
+     * @param limit chance of a road failure from an undetected defect that the site accepts, between 0 and 1
      * @param until last day asked for
      * @return empty where the limit is not passed by then, km or usage are not known, or the fleet has no test on record
      */

@@ -35,7 +35,7 @@ class F02_RiskLawsTest {
                 Origin.NEW,
                 Clock.DISTANCE,
                 1_000,
-                "no sign",
+                "no warning sign",
                 1,
                 SignEffect.DEFAULT,
                 0.01,
