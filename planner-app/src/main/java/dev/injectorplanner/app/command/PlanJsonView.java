@@ -32,12 +32,14 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** What {@code plan --json} prints: the plan without the ages and risks of injectors that are not due. */
+/** What {@code plan --json} prints, money and weights apart: the plan without the ages and risks of injectors that are not due. */
 record PlanJsonView(
         LocalDate today,
         IsoWeek firstWeek,
         int weeks,
         PlanCost cost,
+        double money,
+        double weights,
         List<Visit> visits,
         List<TruckReason> reasons,
         List<Unplanned> unplanned,
@@ -66,6 +68,8 @@ record PlanJsonView(
                 plan.firstWeek(),
                 plan.weeks(),
                 plan.cost(),
+                plan.cost().money(),
+                plan.cost().weights(),
                 plan.visits(),
                 plan.reasons(),
                 plan.unplanned(),

@@ -79,9 +79,17 @@ final class PlanPrinter {
     private void cost(PlanCost cost) {
         Double gap = cost.gap();
         String proven =
-                gap == null ? "" : String.format(Locale.ROOT, ", within %.2f %% of the best possible", 100 * gap);
+                gap == null ? "" : String.format(Locale.ROOT, "; within %.2f %% of the best possible", 100 * gap);
         out.printf(
-                Locale.ROOT, "Saves %,.0f compared with doing nothing in these weeks%s%n", 0.0 - cost.cost(), proven);
+                Locale.ROOT,
+                "Expected money compared with doing nothing in these weeks: %s %,.0f%n",
+                cost.money() <= 0 ? "saves" : "costs",
+                Math.abs(cost.money()));
+        out.printf(
+                Locale.ROOT,
+                "Weights of limits met, warranty tests and confirmed visits kept: %,.0f (no money)%s%n",
+                0.0 - cost.weights(),
+                proven);
         cost.brokenWishes().forEach(wish -> out.println("Cannot be kept: " + wish.truck() + ", " + wish.reason()));
     }
 

@@ -58,10 +58,11 @@ final class ConditionSettings {
                     "unseen-failure-limit",
                     SettingArea.INSPECTION,
                     "Limit on undetected defects",
-                    "a truck is due for a test when the chance of a road failure from an undetected defect exceeds this",
+                    "a truck is due for a test when the chance of a road failure from an undetected defect exceeds this; 100 % means"
+                            + " no limit, so that tests come only where they pay",
                     Measure.PERCENT,
                     0.0001,
-                    0.9999,
+                    1,
                     POLICY.unseenFailureLimit(),
                     (policy, kept) -> policy.withUnseenFailureLimit(number(kept))),
             figure(

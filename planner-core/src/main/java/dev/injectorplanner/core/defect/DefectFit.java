@@ -29,6 +29,9 @@ final class DefectFit {
         long failures = lives.stream()
                 .filter(life -> life.failed() || life.end() == LifeEnd.WORN)
                 .count();
+        if (failures == 0) {
+            return prior; // what never failed tells nothing of how it fails
+        }
         for (int round = 0; round < MOST_ROUNDS; round++) {
             Tally tally = new Tally();
             ForwardBackward pass = new ForwardBackward(model);

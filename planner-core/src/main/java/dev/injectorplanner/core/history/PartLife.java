@@ -3,6 +3,7 @@ package dev.injectorplanner.core.history;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.life.EarlyFailures;
 import dev.injectorplanner.core.life.WeibullLife;
+import java.util.Objects;
 
 /**
  * The life model in use for the injectors of one part and origin.
@@ -29,6 +30,10 @@ public record PartLife(
         long failures,
         long worn,
         long suspensions) {
+    public PartLife {
+        early = Objects.requireNonNullElse(early, EarlyFailures.NONE); // absent from plans that were kept before
+    }
+
     /** Chance that a new unit is still alive at an age, early failures included. */
     public double survival(double age) {
         return life.survival(age) * early.survival(age);

@@ -6,7 +6,7 @@ import dev.injectorplanner.core.check.Require;
  * What it means to replace one cylinder's injector in each week, against leaving it to its best later moment.
  *
  * @param cylinder the cylinder
- * @param deferral deferral cost D(x) until each week, from now: deferral[week], as in {@code core.replace.DeferralCost}
+ * @param deferral deferral cost D(x) until each week, from now: deferral[week], as in {@code core.defect.CostOfDeferring}
  * @param later deferral cost of its best moment at or beyond the horizon's end: what not doing it comes to
  * @param share shared access cost already inside the planned cost that D is made of
  * @param late what being past a firm limit costs if it is done in each week, against not doing it: late[week], 0 or less;

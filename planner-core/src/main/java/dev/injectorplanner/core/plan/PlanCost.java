@@ -26,6 +26,7 @@ public record PlanCost(
         Schedule.Stop stop) {
     public PlanCost {
         brokenWishes = List.copyOf(brokenWishes);
+        money = money == 0 && weights == 0 ? cost : money; // a plan that was kept before the two were told apart
     }
 
     static PlanCost of(Draft draft) {

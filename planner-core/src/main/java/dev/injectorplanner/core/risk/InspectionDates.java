@@ -145,10 +145,7 @@ public final class InspectionDates {
     private DefectRate silent(InjectorAge age, Delay delay) {
         PartLife model = risk.lives().of(age.part(), age.origin());
         DefectEstimate estimate = risk.defectsOf(age.part());
-        double multiplier = risk.find(age.truck(), age.cylinder())
-                .map(InjectorRisk::multiplier)
-                .orElse(1.0);
-        DefectRate rate = DefectRate.ofLife(model.life(), multiplier, delay);
+        DefectRate rate = DefectRate.ofLife(model.life(), 1, delay);
         double pace = model.clock() == Clock.DISTANCE ? 1 : hoursPerKm(age, estimate);
         double share = estimate.silentShare();
         return km -> share * pace * rate.at(pace * km);

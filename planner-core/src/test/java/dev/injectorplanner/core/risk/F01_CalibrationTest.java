@@ -115,14 +115,17 @@ class F01_CalibrationTest {
         }
     }
 
-    /** The generator's defects last 2,000 km and 18,000 more on average; a test finds nearly all but the first. */
+    /**
+     * The generator's defects last 2,000 km and 18,000 more on average, show a fault each 2,200 km, so that hardly one in ten
+     * comes without any, and a test finds nearly all but the first.
+     */
     @Test
     void theBehaviourOfDefectsIsNearTheTruth() {
         for (DefectEstimate estimate : NOW.risk().defects()) {
             assertThat(estimate.delaySource()).isEqualTo(DefectEstimate.RECORDS);
             assertThat(estimate.meanDelayKm()).as(estimate.toString()).isBetween(15_000.0, 26_000.0);
             assertThat(estimate.sensitivity()).as(estimate.toString()).isBetween(0.7, 0.98);
-            assertThat(estimate.silentShare()).as(estimate.toString()).isBetween(0.1, 0.4);
+            assertThat(estimate.silentShare()).as(estimate.toString()).isBetween(0.02, 0.2);
         }
     }
 

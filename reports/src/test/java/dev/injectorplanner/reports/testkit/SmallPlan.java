@@ -62,7 +62,7 @@ public final class SmallPlan {
                 SmallFleet.TODAY,
                 FIRST,
                 4,
-                new PlanCost(-1_200, null, null, List.of(), Schedule.Stop.RULE),
+                new PlanCost(-1_200, -1_000, -200, null, null, List.of(), Schedule.Stop.RULE),
                 List.of(),
                 List.of(),
                 List.of(),

@@ -99,7 +99,7 @@ final class LifeCurves {
             rows.add(new Row(
                     Figures.whole(age * chart.shownPerUnit()),
                     records.size() == 0 || age > most ? "" : DisplayFormat.chance(steps.survival(age)),
-                    DisplayFormat.chance(life.life().survival(age)),
+                    DisplayFormat.chance(life.survival(age)),
                     fit == null
                             ? ""
                             : DisplayFormat.chance(bound(life.life(), fit, age, 1)) + " to "
@@ -111,7 +111,7 @@ final class LifeCurves {
                 life.part() + ", " + life.origin().name().toLowerCase(Locale.ROOT),
                 about(life),
                 chart.steps(steps),
-                chart.line(age -> life.life().survival(age)),
+                chart.line(life::survival),
                 fit == null
                         ? ""
                         : chart.band(age -> bound(life.life(), fit, age, -1), age -> bound(life.life(), fit, age, 1)),

@@ -90,8 +90,9 @@ public final class PlanOfDepots {
 
     private PlanCost cost() {
         PlanCost one = newest.cost();
-        double cost = kept().mapToDouble(plan -> plan.cost().cost()).sum();
-        return new PlanCost(cost, null, null, all(plan -> plan.cost().brokenWishes()), one.stop());
+        double money = kept().mapToDouble(plan -> plan.cost().money()).sum();
+        double weights = kept().mapToDouble(plan -> plan.cost().weights()).sum();
+        return new PlanCost(money + weights, money, weights, null, null, all(plan -> plan.cost().brokenWishes()), one.stop());
     }
 
     /** Each plan once, though it may be in force at several depots. */

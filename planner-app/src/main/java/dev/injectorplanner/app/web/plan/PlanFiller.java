@@ -102,7 +102,7 @@ final class PlanFiller {
 
     private static String saves(List<DepotPlan> plans) {
         return DisplayFormat.money(
-                -costs(plans).stream().mapToDouble(PlanCost::cost).sum());
+                -costs(plans).stream().mapToDouble(PlanCost::money).sum());
     }
 
     private static List<PlanCost> costs(List<DepotPlan> plans) {
