@@ -18,13 +18,14 @@ public record Listening(InetAddress address, int port, boolean behindTls) {
     /** @throws InvalidValueException where there is no such address or port */
     public static Listening on(String address, int port, boolean behindTls) {
         if (port < 0 || port > MOST_PORT) {
-            throw new InvalidValueException("--port", port, "is no port", "choose one from 1 to " + MOST_PORT);
+            throw new InvalidValueException(
+                    "--port", port, "is not a port number", "choose one from 1 to " + MOST_PORT);
         }
         try {
             return new Listening(InetAddress.getByName(address), port, behindTls);
         } catch (UnknownHostException e) {
             throw new InvalidValueException(
-                    "--address", address, "is no address", "write 127.0.0.1, or an address of this machine");
+                    "--address", address, "is not an address", "use 127.0.0.1, or an address of this machine");
         }
     }
 

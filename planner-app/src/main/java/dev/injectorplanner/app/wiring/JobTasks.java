@@ -84,7 +84,7 @@ final class JobTasks {
     private void letters() {
         Digests digests = new Digests(pool);
         LetterJobs letters = new LetterJobs(
-                new CurrentPlans(application.planning(), application.plans()), digests, application.announcing());
+                new CurrentPlans(application.planning(), application.plans()), digests, application.confirmation());
         add(JobKind.WORK_LIST, letters.workList());
         add(JobKind.ORDER_LIST, letters.orderList());
         add(JobKind.DEADLINES, letters.deadlines());

@@ -85,7 +85,7 @@ class JobsPageTest {
         assertThat(run.outcome()).as(run.error()).isEqualTo(RunOutcome.DONE);
         assertThat(run.byHand()).isTrue();
         assertThat(run.attempt()).isEqualTo(1);
-        assertThat(run.counts()).startsWith("findings ").contains(", visits ");
+        assertThat(run.counts()).startsWith("due items ").contains(", visits ");
         run(address, "nightly-plan", "North", due);
         Thread.sleep(300); // had it run again, it would show
         assertThat(runs(app).stream().filter(other -> other.key().due().equals(due)))
@@ -101,14 +101,15 @@ class JobsPageTest {
         assertThat(run(address, "nightly-plan", "Nowhere", due))
                 .returns(400, HttpResponse::statusCode)
                 .satisfies(answer -> assertThat(answer.body())
-                        .contains("depot &quot;Nowhere&quot;: is not known. Mend: choose one of North."));
-        assertThat(run(address, "laundry", "", due).body()).contains("is no job. Mend: choose among nightly-plan, ");
+                        .contains("depot &quot;Nowhere&quot;: is not known. Fix: choose one of North."));
+        assertThat(run(address, "laundry", "", due).body()).contains("is not a job. Fix: choose from nightly-plan, ");
         assertThat(run(address, "backup", "North", due).body()).contains("runs for the whole fleet");
         assertThat(run(address, "nightly-plan", "", due).body()).contains("is missing");
-        assertThat(run(address, "backup", "", due.plusSeconds(900)).body()).contains("is no moment that has come");
+        assertThat(run(address, "backup", "", due.plusSeconds(900)).body())
+                .contains("is not a due time that has passed");
         HttpResponse<String> none = get(address, "/jobs/%3Cb%3E");
         assertThat(none.statusCode()).isEqualTo(404);
-        assertThat(none.body()).contains("There is no such page").doesNotContain("<b>", "Exception");
+        assertThat(none.body()).contains("Page not found").doesNotContain("<b>", "Exception");
     }
 
     @Test

@@ -44,7 +44,10 @@ public final class Backup implements JobTask {
         this.keep = keep;
         if (Pattern.compile("['\\p{Cntrl}]").matcher(this.folder.toString()).find()) {
             throw new InvalidValueException(
-                    "backup.folder", folder, "has a quote in its name", "set backup.folder to another");
+                    "backup.folder",
+                    folder,
+                    "has a quotation mark in its name",
+                    "set backup.folder to a different folder");
         }
     }
 

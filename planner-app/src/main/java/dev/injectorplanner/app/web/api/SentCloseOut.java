@@ -72,7 +72,7 @@ record SentCloseOut(CloseOutEntry entry, @Nullable Long corrects, String why) {
         try {
             sent = JSON.readTree(body);
         } catch (JacksonException e) {
-            throw ApiRefusal.badRequest("The body is not JSON. Mend: send {\"truck\": ..., \"cylinders\": [{...}]}.");
+            throw ApiRefusal.badRequest("The body is not JSON. Fix: send {\"truck\": ..., \"cylinders\": [{...}]}.");
         }
         JsonFields fields = new JsonFields(sent, "", FIELDS);
         String week = fields.text("week").strip();
@@ -123,7 +123,7 @@ record SentCloseOut(CloseOutEntry entry, @Nullable Long corrects, String why) {
         TestKind kind = Objects.requireNonNull(fields.constant(TestKind.class, "test"));
         Double value = fields.number("value");
         if (value == null) {
-            throw ApiRefusal.badRequest("A test of cylinder " + cylinder + " has no value. Mend: send the number.");
+            throw ApiRefusal.badRequest("A test of cylinder " + cylinder + " has no value. Fix: send the number.");
         }
         return new CloseOutEntry.Test(
                 cylinder,

@@ -54,8 +54,8 @@ public class JobsPage {
             throw new InvalidValueException(
                     "depot",
                     depot,
-                    "is none that you see",
-                    "choose " + viewer.depot() + ", or ask somebody who sees all");
+                    "is not a depot you can see",
+                    "choose " + viewer.depot() + ", or ask someone with access to all depots");
         }
         jobs.times().checkDepot(job, depot);
         Instant moment = moment(due);
@@ -77,6 +77,6 @@ public class JobsPage {
             // said below
         }
         throw new InvalidValueException(
-                "due", due == null ? "" : due, "is no moment that has come", "open the page anew");
+                "due", due == null ? "" : due, "is not a due time that has passed", "reload the page");
     }
 }

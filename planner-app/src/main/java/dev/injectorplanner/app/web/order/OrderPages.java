@@ -88,7 +88,7 @@ public class OrderPages {
         }
         ChosenDepots chosen = office.choose(viewer, depot);
         if (!chosen.anyPlan()) {
-            throw new NotHereException("No plan is in force. Mend: plan first, under Plan.");
+            throw new NotHereException("No plan is in force. Fix: replan on the Plan page first.");
         }
         Plan content = PlanOfDepots.of(office.asWritten(chosen.plans()));
         FleetSnapshot fleet = planning.fleet(chosen.only());
@@ -98,7 +98,7 @@ public class OrderPages {
             case "coolant" -> out -> new CoolantWorkbook(content).write(out);
             default ->
                 throw new NotHereException(
-                        "There is no workbook \"" + name + "\". Mend: take upcoming-work, parts-needs or coolant.");
+                        "There is no workbook \"" + name + "\". Fix: take upcoming-work, parts-needs or coolant.");
         };
         return ResponseEntity.ok()
                 .contentType(WORKBOOK)

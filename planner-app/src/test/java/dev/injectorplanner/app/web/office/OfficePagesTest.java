@@ -154,7 +154,7 @@ class OfficePagesTest {
         HttpResponse<String> page = get(path);
 
         assertThat(page.statusCode()).isEqualTo(400);
-        assertThat(page.body()).contains("Mend: ");
+        assertThat(page.body()).contains("Fix: ");
     }
 
     @Test
