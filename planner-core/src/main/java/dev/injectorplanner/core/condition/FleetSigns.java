@@ -8,11 +8,18 @@ import java.util.Map;
 /** The signs of every truck of a fleet. */
 public final class FleetSigns {
     private final Map<String, TruckSigns> trucks = new LinkedHashMap<>();
+    private final boolean faults;
 
     public FleetSigns(FleetIndex index, TestLimit limits) {
+        faults = index.fleet().faults().stream().anyMatch(fault -> fault.cylinder() != null);
         for (Truck truck : index.fleet().trucks()) {
             trucks.put(truck.truck(), new TruckSigns(index, truck, limits));
         }
+    }
+
+    /** Whether the fleet has any fault of a cylinder on record: where it has none, their absence says nothing. */
+    public boolean hasFaults() {
+        return faults;
     }
 
     /** @throws IllegalArgumentException for a truck that the fleet does not have */

@@ -28,10 +28,10 @@ public enum Sign {
         return words;
     }
 
-    /** Signs in words, or "no sign". */
+    /** Signs in words, or "no warning sign". */
     public static String words(Set<Sign> signs) {
         return signs.isEmpty()
-                ? "no sign"
+                ? "no warning sign"
                 : EnumSet.copyOf(signs).stream().map(Sign::words).collect(Collectors.joining(", "));
     }
 }

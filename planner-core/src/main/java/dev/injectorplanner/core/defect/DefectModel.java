@@ -59,6 +59,13 @@ public record DefectModel(
         return suddenShare + (1 - suddenShare) * silent;
     }
 
+    /** The same where nobody notes faults: that none is on record says nothing. */
+    DefectModel withoutFaults() {
+        StateSigns blind = new StateSigns(
+                sound.faultDays(), sound.rail(), defective.balance(), defective.returnFlow(), defective.worn());
+        return new DefectModel(meanDelay, suddenShare, arrivalFactor, sound, blind, failures);
+    }
+
     /** How much likelier a sign is of an injector with a defect than of a sound one, above 0. */
     public double likelihoodRatio(Sign sign) {
         return switch (sign) {

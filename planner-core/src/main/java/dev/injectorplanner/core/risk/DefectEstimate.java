@@ -49,15 +49,16 @@ public record DefectEstimate(
     /** As a part's defect model says, against what was given before the records. */
     static DefectEstimate of(String part, DefectBook.Entry entry, DefectDefaults given) {
         DefectModel model = entry.model();
+        boolean nothing = model.failures() == 0;
         boolean told = model.failures() >= ENOUGH;
         DefectDefaults usual = DefectDefaults.STANDARD;
         return new DefectEstimate(
                 part,
-                entry.meanDelayKm(),
+                nothing ? given.meanDelayKm() : entry.meanDelayKm(),
                 source(told, given.meanDelayKm() == usual.meanDelayKm()),
-                model.sensitivity(),
+                nothing ? given.sensitivity() : model.sensitivity(),
                 source(told, given.sensitivity() == usual.sensitivity()),
-                model.silentShare(entry.perWeek()),
+                nothing ? given.silentShare() : model.silentShare(entry.perWeek()),
                 source(told, given.silentShare() == usual.silentShare()),
                 entry.kmPerHour());
     }

@@ -89,7 +89,7 @@ class E01_SignsTest {
 
     @Test
     void signsAreSaidInWords() {
-        assertThat(Sign.words(EnumSet.noneOf(Sign.class))).isEqualTo("no sign");
+        assertThat(Sign.words(EnumSet.noneOf(Sign.class))).isEqualTo("no warning sign");
         assertThat(Sign.words(EnumSet.of(Sign.FAULTS, Sign.RAIL)))
                 .isEqualTo("faults on several days, rail pressure fault of the engine");
     }

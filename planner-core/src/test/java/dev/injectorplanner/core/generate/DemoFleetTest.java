@@ -45,7 +45,6 @@ class DemoFleetTest {
                         DueKind.DISTANCE_KM,
                         DueKind.ENGINE_HOURS,
                         DueKind.FAULTS,
-                        DueKind.BALANCE,
                         DueKind.RETURN_FLOW,
                         DueKind.WARRANTY,
                         DueKind.INTERVAL);

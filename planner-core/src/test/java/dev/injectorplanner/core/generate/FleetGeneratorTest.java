@@ -43,9 +43,9 @@ class FleetGeneratorTest {
         assertThat(draws.uniform()).isEqualTo((-4689498862643123097L >>> 11) * 0x1.0p-53);
         GeneratedFleet demo = DemoFleet.make();
         assertThat(demo.snapshot().trucks()).hasSize(60);
-        assertThat(demo.snapshot().injectors()).hasSize(664);
-        assertThat(demo.snapshot().readings()).hasSize(7_712);
-        assertThat(demo.snapshot().faults()).hasSize(1_706 + 2); // drawn, and those of the truck that must not wait
+        assertThat(demo.snapshot().injectors()).hasSize(644);
+        assertThat(demo.snapshot().readings()).hasSize(7_689);
+        assertThat(demo.snapshot().faults()).hasSize(1_310 + 2); // drawn, and those of the truck that must not wait
         assertThat(demo.snapshot().cylinderTests()).hasSize(6_508);
     }
 
