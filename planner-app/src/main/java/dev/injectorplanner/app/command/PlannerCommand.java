@@ -33,6 +33,8 @@ import picocli.CommandLine.TypeConversionException;
             HoldCommand.class,
             ConfirmCommand.class,
             AdviseCommand.class,
+            ReplayCommand.class,
+            OutlookCommand.class,
             SheetsCommand.class,
             AlertsCommand.class,
             MailCommand.class,

@@ -63,6 +63,11 @@ final class StoreOptions {
         return StoreSettings.embedded(given == null || given.data == null ? Path.of("planner-data") : given.data);
     }
 
+    /** Whether a store was named at all. */
+    boolean isGiven() {
+        return given() != null;
+    }
+
     /** The folder that was named, or another where none was; empty where a database was named. */
     Optional<Path> findFolder(Path otherwise) {
         Place given = given();

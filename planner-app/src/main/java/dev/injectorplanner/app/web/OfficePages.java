@@ -14,6 +14,7 @@ import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.Refusals;
 import dev.injectorplanner.app.web.office.Replanning;
 import dev.injectorplanner.app.web.order.OrderPages;
+import dev.injectorplanner.app.web.outlook.OutlookPage;
 import dev.injectorplanner.app.web.plan.PlanPage;
 import dev.injectorplanner.app.web.settings.FiguresPage;
 import dev.injectorplanner.app.web.settings.OutdatedPlans;
@@ -38,7 +39,8 @@ import org.springframework.context.annotation.Import;
     RowsPage.class,
     AlertsPage.class,
     ImportsPage.class,
-    LifePage.class
+    LifePage.class,
+    OutlookPage.class
 })
 public class OfficePages {
     @Bean

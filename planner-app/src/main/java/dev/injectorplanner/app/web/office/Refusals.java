@@ -19,6 +19,7 @@ import org.springframework.web.method.annotation.MethodArgumentTypeMismatchExcep
             "dev.injectorplanner.app.web.order",
             "dev.injectorplanner.app.web.alerts",
             "dev.injectorplanner.app.web.life",
+            "dev.injectorplanner.app.web.outlook",
             "dev.injectorplanner.app.web.imports",
             "dev.injectorplanner.app.web.jobs",
             "dev.injectorplanner.app.web.settings"

@@ -91,6 +91,8 @@ class OfficePagesTest {
                 "/coolant",
                 "/alerts",
                 "/life",
+                "/outlook",
+                "/outlook?depot=Norrvik&months=6",
                 "/imports",
                 "/settings",
                 "/settings/figures",
@@ -117,6 +119,24 @@ class OfficePagesTest {
     void the_planted_text_is_shown_as_text() throws Exception {
         assertThat(get("/week").body()).contains("&lt;script&gt;alert(1)&lt;/script&gt;");
         assertThat(get("/trucks/T026").body()).contains("&lt;script&gt;alert(1)&lt;/script&gt;");
+    }
+
+    @Test
+    void an_outlook_is_worked_out_and_then_shown() throws Exception {
+        HttpResponse<String> page = get("/outlook?months=6");
+        for (int look = 0; look < 600 && page.body().contains("Being worked out"); look++) {
+            assertThat(page.headers().firstValue("Refresh")).hasValue("2");
+            Thread.sleep(100); // the page looks again every two seconds; a test has less patience
+            page = get("/outlook?months=6");
+        }
+        assertThat(page.statusCode()).isEqualTo(200);
+        assertThat(page.headers().firstValue("Refresh")).isEmpty();
+        assertThat(page.body())
+                .endsWith("</html>\n")
+                .doesNotContain("style=\"")
+                .contains("6 months, March 2026 to August 2026", "200 runs", "KV-8140", "Norrvik", "10 to 90 %");
+        assertThat(get("/outlook/outlook.xlsx?months=6").body()).startsWith("PK");
+        assertThat(get("/outlook?months=7").statusCode()).isEqualTo(400);
     }
 
     @Test
