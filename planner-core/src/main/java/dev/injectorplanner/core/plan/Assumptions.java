@@ -175,8 +175,8 @@ final class Assumptions {
         add(
                 "visits",
                 "at most one visit per truck in the plan; cylinders and week are chosen for the lowest sum"
-+ " of deferral costs, shared access and downtime (Wildeman, Dekker and Smit 1997); in weeks"
-+ " before the parts can arrive, one express shipment is added",
+                        + " of deferral costs, shared access and downtime (Wildeman, Dekker and Smit 1997); in weeks"
+                        + " before the parts can arrive, one express shipment is added",
                 DEFAULT);
         add(
                 "shared access labour",
