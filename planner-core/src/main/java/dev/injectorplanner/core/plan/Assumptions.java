@@ -202,9 +202,8 @@ final class Assumptions {
         add(
                 "being late",
                 "each day past a site limit costs " + Figures.given(rules.latePerDay())
-                        + ", each day a task or test is late "
-                        + Figures.given(rules.taskLatePerDay()) + "; a test done before a warranty ends is worth "
-                        + Figures.given(rules.warrantyTestWorth()),
+                        + ", each day a task or test is late " + Figures.given(rules.taskLatePerDay())
+                        + "; a test done before a warranty ends is worth " + Figures.given(rules.warrantyTestWorth()),
                 whose(
                         rules.latePerDay() == usual.latePerDay(),
                         rules.taskLatePerDay() == usual.taskLatePerDay(),
