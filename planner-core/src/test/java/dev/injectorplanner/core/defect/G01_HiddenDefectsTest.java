@@ -72,8 +72,7 @@ class G01_HiddenDefectsTest {
     @Test
     void withoutSignsItIsAgeReplacement() {
         AgeReplacementPolicy published = AgeReplacement.best(new WeibullLife(4, 300_000), 800, 5_300);
-        AgeReplacementPolicy ours =
-                WatchedReplacement.best(model(1, 0, 1), life(4, 300_000), 800, 1_200, 5_300, 0);
+        AgeReplacementPolicy ours = WatchedReplacement.best(model(1, 0, 1), life(4, 300_000), 800, 1_200, 5_300, 0);
         assertThat(ours.costRate()).isCloseTo(published.costRate(), within(0.02 * published.costRate()));
         Double age = published.age();
         Double oursAge = ours.age();
@@ -110,12 +109,13 @@ class G01_HiddenDefectsTest {
     /** With a delay of next to nothing it is the deferral cost in closed form. */
     @Test
     void deferringASoundOneCostsWhatTheClosedFormSays() {
-        double rate = AgeReplacement.best(new WeibullLife(3, 400_000), 800, 5_300).costRate();
+        double rate =
+                AgeReplacement.best(new WeibullLife(3, 400_000), 800, 5_300).costRate();
         DeferralCost closed = new DeferralCost(new WeibullLife(3, 400_000), 1, 800, 5_300, rate);
         for (double age : new double[] {20_000, 150_000, 260_000, 400_000}) {
             FailurePath path = new FailurePath(model(1, 0, 1), life(3, 400_000), age, 0, 0);
-            CostOfDeferring ours = CostOfDeferring.of(
-                    path, terms(rate, Double.POSITIVE_INFINITY), new double[] {0, 4, 12, 25}, 26);
+            CostOfDeferring ours =
+                    CostOfDeferring.of(path, terms(rate, Double.POSITIVE_INFINITY), new double[] {0, 4, 12, 25}, 26);
             assertThat(ours.until()[0]).isZero();
             assertThat(ours.until()[2]).isCloseTo(closed.cost(age, age + 18_000), within(1.5));
             double best = closed.bestMoment(age, age + 39_000).cost();
@@ -126,7 +126,8 @@ class G01_HiddenDefectsTest {
     /** A truck that leaves in two weeks renews nothing, however old; one that stays does. */
     @Test
     void aTruckThatLeavesRenewsNothing() {
-        double rate = AgeReplacement.best(new WeibullLife(3, 400_000), 800, 5_300).costRate();
+        double rate =
+                AgeReplacement.best(new WeibullLife(3, 400_000), 800, 5_300).costRate();
         FailurePath leaving = new FailurePath(model(1, 0, 1), life(3, 400_000), 400_000, 0, 0);
         CostOfDeferring soon = CostOfDeferring.of(leaving, terms(rate, 2), new double[] {0, 1}, 26);
         assertThat(soon.until()[0] - soon.later()).isGreaterThan(600);
@@ -134,6 +135,43 @@ class G01_HiddenDefectsTest {
         CostOfDeferring never =
                 CostOfDeferring.of(staying, terms(rate, Double.POSITIVE_INFINITY), new double[] {0, 1}, 26);
         assertThat(never.until()[0]).isLessThan(never.later());
+    }
+
+    /** Of a truck that leaves in a week, what would fail in the twelve weeks after that costs nobody anything. */
+    @Test
+    void nothingFailsAfterItsTruckHasLeft() {
+        double[] moments = {0, 1, 6, 12};
+        FailurePath path = new FailurePath(model(12_000, 0.1, 0.9), life(3, 400_000), 300_000, 0.9, 0);
+        CostOfDeferring leaving = CostOfDeferring.of(path, terms(0.005, 1), moments, 13);
+        FailurePath week = new FailurePath(model(12_000, 0.1, 0.9), life(3, 400_000), 300_000, 0.9, 0);
+        week.goOn(1_500);
+        assertThat(leaving.until()[3]).isEqualTo(leaving.until()[1]);
+        assertThat(leaving.later()).isCloseTo(4_500 * week.failed() - 800 * week.alive(), within(0.005 * 1_500));
+    }
+
+    /** A truck that stands wears nothing out: leaving its injectors in saves their replacement whole. */
+    @Test
+    void aTruckThatStandsRenewsNothing() {
+        FailurePath path = new FailurePath(model(12_000, 0.1, 0.9), life(3, 400_000), 300_000, 0.2, 0);
+        CostOfDeferring.Terms standing = new CostOfDeferring.Terms(
+                800, 800, 5_300, 0.005, new WeibullLife(3, 400_000)::hazard, 0, Double.POSITIVE_INFINITY);
+        CostOfDeferring cost = CostOfDeferring.of(path, standing, new double[] {0, 4}, 13);
+        assertThat(cost.until()).containsOnly(0);
+        assertThat(cost.later()).isEqualTo(-800);
+    }
+
+    /** As many early failures come of defects as the life has, however long the delay; wear hardly plays at this age. */
+    @Test
+    void noEarlyFailureGetsLostOnItsWay() {
+        EarlyFailures early = new EarlyFailures(0.08, 40_000);
+        for (double delay : new double[] {1_000, 10_000, 20_000, 60_000}) {
+            FailurePath path =
+                    new FailurePath(model(delay, 0.1, 0.9), life(6, 4_000_000).with(early), 0, 0, 0);
+            for (int step = 0; step < 400; step++) {
+                path.goOn(2_000);
+            }
+            assertThat(path.failed()).as("delay %f", delay).isCloseTo(0.08, within(0.004));
+        }
     }
 
     /**
