@@ -111,8 +111,8 @@ public final class LifeRecords {
      */
     public LifeRecords withEventShares(double[] believed) {
         if (believed.length != exits.length) {
-            throw new IllegalArgumentException("columns differ in length: exits " + exits.length + ", shares "
-                    + believed.length);
+            throw new IllegalArgumentException(
+                    "columns differ in length: exits " + exits.length + ", shares " + believed.length);
         }
         return new LifeRecords(entries, exits, events, counts, believed.clone());
     }
@@ -120,6 +120,15 @@ public final class LifeRecords {
     /** How much of a failure the row counts as: 1 unless it is only believed with a chance; 0 where it did not fail. */
     double eventShare(int row) {
         return !events[row] ? 0 : shares == null ? 1 : shares[row];
+    }
+
+    /** Units that failed, each as far as it is believed to have. */
+    public double believedEvents() {
+        double sum = 0;
+        for (int row = 0; row < exits.length; row++) {
+            sum += eventShare(row) * count(row);
+        }
+        return sum;
     }
 
     /** Number of rows; each may stand for several units. */
