@@ -16,7 +16,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Stream;
 
 /** What faults and tests said of one truck's cylinders on any day, by the clock of its depot. */
 public final class TruckSigns {
@@ -59,6 +59,17 @@ public final class TruckSigns {
                         .add(new Tested(day(test.testedAt()), test.test(), limits.ratio(truck.family(), test)));
             }
         }
+    }
+
+    /** Kinds of tests on record that can be held against a limit. */
+    Set<TestKind> testKinds() {
+        Set<TestKind> kinds = EnumSet.noneOf(TestKind.class);
+        Stream.of(balance, flow)
+                .flatMap(List::stream)
+                .flatMap(List::stream)
+                .filter(test -> !Double.isNaN(test.ratio))
+                .forEach(test -> kinds.add(test.kind));
+        return kinds;
     }
 
     private long day(Instant moment) {
@@ -130,25 +141,6 @@ public final class TruckSigns {
         }
         tests.sort(Comparator.comparingInt(SignTrack.Seen::week));
         return new SignTrack(faultDays, railed, tests);
-    }
-
-    /**
-     * The day on which a defect has announced itself by faults: a cylinder had them on three days within 60, for the first
-     * time in {@code from..until}; null if never. Two days may be chance: healthy cylinders show a fault now and then.
-     */
-    public @Nullable LocalDate firstFaults(int cylinder, LocalDate from, LocalDate until) {
-        long first = from.toEpochDay();
-        long last = Math.max(first, until.toEpochDay() + 1);
-        long oneBefore = Long.MIN_VALUE;
-        long twoBefore = Long.MIN_VALUE;
-        for (long day : faults.get(cylinder).subSet(first, last)) {
-            if (twoBefore != Long.MIN_VALUE && day - twoBefore < FAULT_DAYS) {
-                return LocalDate.ofEpochDay(day);
-            }
-            twoBefore = oneBefore;
-            oneBefore = day;
-        }
-        return null;
     }
 
     /** Days on which a cylinder's balance or return flow was tested in {@code from..until}, ascending. */

@@ -1,7 +1,9 @@
 package dev.injectorplanner.core.risk;
 
 import dev.injectorplanner.core.defect.DefectBook;
+import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.history.LifeBook;
+import java.util.Set;
 
 /**
  * What a whole fleet's records say of lives and defects, to judge the injectors of a part of it by: one depot's own
@@ -11,10 +13,12 @@ import dev.injectorplanner.core.history.LifeBook;
 public final class FleetLives {
     final LifeBook lives;
     final DefectBook defects;
+    final Set<TestKind> testKinds;
 
     /** Those that a fleet's risk was judged by. */
-    FleetLives(LifeBook lives, DefectBook defects) {
+    FleetLives(LifeBook lives, DefectBook defects, Set<TestKind> testKinds) {
         this.lives = lives;
         this.defects = defects;
+        this.testKinds = testKinds;
     }
 }

@@ -22,7 +22,6 @@ import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.usage.InjectorAge;
 import dev.injectorplanner.core.usage.MeterUsage;
 import java.time.LocalDate;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,7 +46,7 @@ public final class FleetRisk {
     private final LifeBook lives;
     private final Map<String, String> depots = new LinkedHashMap<>();
     private final Map<String, InjectorRisk> risks = new LinkedHashMap<>();
-    private final Set<TestKind> testKinds = EnumSet.noneOf(TestKind.class);
+    private final Set<TestKind> testKinds;
     private int unknown;
 
     private FleetRisk(
@@ -61,15 +60,15 @@ public final class FleetRisk {
         given = otherwise;
         history = new LifeHistory(index, usage, today);
         signs = new FleetSigns(index, limits);
-        index.fleet().cylinderTests().forEach(test -> testKinds.add(test.test()));
-        testKinds.remove(TestKind.CONTRIBUTION);
         if (shared != null) {
             book = shared.defects;
             lives = shared.lives;
+            testKinds = shared.testKinds;
         } else {
             LearnedLives learned = LearnedLives.of(history, parts(index), signs, otherwise);
             book = learned.defects();
             lives = learned.lives();
+            testKinds = signs.testKinds();
         }
         for (Truck truck : index.fleet().trucks()) {
             depots.put(truck.truck(), truck.depot());
@@ -109,7 +108,7 @@ public final class FleetRisk {
 
     /** What was learned here, to judge parts of the fleet by. */
     public FleetLives shared() {
-        return new FleetLives(lives, book);
+        return new FleetLives(lives, book, testKinds);
     }
 
     private void judge(InjectorAge age, LocalDate today) {
@@ -193,9 +192,9 @@ public final class FleetRisk {
         return !testKinds.isEmpty();
     }
 
-    /** Kinds of tests with limits that the fleet has on record. */
+    /** Kinds of tests that the fleet has on record and that can be held against a limit. */
     public Set<TestKind> testKinds() {
-        return Set.copyOf(testKinds);
+        return testKinds;
     }
 
     public LifeHistory history() {
