@@ -120,8 +120,7 @@ final class PartFit {
     private Model posterior(
             Group group, Clock clock, WeibullPosterior posterior, PredictiveLife predictive, String whose) {
         LifeSource source = group.records().size() == 0 ? LifeSource.PRIOR : LifeSource.POSTERIOR;
-        return new Model(
-                life(group, clock, posterior.centralLife(), predictive.early(), source, whose), predictive);
+        return new Model(life(group, clock, posterior.centralLife(), predictive.early(), source, whose), predictive);
     }
 
     private PartLife life(

@@ -111,8 +111,8 @@ public final class LifeRecords {
      */
     public LifeRecords withEventShares(double[] believed) {
         if (believed.length != exits.length) {
-            throw new IllegalArgumentException("columns differ in length: exits " + exits.length + ", shares "
-                    + believed.length);
+            throw new IllegalArgumentException(
+                    "columns differ in length: exits " + exits.length + ", shares " + believed.length);
         }
         return new LifeRecords(entries, exits, events, counts, believed.clone());
     }

@@ -153,8 +153,7 @@ final class TruckPricing {
 
     /** A test of the truck's injectors: worth what its result would change, and what is due of it by limits and warranty. */
     private Optional<RideAlongTask> test(Truck truck, List<DueItem> dueItems) {
-        List<InjectorRisk> known =
-                tests.listKnown(truck);
+        List<InjectorRisk> known = tests.listKnown(truck);
         Optional<TestPlan> plan = tests.of(truck);
         double[] cost = plan.map(TestPlan::cost).orElseGet(() -> new double[policy.weeks()]);
         double[] weights = new double[policy.weeks()];

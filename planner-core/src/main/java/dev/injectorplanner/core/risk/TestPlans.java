@@ -40,7 +40,11 @@ public final class TestPlans {
 
     public TestPlans(
             FleetIndex index,
-            FleetRisk risk, ReplacementCosts costs, Deferrals deferrals, VisitCosts visits, PlanWeeks weeks) {
+            FleetRisk risk,
+            ReplacementCosts costs,
+            Deferrals deferrals,
+            VisitCosts visits,
+            PlanWeeks weeks) {
         this.index = index;
         this.risk = risk;
         this.costs = costs;

@@ -72,8 +72,7 @@ class G01_HiddenDefectsTest {
     @Test
     void withoutSignsItIsAgeReplacement() {
         AgeReplacementPolicy published = AgeReplacement.best(new WeibullLife(4, 300_000), 800, 5_300);
-        AgeReplacementPolicy ours =
-                WatchedReplacement.best(model(1, 0, 1), life(4, 300_000), 800, 1_200, 5_300, 0);
+        AgeReplacementPolicy ours = WatchedReplacement.best(model(1, 0, 1), life(4, 300_000), 800, 1_200, 5_300, 0);
         assertThat(ours.costRate()).isCloseTo(published.costRate(), within(0.02 * published.costRate()));
         Double age = published.age();
         Double oursAge = ours.age();
@@ -110,12 +109,13 @@ class G01_HiddenDefectsTest {
     /** With a delay of next to nothing it is the deferral cost in closed form. */
     @Test
     void deferringASoundOneCostsWhatTheClosedFormSays() {
-        double rate = AgeReplacement.best(new WeibullLife(3, 400_000), 800, 5_300).costRate();
+        double rate =
+                AgeReplacement.best(new WeibullLife(3, 400_000), 800, 5_300).costRate();
         DeferralCost closed = new DeferralCost(new WeibullLife(3, 400_000), 1, 800, 5_300, rate);
         for (double age : new double[] {20_000, 150_000, 260_000, 400_000}) {
             FailurePath path = new FailurePath(model(1, 0, 1), life(3, 400_000), age, 0, 0);
-            CostOfDeferring ours = CostOfDeferring.of(
-                    path, terms(rate, Double.POSITIVE_INFINITY), new double[] {0, 4, 12, 25}, 26);
+            CostOfDeferring ours =
+                    CostOfDeferring.of(path, terms(rate, Double.POSITIVE_INFINITY), new double[] {0, 4, 12, 25}, 26);
             assertThat(ours.until()[0]).isZero();
             assertThat(ours.until()[2]).isCloseTo(closed.cost(age, age + 18_000), within(1.5));
             double best = closed.bestMoment(age, age + 39_000).cost();
@@ -126,7 +126,8 @@ class G01_HiddenDefectsTest {
     /** A truck that leaves in two weeks renews nothing, however old; one that stays does. */
     @Test
     void aTruckThatLeavesRenewsNothing() {
-        double rate = AgeReplacement.best(new WeibullLife(3, 400_000), 800, 5_300).costRate();
+        double rate =
+                AgeReplacement.best(new WeibullLife(3, 400_000), 800, 5_300).costRate();
         FailurePath leaving = new FailurePath(model(1, 0, 1), life(3, 400_000), 400_000, 0, 0);
         CostOfDeferring soon = CostOfDeferring.of(leaving, terms(rate, 2), new double[] {0, 1}, 26);
         assertThat(soon.until()[0] - soon.later()).isGreaterThan(600);
