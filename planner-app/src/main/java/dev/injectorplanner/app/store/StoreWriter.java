@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.sql.DataSource;
 import org.hibernate.SessionFactory;
 import org.hibernate.StatelessSession;
 import org.hibernate.Transaction;
@@ -21,12 +22,14 @@ import org.jspecify.annotations.Nullable;
  * One thread.
  */
 public final class StoreWriter implements AutoCloseable {
+    private final DataSource source;
     private final StatelessSession session;
     private final Map<Class<?>, Map<List<Object>, Row<?>>> whole = new HashMap<>();
     private final Map<Class<?>, Histories<?>> histories = new HashMap<>();
     private @Nullable Transaction transaction;
 
-    StoreWriter(SessionFactory sessions) {
+    StoreWriter(SessionFactory sessions, DataSource source) {
+        this.source = source;
         this.session = sessions.openStatelessSession();
     }
 
@@ -158,6 +161,7 @@ public final class StoreWriter implements AutoCloseable {
     /** Makes all that was merged permanent. */
     public void commit() {
         if (transaction != null) {
+            StorePools.requireRoom(source);
             transaction.commit();
             transaction = null;
         }

@@ -1,8 +1,11 @@
 package dev.injectorplanner.app.web;
 
+import dev.injectorplanner.app.store.StoreFailures;
+import dev.injectorplanner.app.web.guard.Trouble;
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Map;
+import java.util.Optional;
 import org.springframework.boot.webmvc.autoconfigure.error.ErrorViewResolver;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
@@ -41,13 +44,23 @@ class ErrorPage implements ErrorViewResolver {
                         "That is too large",
                         "More was sent than this program takes at a time: 64 MB of files; nothing was changed. Mend: send"
                                 + " fewer files, or split the file.");
-            default ->
-                page(
-                        status,
-                        "That did not work",
-                        "The program's log says what went wrong. Mend: try again; if it stays so, tell the"
-                                + " administrator.");
+            default -> broken(request, status);
         };
+    }
+
+    private static ModelAndView broken(HttpServletRequest request, HttpStatus status) {
+        Optional<Trouble> trouble = Trouble.findOn(request);
+        String reference =
+                trouble.map(known -> " Reference: " + known.reference() + ".").orElse("");
+        StoreFailures.Cause cause = trouble.map(Trouble::cause).orElse(null);
+        if (cause != null) {
+            return page(status, "That cannot be done now", cause.sentence() + reference);
+        }
+        return page(
+                status,
+                "That did not work",
+                "The program's log says what went wrong. Fix: try again; if it stays so, tell the administrator."
+                        + reference);
     }
 
     private static ModelAndView page(HttpStatus status, String title, String sentence) {
