@@ -118,6 +118,11 @@ public final class Store implements AutoCloseable {
                         .orElse(0L));
     }
 
+    /** Grows with every change of the fleet's rows that this process commits. */
+    public long changes() {
+        return pool.changes();
+    }
+
     /** The whole fleet. */
     public FleetSnapshot snapshot() {
         return sessions.fromStatelessTransaction(session -> new SnapshotReader(session, null).read());

@@ -7,6 +7,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.SQLFeatureNotSupportedException;
 import java.util.Objects;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.logging.Logger;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +20,7 @@ final class StorePools implements DataSource, AutoCloseable {
     private final HikariDataSource writing;
     private final HikariDataSource reading;
     private final @Nullable DiskRoom room;
+    private final AtomicLong changes = new AtomicLong();
 
     StorePools(StoreSettings settings, HikariDataSource writing, HikariDataSource reading) {
         this.writing = writing;
@@ -37,6 +39,15 @@ final class StorePools implements DataSource, AutoCloseable {
         if (source instanceof StorePools pools && pools.room != null && !StoreLane.isReading()) {
             pools.room.require();
         }
+    }
+
+    /** The fleet's rows were changed. */
+    void changed() {
+        changes.incrementAndGet();
+    }
+
+    long changes() {
+        return changes.get();
     }
 
     @Override

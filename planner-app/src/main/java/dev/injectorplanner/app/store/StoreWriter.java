@@ -10,7 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.sql.DataSource;
 import org.hibernate.SessionFactory;
 import org.hibernate.StatelessSession;
 import org.hibernate.Transaction;
@@ -22,13 +21,13 @@ import org.jspecify.annotations.Nullable;
  * One thread.
  */
 public final class StoreWriter implements AutoCloseable {
-    private final DataSource source;
+    private final StorePools source;
     private final StatelessSession session;
     private final Map<Class<?>, Map<List<Object>, Row<?>>> whole = new HashMap<>();
     private final Map<Class<?>, Histories<?>> histories = new HashMap<>();
     private @Nullable Transaction transaction;
 
-    StoreWriter(SessionFactory sessions, DataSource source) {
+    StoreWriter(SessionFactory sessions, StorePools source) {
         this.source = source;
         this.session = sessions.openStatelessSession();
     }
@@ -164,6 +163,7 @@ public final class StoreWriter implements AutoCloseable {
             StorePools.requireRoom(source);
             transaction.commit();
             transaction = null;
+            source.changed();
         }
     }
 
