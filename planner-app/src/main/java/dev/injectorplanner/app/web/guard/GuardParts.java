@@ -11,7 +11,6 @@ import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.Ordered;
-import org.springframework.core.annotation.Order;
 import org.springframework.core.env.Environment;
 
 /** What stands before the pages, as beans, outermost first. */
@@ -36,26 +35,57 @@ public class GuardParts {
     }
 
     @Bean
+    FilterRegistrationBean<PageTurns> pageTurns() {
+        return at(3, new PageTurns());
+    }
+
+    @Bean
     FilterRegistrationBean<ReadersFilter> readersFilter() {
         return at(2, new ReadersFilter());
     }
 
-    /** Before the framework's own, so that the trusted hops are known when it reads the forwarded headers. */
     @Bean
-    @Order(Ordered.HIGHEST_PRECEDENCE)
-    WebServerFactoryCustomizer<ConfigurableTomcatWebServerFactory> trustedHops(Environment environment) {
-        Set<String> proxies = Arrays.stream(environment.getProperty(PROXIES, "").split(",", -1))
-                .map(String::strip)
-                .filter(address -> !address.isEmpty())
-                .collect(Collectors.toUnmodifiableSet());
-        return factory -> factory.addEngineValves(new TrustedHops(proxies));
+    ServerValves serverValves(Environment environment) {
+        return new ServerValves(
+                Arrays.stream(environment.getProperty(PROXIES, "").split(",", -1))
+                        .map(String::strip)
+                        .filter(address -> !address.isEmpty())
+                        .collect(Collectors.toUnmodifiableSet()));
     }
 
-    /** After it: its limit counts callers, not the proxy. */
+    /**
+     * Before the framework's own, which reads what the trusted hops left of the forwarded headers. The order is the
+     * object's own, since that of a bean's method is not looked at.
+     */
+    record ServerValves(Set<String> proxies)
+            implements WebServerFactoryCustomizer<ConfigurableTomcatWebServerFactory>, Ordered {
+        @Override
+        public void customize(ConfigurableTomcatWebServerFactory factory) {
+            factory.addEngineValves(new TrustedHops(proxies));
+        }
+
+        @Override
+        public int getOrder() {
+            return HIGHEST_PRECEDENCE;
+        }
+
+        /** After the framework's own: the limit counts callers, not the proxy. */
+        record Last() implements WebServerFactoryCustomizer<ConfigurableTomcatWebServerFactory>, Ordered {
+            @Override
+            public void customize(ConfigurableTomcatWebServerFactory factory) {
+                factory.addEngineValves(new SlowSenders());
+            }
+
+            @Override
+            public int getOrder() {
+                return LOWEST_PRECEDENCE;
+            }
+        }
+    }
+
     @Bean
-    @Order(Ordered.LOWEST_PRECEDENCE)
-    WebServerFactoryCustomizer<ConfigurableTomcatWebServerFactory> slowSenders() {
-        return factory -> factory.addEngineValves(new SlowSenders());
+    ServerValves.Last lastValves() {
+        return new ServerValves.Last();
     }
 
     private static <F extends Filter> FilterRegistrationBean<F> at(int place, F filter) {

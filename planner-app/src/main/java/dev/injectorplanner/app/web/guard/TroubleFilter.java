@@ -8,6 +8,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.net.SocketTimeoutException;
+import java.sql.SQLException;
 import java.util.Map;
 import java.util.Set;
 import org.apache.catalina.connector.ClientAbortException;
@@ -15,6 +16,7 @@ import org.apache.tomcat.util.http.InvalidParameterException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.web.filter.OncePerRequestFilter;
+import org.springframework.web.multipart.MultipartException;
 
 /**
  * The outermost filter: whatever a request ends in, its sender gets a page with a reference, and the log one line under it. A
@@ -37,6 +39,11 @@ final class TroubleFilter extends OncePerRequestFilter {
             throws ServletException, IOException {
         if (!watch.isUp() && !WITHOUT_STORE.contains(request.getRequestURI())) {
             answer(request, response, Trouble.of(Cause.AWAY));
+            return;
+        }
+        String query = request.getQueryString();
+        if (query != null && query.contains("%00")) {
+            response.sendError(HttpServletResponse.SC_BAD_REQUEST);
             return;
         }
         try {
@@ -66,11 +73,18 @@ final class TroubleFilter extends OncePerRequestFilter {
                 return HttpServletResponse.SC_REQUEST_TIMEOUT;
             } else if (t instanceof ClientAbortException) {
                 return HttpServletResponse.SC_BAD_REQUEST;
+            } else if (t instanceof MultipartException || isZeroInText(t)) {
+                return HttpServletResponse.SC_BAD_REQUEST;
             } else if (t instanceof InvalidParameterException read && t.getCause() == null) {
                 return read.getErrorCode();
             }
         }
         return 0;
+    }
+
+    /** A character with the number 0, which one of the databases takes in no text. */
+    private static boolean isZeroInText(Throwable t) {
+        return t instanceof SQLException sql && "22021".equals(sql.getSQLState());
     }
 
     private static void log(HttpServletRequest request, Trouble trouble, Exception e) {
