@@ -1,5 +1,12 @@
 package dev.injectorplanner.imports;
 
+import dev.injectorplanner.imports.cell.CellNames;
+import dev.injectorplanner.imports.cell.DateOrder;
+import dev.injectorplanner.imports.cell.Heading;
+import dev.injectorplanner.imports.file.FileRefusedException;
+import dev.injectorplanner.imports.file.RawSheet;
+import dev.injectorplanner.imports.table.Column;
+import dev.injectorplanner.imports.table.Table;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;

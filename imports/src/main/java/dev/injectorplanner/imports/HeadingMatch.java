@@ -1,5 +1,10 @@
 package dev.injectorplanner.imports;
 
+import dev.injectorplanner.imports.cell.ColumnUnit;
+import dev.injectorplanner.imports.cell.DateOrder;
+import dev.injectorplanner.imports.cell.Heading;
+import dev.injectorplanner.imports.table.Column;
+import dev.injectorplanner.imports.table.Table;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -60,7 +65,7 @@ final class HeadingMatch<R> {
             return null;
         }
         String end = plain.substring(base.length());
-        for (Unit unit : column.units()) {
+        for (ColumnUnit unit : column.units()) {
             if (unit.isNamed(end)) {
                 String heading = column.base() + "_" + unit.suffix();
                 return new Layout.Place(column.name(), column.base(), heading, at, unit, dates);

@@ -1,5 +1,7 @@
 package dev.injectorplanner.imports;
 
+import dev.injectorplanner.imports.cell.ColumnUnit;
+import dev.injectorplanner.imports.cell.DateOrder;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -27,7 +29,7 @@ record Layout(String file, @Nullable String sheet, char delimiter, List<String> 
             String base,
             String heading,
             int at,
-            @Nullable Unit unit,
+            @Nullable ColumnUnit unit,
             DateOrder dates) {}
 
     /** The place that a column's canonical name or its name without the unit means, or null where the file has none. */

@@ -1,6 +1,9 @@
 package dev.injectorplanner.imports;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
+import dev.injectorplanner.imports.cell.FormulaGuard;
+import dev.injectorplanner.imports.cell.Heading;
+import dev.injectorplanner.imports.file.FileRefusedException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;

@@ -1,6 +1,12 @@
 package dev.injectorplanner.imports;
 
 import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.imports.cell.CellContext;
+import dev.injectorplanner.imports.cell.CellText;
+import dev.injectorplanner.imports.cell.ColumnUnit;
+import dev.injectorplanner.imports.table.Column;
+import dev.injectorplanner.imports.table.RowValues;
+import dev.injectorplanner.imports.table.Table;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +26,7 @@ final class RowMaker<R> {
     private final List<Column<R>> columns;
     private final Layout.@Nullable Place truck;
     private final int leastCells;
-    private final Values values = new Values();
+    private final RowValues values = new RowValues();
 
     RowMaker(Table<R> table, Layout layout, boolean countsCells, Function<String, @Nullable ZoneId> zoneOfTruck) {
         this.table = table;
@@ -79,7 +85,7 @@ final class RowMaker<R> {
                 CellText.refuseErrors(at.heading(), text);
                 CellContext context = new CellContext(at.heading(), at.dates(), truckName, zoneOfTruck);
                 Object value = column.kind().read(text, context);
-                Unit unit = at.unit();
+                ColumnUnit unit = at.unit();
                 values.put(column.name(), unit == null ? value : unit.toKept((Double) value));
             } else if (column.required()) {
                 problems.add(place.complaintAt(at.at(), at.heading(), "is empty", "enter it: " + column.description()));

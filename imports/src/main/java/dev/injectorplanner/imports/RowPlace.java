@@ -1,6 +1,7 @@
 package dev.injectorplanner.imports;
 
 import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.imports.cell.CellNames;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -1,5 +1,7 @@
 package dev.injectorplanner.imports;
 
+import dev.injectorplanner.imports.table.Table;
+import dev.injectorplanner.imports.table.Tables;
 import java.util.List;
 
 /**

@@ -1,5 +1,7 @@
 package dev.injectorplanner.imports;
 
+import dev.injectorplanner.imports.file.RawRows;
+import dev.injectorplanner.imports.file.RawSheet;
 import java.util.List;
 
 /** What a first passage through a sheet finds: its headings, how many rows, whether a value stands under no heading. */

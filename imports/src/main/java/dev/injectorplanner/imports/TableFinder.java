@@ -1,5 +1,8 @@
 package dev.injectorplanner.imports;
 
+import dev.injectorplanner.imports.cell.DateOrder;
+import dev.injectorplanner.imports.table.Table;
+import dev.injectorplanner.imports.table.Tables;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,5 +1,9 @@
 package dev.injectorplanner.imports;
 
+import dev.injectorplanner.imports.file.FileRefusedException;
+import dev.injectorplanner.imports.file.GivenRows;
+import dev.injectorplanner.imports.file.RawFile;
+import dev.injectorplanner.imports.file.ReadSettings;
 import java.nio.file.Path;
 
 /** Reads a file of rows: CSV or a workbook, one table a file or a sheet. */
@@ -21,5 +25,14 @@ public final class TableReader {
         try (RawFile raw = RawFile.open(file, settings)) {
             new FileIntake(file, raw, settings, receiver).run();
         }
+    }
+
+    /**
+     * Reads rows of a form or another program by the rules of files.
+     *
+     * @throws FileRefusedException if the headings do not make a table
+     */
+    public static void read(GivenRows rows, ReadSettings settings, RowReceiver receiver) {
+        new FileIntake(Path.of(rows.source()), rows, settings, receiver).run();
     }
 }

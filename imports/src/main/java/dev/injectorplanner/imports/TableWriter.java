@@ -2,6 +2,9 @@ package dev.injectorplanner.imports;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import dev.injectorplanner.imports.cell.FormulaGuard;
+import dev.injectorplanner.imports.table.Column;
+import dev.injectorplanner.imports.table.Table;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;

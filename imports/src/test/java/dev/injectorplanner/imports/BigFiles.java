@@ -1,5 +1,6 @@
 package dev.injectorplanner.imports;
 
+import dev.injectorplanner.imports.table.Table;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;

@@ -2,6 +2,7 @@ package dev.injectorplanner.imports;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.injectorplanner.imports.table.Table;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

@@ -6,6 +6,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.Bank;
 import dev.injectorplanner.core.fleet.TestKind;
+import dev.injectorplanner.imports.cell.CellContext;
+import dev.injectorplanner.imports.cell.CellKinds;
+import dev.injectorplanner.imports.cell.CylinderCells;
+import dev.injectorplanner.imports.cell.DateCells;
+import dev.injectorplanner.imports.cell.DateOrder;
+import dev.injectorplanner.imports.cell.DayCells;
+import dev.injectorplanner.imports.cell.InstantCells;
+import dev.injectorplanner.imports.cell.NumberCells;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -281,19 +289,19 @@ class CellsTest {
     void namesYesNoAndZones() {
         CellContext context = context(DateOrder.UNSTATED);
         for (String text : List.of("return_flow", "Return flow", "RETURN-FLOW")) {
-            assertThat(Kinds.choice(TestKind.class).read(text, context)).isEqualTo(TestKind.RETURN_FLOW);
+            assertThat(CellKinds.choice(TestKind.class).read(text, context)).isEqualTo(TestKind.RETURN_FLOW);
         }
-        assertThatThrownBy(() -> Kinds.choice(TestKind.class).read("leak", context))
+        assertThatThrownBy(() -> CellKinds.choice(TestKind.class).read("leak", context))
                 .hasMessage(
                         "column \"leak\": is not a known name. Mend: write one of balance, return_flow, contribution.");
         for (String yes : List.of("yes", "TRUE", "1", "y")) {
-            assertThat(Kinds.YES_NO.read(yes, context)).isTrue();
+            assertThat(CellKinds.YES_NO.read(yes, context)).isTrue();
         }
         for (String no : List.of("no", "False", "0", "N")) {
-            assertThat(Kinds.YES_NO.read(no, context)).isFalse();
+            assertThat(CellKinds.YES_NO.read(no, context)).isFalse();
         }
-        assertThatThrownBy(() -> Kinds.YES_NO.read("maybe", context)).hasMessageContaining("neither yes nor no");
-        assertThat(Kinds.ZONE.read("america/chicago", context)).isEqualTo(CHICAGO);
-        assertThatThrownBy(() -> Kinds.ZONE.read("Central", context)).hasMessageContaining("is no time zone");
+        assertThatThrownBy(() -> CellKinds.YES_NO.read("maybe", context)).hasMessageContaining("neither yes nor no");
+        assertThat(CellKinds.ZONE.read("america/chicago", context)).isEqualTo(CHICAGO);
+        assertThatThrownBy(() -> CellKinds.ZONE.read("Central", context)).hasMessageContaining("is no time zone");
     }
 }

@@ -1,5 +1,7 @@
 package dev.injectorplanner.imports;
 
+import dev.injectorplanner.imports.file.ReadSettings;
+import dev.injectorplanner.imports.table.Table;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;

@@ -2,6 +2,7 @@ package dev.injectorplanner.imports;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.injectorplanner.imports.cell.FormulaGuard;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

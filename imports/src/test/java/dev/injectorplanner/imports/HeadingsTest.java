@@ -5,6 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.imports.cell.DateOrder;
+import dev.injectorplanner.imports.file.TextScan;
+import dev.injectorplanner.imports.table.Column;
+import dev.injectorplanner.imports.table.Table;
+import dev.injectorplanner.imports.table.Tables;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,5 +1,7 @@
 package dev.injectorplanner.imports;
 
+import dev.injectorplanner.imports.file.TextScan;
+import dev.injectorplanner.imports.table.Tables;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

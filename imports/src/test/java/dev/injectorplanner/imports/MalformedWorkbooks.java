@@ -1,5 +1,6 @@
 package dev.injectorplanner.imports;
 
+import dev.injectorplanner.imports.table.Tables;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;

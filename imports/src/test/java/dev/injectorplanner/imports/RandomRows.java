@@ -26,6 +26,7 @@ import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.fleet.Vin;
+import dev.injectorplanner.imports.table.Table;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.Instant;

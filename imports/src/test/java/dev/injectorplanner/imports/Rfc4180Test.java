@@ -2,6 +2,7 @@ package dev.injectorplanner.imports;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.injectorplanner.imports.file.CsvFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

@@ -6,6 +6,8 @@ import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.units.Units;
+import dev.injectorplanner.imports.table.Table;
+import dev.injectorplanner.imports.table.Tables;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -7,6 +7,7 @@ import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Rule;
+import dev.injectorplanner.imports.table.Table;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -19,6 +19,8 @@ import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.imports.table.Table;
+import dev.injectorplanner.imports.table.Tables;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Files;

@@ -2,6 +2,7 @@ package dev.injectorplanner.architecture;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -13,6 +14,10 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import dev.injectorplanner.app.planted.AppWithFramework;
 import dev.injectorplanner.app.planted.AppWithQuartz;
+import dev.injectorplanner.app.planted.RoomWithCommand;
+import dev.injectorplanner.app.planted.back.CycleBack;
+import dev.injectorplanner.app.planted.there.CycleThere;
+import dev.injectorplanner.app.web.planted.PageWithCommand;
 import dev.injectorplanner.core.planted.CoreWithClock;
 import dev.injectorplanner.core.planted.CoreWithFile;
 import dev.injectorplanner.core.planted.CoreWithLibrary;
@@ -35,6 +40,13 @@ class ArchitectureTest {
     private static final String CORE = "dev.injectorplanner.core..";
     private static final String IMPORTS = "dev.injectorplanner.imports..";
     private static final String REPORTS = "dev.injectorplanner.reports..";
+
+    private static final String APP_ROOT = "dev.injectorplanner.app";
+    private static final String ASSEMBLY = "dev.injectorplanner.app.assembly..";
+    private static final String COMMANDS = "dev.injectorplanner.app.command..";
+    private static final String WEB = "dev.injectorplanner.app.web..";
+    private static final String SECURITY = "dev.injectorplanner.app.security..";
+    private static final String WIRING = "dev.injectorplanner.app.wiring..";
 
     private static final Set<String> CLOCKS =
             Set.of("now", "systemUTC", "systemDefaultZone", "currentTimeMillis", "nanoTime");
@@ -121,6 +133,28 @@ class ArchitectureTest {
             .resideInAPackage("org.quartz..")
             .because("the frame of jobs runs without it");
 
+    private static final ArchRule NO_CYCLES = slices().matching("dev.injectorplanner.(**)")
+            .should()
+            .beFreeOfCycles()
+            .because("a package that can be read alone can be changed alone");
+
+    private static final ArchRule ROOMS_DO_NOT_KNOW_WHO_USES_THEM = noClasses()
+            .that()
+            .resideOutsideOfPackages(
+                    APP_ROOT, ASSEMBLY, COMMANDS, "dev.injectorplanner.app.demo..", WEB, SECURITY, WIRING)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(APP_ROOT, ASSEMBLY, COMMANDS, WEB, SECURITY, WIRING)
+            .because("store, intake, planning, stock and jobs serve commands and pages alike");
+
+    private static final ArchRule PAGES_KNOW_NO_COMMANDS = noClasses()
+            .that()
+            .resideInAnyPackage(ASSEMBLY, WEB, SECURITY, WIRING)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(APP_ROOT, COMMANDS)
+            .because("the command line starts the pages, not the other way round");
+
     static Stream<Arguments> rules() {
         return Stream.of(
                 Arguments.of(CORE_KNOWS_NO_FRAMEWORK, CoreWithLibrary.class),
@@ -130,7 +164,10 @@ class ArchitectureTest {
                 Arguments.of(IMPORTS_KNOW_NO_DATABASE, ImportsWithDatabase.class),
                 Arguments.of(REPORTS_KNOW_THE_ENGINE_ONLY, ReportsWithImports.class),
                 Arguments.of(SPRING_STAYS_OUTSIDE, AppWithFramework.class),
-                Arguments.of(QUARTZ_STAYS_IN_ITS_ROOM, AppWithQuartz.class));
+                Arguments.of(QUARTZ_STAYS_IN_ITS_ROOM, AppWithQuartz.class),
+                Arguments.of(NO_CYCLES, CycleThere.class),
+                Arguments.of(ROOMS_DO_NOT_KNOW_WHO_USES_THEM, RoomWithCommand.class),
+                Arguments.of(PAGES_KNOW_NO_COMMANDS, PageWithCommand.class));
     }
 
     @ParameterizedTest
@@ -142,7 +179,7 @@ class ArchitectureTest {
     @ParameterizedTest
     @MethodSource("rules")
     void the_rule_bites(ArchRule rule, Class<?> planted) {
-        JavaClasses classes = new ClassFileImporter().importClasses(planted);
+        JavaClasses classes = new ClassFileImporter().importClasses(planted, CycleBack.class);
         assertThatThrownBy(() -> rule.check(classes))
                 .isInstanceOf(AssertionError.class)
                 .hasMessageContaining(planted.getSimpleName());

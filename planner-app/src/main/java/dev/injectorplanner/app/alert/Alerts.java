@@ -118,7 +118,7 @@ public final class Alerts {
     public Alert seen(long id, String who, Instant at) {
         return change(id, "see an alert", who, at, "said to be known", alert -> {
             AlertState state = alert.state() == AlertState.RAISED ? AlertState.SEEN : alert.state();
-            return Edits.seen(alert, state, at);
+            return AlertEdits.seen(alert, state, at);
         });
     }
 
@@ -142,7 +142,7 @@ public final class Alerts {
                 who,
                 at,
                 "until " + until + ": " + reason,
-                alert -> Edits.muted(alert, until, reason));
+                alert -> AlertEdits.muted(alert, until, reason));
     }
 
     /** A job that failed, for the administrator; told again only after it went well in between. Part of a transaction that others began. */
@@ -152,7 +152,7 @@ public final class Alerts {
         String name = jobName(job, depot);
         List<Alert> open = openOfJob(connection, name);
         if (open.isEmpty()) {
-            Alert alert = Edits.ofJob(StoreSql.nextIds(connection, "alert_seq"), depot, name, words, at);
+            Alert alert = AlertEdits.ofJob(StoreSql.nextIds(connection, "alert_seq"), depot, name, words, at);
             AlertRows.insert(connection, List.of(alert));
             AlertRows.insertEvents(
                     connection, List.of(new Event(alert.id(), at, "jobs", null, AlertState.RAISED, words)));
@@ -170,7 +170,7 @@ public final class Alerts {
             throws SQLException {
         for (Alert alert : openOfJob(connection, jobName(job, depot))) {
             String why = "went well on " + at.atZone(ZoneOffset.UTC).toLocalDate();
-            store(connection, alert, Edits.cleared(alert, at, why), "jobs", at, why);
+            store(connection, alert, AlertEdits.cleared(alert, at, why), "jobs", at, why);
         }
     }
 

@@ -22,12 +22,12 @@ final class NextState {
      * @param found what the plan found of it, or null
      * @param happened what ended it, where nothing was found
      */
-    Step of(Alert alert, @Nullable Found found, String happened) {
+    Step of(Alert alert, @Nullable PlannedItem found, String happened) {
         if (found == null) {
-            boolean mayComeBack = happened.startsWith(WhatHappened.NOT_FOUND);
+            boolean mayComeBack = happened.startsWith(ClearedReason.NOT_FOUND);
             return isSilent(alert) && mayComeBack
                     ? new Step(alert, "")
-                    : new Step(Edits.cleared(alert, at, happened), happened);
+                    : new Step(AlertEdits.cleared(alert, at, happened), happened);
         }
         if (isSilent(alert)) {
             return new Step(with(alert, found, AlertState.MUTED, alert.told()), "");
@@ -56,7 +56,7 @@ final class NextState {
     }
 
     /** The evidence of today in a state; what belongs to another state is dropped. */
-    static Alert with(Alert alert, Found found, AlertState state, @Nullable AlertState told) {
+    static Alert with(Alert alert, PlannedItem found, AlertState state, @Nullable AlertState told) {
         var item = found.item();
         boolean muted = state == AlertState.MUTED;
         return new Alert(

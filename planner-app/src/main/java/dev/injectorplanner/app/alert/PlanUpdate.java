@@ -30,8 +30,8 @@ final class PlanUpdate {
     private final StoreSql sql;
     private final String depot;
     private final Instant at;
-    private final Map<AlertKey, Found> found;
-    private final WhatHappened happened;
+    private final Map<AlertKey, PlannedItem> found;
+    private final ClearedReason happened;
     private final NextState next;
     private final Set<AlertKey> known = new HashSet<>();
     private AlertCounts counts = AlertCounts.NONE;
@@ -40,8 +40,8 @@ final class PlanUpdate {
         this.sql = sql;
         this.depot = depot;
         this.at = at;
-        this.found = Found.of(planned.plan(), depot);
-        this.happened = new WhatHappened(planned.fleet(), planned.plan().today());
+        this.found = PlannedItem.of(planned.plan(), depot);
+        this.happened = new ClearedReason(planned.fleet(), planned.plan().today());
         this.next = new NextState(planned.plan().today(), at);
     }
 
@@ -72,7 +72,7 @@ final class PlanUpdate {
             if (alert.state() == AlertState.CLEARED) {
                 continue; // this very moment
             }
-            Found now = found.get(key);
+            PlannedItem now = found.get(key);
             if (now == null && !happened.knows(alert)) {
                 continue; // another depot has the truck now, and its plan finds the alert again
             }
@@ -111,11 +111,12 @@ final class PlanUpdate {
     }
 
     private void raiseNew() {
-        List<Map.Entry<AlertKey, Found>> fresh = found.entrySet().stream()
+        List<Map.Entry<AlertKey, PlannedItem>> fresh = found.entrySet().stream()
                 .filter(entry -> !known.contains(entry.getKey()))
                 .toList();
         for (int from = 0; from < fresh.size(); from += StoreSql.IDS) {
-            List<Map.Entry<AlertKey, Found>> block = fresh.subList(from, Math.min(fresh.size(), from + StoreSql.IDS));
+            List<Map.Entry<AlertKey, PlannedItem>> block =
+                    fresh.subList(from, Math.min(fresh.size(), from + StoreSql.IDS));
             sql.inTransaction(connection -> {
                 raise(connection, block);
                 return true;
@@ -123,15 +124,15 @@ final class PlanUpdate {
         }
     }
 
-    private void raise(Connection connection, List<Map.Entry<AlertKey, Found>> block) throws SQLException {
+    private void raise(Connection connection, List<Map.Entry<AlertKey, PlannedItem>> block) throws SQLException {
         Map<AlertKey, Alert> earlier = earlier(connection, block);
         long id = StoreSql.nextIds(connection, "alert_seq");
         List<Alert> raised = new ArrayList<>();
         List<Event> events = new ArrayList<>();
         List<Alert> before = new ArrayList<>();
         List<Step> again = new ArrayList<>();
-        for (Map.Entry<AlertKey, Found> entry : block) {
-            Found now = entry.getValue();
+        for (Map.Entry<AlertKey, PlannedItem> entry : block) {
+            PlannedItem now = entry.getValue();
             Alert old = earlier.get(entry.getKey());
             if (old != null) {
                 before.add(old);
@@ -149,21 +150,21 @@ final class PlanUpdate {
     }
 
     /** One of another depot whose truck came here, or one that had gone by itself. */
-    private Map<AlertKey, Alert> earlier(Connection connection, List<Map.Entry<AlertKey, Found>> block)
+    private Map<AlertKey, Alert> earlier(Connection connection, List<Map.Entry<AlertKey, PlannedItem>> block)
             throws SQLException {
         Set<String> trucks = new HashSet<>();
         block.forEach(entry -> trucks.add(entry.getKey().truck()));
         Map<AlertKey, Alert> earlier = new HashMap<>();
         for (Alert alert : AlertRows.listEarlier(connection, trucks, at.minus(SAME_AGAIN))) {
             String why = alert.clearedWhy();
-            if (why == null || why.startsWith(WhatHappened.NOT_FOUND)) {
+            if (why == null || why.startsWith(ClearedReason.NOT_FOUND)) {
                 earlier.merge(AlertKey.of(alert), alert, (one, other) -> one.clearedAt() == null ? one : other);
             }
         }
         return earlier;
     }
 
-    private Step again(Alert old, Found now) {
+    private Step again(Alert old, PlannedItem now) {
         if (old.state() != AlertState.CLEARED) {
             return next.of(old, now, "");
         }
@@ -172,7 +173,7 @@ final class PlanUpdate {
         return new Step(NextState.with(old, now, back, old.told()), "found again");
     }
 
-    private Alert raised(long id, Found now) {
+    private Alert raised(long id, PlannedItem now) {
         DueItem item = now.item();
         return new Alert(
                 id,

@@ -2,6 +2,9 @@ package dev.injectorplanner.app.closeout;
 
 import dev.injectorplanner.app.closeout.CloseOut.Done;
 import dev.injectorplanner.app.closeout.CloseOut.Taken;
+import dev.injectorplanner.app.entry.RefusedEntryException;
+import dev.injectorplanner.app.stock.OnHandStock;
+import dev.injectorplanner.app.stock.StockInjectorRows;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.core.fleet.FittedInjector;
@@ -52,11 +55,11 @@ final class CloseOutUndo {
                     made.truck(),
                     made.readAt());
         }
-        Stock stock = new Stock(writer, made.depot());
+        OnHandStock stock = new OnHandStock(writer, made.depot());
         for (Taken taken : made.used()) {
             stock.add(taken.part(), taken.taken());
         }
-        ShelfRows.putBack(connection, made.id());
+        StockInjectorRows.putBack(connection, made.id());
     }
 
     private static void stillThere(CloseOut made, Done done, List<FittedInjector> injectors) {

@@ -5,6 +5,9 @@ import dev.injectorplanner.app.closeout.CloseOut.ReadBack;
 import dev.injectorplanner.app.closeout.CloseOut.Taken;
 import dev.injectorplanner.app.closeout.CloseOutEntry.Cylinder;
 import dev.injectorplanner.app.closeout.CloseOutEntry.Used;
+import dev.injectorplanner.app.stock.OnHandStock;
+import dev.injectorplanner.app.stock.StockInjector;
+import dev.injectorplanner.app.stock.StockInjectorRows;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.core.check.Require;
@@ -57,7 +60,7 @@ final class CloseOutWork {
         if (before == null) {
             over(checked);
         }
-        Notes.closedOut(connection, at, by, before, made);
+        CloseOutNotes.closedOut(connection, at, by, before, made);
         return made;
     }
 
@@ -113,7 +116,7 @@ final class CloseOutWork {
                 used.merge(each.part(), each.pieces(), Double::sum);
             }
         }
-        Stock stock = new Stock(writer, checked.truck().depot());
+        OnHandStock stock = new OnHandStock(writer, checked.truck().depot());
         List<Taken> taken = new ArrayList<>();
         used.forEach((part, pieces) -> {
             double there = stock.take(part, pieces);
@@ -127,15 +130,16 @@ final class CloseOutWork {
     }
 
     private void shelf(Checked checked, NewInjector injector, long id) throws SQLException {
-        ShelfInjector shelf = injector.shelf();
-        for (ShelfInjector meant : ShelfRows.boundTo(connection, checked.truck().truck())) {
+        StockInjector shelf = injector.shelf();
+        for (StockInjector meant :
+                StockInjectorRows.boundTo(connection, checked.truck().truck())) {
             boolean other = shelf == null || meant.id() != shelf.id();
             if (other && meant.isFor(checked.truck().truck(), injector.cylinder())) {
-                ShelfRows.release(connection, meant.id());
+                StockInjectorRows.release(connection, meant.id());
             }
         }
         if (shelf != null) {
-            ShelfRows.gone(connection, shelf.id(), at, by, id);
+            StockInjectorRows.gone(connection, shelf.id(), at, by, id);
         }
     }
 

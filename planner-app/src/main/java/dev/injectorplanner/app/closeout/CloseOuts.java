@@ -1,5 +1,9 @@
 package dev.injectorplanner.app.closeout;
 
+import dev.injectorplanner.app.entry.EntryProblem;
+import dev.injectorplanner.app.entry.EntryProblems;
+import dev.injectorplanner.app.entry.RefusedEntryException;
+import dev.injectorplanner.app.stock.StockInjectorRows;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.check.Require;
 import java.time.Instant;
@@ -36,7 +40,7 @@ public final class CloseOuts {
     public Saved close(CloseOutEntry entry, Instant at, String by, LocalDate today) {
         requireKey(entry);
         return store.inJointTransaction((connection, writer) -> {
-            ShelfRows.takeTurn(connection);
+            StockInjectorRows.takeTurn(connection);
             Optional<CloseOut> there = kept(new CloseOutRows(connection), entry);
             if (there.isPresent()) {
                 return new Saved(there.get(), true);
@@ -47,11 +51,11 @@ public final class CloseOuts {
     }
 
     /** What is wrong with an entry, without keeping anything; empty where it could be kept. */
-    public List<Problem> check(CloseOutEntry entry, Instant at, LocalDate today) {
+    public List<EntryProblem> check(CloseOutEntry entry, Instant at, LocalDate today) {
         return store.inJointTransaction((connection, writer) -> {
             try {
                 new EntryCheck(connection, writer, entry).check(at, today);
-                return List.<Problem>of();
+                return List.<EntryProblem>of();
             } catch (RefusedEntryException e) {
                 return e.problems();
             }
@@ -67,14 +71,14 @@ public final class CloseOuts {
      */
     public Saved correct(long id, CloseOutEntry entry, String why, Instant at, String by, LocalDate today) {
         requireKey(entry);
-        Problems problems = new Problems();
+        EntryProblems problems = new EntryProblems();
         if (why.isBlank()) {
             problems.add("why", "reason of the correction: is empty", "say what was wrong");
         }
         problems.guarded("why", () -> Require.text("reason of the correction", why));
         problems.throwIfAny();
         return store.inJointTransaction((connection, writer) -> {
-            ShelfRows.takeTurn(connection);
+            StockInjectorRows.takeTurn(connection);
             CloseOutRows rows = new CloseOutRows(connection);
             Optional<CloseOut> there = kept(rows, entry);
             if (there.isPresent()) {

@@ -2,7 +2,13 @@ package dev.injectorplanner.app.closeout;
 
 import dev.injectorplanner.app.closeout.CloseOut.ReadBack;
 import dev.injectorplanner.app.closeout.CloseOutEntry.Cylinder;
-import dev.injectorplanner.app.closeout.Whereabouts.InEngine;
+import dev.injectorplanner.app.entry.EntryProblems;
+import dev.injectorplanner.app.entry.KnownFleet;
+import dev.injectorplanner.app.stock.SerialCodes;
+import dev.injectorplanner.app.stock.SerialLookup;
+import dev.injectorplanner.app.stock.SerialLookup.InEngine;
+import dev.injectorplanner.app.stock.StockInjector;
+import dev.injectorplanner.app.stock.StockInjectorRows;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Found;
@@ -22,25 +28,25 @@ import org.jspecify.annotations.Nullable;
 /** Holds what was entered for each cylinder against the shelf, the engines of the fleet, and the other cylinders. */
 final class CylinderCheck {
     private final Connection connection;
-    private final Known known;
+    private final KnownFleet known;
     private final Truck truck;
     private final EngineFamily family;
     private final List<FittedInjector> injectors;
     private final LocalDate doneOn;
     private final Set<Integer> renewed;
-    private final Problems problems;
+    private final EntryProblems problems;
     private final Map<String, Integer> serials = new HashMap<>();
     private final Map<String, Integer> codes = new HashMap<>();
 
     /** @param renewed cylinders of this entry that get an injector: what was in them is free */
     CylinderCheck(
             Connection connection,
-            Known known,
+            KnownFleet known,
             Truck truck,
             List<FittedInjector> injectors,
             LocalDate doneOn,
             Set<Integer> renewed,
-            Problems problems) {
+            EntryProblems problems) {
         this.connection = connection;
         this.known = known;
         this.truck = truck;
@@ -58,14 +64,14 @@ final class CylinderCheck {
         String field = "c" + entry.cylinder() + ".";
         String where = "Cylinder " + entry.cylinder() + ", ";
         LabelOrTyped typed = LabelOrTyped.of(truck.truck(), entry, where, problems);
-        String serial = Codes.serial(typed.serial());
-        ShelfInjector shelf = serial.isEmpty()
+        String serial = SerialCodes.serial(typed.serial());
+        StockInjector shelf = serial.isEmpty()
                 ? null
-                : ShelfRows.findThere(connection, "serial", serial).orElse(null);
+                : StockInjectorRows.findThere(connection, "serial", serial).orElse(null);
         Part part = part(shelf);
-        String code = Codes.code(part, typed.code());
+        String code = SerialCodes.code(part, typed.code());
         if (typed.usable()) {
-            Codes.check(part, serial, code, where, field, problems);
+            SerialCodes.check(part, serial, code, where, field, problems);
         }
         onShelf(entry.cylinder(), shelf, code, where, field);
         whereElse(entry.cylinder(), serial, code, where, field);
@@ -91,13 +97,13 @@ final class CylinderCheck {
                 shelf);
     }
 
-    private Part part(@Nullable ShelfInjector shelf) {
+    private Part part(@Nullable StockInjector shelf) {
         return shelf == null
                 ? known.injectorPart(family.injectorPart())
                 : known.findPart(shelf.part()).orElseThrow();
     }
 
-    private static Origin origin(Cylinder entry, @Nullable ShelfInjector shelf, Part part) {
+    private static Origin origin(Cylinder entry, @Nullable StockInjector shelf, Part part) {
         Origin told = entry.origin();
         if (shelf != null) {
             return shelf.origin();
@@ -105,7 +111,7 @@ final class CylinderCheck {
         return told != null ? told : part.coreDeposit().signum() > 0 ? Origin.REMAN : Origin.NEW;
     }
 
-    private void onShelf(int cylinder, @Nullable ShelfInjector shelf, String code, String where, String field) {
+    private void onShelf(int cylinder, @Nullable StockInjector shelf, String code, String where, String field) {
         if (shelf == null) {
             return;
         }
@@ -139,7 +145,7 @@ final class CylinderCheck {
     }
 
     private void whereElse(int cylinder, String serial, String code, String where, String field) throws SQLException {
-        Whereabouts whereabouts = new Whereabouts(connection, truck.depot());
+        SerialLookup whereabouts = new SerialLookup(connection, truck.depot());
         Integer movedFrom = null;
         for (InEngine there : serial.isEmpty() ? List.<InEngine>of() : whereabouts.fittedWithSerial(serial)) {
             if (there.truck().equals(truck.truck()) && there.cylinder() == cylinder) {
@@ -166,8 +172,8 @@ final class CylinderCheck {
                         "read it on the new injector again");
             }
         }
-        Optional<ShelfInjector> other =
-                code.isEmpty() ? Optional.empty() : ShelfRows.findThere(connection, "calibration_code", code);
+        Optional<StockInjector> other =
+                code.isEmpty() ? Optional.empty() : StockInjectorRows.findThere(connection, "calibration_code", code);
         other.filter(there -> !there.serial().equals(serial))
                 .ifPresent(there -> problems.add(
                         field + "code",
@@ -199,7 +205,7 @@ final class CylinderCheck {
                     where + "the code is not confirmed as entered in the controller",
                     "enter it under cylinder " + entry.cylinder() + " and tick it");
         }
-        String back = Codes.code(part, entry.readBack());
+        String back = SerialCodes.code(part, entry.readBack());
         if (back.isEmpty()) {
             if (!entry.compared()) {
                 problems.add(

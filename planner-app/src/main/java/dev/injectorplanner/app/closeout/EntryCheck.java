@@ -2,6 +2,9 @@ package dev.injectorplanner.app.closeout;
 
 import dev.injectorplanner.app.closeout.CloseOutEntry.Cylinder;
 import dev.injectorplanner.app.closeout.CloseOutEntry.Used;
+import dev.injectorplanner.app.entry.EntryProblems;
+import dev.injectorplanner.app.entry.KnownFleet;
+import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.core.calendar.IsoWeek;
@@ -32,14 +35,14 @@ final class EntryCheck {
 
     private final Connection connection;
     private final StoreWriter writer;
-    private final Known known;
+    private final KnownFleet known;
     private final CloseOutEntry entry;
-    private final Problems problems = new Problems();
+    private final EntryProblems problems = new EntryProblems();
 
     EntryCheck(Connection connection, StoreWriter writer, CloseOutEntry entry) {
         this.connection = connection;
         this.writer = writer;
-        this.known = new Known(writer);
+        this.known = new KnownFleet(writer);
         this.entry = entry;
     }
 

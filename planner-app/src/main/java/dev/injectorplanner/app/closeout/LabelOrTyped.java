@@ -1,6 +1,8 @@
 package dev.injectorplanner.app.closeout;
 
 import dev.injectorplanner.app.closeout.CloseOutEntry.Cylinder;
+import dev.injectorplanner.app.entry.EntryProblems;
+import dev.injectorplanner.app.stock.SerialCodes;
 import dev.injectorplanner.reports.bay.CylinderLabel;
 import dev.injectorplanner.reports.bay.CylinderLabel.Scanned;
 import java.util.Optional;
@@ -11,7 +13,7 @@ import java.util.Optional;
  * @param usable false where the label is another place's: nothing is known of the injector then
  */
 record LabelOrTyped(String serial, String code, boolean usable) {
-    static LabelOrTyped of(String truck, Cylinder entry, String where, Problems problems) {
+    static LabelOrTyped of(String truck, Cylinder entry, String where, EntryProblems problems) {
         Optional<Scanned> inCode = CylinderLabel.read(entry.code());
         Optional<Scanned> inSerial = CylinderLabel.read(entry.serial());
         if (inCode.isEmpty() && inSerial.isEmpty()) {
@@ -27,7 +29,7 @@ record LabelOrTyped(String serial, String code, boolean usable) {
             return new LabelOrTyped("", "", false);
         }
         boolean typedSerial = inSerial.isEmpty() && !entry.serial().isBlank();
-        if (typedSerial && !Codes.serial(entry.serial()).equals(Codes.serial(label.serial()))) {
+        if (typedSerial && !SerialCodes.serial(entry.serial()).equals(SerialCodes.serial(label.serial()))) {
             problems.add(
                     "c" + entry.cylinder() + ".serial",
                     where + "serial \"" + entry.serial().strip() + "\": the label says " + label.serial(),

@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.closeout;
 
+import dev.injectorplanner.app.entry.EntryProblems;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.Reading;
@@ -19,9 +20,9 @@ final class MeterCheck {
     private final String truck;
     private final Instant at;
     private final boolean replaced;
-    private final Problems problems;
+    private final EntryProblems problems;
 
-    MeterCheck(Connection connection, String truck, Instant at, boolean replaced, Problems problems) {
+    MeterCheck(Connection connection, String truck, Instant at, boolean replaced, EntryProblems problems) {
         this.connection = connection;
         this.truck = truck;
         this.at = at;

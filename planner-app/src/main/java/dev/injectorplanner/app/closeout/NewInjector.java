@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.closeout;
 
 import dev.injectorplanner.app.closeout.CloseOut.ReadBack;
+import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Origin;
@@ -29,4 +30,4 @@ record NewInjector(
         String code,
         Origin origin,
         ReadBack readBack,
-        @Nullable ShelfInjector shelf) {}
+        @Nullable StockInjector shelf) {}

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.core.plan.Advisor;
 import dev.injectorplanner.core.plan.Advisor.Advice;
 import dev.injectorplanner.core.plan.Advisor.Option;

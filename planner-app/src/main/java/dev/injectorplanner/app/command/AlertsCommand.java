@@ -1,10 +1,10 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.alert.Alert;
 import dev.injectorplanner.app.alert.AlertEvent;
 import dev.injectorplanner.app.alert.AlertState;
 import dev.injectorplanner.app.alert.Alerts;
+import dev.injectorplanner.app.assembly.Application;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;

@@ -1,8 +1,8 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.alert.AlertCounts;
 import dev.injectorplanner.app.alert.Alerts;
+import dev.injectorplanner.app.assembly.Application;
 import java.time.Instant;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.jobs.task.Backup;
 import dev.injectorplanner.app.store.StoreBackup;
 import java.nio.file.Path;

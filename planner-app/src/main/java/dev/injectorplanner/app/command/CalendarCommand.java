@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.calendar.CalendarFeeds;
 import dev.injectorplanner.app.calendar.CalendarFeeds.Feed;
 import dev.injectorplanner.app.calendar.CalendarFeeds.NewFeed;
@@ -64,7 +64,7 @@ final class CalendarCommand {
         @Override
         void run(Application application, CalendarFeeds feeds, PrintWriter out, boolean json) {
             NewFeed made = feeds.make(depot, Instant.now());
-            Noted.change(
+            AuditNotes.change(
                     application, "make a calendar", "calendar " + made.feed().id(), "", depot);
             if (json) {
                 Json.print(out, Map.of("calendar", made.feed().id(), "depot", depot, "token", made.token()));
@@ -86,7 +86,7 @@ final class CalendarCommand {
         @Override
         void run(Application application, CalendarFeeds feeds, PrintWriter out, boolean json) {
             feeds.revoke(id, Instant.now());
-            Noted.change(application, "close a calendar", "calendar " + id, "open", "closed");
+            AuditNotes.change(application, "close a calendar", "calendar " + id, "open", "closed");
             if (json) {
                 Json.print(out, Map.of("revoked", id));
             } else {

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.demo.DemoFolder;
 import dev.injectorplanner.app.demo.DemoStore;
 import dev.injectorplanner.app.demo.FleetFiles;
@@ -65,7 +65,7 @@ final class DemoCommand implements Callable<Integer> {
         if (json) {
             Map<String, Object> all = new LinkedHashMap<>();
             all.put("files", LoadPrinter.json(reports));
-            all.put("plan", PlanView.of(planned.plan(), null));
+            all.put("plan", PlanJsonView.of(planned.plan(), null));
             all.put("sheets", sheets.stream().map(Path::toString).toList());
             Json.print(out, all);
         } else {

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.demo.DemoDay;
 import dev.injectorplanner.app.demo.DemoFolder;
 import dev.injectorplanner.app.people.NewPerson;

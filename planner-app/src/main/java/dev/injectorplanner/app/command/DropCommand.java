@@ -1,11 +1,11 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.drop.DropFolder;
+import dev.injectorplanner.app.drop.DropResult;
+import dev.injectorplanner.app.drop.DropResult.Outcome;
 import dev.injectorplanner.app.drop.DropSettings;
-import dev.injectorplanner.app.drop.Dropped;
-import dev.injectorplanner.app.drop.Dropped.Outcome;
-import dev.injectorplanner.app.intake.FileNotes;
+import dev.injectorplanner.app.intake.LoadNotes;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -49,11 +49,11 @@ final class DropCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DropSettings settings = new DropSettings(folder, Duration.ofSeconds(settledSeconds), DropSettings.DEAD_AFTER);
-        List<Dropped> all;
+        List<DropResult> all;
         try (Application application = Application.open(store.settings())) {
             all = new DropFolder(application.intake(), settings, "by-hand-" + UUID.randomUUID(), Clock.systemUTC())
                     .pass();
-            FileNotes.write(application.audit(), Person.here(), Dropped.loaded(all));
+            LoadNotes.write(application.audit(), Person.here(), DropResult.loaded(all));
         }
         var out = spec.commandLine().getOut();
         if (json) {
@@ -67,7 +67,7 @@ final class DropCommand implements Callable<Integer> {
         return all.stream().anyMatch(each -> each.outcome() == Outcome.REFUSED) ? PlannerCommand.REFUSED : 0;
     }
 
-    private static Map<String, String> json(Dropped dropped) {
+    private static Map<String, String> json(DropResult dropped) {
         Map<String, String> json = new LinkedHashMap<>();
         json.put("file", dropped.name());
         json.put("outcome", dropped.outcome().name().toLowerCase(Locale.ROOT));

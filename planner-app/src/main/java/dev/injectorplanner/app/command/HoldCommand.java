@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.holds.Hold;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;

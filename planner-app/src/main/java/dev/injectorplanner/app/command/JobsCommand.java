@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.jobs.JobRun;
 import dev.injectorplanner.app.wiring.JobParts;
 import java.io.PrintWriter;
@@ -48,7 +48,7 @@ final class JobsCommand implements Callable<Integer> {
         }
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
-            Json.print(out, Map.of("runs", runs.stream().map(JobsView::of).toList()));
+            Json.print(out, Map.of("runs", runs.stream().map(JobsJsonView::of).toList()));
         } else {
             print(out, runs);
         }

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.jobs.JobKind;
 import dev.injectorplanner.app.jobs.JobRun;
 import dev.injectorplanner.app.jobs.RunKey;
@@ -61,12 +61,12 @@ final class JobsRunCommand implements Callable<Integer> {
                                         .toList());
             }
             jobs.frame().run(key, true, 0);
-            Noted.change(application, "run a job by hand", kind.option() + " " + depot, "", "due " + key.due());
+            AuditNotes.change(application, "run a job by hand", kind.option() + " " + depot, "", "due " + key.due());
             run = jobs.frame().runs().find(key).orElseThrow();
         }
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
-            Json.print(out, JobsView.of(run));
+            Json.print(out, JobsJsonView.of(run));
         } else {
             out.println(run.key() + ": " + run.outcome().words() + ": "
                     + (run.error() == null ? run.counts() : run.error()));

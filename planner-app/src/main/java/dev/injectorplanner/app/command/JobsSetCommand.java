@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.jobs.DepotZones;
 import dev.injectorplanner.app.jobs.JobKind;
 import dev.injectorplanner.app.jobs.JobTimes;
@@ -64,7 +64,7 @@ final class JobsSetCommand implements Callable<Integer> {
                 times.reset(kind, depot);
             }
             String after = line != null ? line : choice.off ? "by hand only" : "as by default";
-            Noted.change(application, "set a job's times", kind.option() + " " + depot, "", after);
+            AuditNotes.change(application, "set a job's times", kind.option() + " " + depot, "", after);
         }
         spec.commandLine()
                 .getOut()

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.jobs.JobSetting;
 import dev.injectorplanner.app.wiring.JobParts;
 import java.io.PrintWriter;
@@ -44,7 +44,7 @@ final class JobsTimesCommand implements Callable<Integer> {
                     Map.of(
                             "times",
                             list.stream()
-                                    .map(setting -> JobsView.of(setting, now))
+                                    .map(setting -> JobsJsonView.of(setting, now))
                                     .toList()));
             return 0;
         }

@@ -1,9 +1,9 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
-import dev.injectorplanner.app.intake.FileNotes;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.intake.LoadListener;
+import dev.injectorplanner.app.intake.LoadNotes;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -60,7 +60,7 @@ final class LoadCommand implements Callable<Integer> {
         LoadListener listener = LoadProgress.here(json);
         try (Application application = Application.open(store.settings())) {
             reports = application.intake().load(options.files(), settings, listener);
-            FileNotes.write(application.audit(), Person.here(), reports);
+            LoadNotes.write(application.audit(), Person.here(), reports);
         }
         if (json) {
             LoadPrinter.printJson(out, reports);

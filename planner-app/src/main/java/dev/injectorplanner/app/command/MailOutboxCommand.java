@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.mail.Outbox;
 import dev.injectorplanner.app.mail.QueuedMail;
 import java.util.List;

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.mail.Addressee;
 import dev.injectorplanner.app.mail.MailRecipient;
 import dev.injectorplanner.app.mail.MailRecipients;
@@ -60,7 +60,7 @@ final class MailRecipientsCommand {
             try (Application application = Application.open(store.settings())) {
                 PrintWriter out = spec.commandLine().getOut();
                 String said = run(new MailRecipients(application.store().dataSource()), recipient);
-                Noted.change(application, "change who gets mail", recipient.address(), "", said);
+                AuditNotes.change(application, "change who gets mail", recipient.address(), "", said);
                 out.println(said);
                 out.flush();
             }

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.mail.MailSending;
 import dev.injectorplanner.app.mail.MailSending.SendCounts;
 import dev.injectorplanner.app.mail.MailSettings;

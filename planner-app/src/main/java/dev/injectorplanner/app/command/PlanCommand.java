@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.PlanChange;
@@ -79,7 +79,7 @@ final class PlanCommand implements Callable<Integer> {
     private void print(Plan plan, @Nullable PlanChange change) {
         var out = spec.commandLine().getOut();
         if (json) {
-            Json.print(out, PlanView.of(plan, change));
+            Json.print(out, PlanJsonView.of(plan, change));
             return;
         }
         new PlanPrinter(out).print(plan);

@@ -1,16 +1,16 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.coolant.CoolantCommand;
+import dev.injectorplanner.app.command.coolant.CoolantCommand;
+import dev.injectorplanner.app.command.life.LifeCommand;
+import dev.injectorplanner.app.command.schedule.ScheduleCommand;
 import dev.injectorplanner.app.demo.DemoFolder.NotTheDemoException;
-import dev.injectorplanner.app.life.LifeCommand;
 import dev.injectorplanner.app.output.Sheets.SheetException;
 import dev.injectorplanner.app.planning.Planning.NothingToPlanException;
-import dev.injectorplanner.app.schedule.ScheduleCommand;
 import dev.injectorplanner.app.store.StoreException;
 import dev.injectorplanner.app.web.ServeException;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.InvalidFleetException;
-import dev.injectorplanner.imports.FileRefusedException;
+import dev.injectorplanner.imports.file.FileRefusedException;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import picocli.CommandLine;
@@ -31,7 +31,7 @@ import picocli.CommandLine.TypeConversionException;
             PlanCommand.class,
             SettingsCommand.class,
             HoldCommand.class,
-            AnnounceCommand.class,
+            ConfirmCommand.class,
             AdviseCommand.class,
             SheetsCommand.class,
             AlertsCommand.class,

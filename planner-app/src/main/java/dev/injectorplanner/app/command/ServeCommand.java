@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.People;
 import dev.injectorplanner.app.security.Pbkdf2Hashing;
 import dev.injectorplanner.app.store.StoreSettings;

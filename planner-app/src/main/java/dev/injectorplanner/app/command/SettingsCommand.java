@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.site.KeptSetting;
 import dev.injectorplanner.app.site.SettingKind;
 import dev.injectorplanner.app.site.SettingKinds;

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.output.Reader;
 import dev.injectorplanner.app.output.Sheets;
 import dev.injectorplanner.app.planning.Planning.Planned;

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.AuditEntry;
 import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.wiring.ProviderSettings;
@@ -18,7 +18,7 @@ final class SignInNote {
         String before = audit.findNewest(WHAT).map(AuditEntry::after).orElse(PASSWORD);
         String after = provider.map(each -> "also through " + each).orElse(PASSWORD);
         if (!after.equals(before)) {
-            Noted.change(application, WHAT, "sign-in", before, after);
+            AuditNotes.change(application, WHAT, "sign-in", before, after);
         }
     }
 }

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.Account;
 import dev.injectorplanner.app.people.NewPerson;
 import dev.injectorplanner.app.people.People;

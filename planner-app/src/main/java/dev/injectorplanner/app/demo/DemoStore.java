@@ -1,7 +1,7 @@
 package dev.injectorplanner.app.demo;
 
-import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.alert.Alerts;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.intake.LoadListener;
 import dev.injectorplanner.app.intake.LoadSettings;

@@ -1,9 +1,9 @@
 package dev.injectorplanner.app.demo;
 
 import dev.injectorplanner.core.fleet.FleetSnapshot;
-import dev.injectorplanner.imports.Table;
 import dev.injectorplanner.imports.TableWriter;
-import dev.injectorplanner.imports.Tables;
+import dev.injectorplanner.imports.table.Table;
+import dev.injectorplanner.imports.table.Tables;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package dev.injectorplanner.app.demo;
 
 import dev.injectorplanner.core.generate.DemoFleet;
-import dev.injectorplanner.imports.Table;
-import dev.injectorplanner.imports.Tables;
+import dev.injectorplanner.imports.table.Table;
+import dev.injectorplanner.imports.table.Tables;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.drop;
 
-import dev.injectorplanner.app.drop.Dropped.Outcome;
+import dev.injectorplanner.app.drop.DropResult.Outcome;
 import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.intake.Intake;
 import dev.injectorplanner.app.intake.LoadListener;
@@ -36,7 +36,7 @@ public final class DropFolder {
     private final DropSettings settings;
     private final String node;
     private final Clock clock;
-    private final Settling settling;
+    private final SettledFiles settling;
 
     /** @param node a name that no other running node has */
     public DropFolder(Intake intake, DropSettings settings, String node, Clock clock) {
@@ -44,16 +44,16 @@ public final class DropFolder {
         this.settings = settings;
         this.node = node.replaceAll("[^\\p{L}\\p{N}_-]+", "-");
         this.clock = clock;
-        this.settling = new Settling(settings.settled(), settings.deadAfter());
+        this.settling = new SettledFiles(settings.settled(), settings.deadAfter());
     }
 
     /** One look at the folder. Remembers sizes from look to look, so keep one object for one folder. */
-    public List<Dropped> pass() {
+    public List<DropResult> pass() {
         try {
             Files.createDirectories(settings.folder());
             TakenFolder taken = new TakenFolder(settings.taken(), node);
             taken.beat(clock.instant());
-            List<Dropped> all = new ArrayList<>();
+            List<DropResult> all = new ArrayList<>();
             List<Path> mine = new ArrayList<>(taken.takeBack(clock.instant(), settings.deadAfter()));
             for (Path each : listed()) {
                 look(each, taken, mine, all);
@@ -73,13 +73,13 @@ public final class DropFolder {
         }
     }
 
-    private void look(Path file, TakenFolder taken, List<Path> mine, List<Dropped> all) throws IOException {
+    private void look(Path file, TakenFolder taken, List<Path> mine, List<DropResult> all) throws IOException {
         String name = String.valueOf(file.getFileName());
         try {
             BasicFileAttributes what = Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
             if (!what.isRegularFile()) {
                 String kind = what.isSymbolicLink() ? "a link" : what.isDirectory() ? "a folder" : "no file";
-                all.add(new Dropped(
+                all.add(new DropResult(
                         name,
                         Outcome.IGNORED,
                         name + " is " + kind + " and is left alone. Mend: put the file itself here.",
@@ -89,7 +89,7 @@ public final class DropFolder {
             }
             String waiting = settling.look(file, clock.instant());
             if (!waiting.isEmpty()) {
-                all.add(new Dropped(name, Outcome.WAITING, name + " is waited for: " + waiting + ".", file, null));
+                all.add(new DropResult(name, Outcome.WAITING, name + " is waited for: " + waiting + ".", file, null));
                 return;
             }
             taken.take(file).ifPresent(mine::add);
@@ -100,7 +100,7 @@ public final class DropFolder {
     }
 
     /** All together, so that files may refer to one another whatever their order. */
-    private List<Dropped> load(List<Path> mine, TakenFolder taken) throws IOException {
+    private List<DropResult> load(List<Path> mine, TakenFolder taken) throws IOException {
         if (mine.isEmpty()) {
             return List.of();
         }
@@ -110,26 +110,26 @@ public final class DropFolder {
         }
         LOG.info("Drop folder: loading {} files", mine.size());
         List<FileReport> reports = intake.load(mine, LoadSettings.of(Mode.GOOD_ROWS), new Beating(taken));
-        List<Dropped> all = new ArrayList<>();
+        List<DropResult> all = new ArrayList<>();
         for (FileReport report : reports) {
             all.add(moved(report, sizes.getOrDefault(report.file(), -1L)));
         }
         return all;
     }
 
-    private Dropped moved(FileReport report, long sizeBefore) throws IOException {
+    private DropResult moved(FileReport report, long sizeBefore) throws IOException {
         Path file = report.file();
         String name = String.valueOf(file.getFileName());
         try {
             if (Files.size(file) != sizeBefore) {
                 Path again =
                         Files.move(file, FreeName.reserve(settings.folder(), name), StandardCopyOption.ATOMIC_MOVE);
-                return new Dropped(
+                return new DropResult(
                         name, Outcome.WAITING, name + " grew while it was read and is read again.", again, report);
             }
-            return new Onward(settings).move(report);
+            return new FileRouting(settings).move(report);
         } catch (NoSuchFileException e) {
-            return new Dropped(
+            return new DropResult(
                     name,
                     Outcome.ELSEWHERE,
                     name + " was taken over by another node, since this one was silent too long.",

@@ -28,7 +28,7 @@ public final class HoldBook {
 
     /** Entities of this package's tables. */
     public static List<Class<?>> entities() {
-        return List.of(HoldRow.class, AnnouncedVisitRow.class);
+        return List.of(HoldRow.class, ConfirmedVisitRow.class);
     }
 
     /**
@@ -152,7 +152,7 @@ public final class HoldBook {
             announced(session, null).forEach(row -> there.put(row.truck(), row.week()));
             int added = 0;
             for (Map.Entry<String, IsoWeek> visit : visits.entrySet()) {
-                AnnouncedVisitRow row = new AnnouncedVisitRow(visit.getKey(), visit.getValue(), at, by);
+                ConfirmedVisitRow row = new ConfirmedVisitRow(visit.getKey(), visit.getValue(), at, by);
                 IsoWeek week = there.get(visit.getKey());
                 if (week == null) {
                     session.insert(row);
@@ -217,9 +217,9 @@ public final class HoldBook {
         return query.getResultList().stream().map(HoldRow::hold).toList();
     }
 
-    private static List<AnnouncedVisitRow> announced(StatelessSession session, @Nullable String depot) {
+    private static List<ConfirmedVisitRow> announced(StatelessSession session, @Nullable String depot) {
         String where = depot == null ? "" : " where a.truck in" + OF_DEPOT;
-        var query = session.createSelectionQuery("from AnnouncedVisitRow a" + where, AnnouncedVisitRow.class);
+        var query = session.createSelectionQuery("from ConfirmedVisitRow a" + where, ConfirmedVisitRow.class);
         if (depot != null) {
             query.setParameter("depot", depot);
         }

@@ -1,7 +1,7 @@
 package dev.injectorplanner.app.intake;
 
 import dev.injectorplanner.imports.RowPlace;
-import dev.injectorplanner.imports.Table;
+import dev.injectorplanner.imports.table.Table;
 import java.util.ArrayList;
 import java.util.List;
 

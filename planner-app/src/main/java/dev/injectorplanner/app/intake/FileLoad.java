@@ -3,13 +3,13 @@ package dev.injectorplanner.app.intake;
 import dev.injectorplanner.app.intake.Batch.Placed;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
 import dev.injectorplanner.imports.Complaint;
-import dev.injectorplanner.imports.ReadSettings;
 import dev.injectorplanner.imports.RefusedRowsFile;
 import dev.injectorplanner.imports.Remark;
 import dev.injectorplanner.imports.RowPlace;
 import dev.injectorplanner.imports.RowReceiver;
-import dev.injectorplanner.imports.Table;
 import dev.injectorplanner.imports.TableReader;
+import dev.injectorplanner.imports.file.ReadSettings;
+import dev.injectorplanner.imports.table.Table;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,6 +22,7 @@ final class FileLoad implements RowReceiver {
     private static final int BATCH = 2_000;
 
     private final Path file;
+    private final RowSource source;
     private final Destination destination;
     private final LoadListener listener;
     private final Map<Table<?>, TableCount> counts = new LinkedHashMap<>();
@@ -32,18 +33,41 @@ final class FileLoad implements RowReceiver {
     private List<Placed<?>> held = List.of();
     private long done;
 
-    FileLoad(Path file, Mode mode, Destination destination, LoadListener listener) {
+    /** Where rows come from: a file, a form, or another program. */
+    @FunctionalInterface
+    interface RowSource {
+        void read(ReadSettings settings, RowReceiver receiver);
+    }
+
+    /** @param refusedRows where refused rows are written, or null where they are only reported */
+    FileLoad(
+            Path file,
+            RowSource source,
+            @Nullable RefusedRowsFile refusedRows,
+            Destination destination,
+            LoadListener listener) {
         this.file = file;
+        this.source = source;
         this.destination = destination;
         this.listener = listener;
-        this.refusedRows = mode == Mode.CHECK ? null : RefusedRowsFile.beside(file);
+        this.refusedRows = refusedRows;
+    }
+
+    static FileLoad of(Path file, Mode mode, Destination destination, LoadListener listener) {
+        RefusedRowsFile refusedRows = mode == Mode.CHECK ? null : RefusedRowsFile.beside(file);
+        return new FileLoad(
+                file,
+                (settings, receiver) -> TableReader.read(file, settings, receiver),
+                refusedRows,
+                destination,
+                listener);
     }
 
     FileReport run(ReadSettings settings) {
         MeterRemarks meters = new MeterRemarks(file);
         destination.meters().listen(meters);
         try {
-            TableReader.read(file, settings, this);
+            source.read(settings, this);
             finishTable();
         } finally {
             if (refusedRows != null) {

@@ -1,12 +1,12 @@
 package dev.injectorplanner.app.intake;
 
 import dev.injectorplanner.imports.Complaint;
-import dev.injectorplanner.imports.ReadSettings;
 import dev.injectorplanner.imports.RowPlace;
 import dev.injectorplanner.imports.RowReceiver;
-import dev.injectorplanner.imports.Table;
 import dev.injectorplanner.imports.TableReader;
-import dev.injectorplanner.imports.Tables;
+import dev.injectorplanner.imports.file.ReadSettings;
+import dev.injectorplanner.imports.table.Table;
+import dev.injectorplanner.imports.table.Tables;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -20,7 +20,7 @@ import java.util.List;
  */
 record FileScan(Path file, long rows, int rank) {
 
-    /** @throws dev.injectorplanner.imports.FileRefusedException where the file cannot be read to its end */
+    /** @throws dev.injectorplanner.imports.file.FileRefusedException where the file cannot be read to its end */
     static FileScan of(Path file, ReadSettings settings) {
         Counter counter = new Counter();
         TableReader.read(file, settings, counter);

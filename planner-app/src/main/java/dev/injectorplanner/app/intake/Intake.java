@@ -3,8 +3,12 @@ package dev.injectorplanner.app.intake;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreWriter;
-import dev.injectorplanner.imports.FileRefusedException;
-import dev.injectorplanner.imports.ReadSettings;
+import dev.injectorplanner.imports.TableReader;
+import dev.injectorplanner.imports.cell.DateOrder;
+import dev.injectorplanner.imports.file.FileRefusedException;
+import dev.injectorplanner.imports.file.GivenRows;
+import dev.injectorplanner.imports.file.ReadSettings;
+import dev.injectorplanner.imports.table.Table;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -88,12 +92,40 @@ public final class Intake {
     private static FileReport pass(
             FileScan scan, LoadSettings settings, Destination destination, LoadListener listener) {
         listener.starting(scan.file(), scan.rows());
-        FileLoad load = new FileLoad(scan.file(), settings.mode(), destination, listener);
+        FileLoad load = FileLoad.of(scan.file(), settings.mode(), destination, listener);
         try {
             return load.run(reading(settings, destination.references()));
         } catch (FileRefusedException e) { // it was there and whole a moment ago
             return FileReport.refused(scan.file(), String.valueOf(e.getMessage()));
         }
+    }
+
+    /** Takes rows of a form or another program in, by the rules of files: all of them, or none. */
+    public FileReport loadRows(Table<?> table, GivenRows rows) {
+        LoadSettings settings = new LoadSettings(table, DateOrder.UNSTATED, Mode.ALL_OR_NOTHING);
+        try {
+            try (StoreWriter writer = store.writer()) {
+                FileReport tried = given(rows, settings, Destination.nowhere(writer));
+                if (tried.anyRefused()) {
+                    return tried;
+                }
+            }
+            try (StoreWriter writer = store.writer()) {
+                return given(rows, settings, Destination.store(writer, false));
+            }
+        } catch (FileRefusedException e) {
+            return FileReport.refused(Path.of(rows.source()), String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static FileReport given(GivenRows rows, LoadSettings settings, Destination destination) {
+        return new FileLoad(
+                        Path.of(rows.source()),
+                        (reading, receiver) -> TableReader.read(rows, reading, receiver),
+                        null,
+                        destination,
+                        LoadListener.SILENT)
+                .run(reading(settings, destination.references()));
     }
 
     private static ReadSettings reading(LoadSettings settings, References references) {

@@ -1,7 +1,7 @@
 package dev.injectorplanner.app.intake;
 
-import dev.injectorplanner.imports.DateOrder;
-import dev.injectorplanner.imports.Table;
+import dev.injectorplanner.imports.cell.DateOrder;
+import dev.injectorplanner.imports.table.Table;
 import org.jspecify.annotations.Nullable;
 
 /**

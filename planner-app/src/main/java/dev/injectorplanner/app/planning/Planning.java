@@ -30,7 +30,7 @@ public final class Planning {
     private final Planner planner;
     private final HoldBook holds;
     private final KeptPlans plans;
-    private final Learning learning;
+    private final FleetLearning learning;
     private final SiteSettings settings;
 
     public Planning(Store store, Planner planner, HoldBook holds, KeptPlans plans) {
@@ -38,7 +38,7 @@ public final class Planning {
         this.planner = planner;
         this.holds = holds;
         this.plans = plans;
-        this.learning = new Learning(store, planner, plans);
+        this.learning = new FleetLearning(store, planner, plans);
         this.settings = new SiteSettings(store.dataSource());
     }
 
@@ -98,7 +98,7 @@ public final class Planning {
     }
 
     private Holds all(LocalDate today, @Nullable String depot, Holds tried) {
-        return StoredAndTried.of(holds.holds(depot, IsoWeek.of(today)), tried);
+        return CombinedHolds.of(holds.holds(depot, IsoWeek.of(today)), tried);
     }
 
     /** As below, noted under the name of the run. */

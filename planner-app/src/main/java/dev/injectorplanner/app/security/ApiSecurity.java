@@ -66,9 +66,9 @@ class ApiSecurity {
 
     private static void unknown(HttpServletResponse response) throws IOException {
         response.setHeader("WWW-Authenticate", "Bearer");
-        Problems.write(
+        ProblemDetails.write(
                 response,
-                Problems.of(
+                ProblemDetails.of(
                         401,
                         "No open token",
                         "The request has no token that is open. Mend: send Authorization: Bearer TOKEN; the administrator"
@@ -76,9 +76,9 @@ class ApiSecurity {
     }
 
     private static void forbidden(HttpServletResponse response) throws IOException {
-        Problems.write(
+        ProblemDetails.write(
                 response,
-                Problems.of(
+                ProblemDetails.of(
                         403,
                         "The token is not for this",
                         "The token's scopes do not reach this address and method. Mend: use a token that has the scope."));

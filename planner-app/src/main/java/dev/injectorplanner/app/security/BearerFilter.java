@@ -41,9 +41,9 @@ final class BearerFilter extends OncePerRequestFilter {
             if (!probe.isConsumed()) {
                 long seconds = Duration.ofNanos(probe.getNanosToWaitForRefill()).toSeconds() + 1;
                 response.setHeader("Retry-After", String.valueOf(seconds));
-                Problems.write(
+                ProblemDetails.write(
                         response,
-                        Problems.of(
+                        ProblemDetails.of(
                                 429,
                                 "Too many requests",
                                 "More than " + IN_A_MINUTE + " requests within a minute. Mend: wait " + seconds

@@ -53,8 +53,8 @@ final class ProviderSignIn {
                 .loginPage(SignInPage.SIGN_IN)
                 .authorizationEndpoint(start -> start.baseUri(SignInPage.SIGN_IN))
                 .redirectionEndpoint(back -> back.baseUri(BACK))
-                .tokenEndpoint(token -> token.accessTokenResponseClient(PatientClient.make()))
-                .userInfoEndpoint(users -> users.oidcUserService(new KnownUsers(settings, people, clock)))
+                .tokenEndpoint(token -> token.accessTokenResponseClient(TimeoutClient.make()))
+                .userInfoEndpoint(users -> users.oidcUserService(new ProviderUsers(settings, people, clock)))
                 .successHandler(signIn::succeeded)
                 .failureHandler(signIn::failed)
                 .addObjectPostProcessor(new ObjectPostProcessor<OAuth2AuthorizationRequestRedirectFilter>() {
@@ -68,7 +68,7 @@ final class ProviderSignIn {
 
     private void succeeded(HttpServletRequest request, HttpServletResponse response, Authentication known)
             throws IOException, ServletException {
-        if (!(known.getPrincipal() instanceof KnownUser user)) {
+        if (!(known.getPrincipal() instanceof ProviderUser user)) {
             throw new IllegalStateException("signed in as nobody who is known here");
         }
         Authentication person = UsernamePasswordAuthenticationToken.authenticated(user.signedIn(), null, List.of());
@@ -86,7 +86,7 @@ final class ProviderSignIn {
 
     private String sentence(AuthenticationException e) {
         if (e instanceof OAuth2AuthenticationException refused
-                && refused.getError().getErrorCode().equals(KnownUsers.REFUSED)) {
+                && refused.getError().getErrorCode().equals(ProviderUsers.REFUSED)) {
             return String.valueOf(refused.getError().getDescription());
         }
         LOG.warn("Sign-in through {} failed: {}", settings.issuer(), cause(e));

@@ -16,7 +16,7 @@ final class ConditionSettings {
     static final List<SettingKind> LIST = List.of(
             figure(
                     "safety-days",
-                    Area.SAFETY,
+                    SettingArea.SAFETY,
                     "Days to the bay",
                     "from the first sighting of a fuel leak or a fault of the fuel pressure; a rule of the kind safety goes before it",
                     Measure.DAYS,
@@ -26,7 +26,7 @@ final class ConditionSettings {
                     safety((rules, v) -> new SafetyLimit((int) v, rules.windowDays(), rules.latePerDay()))),
             figure(
                     "safety-window-days",
-                    Area.SAFETY,
+                    SettingArea.SAFETY,
                     "Days that a sighting counts",
                     "as active, where no injector was fitted since",
                     Measure.DAYS,
@@ -36,7 +36,7 @@ final class ConditionSettings {
                     safety((rules, v) -> new SafetyLimit(rules.days(), (int) v, rules.latePerDay()))),
             figure(
                     "safety-late-per-day",
-                    Area.SAFETY,
+                    SettingArea.SAFETY,
                     "A day later",
                     "what it is weighed with where the limit cannot be met",
                     Measure.MONEY_A_DAY,
@@ -46,7 +46,7 @@ final class ConditionSettings {
                     safety((rules, v) -> new SafetyLimit(rules.days(), rules.windowDays(), v))),
             figure(
                     "inspection-hours",
-                    Area.INSPECTION,
+                    SettingArea.INSPECTION,
                     "Testing a truck’s injectors",
                     "labour of one test of balance and return flow",
                     Measure.HOURS,
@@ -56,7 +56,7 @@ final class ConditionSettings {
                     (policy, kept) -> policy.withInspectionHours(number(kept))),
             figure(
                     "unseen-failure-limit",
-                    Area.INSPECTION,
+                    SettingArea.INSPECTION,
                     "Limit on unseen defects",
                     "a truck is due for a test when the chance of a road failure from a defect nobody has seen passes this",
                     Measure.PERCENT,
@@ -66,7 +66,7 @@ final class ConditionSettings {
                     (policy, kept) -> policy.withUnseenFailureLimit(number(kept))),
             figure(
                     "defect-delay",
-                    Area.INSPECTION,
+                    SettingArea.INSPECTION,
                     "From defect to failure",
                     "distance on average, until the fleet’s records tell",
                     Measure.DISTANCE,
@@ -76,7 +76,7 @@ final class ConditionSettings {
                     defects((rules, v) -> new DefectDefaults(v, rules.sensitivity(), rules.silentShare()))),
             figure(
                     "test-sensitivity",
-                    Area.INSPECTION,
+                    SettingArea.INSPECTION,
                     "Defects that a test finds",
                     "of those there are, until the fleet’s records tell",
                     Measure.PERCENT,
@@ -86,7 +86,7 @@ final class ConditionSettings {
                     defects((rules, v) -> new DefectDefaults(rules.meanDelayKm(), v, rules.silentShare()))),
             figure(
                     "silent-share",
-                    Area.INSPECTION,
+                    SettingArea.INSPECTION,
                     "Failures without a fault before",
                     "of all failures, until the fleet’s records tell",
                     Measure.PERCENT,

@@ -25,7 +25,7 @@ import java.util.regex.Pattern;
  */
 public record SettingKind(
         String name,
-        Area area,
+        SettingArea area,
         String title,
         String meaning,
         Measure measure,

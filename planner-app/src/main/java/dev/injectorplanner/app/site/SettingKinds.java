@@ -39,7 +39,7 @@ public final class SettingKinds {
         kinds.addAll(SupplySettings.LIST);
         kinds.add(new SettingKind(
                 SITE_NAME,
-                Area.SITE,
+                SettingArea.SITE,
                 "Name of the site",
                 "stands at the top of every page",
                 Measure.TEXT,
@@ -58,7 +58,16 @@ public final class SettingKinds {
     private static SettingKind unit(String name, String title, String meaning, Enum<?>... units) {
         List<String> words = List.of(units).stream().map(SettingKinds::words).toList();
         return new SettingKind(
-                name, Area.SITE, title, meaning, Measure.CHOICE, 0, 0, words, words.get(0), (policy, kept) -> policy);
+                name,
+                SettingArea.SITE,
+                title,
+                meaning,
+                Measure.CHOICE,
+                0,
+                0,
+                words,
+                words.get(0),
+                (policy, kept) -> policy);
     }
 
     /** {@code US gallons}. */
@@ -69,7 +78,7 @@ public final class SettingKinds {
 
     static SettingKind figure(
             String name,
-            Area area,
+            SettingArea area,
             String title,
             String meaning,
             Measure measure,
@@ -82,7 +91,7 @@ public final class SettingKinds {
     }
 
     static SettingKind yesOrNo(
-            String name, Area area, String title, String meaning, boolean standard, SettingKind.Effect effect) {
+            String name, SettingArea area, String title, String meaning, boolean standard, SettingKind.Effect effect) {
         return new SettingKind(
                 name,
                 area,

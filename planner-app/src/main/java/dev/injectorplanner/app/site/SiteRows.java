@@ -1,14 +1,15 @@
 package dev.injectorplanner.app.site;
 
-import dev.injectorplanner.app.api.ApiRefusal;
-import dev.injectorplanner.app.api.RowIntake;
+import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.intake.Intake;
 import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.store.StoreWriter;
-import dev.injectorplanner.imports.Column;
-import dev.injectorplanner.imports.Table;
+import dev.injectorplanner.imports.Complaint;
+import dev.injectorplanner.imports.file.GivenRows;
+import dev.injectorplanner.imports.table.Column;
+import dev.injectorplanner.imports.table.Table;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -24,10 +25,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
- * Changes rows of small tables one by one. A row goes in through the intake of files, so that one set of rules holds; who
+ * Changes rows of small tables one by one. A row is read by the rules of files; who
  * changes a row says which one he saw, and nothing that somebody else changed meanwhile is overwritten. Files that are
  * loaded in the same moment do not take turns with this.
  */
@@ -35,16 +35,14 @@ public final class SiteRows {
     /** The field of a sentence that concerns the whole row. */
     public static final String WHOLE_ROW = "";
 
-    private static final JsonMapper JSON = JsonMapper.builder().build();
-
     private final Store store;
-    private final RowIntake intake;
+    private final Intake intake;
     private final StoreSql sql;
     private final InstantSource clock;
 
     public SiteRows(Store store, Intake intake, InstantSource clock) {
         this.store = store;
-        this.intake = new RowIntake(intake, store);
+        this.intake = intake;
         this.sql = new StoreSql(store.dataSource());
         this.clock = clock;
     }
@@ -164,23 +162,26 @@ public final class SiteRows {
                         .toList());
     }
 
-    private Map<String, String> take(SiteTable table, Map<String, String> row) {
-        try {
-            intake.take(table.table(), JSON.writeValueAsString(Map.of("rows", List.of(row))), null);
-            return Map.of();
-        } catch (ApiRefusal e) {
-            Map<String, String> wrong = new LinkedHashMap<>();
-            for (Map<String, Object> problem : e.problems()) {
-                String field = String.valueOf(problem.get("field"));
-                String column =
-                        table.table().findColumn(field).map(Column::name).orElse(WHOLE_ROW);
-                wrong.putIfAbsent(
-                        column,
-                        "“" + problem.get("value") + "” " + problem.get("reason") + ". Mend: " + problem.get("mend")
-                                + ".");
-            }
-            return wrong.isEmpty() ? Map.of(WHOLE_ROW, e.detail()) : wrong;
+    private Map<String, String> take(SiteTable siteTable, Map<String, String> row) {
+        Table<?> table = siteTable.table();
+        Map<String, String> cells = new LinkedHashMap<>(row);
+        table.columns().stream()
+                .filter(column ->
+                        column.required() && column.headings().stream().noneMatch(cells::containsKey))
+                .forEach(column -> cells.put(column.headings().get(0), ""));
+        FileReport report = intake.loadRows(
+                table, new GivenRows(table.name(), List.copyOf(cells.keySet()), List.of(List.copyOf(cells.values()))));
+        if (report.refusal() != null) {
+            return Map.of(WHOLE_ROW, report.refusal());
         }
+        Map<String, String> wrong = new LinkedHashMap<>();
+        for (Complaint complaint : report.complaints()) {
+            String column =
+                    table.findColumn(complaint.column()).map(Column::name).orElse(WHOLE_ROW);
+            wrong.putIfAbsent(
+                    column, "“" + complaint.value() + "” " + complaint.reason() + ". Mend: " + complaint.fix() + ".");
+        }
+        return wrong;
     }
 
     private void note(Connection connection, SiteTable table, String key, @Nullable SiteRow before, String who)

@@ -209,7 +209,7 @@ public final class SiteSettings {
                     now,
                     who);
         }
-        if (kind.area() != Area.SITE) {
+        if (kind.area() != SettingArea.SITE) {
             noteChange(connection);
         }
         String before = words(kind, there == null ? "" : there.value(), units);

@@ -1,8 +1,8 @@
 package dev.injectorplanner.app.site;
 
 import dev.injectorplanner.app.people.Role;
-import dev.injectorplanner.imports.Table;
-import dev.injectorplanner.imports.Tables;
+import dev.injectorplanner.imports.table.Table;
+import dev.injectorplanner.imports.table.Tables;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;

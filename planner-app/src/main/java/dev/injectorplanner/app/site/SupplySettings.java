@@ -17,7 +17,7 @@ final class SupplySettings {
     /** Not set: each family keeps its own strength. */
     private static final SettingKind PROTECT_TO = new SettingKind(
             "protect-to",
-            Area.COOLANT,
+            SettingArea.COOLANT,
             "Protect to",
             "freezing point that every mix is to reach; none: each family keeps its own strength",
             Measure.TEMPERATURE,
@@ -30,7 +30,7 @@ final class SupplySettings {
     static final List<SettingKind> LIST = List.of(
             figure(
                     "service-level",
-                    Area.PARTS,
+                    SettingArea.PARTS,
                     "Service level",
                     "chance with which a kit and the shelf are to suffice",
                     Measure.PERCENT,
@@ -45,7 +45,7 @@ final class SupplySettings {
                             rules.postponementPerWeek()))),
             figure(
                     "review-days",
-                    Area.PARTS,
+                    SettingArea.PARTS,
                     "Between two looks of the buyer",
                     "what must be ordered before the next look is ordered now",
                     Measure.DAYS,
@@ -60,7 +60,7 @@ final class SupplySettings {
                             rules.postponementPerWeek()))),
             figure(
                     "expedite-days",
-                    Area.PARTS,
+                    SettingArea.PARTS,
                     "An expedited shipment takes",
                     "from order to receipt",
                     Measure.DAYS,
@@ -75,7 +75,7 @@ final class SupplySettings {
                             rules.postponementPerWeek()))),
             figure(
                     "expedite-price",
-                    Area.PARTS,
+                    SettingArea.PARTS,
                     "An expedited shipment costs",
                     "of one supplier, beyond the parts",
                     Measure.MONEY,
@@ -90,7 +90,7 @@ final class SupplySettings {
                             rules.postponementPerWeek()))),
             figure(
                     "moving-per-week",
-                    Area.PARTS,
+                    SettingArea.PARTS,
                     "Moving a visit for missing parts",
                     "for each week that it moves",
                     Measure.MONEY_A_WEEK,
@@ -105,7 +105,7 @@ final class SupplySettings {
                             BigDecimal.valueOf(v)))),
             yesOrNo(
                     "renew-coolant",
-                    Area.COOLANT,
+                    SettingArea.COOLANT,
                     "Renew drained coolant",
                     "no: it is put back",
                     COOLANT.renew(),
@@ -113,14 +113,14 @@ final class SupplySettings {
             PROTECT_TO,
             yesOrNo(
                     "any-strength",
-                    Area.COOLANT,
+                    SettingArea.COOLANT,
                     "Strengths outside 40 to 60 %",
                     "by volume; what the engine maker allows goes before it",
                     COOLANT.anyStrength(),
                     (policy, kept) -> policy.withCoolant(policy.coolant().withAnyStrength(yes(kept)))),
             figure(
                     "lost-share",
-                    Area.COOLANT,
+                    SettingArea.COOLANT,
                     "Lost of what is drained",
                     "where it is put back",
                     Measure.PERCENT,
@@ -137,7 +137,7 @@ final class SupplySettings {
                             rules.wasteContainerLitres()))),
             figure(
                     "concentrate-container",
-                    Area.COOLANT,
+                    SettingArea.COOLANT,
                     "A container of concentrate holds",
                     "whole ones are drawn",
                     Measure.VOLUME,
@@ -154,7 +154,7 @@ final class SupplySettings {
                             rules.wasteContainerLitres()))),
             figure(
                     "water-container",
-                    Area.COOLANT,
+                    SettingArea.COOLANT,
                     "A container of water holds",
                     "whole ones are drawn",
                     Measure.VOLUME,
@@ -171,7 +171,7 @@ final class SupplySettings {
                             rules.wasteContainerLitres()))),
             figure(
                     "waste-container",
-                    Area.COOLANT,
+                    SettingArea.COOLANT,
                     "A waste container takes",
                     "whole ones are collected",
                     Measure.VOLUME,

@@ -14,7 +14,7 @@ final class VisitSettings {
     static final List<SettingKind> LIST = List.of(
             figure(
                     "nuisance",
-                    Area.VISITS,
+                    SettingArea.VISITS,
                     "Nuisance: moving an announced visit",
                     "what the schedule must gain before it moves a visit that was announced",
                     Measure.MONEY,
@@ -33,7 +33,7 @@ final class VisitSettings {
                             rules.keptSets()))),
             figure(
                     "frozen-weeks",
-                    Area.VISITS,
+                    SettingArea.VISITS,
                     "Frozen weeks",
                     "announced visits of so many first weeks stay where they are",
                     Measure.WEEKS,
@@ -52,7 +52,7 @@ final class VisitSettings {
                             rules.keptSets()))),
             figure(
                     "bay-per-visit",
-                    Area.VISITS,
+                    SettingArea.VISITS,
                     "Bay, a visit",
                     "use of a bay, moving the truck in and out, paperwork",
                     Measure.MONEY,
@@ -71,7 +71,7 @@ final class VisitSettings {
                             rules.keptSets()))),
             figure(
                     "coolant-per-litre",
-                    Area.VISITS,
+                    SettingArea.VISITS,
                     "Coolant drained",
                     "what is lost of it, and its handling",
                     Measure.MONEY_A_LITRE,
@@ -90,7 +90,7 @@ final class VisitSettings {
                             rules.keptSets()))),
             figure(
                     "downtime-per-day",
-                    Area.VISITS,
+                    SettingArea.VISITS,
                     "A truck standing",
                     "a day of it, where the truck’s duty group says nothing else",
                     Measure.MONEY_A_DAY,
@@ -109,7 +109,7 @@ final class VisitSettings {
                             rules.keptSets()))),
             figure(
                     "late-per-day",
-                    Area.VISITS,
+                    SettingArea.VISITS,
                     "Past a limit of the rules",
                     "what a day is weighed with that a cylinder is past its limit",
                     Measure.MONEY_A_DAY,
@@ -128,7 +128,7 @@ final class VisitSettings {
                             rules.keptSets()))),
             figure(
                     "task-late-per-day",
-                    Area.VISITS,
+                    SettingArea.VISITS,
                     "Task or test late",
                     "what a day is weighed with that an interval task or an inspection is late",
                     Measure.MONEY_A_DAY,
@@ -147,7 +147,7 @@ final class VisitSettings {
                             rules.keptSets()))),
             figure(
                     "warranty-test-worth",
-                    Area.VISITS,
+                    SettingArea.VISITS,
                     "Test in time before a warranty ends",
                     "what such a test is worth",
                     Measure.MONEY,
@@ -166,7 +166,7 @@ final class VisitSettings {
                             rules.keptSets()))),
             figure(
                     "weeks",
-                    Area.LOOKING_AHEAD,
+                    SettingArea.LOOKING_AHEAD,
                     "Weeks of a plan",
                     "how far a plan looks ahead",
                     Measure.WEEKS,
@@ -176,7 +176,7 @@ final class VisitSettings {
                     (policy, kept) -> policy.withWeeks((int) number(kept))),
             figure(
                     "usage-window-days",
-                    Area.LOOKING_AHEAD,
+                    SettingArea.LOOKING_AHEAD,
                     "Days of readings",
                     "readings of so many days back tell distance and hours a week",
                     Measure.DAYS,
@@ -186,7 +186,7 @@ final class VisitSettings {
                     (policy, kept) -> policy.withUsageWindowDays((int) number(kept))),
             figure(
                     "bay-hours-per-day",
-                    Area.LOOKING_AHEAD,
+                    SettingArea.LOOKING_AHEAD,
                     "Work in a bay a day",
                     "hours of work that a truck in a bay gets",
                     Measure.HOURS,

@@ -9,8 +9,6 @@ import java.util.Map;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 
 /** The schema of a store: which version it has, and how it becomes the newest. */
 final class Schema {
@@ -19,9 +17,6 @@ final class Schema {
 
     /** Number of the database's lock under which one node at a time upgrades; any number, but always the same. */
     private static final long UPGRADE_LOCK = 7_315_220_140L;
-
-    private static final int MOST_TRIES = 20;
-    private static final Logger LOG = LoggerFactory.getLogger(Schema.class);
 
     private Schema() {}
 
@@ -51,37 +46,30 @@ final class Schema {
     }
 
     /**
-     * Brings a shared database's schema up, one node at a time: a second one waits and then finds it done. A node that is
-     * killed loses the lock at once, and its transaction when the database notices: until then a try may fail, and leaves
-     * nothing.
+     * Brings a shared database's schema up, one node at a time: a second one waits and then finds it done. All of it goes
+     * through one connection: Flyway would otherwise keep its history on a second one, and a node that is killed between
+     * the two commits leaves tables that no history knows. Here a step and its line in the history are one transaction, and
+     * the lock is the connection's, so it lasts until the database has undone what was under way.
      */
     static void migrateShared(DataSource pool, int newest) {
         try (Connection connection = pool.getConnection();
                 Statement statement = connection.createStatement()) {
             statement.execute("select pg_advisory_lock(" + UPGRADE_LOCK + ")");
             try {
-                migrateInTurn(pool, newest);
+                if (version(pool) < newest) {
+                    flyway(new OneConnection(connection), true, newest).migrate();
+                }
+            } catch (FlywayException e) {
+                throw new StoreException(
+                        "The store's schema cannot be upgraded: " + StoreFailures.lastMessage(e)
+                                + ". It is as it was after the last whole step. Fix: look at what else uses the database,"
+                                + " then start again.",
+                        e);
             } finally {
                 statement.execute("select pg_advisory_unlock(" + UPGRADE_LOCK + ")");
             }
         } catch (SQLException e) {
             throw new StoreException("The store's schema cannot be upgraded: " + e.getMessage(), e);
-        }
-    }
-
-    private static void migrateInTurn(DataSource pool, int newest) {
-        for (int tries = 1; version(pool) < newest; tries++) {
-            try {
-                flyway(pool, true, newest).migrate();
-            } catch (FlywayException e) {
-                if (tries == MOST_TRIES || !LockWait.pause()) {
-                    throw new StoreException(
-                            "The store's schema cannot be upgraded: " + StoreFailures.lastMessage(e)
-                                    + ". It is as it was. Fix: look at what else uses the database, then start again.",
-                            e);
-                }
-                LOG.warn("The schema could not be upgraded yet, it is tried again: {}", StoreFailures.lastMessage(e));
-            }
         }
     }
 

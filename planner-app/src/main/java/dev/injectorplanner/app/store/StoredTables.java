@@ -20,7 +20,7 @@ import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.Truck;
-import dev.injectorplanner.imports.Tables;
+import dev.injectorplanner.imports.table.Tables;
 import java.util.List;
 
 /** The stored tables, listed: no class path scan. */

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.web;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.jobs.quartz.QuartzJobs;
 import dev.injectorplanner.app.wiring.JobParts;
 import java.net.URI;

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.web;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.jobs.quartz.QuartzJobs;
 import dev.injectorplanner.app.security.SecurityParts;
 import dev.injectorplanner.app.store.Store;
@@ -12,7 +12,6 @@ import dev.injectorplanner.app.web.frame.FrameParts;
 import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.web.guard.GuardParts;
 import dev.injectorplanner.app.web.jobs.JobsPage;
-import dev.injectorplanner.app.web.office.OfficePages;
 import dev.injectorplanner.app.web.people.PeopleParts;
 import dev.injectorplanner.app.web.truck.TruckListPage;
 import dev.injectorplanner.app.wiring.JobParts;

@@ -1,9 +1,9 @@
 package dev.injectorplanner.app.wiring;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.jobs.DepotZones;
-import dev.injectorplanner.app.jobs.JobFrame;
 import dev.injectorplanner.app.jobs.JobRegistry;
+import dev.injectorplanner.app.jobs.JobRunner;
 import dev.injectorplanner.app.jobs.JobRuns;
 import dev.injectorplanner.app.jobs.JobTimes;
 import dev.injectorplanner.app.jobs.JobWatch;
@@ -21,7 +21,7 @@ import java.util.UUID;
  * @param zones depots and their zones
  * @param settings the site's settings
  */
-public record JobParts(JobFrame frame, JobTimes times, DepotZones zones, JobsSettings settings)
+public record JobParts(JobRunner frame, JobTimes times, DepotZones zones, JobsSettings settings)
         implements AutoCloseable {
     /** The jobs of an application with their real tasks; a run that is given up is an alert to the administrator. */
     public static JobParts of(Application application, JobsSettings settings) {
@@ -38,7 +38,7 @@ public record JobParts(JobFrame frame, JobTimes times, DepotZones zones, JobsSet
         InstantSource clock = InstantSource.system();
         JobRuns runs = new JobRuns(store.dataSource(), clock, node(), settings.lease());
         return new JobParts(
-                new JobFrame(runs, registry, zones, watch, clock),
+                new JobRunner(runs, registry, zones, watch, clock),
                 new JobTimes(store.dataSource(), zones),
                 zones,
                 settings);

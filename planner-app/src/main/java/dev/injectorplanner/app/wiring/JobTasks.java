@@ -1,17 +1,17 @@
 package dev.injectorplanner.app.wiring;
 
-import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.alert.Alerts;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.digest.Digests;
 import dev.injectorplanner.app.drop.DropFolder;
 import dev.injectorplanner.app.drop.DropSettings;
-import dev.injectorplanner.app.intake.FileNotes;
+import dev.injectorplanner.app.intake.LoadNotes;
 import dev.injectorplanner.app.jobs.JobKind;
 import dev.injectorplanner.app.jobs.JobRegistry;
 import dev.injectorplanner.app.jobs.JobTask;
 import dev.injectorplanner.app.jobs.task.Backup;
+import dev.injectorplanner.app.jobs.task.CurrentPlans;
 import dev.injectorplanner.app.jobs.task.DropPass;
-import dev.injectorplanner.app.jobs.task.InForce;
 import dev.injectorplanner.app.jobs.task.LetterJobs;
 import dev.injectorplanner.app.jobs.task.LifeRefit;
 import dev.injectorplanner.app.jobs.task.MailOut;
@@ -84,7 +84,7 @@ final class JobTasks {
     private void letters() {
         Digests digests = new Digests(pool);
         LetterJobs letters = new LetterJobs(
-                new InForce(application.planning(), application.plans()), digests, application.announcing());
+                new CurrentPlans(application.planning(), application.plans()), digests, application.announcing());
         add(JobKind.WORK_LIST, letters.workList());
         add(JobKind.ORDER_LIST, letters.orderList());
         add(JobKind.DEADLINES, letters.deadlines());
@@ -104,7 +104,7 @@ final class JobTasks {
                                         DropSettings.standard(folder),
                                         "node-" + UUID.randomUUID(),
                                         Clock.systemUTC()),
-                                reports -> FileNotes.write(application.audit(), "drop folder", reports))));
+                                reports -> LoadNotes.write(application.audit(), "drop folder", reports))));
         // A PostgreSQL database has its own tools and its own administrator for copies.
         application.store().findFolder().ifPresent(store -> {
             Path folder = settings.backupFolder().orElse(store.resolveSibling(store.getFileName() + "-backup"));

@@ -213,7 +213,7 @@ class AlertsTest {
         open(database);
         plan(DAY, List.of(FOUR_FAULTS));
         Alert twin = only();
-        Alert copy = Edits.seen(twin, AlertState.SEEN, at(DAY));
+        Alert copy = AlertEdits.seen(twin, AlertState.SEEN, at(DAY));
         try (var connection = store.dataSource().getConnection();
                 var statement = connection.createStatement()) {
             assertThatThrownBy(() -> AlertRows.insert(connection, List.of(renumbered(copy))))

@@ -12,9 +12,15 @@ import static dev.injectorplanner.app.closeout.DemoStore.serial;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.closeout.CloseOutEntry.Cylinder;
+import dev.injectorplanner.app.entry.EntryProblem;
+import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.holds.Hold;
+import dev.injectorplanner.app.stock.GoodsIn;
+import dev.injectorplanner.app.stock.Kits;
+import dev.injectorplanner.app.stock.SerialisedStock;
+import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.FittedInjector;
@@ -331,7 +337,7 @@ abstract class CloseOutContract {
                         new GoodsIn.Unit("G5", String.valueOf(inEngine.calibrationCode()))));
         var thrown = catchThrowableOfType(RefusedEntryException.class, () -> shelf.receive(bad, NOW, "Ilze"));
         assertThat(thrown.problems())
-                .extracting(Problem::field)
+                .extracting(EntryProblem::field)
                 .containsExactly("u1.serial", "u1.code", "u2.code", "u3.serial", "u4.code");
         assertThat(stock(depot, PART)).isEqualTo(before);
         assertThat(shelf.list(depot)).noneMatch(row -> row.serial().startsWith("G"));
@@ -353,7 +359,7 @@ abstract class CloseOutContract {
                 .isEqualTo(
                         "Injector 1, serial \"G1\": is on the shelf of " + depot + " already (serial G1, free). Mend:"
                                 + " read it on the injector again, or correct the other one first.");
-        ShelfInjector there = shelf.list(depot).stream()
+        StockInjector there = shelf.list(depot).stream()
                 .filter(row -> row.serial().equals("G1"))
                 .findFirst()
                 .orElseThrow();
@@ -383,7 +389,7 @@ abstract class CloseOutContract {
                 .toList();
         shelf.receive(new GoodsIn(depot, PART, Origin.REMAN, units), NOW, "Ilze");
         assertThat(kits.fill(depot, truck, NOW, "Ilze")).isZero();
-        Map<Integer, ShelfInjector> kit = shelf.kitOf(truck);
+        Map<Integer, StockInjector> kit = shelf.kitOf(truck);
         assertThat(kit.keySet()).containsExactlyInAnyOrderElementsOf(visit.cylinders());
         int first = visit.cylinders().get(0);
         assertThat(catchThrowableOfType(
@@ -441,7 +447,7 @@ abstract class CloseOutContract {
                 .isEqualTo(inWarranty);
     }
 
-    private static Cylinder scanned(ShelfInjector from, String truck, int cylinder, Found found) {
+    private static Cylinder scanned(StockInjector from, String truck, int cylinder, Found found) {
         String label = truck + ";" + cylinder + ";" + from.serial() + ";" + from.code();
         return new Cylinder(cylinder, true, found, "", label, null, true, "", true, "");
     }

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.closeout;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.demo.SampleFiles;
 import dev.injectorplanner.app.intake.LoadListener;
 import dev.injectorplanner.app.intake.LoadSettings;

@@ -3,7 +3,7 @@ package dev.injectorplanner.app.drop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import dev.injectorplanner.app.drop.Dropped.Outcome;
+import dev.injectorplanner.app.drop.DropResult.Outcome;
 import dev.injectorplanner.app.intake.Intake;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.testkit.Database;
@@ -41,8 +41,10 @@ class DropFolderTest {
     @Test
     void a_whole_file_is_loaded_and_moved_to_done() throws IOException {
         put("stock.csv", GOOD);
-        List<Dropped> all = drop.pass();
-        assertThat(all).extracting(Dropped::name, Dropped::outcome).containsExactly(tuple("stock.csv", Outcome.DONE));
+        List<DropResult> all = drop.pass();
+        assertThat(all)
+                .extracting(DropResult::name, DropResult::outcome)
+                .containsExactly(tuple("stock.csv", Outcome.DONE));
         assertThat(all.get(0).words()).isEqualTo("stock.csv: 1 rows read, none refused.");
         assertThat(folder.resolve("done/stock.csv")).hasContent(GOOD);
         assertThat(files()).containsExactly("done/stock.csv");
@@ -52,7 +54,7 @@ class DropFolderTest {
     @Test
     void refused_rows_lie_beside_their_file() throws IOException {
         put("stock.csv", HALF_GOOD);
-        Dropped dropped = drop.pass().get(0);
+        DropResult dropped = drop.pass().get(0);
         assertThat(dropped.outcome()).isEqualTo(Outcome.REFUSED);
         assertThat(dropped.words()).contains("1 refused. Mend: ");
         assertThat(files())
@@ -121,7 +123,7 @@ class DropFolderTest {
         Path file = put("stock.xlsx", "PK\u0003\u0004 and so on, without an end");
         assertThat(drop.pass().get(0).words()).isEqualTo("stock.xlsx is waited for: the workbook is not whole yet.");
         clock.move(DropSettings.DEAD_AFTER);
-        Dropped dropped = drop.pass().get(0);
+        DropResult dropped = drop.pass().get(0);
         assertThat(dropped.outcome()).isEqualTo(Outcome.REFUSED);
         assertThat(file).doesNotExist();
     }
@@ -132,7 +134,7 @@ class DropFolderTest {
         put(".stock.csv", GOOD);
         put("~$stock.xlsx", GOOD);
         assertThat(drop.pass())
-                .extracting(Dropped::outcome)
+                .extracting(DropResult::outcome)
                 .containsOnly(Outcome.WAITING)
                 .hasSize(3);
     }
@@ -143,7 +145,7 @@ class DropFolderTest {
         Files.createDirectory(folder.resolve("archive"));
         Files.createSymbolicLink(folder.resolve("stock.csv"), outside);
         assertThat(drop.pass())
-                .extracting(Dropped::words)
+                .extracting(DropResult::words)
                 .containsExactly(
                         "archive is a folder and is left alone. Mend: put the file itself here.",
                         "stock.csv is a link and is left alone. Mend: put the file itself here.");
@@ -159,7 +161,7 @@ class DropFolderTest {
         clock.move(DropSettings.DEAD_AFTER);
         assertThat(drop.pass()).isEmpty();
         clock.move(Duration.ofSeconds(1));
-        assertThat(drop.pass()).extracting(Dropped::outcome).containsExactly(Outcome.DONE);
+        assertThat(drop.pass()).extracting(DropResult::outcome).containsExactly(Outcome.DONE);
         assertThat(files()).containsExactly("done/stock.csv");
     }
 

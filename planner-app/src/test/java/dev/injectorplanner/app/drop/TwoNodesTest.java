@@ -2,7 +2,7 @@ package dev.injectorplanner.app.drop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.injectorplanner.app.drop.Dropped.Outcome;
+import dev.injectorplanner.app.drop.DropResult.Outcome;
 import dev.injectorplanner.app.intake.Intake;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.testkit.Database;
@@ -78,12 +78,15 @@ class TwoNodesTest {
             Files.setLastModifiedTime(file, FileTime.from(Instant.now().minusSeconds(60)));
         }
         int before = store.snapshot().readings().size();
-        List<List<Dropped>> passes = together(node -> new DropFolder(
+        List<List<DropResult>> passes = together(node -> new DropFolder(
                         new Intake(store), DropSettings.standard(folder), "node-" + node, Clock.systemUTC())
                 .pass());
-        List<Dropped> all = passes.stream().flatMap(List::stream).toList();
-        assertThat(all).extracting(Dropped::outcome).containsOnly(Outcome.DONE).hasSize(FILES);
-        assertThat(all).extracting(Dropped::name).doesNotHaveDuplicates();
+        List<DropResult> all = passes.stream().flatMap(List::stream).toList();
+        assertThat(all)
+                .extracting(DropResult::outcome)
+                .containsOnly(Outcome.DONE)
+                .hasSize(FILES);
+        assertThat(all).extracting(DropResult::name).doesNotHaveDuplicates();
         assertThat(store.snapshot().readings()).hasSize(before + FILES);
         try (Stream<Path> done = Files.list(folder.resolve("done"))) {
             assertThat(done).hasSize(FILES);

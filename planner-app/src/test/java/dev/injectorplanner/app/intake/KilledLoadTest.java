@@ -9,7 +9,7 @@ import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.imports.TableWriter;
-import dev.injectorplanner.imports.Tables;
+import dev.injectorplanner.imports.table.Tables;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Files;

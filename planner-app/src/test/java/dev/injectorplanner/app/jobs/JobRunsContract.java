@@ -25,7 +25,7 @@ abstract class JobRunsContract {
 
     private final MovableClock clock = new MovableClock(Instant.parse("2026-03-08T08:00:03Z"));
     private final List<FailedJob> told = new ArrayList<>();
-    private final List<JobFrame> frames = new ArrayList<>();
+    private final List<JobRunner> frames = new ArrayList<>();
     private final AtomicInteger attempts = new AtomicInteger();
     private Store store;
 
@@ -43,7 +43,7 @@ abstract class JobRunsContract {
 
     @AfterEach
     void close() {
-        frames.forEach(JobFrame::close);
+        frames.forEach(JobRunner::close);
         store.close();
     }
 
@@ -55,8 +55,8 @@ abstract class JobRunsContract {
         return new JobRuns(store.dataSource(), clock, node, LEASE);
     }
 
-    private JobFrame frame(String node, JobTask task) {
-        JobFrame frame = new JobFrame(
+    private JobRunner frame(String node, JobTask task) {
+        JobRunner frame = new JobRunner(
                 runs(node),
                 JobRegistry.builder().add(JobKind.SWEEP, task).build(),
                 new DepotZones(store.dataSource()),
@@ -89,7 +89,7 @@ abstract class JobRunsContract {
 
     @Test
     void a_run_that_is_done_is_not_repeated() {
-        JobFrame frame = frame("a", writing("a"));
+        JobRunner frame = frame("a", writing("a"));
         assertThat(frame.run(KEY, false, 3)).isTrue();
         assertThat(frame.run(KEY, false, 0)).isFalse();
         assertThat(frame("b", writing("b")).run(KEY, true, 0)).isFalse();
@@ -108,7 +108,7 @@ abstract class JobRunsContract {
         var pool = Executors.newFixedThreadPool(nodes);
         List<Future<Boolean>> answers = new ArrayList<>();
         for (int i = 0; i < nodes; i++) {
-            JobFrame frame = frame("n" + i, writing("n" + i));
+            JobRunner frame = frame("n" + i, writing("n" + i));
             answers.add(pool.submit(() -> {
                 start.await();
                 return frame.run(KEY, false, 0);
@@ -126,7 +126,7 @@ abstract class JobRunsContract {
 
     @Test
     void a_failed_run_is_tried_again_after_1_5_and_25_minutes_then_someone_is_told() {
-        JobFrame frame = frame("a", context -> {
+        JobRunner frame = frame("a", context -> {
             throw new IllegalStateException("attempt " + attempts.incrementAndGet());
         });
         for (int minutes : new int[] {1, 5, 25}) {
@@ -151,7 +151,7 @@ abstract class JobRunsContract {
 
     @Test
     void an_effect_that_fails_leaves_nothing_and_is_tried_again() {
-        JobFrame bad = frame(
+        JobRunner bad = frame(
                 "a",
                 context -> new TaskResult(Map.of(), connection -> {
                     StoreSql.update(connection, "insert into effect values ('half', 'a')");
@@ -170,7 +170,7 @@ abstract class JobRunsContract {
     @Test
     void a_run_of_a_node_that_is_gone_is_taken_over_when_its_lease_is_over() {
         assertThat(runs("gone").claim(KEY, false, 0)).isEqualTo(1);
-        JobFrame frame = frame("b", writing("b"));
+        JobRunner frame = frame("b", writing("b"));
         clock.move(LEASE.minusSeconds(1));
         assertThat(frame.run(KEY, false, 0)).as("the lease holds").isFalse();
         clock.move(Duration.ofSeconds(2));
@@ -182,8 +182,8 @@ abstract class JobRunsContract {
 
     @Test
     void a_node_that_slept_through_its_lease_leaves_no_effect() {
-        JobFrame quick = frame("quick", writing("quick"));
-        JobFrame sleeper = frame("sleeper", context -> {
+        JobRunner quick = frame("quick", writing("quick"));
+        JobRunner sleeper = frame("sleeper", context -> {
             clock.move(LEASE.plusSeconds(1)); // meanwhile it did not live
             assertThat(quick.run(KEY, false, 0)).isTrue();
             return writing("sleeper").run(context);
@@ -227,7 +227,7 @@ abstract class JobRunsContract {
             clock.move(LEASE.plusSeconds(1));
         }
         boolean[] deaf = {true};
-        JobFrame frame = new JobFrame(
+        JobRunner frame = new JobRunner(
                 runs("last"),
                 JobRegistry.builder().add(KEY.kind(), writing("last")).build(),
                 new DepotZones(store.dataSource()),
@@ -250,7 +250,7 @@ abstract class JobRunsContract {
 
     @Test
     void a_run_that_is_too_late_is_noted_once_and_never_done() {
-        JobFrame frame = frame("a", writing("a"));
+        JobRunner frame = frame("a", writing("a"));
         frame.tooLate(KEY, 7);
         frame.tooLate(KEY, 7);
         assertThat(frame.run(KEY, false, 0)).isFalse();
@@ -267,7 +267,7 @@ abstract class JobRunsContract {
         runs("gone").claim(other, false, 0);
         clock.move(LEASE.plusSeconds(1));
         List<RunKey> started = new ArrayList<>();
-        JobFrame frame = frame("b", writing("b"));
+        JobRunner frame = frame("b", writing("b"));
         new Upkeep(frame.runs(), frame.registry(), run -> started.add(run.key())).once();
         assertThat(started).containsExactly(KEY);
     }

@@ -2,7 +2,7 @@ package dev.injectorplanner.app.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.holds.HoldBook;
 import dev.injectorplanner.app.plans.KeptPlans;
 import dev.injectorplanner.app.site.SettingKinds;

@@ -16,14 +16,14 @@ class LearningTest {
     private static final Rule BALANCE = new Rule(null, RuleKind.BALANCE, 4, null);
     private static final Rule FLOW = new Rule("Four", RuleKind.RETURN_FLOW, 60, null);
 
-    private static Learning.Basis of(Policy policy, Rule... rules) {
-        return Learning.Basis.of(DAY, 7, policy, List.of(rules));
+    private static FleetLearning.Basis of(Policy policy, Rule... rules) {
+        return FleetLearning.Basis.of(DAY, 7, policy, List.of(rules));
     }
 
     @Test
     void a_changed_limit_of_a_test_is_learned_anew() {
         Policy policy = Policy.standard();
-        Learning.Basis before = of(policy, BALANCE, FLOW);
+        FleetLearning.Basis before = of(policy, BALANCE, FLOW);
 
         assertThat(of(policy, FLOW, BALANCE)).as("in any order").isEqualTo(before);
         assertThat(of(policy, new Rule(null, RuleKind.BALANCE, 3, null), FLOW)).isNotEqualTo(before);

@@ -3,7 +3,7 @@ package dev.injectorplanner.app.plans;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.demo.SampleFiles;
 import dev.injectorplanner.app.holds.Hold;
 import dev.injectorplanner.app.intake.LoadListener;
@@ -64,7 +64,7 @@ abstract class PlansContract {
         application.store().inTransaction(session -> {
             session.createMutationQuery("delete from PlanRunRow").executeUpdate();
             session.createMutationQuery("delete from HoldRow").executeUpdate();
-            return session.createMutationQuery("delete from AnnouncedVisitRow").executeUpdate();
+            return session.createMutationQuery("delete from ConfirmedVisitRow").executeUpdate();
         });
         plan = planned(DEPOT);
     }

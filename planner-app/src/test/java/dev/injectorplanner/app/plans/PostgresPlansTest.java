@@ -2,7 +2,7 @@ package dev.injectorplanner.app.plans;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.store.StoreSettings;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.nio.file.Path;

@@ -2,7 +2,7 @@ package dev.injectorplanner.app.security;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.app.testkit.Visitor;
 import dev.injectorplanner.app.web.Listening;

@@ -3,7 +3,7 @@ package dev.injectorplanner.app.security;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.nimbusds.jwt.JWTClaimsSet;
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.Account;
 import dev.injectorplanner.app.people.NewPerson;
 import dev.injectorplanner.app.people.People;

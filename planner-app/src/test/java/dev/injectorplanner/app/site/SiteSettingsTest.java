@@ -50,7 +50,7 @@ class SiteSettingsTest {
         SiteSettings settings = of(database);
         Set<Policy> policies = new HashSet<>(Set.of(Policy.standard()));
         for (SettingKind kind : SettingKinds.ALL) {
-            if (kind.area() == Area.SITE) {
+            if (kind.area() == SettingArea.SITE) {
                 continue;
             }
             settings.set(kind, another(kind), "ann");

@@ -1,7 +1,7 @@
 package dev.injectorplanner.app.testkit;
 
-import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.alert.Alerts;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.demo.SampleFiles;
 import dev.injectorplanner.app.intake.LoadListener;
 import dev.injectorplanner.app.intake.LoadSettings;

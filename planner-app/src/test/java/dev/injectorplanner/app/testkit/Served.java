@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.testkit;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.store.FleetMerge;
 import dev.injectorplanner.app.store.OneOfEach;
 import dev.injectorplanner.app.store.StoreSettings;

@@ -2,7 +2,7 @@ package dev.injectorplanner.app.wiring;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.People;
 import dev.injectorplanner.app.security.Pbkdf2Hashing;
 import dev.injectorplanner.app.store.StoreSettings;

@@ -1,6 +1,6 @@
 package dev.injectorplanner.reports.planted;
 
-import dev.injectorplanner.imports.DateOrder;
+import dev.injectorplanner.imports.cell.DateOrder;
 
 /** Breaks a rule on purpose: knows the imports. */
 public final class ReportsWithImports {

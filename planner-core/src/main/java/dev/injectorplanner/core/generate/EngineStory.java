@@ -2,6 +2,8 @@ package dev.injectorplanner.core.generate;
 
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.Origin;
+import dev.injectorplanner.core.truth.Draws;
+import dev.injectorplanner.core.truth.UsagePath;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

@@ -8,6 +8,7 @@ import dev.injectorplanner.core.fleet.PartKind;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.truth.Draws;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

@@ -8,6 +8,9 @@ import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.fleet.Vin;
+import dev.injectorplanner.core.truth.Draws;
+import dev.injectorplanner.core.truth.TruckClock;
+import dev.injectorplanner.core.truth.UsagePath;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,7 +48,7 @@ final class TruckMaker {
     TruckHistory make() {
         LocalDate start = spec.today().minusDays((long) draws.between(YOUNGEST_DAYS, OLDEST_DAYS));
         LocalDate from = start.isAfter(spec.historyStart()) ? start : spec.historyStart();
-        UsagePath path = new UsagePath(draws, use, start, spec.today());
+        UsagePath path = new UsagePath(draws, use.kmPerWeek(), use.kmPerHour(), start, spec.today());
         boolean replaced = draws.chance(spec.replacedMeterShare());
         LocalDate replacedOn = replaced
                 ? from.plusDays((long) (draws.between(0.3, 0.8) * (spec.today().toEpochDay() - from.toEpochDay())))

@@ -1,6 +1,7 @@
 package dev.injectorplanner.core.generate;
 
 import dev.injectorplanner.core.fleet.Origin;
+import dev.injectorplanner.core.truth.Draws;
 import java.time.LocalDate;
 
 /** One injector while its story is being made up. */

@@ -9,6 +9,7 @@ import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.truth.Draws;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;

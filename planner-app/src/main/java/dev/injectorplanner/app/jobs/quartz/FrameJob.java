@@ -1,8 +1,8 @@
 package dev.injectorplanner.app.jobs.quartz;
 
 import dev.injectorplanner.app.jobs.DueRun;
-import dev.injectorplanner.app.jobs.JobFrame;
 import dev.injectorplanner.app.jobs.JobKind;
+import dev.injectorplanner.app.jobs.JobRunner;
 import dev.injectorplanner.app.jobs.RunKey;
 import java.time.Instant;
 import org.quartz.DisallowConcurrentExecution;
@@ -19,9 +19,9 @@ final class FrameJob implements Job {
     static final String DUE = "due";
     static final String BY_HAND = "byHand";
 
-    private final JobFrame frame;
+    private final JobRunner frame;
 
-    FrameJob(JobFrame frame) {
+    FrameJob(JobRunner frame) {
         this.frame = frame;
     }
 

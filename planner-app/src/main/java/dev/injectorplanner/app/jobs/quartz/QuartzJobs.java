@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.jobs.quartz;
 
-import dev.injectorplanner.app.jobs.JobFrame;
+import dev.injectorplanner.app.jobs.JobRunner;
 import dev.injectorplanner.app.jobs.JobTimes;
 import dev.injectorplanner.app.jobs.RunKey;
 import dev.injectorplanner.app.jobs.Upkeep;
@@ -25,12 +25,12 @@ public final class QuartzJobs implements AutoCloseable {
 
     private final Scheduler scheduler;
     private final Triggers triggers;
-    private final JobFrame frame;
+    private final JobRunner frame;
     private final JobTimes times;
     private final Duration patience;
     private final Upkeep upkeep;
 
-    private QuartzJobs(Scheduler scheduler, JobFrame frame, JobTimes times, Duration patience) {
+    private QuartzJobs(Scheduler scheduler, JobRunner frame, JobTimes times, Duration patience) {
         this.scheduler = scheduler;
         this.triggers = new Triggers(scheduler);
         this.frame = frame;
@@ -46,7 +46,7 @@ public final class QuartzJobs implements AutoCloseable {
      * @param shared several nodes may have the database
      */
     public static QuartzJobs ready(
-            DataSource pool, boolean shared, JobFrame frame, JobTimes times, QuartzSettings settings) {
+            DataSource pool, boolean shared, JobRunner frame, JobTimes times, QuartzSettings settings) {
         String name = "planner-" + UUID.randomUUID(); // Quartz knows pools by name, all over the process
         DBConnectionManager.getInstance().addConnectionProvider(name, new PoolConnections(pool));
         if (!shared) {

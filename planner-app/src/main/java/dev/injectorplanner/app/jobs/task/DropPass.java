@@ -1,8 +1,8 @@
 package dev.injectorplanner.app.jobs.task;
 
 import dev.injectorplanner.app.drop.DropFolder;
-import dev.injectorplanner.app.drop.Dropped;
-import dev.injectorplanner.app.drop.Dropped.Outcome;
+import dev.injectorplanner.app.drop.DropResult;
+import dev.injectorplanner.app.drop.DropResult.Outcome;
 import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.jobs.JobContext;
 import dev.injectorplanner.app.jobs.JobTask;
@@ -25,8 +25,8 @@ public final class DropPass implements JobTask {
 
     @Override
     public TaskResult run(JobContext context) {
-        List<Dropped> all = folder.pass();
-        told.accept(Dropped.loaded(all));
+        List<DropResult> all = folder.pass();
+        told.accept(DropResult.loaded(all));
         Map<String, Long> counts = new LinkedHashMap<>();
         counts.put("loaded", count(all, Outcome.DONE));
         counts.put("refused", count(all, Outcome.REFUSED));
@@ -34,7 +34,7 @@ public final class DropPass implements JobTask {
         return TaskResult.counted(counts);
     }
 
-    private static long count(List<Dropped> all, Outcome outcome) {
+    private static long count(List<DropResult> all, Outcome outcome) {
         return all.stream().filter(each -> each.outcome() == outcome).count();
     }
 }

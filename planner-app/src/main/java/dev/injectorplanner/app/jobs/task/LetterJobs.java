@@ -4,8 +4,8 @@ import dev.injectorplanner.app.digest.Digests;
 import dev.injectorplanner.app.jobs.JobContext;
 import dev.injectorplanner.app.jobs.JobTask;
 import dev.injectorplanner.app.jobs.TaskResult;
-import dev.injectorplanner.app.planning.Announcing;
 import dev.injectorplanner.app.planning.Planning.Planned;
+import dev.injectorplanner.app.planning.VisitConfirmation;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -13,11 +13,11 @@ import java.util.Optional;
 
 /** Jobs that put letters of the plan in force into the outbox. The same run twice makes no second letter. */
 public final class LetterJobs {
-    private final InForce inForce;
+    private final CurrentPlans inForce;
     private final Digests digests;
-    private final Announcing announcing;
+    private final VisitConfirmation announcing;
 
-    public LetterJobs(InForce inForce, Digests digests, Announcing announcing) {
+    public LetterJobs(CurrentPlans inForce, Digests digests, VisitConfirmation announcing) {
         this.inForce = inForce;
         this.digests = digests;
         this.announcing = announcing;

@@ -1,17 +1,17 @@
 package dev.injectorplanner.app.web.alerts;
 
-import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.alert.Alert;
 import dev.injectorplanner.app.alert.AlertState;
 import dev.injectorplanner.app.alert.Alerts;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.web.office.Address;
-import dev.injectorplanner.app.web.office.Allowed;
-import dev.injectorplanner.app.web.office.Chosen;
+import dev.injectorplanner.app.web.office.ChosenDepots;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.app.web.office.Office;
-import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.units.SiteUnits;
 import java.time.LocalDate;
@@ -67,7 +67,7 @@ public class AlertsPage {
             @ModelAttribute("viewer") Viewer viewer,
             @RequestParam(name = "depot", defaultValue = "") String depot,
             Model model) {
-        Chosen chosen = office.choose(viewer, depot);
+        ChosenDepots chosen = office.choose(viewer, depot);
         model.addAttribute("chosen", chosen);
         boolean may = viewer.is(Role.MANAGER, Role.ADMINISTRATOR);
         String only = chosen.only();
@@ -111,7 +111,7 @@ public class AlertsPage {
         if (alert.visitWeek() != null) {
             answer = "visit in " + alert.visitWeek();
         } else if (alert.mutedUntil() != null) {
-            answer = "silent until " + Said.shortDate(alert.mutedUntil()) + ": " + alert.mutedWhy();
+            answer = "silent until " + DisplayFormat.shortDate(alert.mutedUntil()) + ": " + alert.mutedWhy();
         }
         return new Row(
                 alert.id(),
@@ -121,7 +121,7 @@ public class AlertsPage {
                 units.sentence(alert.ruleWords()),
                 units.sentence(alert.evidence()),
                 units.sentence(alert.limit()),
-                Said.shortDate(alert.by()),
+                DisplayFormat.shortDate(alert.by()),
                 answer);
     }
 
@@ -147,7 +147,7 @@ public class AlertsPage {
     }
 
     private Alert check(Viewer viewer, long id) {
-        Allowed.require(viewer, Role.MANAGER, Role.ADMINISTRATOR);
+        Permissions.require(viewer, Role.MANAGER, Role.ADMINISTRATOR);
         Alert alert = alerts.get(id);
         if (alert.depot() != null && !viewer.sees(alert.depot())) {
             throw new InvalidValueException("alert", id, "is not known", "take a number from the list of alerts");

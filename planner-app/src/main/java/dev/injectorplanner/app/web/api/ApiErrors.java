@@ -1,7 +1,6 @@
 package dev.injectorplanner.app.web.api;
 
-import dev.injectorplanner.app.api.ApiRefusal;
-import dev.injectorplanner.app.security.Problems;
+import dev.injectorplanner.app.security.ProblemDetails;
 import dev.injectorplanner.app.store.StoreFailures;
 import java.util.Map;
 import java.util.Optional;
@@ -20,7 +19,7 @@ class ApiErrors {
 
     @ExceptionHandler(ApiRefusal.class)
     ResponseEntity<Map<String, Object>> refused(ApiRefusal refusal) {
-        Map<String, Object> problem = Problems.of(refusal.status(), refusal.title(), refusal.detail());
+        Map<String, Object> problem = ProblemDetails.of(refusal.status(), refusal.title(), refusal.detail());
         if (!refusal.problems().isEmpty()) {
             problem.put("problems", refusal.problems());
         }
@@ -30,7 +29,7 @@ class ApiErrors {
     @ExceptionHandler(MissingServletRequestParameterException.class)
     ResponseEntity<Map<String, Object>> missing(MissingServletRequestParameterException e) {
         String detail = "Parameter " + e.getParameterName() + " is missing. Mend: add it to the address.";
-        return answer(400, Problems.of(400, "The request cannot be read", detail));
+        return answer(400, ProblemDetails.of(400, "The request cannot be read", detail));
     }
 
     @ExceptionHandler(RuntimeException.class)
@@ -38,11 +37,11 @@ class ApiErrors {
         Optional<StoreFailures.Cause> cause = StoreFailures.findCause(e);
         if (cause.isPresent()) {
             Map<String, Object> problem =
-                    Problems.of(503, "The store cannot be used now", cause.get().sentence());
+                    ProblemDetails.of(503, "The store cannot be used now", cause.get().sentence());
             LOG.warn("API problem {}", problem.get("reference"), e);
             return answer(503, problem);
         }
-        Map<String, Object> problem = Problems.of(
+        Map<String, Object> problem = ProblemDetails.of(
                 500,
                 "That did not work",
                 "The program's log says what went wrong, under this reference. Mend: send the same again with the same"
@@ -53,7 +52,7 @@ class ApiErrors {
 
     private static ResponseEntity<Map<String, Object>> answer(int status, Map<String, Object> problem) {
         return ResponseEntity.status(status)
-                .contentType(MediaType.parseMediaType(Problems.TYPE))
+                .contentType(MediaType.parseMediaType(ProblemDetails.TYPE))
                 .body(problem);
     }
 }

@@ -1,19 +1,13 @@
 package dev.injectorplanner.app.web.api;
 
-import dev.injectorplanner.app.Application;
-import dev.injectorplanner.app.api.ApiRefusal;
-import dev.injectorplanner.app.api.Cursor;
-import dev.injectorplanner.app.api.KeyedAnswers;
-import dev.injectorplanner.app.api.PlanAnswer;
-import dev.injectorplanner.app.api.RowIntake;
-import dev.injectorplanner.app.api.RowPages;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.ApiToken;
 import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.plans.KeptPlan;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
-import dev.injectorplanner.imports.Table;
-import dev.injectorplanner.imports.Tables;
+import dev.injectorplanner.imports.table.Table;
+import dev.injectorplanner.imports.table.Tables;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -63,7 +57,7 @@ class ApiPage {
             @RequestParam("truck") String truck,
             @RequestParam(name = "cursor", required = false) @Nullable String cursor,
             @RequestParam(name = "limit", required = false) @Nullable String limit) {
-        return pages.readings(truck, Asked.token(known).depot(), Cursor.of(cursor, limit));
+        return pages.readings(truck, ApiRequest.token(known).depot(), Cursor.of(cursor, limit));
     }
 
     @PostMapping(path = "/api/v1/readings", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -72,7 +66,7 @@ class ApiPage {
             @RequestHeader(name = "Idempotency-Key", required = false) @Nullable String key,
             HttpServletRequest request)
             throws IOException {
-        return add(Tables.READINGS, Asked.token(known), key, request);
+        return add(Tables.READINGS, ApiRequest.token(known), key, request);
     }
 
     @GetMapping(path = "/api/v1/faults", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -81,7 +75,7 @@ class ApiPage {
             @RequestParam("truck") String truck,
             @RequestParam(name = "cursor", required = false) @Nullable String cursor,
             @RequestParam(name = "limit", required = false) @Nullable String limit) {
-        return pages.faults(truck, Asked.token(known).depot(), Cursor.of(cursor, limit));
+        return pages.faults(truck, ApiRequest.token(known).depot(), Cursor.of(cursor, limit));
     }
 
     @PostMapping(path = "/api/v1/faults", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -90,7 +84,7 @@ class ApiPage {
             @RequestHeader(name = "Idempotency-Key", required = false) @Nullable String key,
             HttpServletRequest request)
             throws IOException {
-        return add(Tables.FAULTS, Asked.token(known), key, request);
+        return add(Tables.FAULTS, ApiRequest.token(known), key, request);
     }
 
     @GetMapping(path = "/api/v1/plan", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -99,7 +93,7 @@ class ApiPage {
             @RequestParam("depot") String depot,
             @RequestParam(name = "cursor", required = false) @Nullable String cursor,
             @RequestParam(name = "limit", required = false) @Nullable String limit) {
-        String only = Asked.token(known).depot();
+        String only = ApiRequest.token(known).depot();
         KeptPlan kept =
                 only != null && !only.equals(depot) ? null : plans.find(depot).orElse(null);
         if (kept == null) {
@@ -114,7 +108,7 @@ class ApiPage {
 
     private ResponseEntity<String> add(Table<?> table, ApiToken token, @Nullable String key, HttpServletRequest request)
             throws IOException {
-        String body = Asked.body(request);
+        String body = ApiRequest.body(request);
         KeyedAnswers.Answer answer = answers.once(token.id(), key, table.name() + "\n" + body, () -> {
             Map<String, Object> counts = intake.take(table, body, token.depot());
             String json = JSON.writeValueAsString(counts);

@@ -1,10 +1,6 @@
 package dev.injectorplanner.app.web.api;
 
-import dev.injectorplanner.app.Application;
-import dev.injectorplanner.app.api.ApiRefusal;
-import dev.injectorplanner.app.api.CloseOutIntake;
-import dev.injectorplanner.app.api.Cursor;
-import dev.injectorplanner.app.api.KeyedAnswers;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.ApiToken;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.SiteClock;
@@ -45,7 +41,7 @@ class CloseOutApi {
             @RequestParam("truck") String truck,
             @RequestParam(name = "cursor", required = false) @Nullable String cursor,
             @RequestParam(name = "limit", required = false) @Nullable String limit) {
-        return intake.page(truck, Asked.token(known).depot(), Cursor.of(cursor, limit));
+        return intake.page(truck, ApiRequest.token(known).depot(), Cursor.of(cursor, limit));
     }
 
     @PostMapping(path = "/api/v1/close-outs", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -62,8 +58,8 @@ class CloseOutApi {
                             + " again: it is then kept once.",
                     List.of());
         }
-        ApiToken token = Asked.token(known);
-        String body = Asked.body(request);
+        ApiToken token = ApiRequest.token(known);
+        String body = ApiRequest.body(request);
         KeyedAnswers.Answer answer = answers.once(token.id(), key, "close-outs\n" + body, () -> {
             Map<String, Object> kept = intake.take(body, token, key);
             String json = JSON.writeValueAsString(kept);

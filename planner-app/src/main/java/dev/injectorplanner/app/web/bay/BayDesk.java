@@ -2,11 +2,11 @@ package dev.injectorplanner.app.web.bay;
 
 import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.CloseOuts;
-import dev.injectorplanner.app.closeout.SerialisedStock;
-import dev.injectorplanner.app.closeout.ShelfInjector;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.plans.KeptPlan;
 import dev.injectorplanner.app.site.SiteSettings;
+import dev.injectorplanner.app.stock.SerialisedStock;
+import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
@@ -98,7 +98,7 @@ class BayDesk {
      *
      * @throws ResponseStatusException not found, where there is no such truck or it is none of the person's depot
      */
-    AtBay truck(Viewer viewer, String name) {
+    TruckInBay truck(Viewer viewer, String name) {
         Truck truck = store
                 .<List<Truck>>inJointTransaction((connection, writer) -> writer.ofTrucks(Truck.class, List.of(name)))
                 .stream()
@@ -109,7 +109,7 @@ class BayDesk {
         SiteUnits units = settings.units();
         KeptPlan plan = plans.find(truck.depot(), units).orElse(null);
         Depot depot = fleet.depot(truck.depot());
-        Map<Integer, ShelfInjector> kit = shelf.kitOf(name);
+        Map<Integer, StockInjector> kit = shelf.kitOf(name);
         Visit visit = plan == null
                 ? null
                 : plan.plan().visits().stream()
@@ -117,7 +117,7 @@ class BayDesk {
                                 each.truck().equals(name) && each.depot().equals(truck.depot()))
                         .findFirst()
                         .orElse(null);
-        return new AtBay(
+        return new TruckInBay(
                 truck,
                 depot,
                 fleet.family(truck.family()),
@@ -132,7 +132,7 @@ class BayDesk {
     }
 
     private static BaySheet sheet(
-            FleetIndex fleet, KeptPlan plan, Visit visit, Map<Integer, ShelfInjector> kit, SiteUnits units) {
+            FleetIndex fleet, KeptPlan plan, Visit visit, Map<Integer, StockInjector> kit, SiteUnits units) {
         Map<Integer, CodedInjector> bound = new HashMap<>();
         kit.forEach((cylinder, row) -> bound.put(cylinder, new CodedInjector(row.serial(), row.code())));
         return new BaySheetMaker(fleet, plan.plan(), units).of(visit, bound);

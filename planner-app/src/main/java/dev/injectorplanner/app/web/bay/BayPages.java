@@ -1,9 +1,9 @@
 package dev.injectorplanner.app.web.bay;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.closeout.CloseOuts;
-import dev.injectorplanner.app.closeout.Kits;
-import dev.injectorplanner.app.closeout.SerialisedStock;
+import dev.injectorplanner.app.stock.Kits;
+import dev.injectorplanner.app.stock.SerialisedStock;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.app.web.frame.SiteClock;

@@ -1,7 +1,7 @@
 package dev.injectorplanner.app.web.bay;
 
-import dev.injectorplanner.app.closeout.ShelfInjector;
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.reports.bay.BaySheet;
 import dev.injectorplanner.reports.bay.CylinderLabel;
 import dev.injectorplanner.reports.bay.Paper;
@@ -43,7 +43,7 @@ class BayPapers {
     @GetMapping("/bay/{truck}/labels.pdf")
     ResponseEntity<byte[]> labels(@ModelAttribute("viewer") Viewer viewer, @PathVariable("truck") String name)
             throws IOException {
-        AtBay at = desk.truck(viewer, name);
+        TruckInBay at = desk.truck(viewer, name);
         if (at.kit().isEmpty()) {
             throw BayDesk.notThere();
         }
@@ -56,7 +56,7 @@ class BayPapers {
         return pdf("labels-" + name + ".pdf", out.toByteArray());
     }
 
-    private static CylinderLabel label(AtBay at, int cylinder, ShelfInjector injector) {
+    private static CylinderLabel label(TruckInBay at, int cylinder, StockInjector injector) {
         BaySheet sheet = at.sheet();
         return new CylinderLabel(
                 at.truck().truck(),

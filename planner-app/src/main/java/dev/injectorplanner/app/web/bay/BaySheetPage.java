@@ -2,7 +2,7 @@ package dev.injectorplanner.app.web.bay;
 
 import dev.injectorplanner.app.closeout.CloseOutEntry;
 import dev.injectorplanner.app.closeout.CloseOuts;
-import dev.injectorplanner.app.closeout.RefusedEntryException;
+import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.core.units.SiteUnits;
 import jakarta.servlet.http.HttpServletResponse;
@@ -38,7 +38,7 @@ class BaySheetPage {
             @RequestParam(name = "saved", defaultValue = "") String saved,
             @RequestParam(name = "more", defaultValue = "false") boolean more,
             Model model) {
-        AtBay at = desk.truck(viewer, name);
+        TruckInBay at = desk.truck(viewer, name);
         model.addAttribute("saved", saved);
         model.addAttribute("more", more);
         if (at.done() != null && !more) {
@@ -55,8 +55,8 @@ class BaySheetPage {
             @RequestParam MultiValueMap<String, String> sent,
             HttpServletResponse response,
             Model model) {
-        AtBay at = desk.truck(viewer, name);
-        Typed typed = new Typed(sent);
+        TruckInBay at = desk.truck(viewer, name);
+        FormState typed = new FormState(sent);
         SiteUnits units = CloseOutForm.unitsOf(typed, at.units());
         CloseOutEntry entry = new EntryReader(at, typed).read();
         Instant now = desk.clock().now();
@@ -67,7 +67,7 @@ class BaySheetPage {
             try {
                 CloseOuts.Saved saved = closeOuts.close(entry, now, viewer.name(), at.today());
                 desk.changed();
-                return "redirect:" + Addresses.bay(name) + "?saved=" + (saved.again() ? "before" : "now");
+                return "redirect:" + BayAddresses.bay(name) + "?saved=" + (saved.again() ? "before" : "now");
             } catch (RefusedEntryException e) {
                 e.problems().forEach(problem -> typed.wrong(problem, units));
             }
@@ -79,7 +79,7 @@ class BaySheetPage {
         return show(at, typed, model);
     }
 
-    private static String show(AtBay at, Typed typed, Model model) {
+    private static String show(TruckInBay at, FormState typed, Model model) {
         model.addAttribute("at", at);
         model.addAttribute("sheet", at.sheet());
         model.addAttribute("form", typed);
@@ -88,7 +88,7 @@ class BaySheetPage {
                 "distanceUnit", CloseOutForm.unitsOf(typed, at.units()).distanceUnit());
         model.addAttribute("parts", CloseOutForm.parts(at, typed));
         model.addAttribute("tasks", at.visit() == null ? List.of() : at.visit().tasks());
-        model.addAttribute("action", Addresses.bay(at.truck().truck()));
+        model.addAttribute("action", BayAddresses.bay(at.truck().truck()));
         model.addAttribute("correcting", null);
         return "bay-sheet";
     }

@@ -2,7 +2,7 @@ package dev.injectorplanner.app.web.bay;
 
 import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.CloseOutEntry;
-import dev.injectorplanner.app.closeout.ShelfInjector;
+import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Part;
@@ -26,7 +26,7 @@ final class CloseOutForm {
     private CloseOutForm() {}
 
     /** The units of a form: those that it names, else the site's. */
-    static SiteUnits unitsOf(Typed typed, SiteUnits site) {
+    static SiteUnits unitsOf(FormState typed, SiteUnits site) {
         return Stream.of(SiteUnits.Distance.values())
                 .filter(each -> each.name().equals(typed.text(DISTANCE)))
                 .findFirst()
@@ -47,8 +47,8 @@ final class CloseOutForm {
     public record PartField(String part, String description, String remark) {}
 
     /** A form for what the plan wants done, all cylinders as fitted. */
-    static Typed blank(AtBay at) {
-        Typed typed = new Typed();
+    static FormState blank(TruckInBay at) {
+        FormState typed = new FormState();
         typed.put("formKey", UUID.randomUUID());
         typed.put(DISTANCE, at.units().distance());
         typed.put("week", at.visit() == null ? null : at.visit().week());
@@ -68,8 +68,8 @@ final class CloseOutForm {
     }
 
     /** A form with what was kept, for its correction. */
-    static Typed of(AtBay at, CloseOut kept) {
-        Typed typed = new Typed();
+    static FormState of(TruckInBay at, CloseOut kept) {
+        FormState typed = new FormState();
         typed.put("formKey", UUID.randomUUID());
         typed.put(DISTANCE, at.units().distance());
         typed.put("week", kept.week());
@@ -105,7 +105,7 @@ final class CloseOutForm {
         return odometer == null ? null : SiteUnits.asTyped(units.ofKm(odometer));
     }
 
-    private static void put(Typed typed, CloseOut.Done done) {
+    private static void put(FormState typed, CloseOut.Done done) {
         String field = "c" + done.cylinder() + ".";
         typed.put(field + "fate", done.fitted() ? "fitted" : "left");
         typed.put(field + "found", done.found());
@@ -118,7 +118,7 @@ final class CloseOutForm {
     }
 
     /** Planned cylinders first, front to rear, then the others. */
-    static List<CylinderField> cylinders(AtBay at) {
+    static List<CylinderField> cylinders(TruckInBay at) {
         Set<Integer> order = new LinkedHashSet<>();
         BaySheet sheet = at.sheet();
         if (sheet != null) {
@@ -128,7 +128,7 @@ final class CloseOutForm {
         order.addAll(at.family().allCylinders());
         List<CylinderField> fields = new ArrayList<>();
         for (int cylinder : order) {
-            ShelfInjector picked = at.kit().get(cylinder);
+            StockInjector picked = at.kit().get(cylinder);
             fields.add(new CylinderField(
                     cylinder,
                     at.planned().contains(cylinder),
@@ -149,7 +149,7 @@ final class CloseOutForm {
     }
 
     /** Parts of the kit without injectors: those are counted by what was fitted. */
-    static List<PartField> parts(AtBay at, Typed typed) {
+    static List<PartField> parts(TruckInBay at, FormState typed) {
         List<PartField> fields = new ArrayList<>();
         BaySheet sheet = at.sheet();
         Set<String> seen = new LinkedHashSet<>();
@@ -170,7 +170,7 @@ final class CloseOutForm {
         return fields;
     }
 
-    private static boolean isInjector(AtBay at, String part) {
+    private static boolean isInjector(TruckInBay at, String part) {
         return at.fleet()
                 .findPart(part)
                 .filter(row -> row.kind() == PartKind.INJECTOR)

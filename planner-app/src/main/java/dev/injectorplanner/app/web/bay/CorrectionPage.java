@@ -3,8 +3,8 @@ package dev.injectorplanner.app.web.bay;
 import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.CloseOutEntry;
 import dev.injectorplanner.app.closeout.CloseOuts;
-import dev.injectorplanner.app.closeout.Problem;
-import dev.injectorplanner.app.closeout.RefusedEntryException;
+import dev.injectorplanner.app.entry.EntryProblem;
+import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.core.units.SiteUnits;
@@ -39,7 +39,7 @@ class CorrectionPage {
 
     @GetMapping("/bay/{truck}/close-outs")
     String list(@ModelAttribute("viewer") Viewer viewer, @PathVariable("truck") String name, Model model) {
-        AtBay at = desk.truck(viewer, name);
+        TruckInBay at = desk.truck(viewer, name);
         model.addAttribute("at", at);
         model.addAttribute(
                 "records",
@@ -56,7 +56,7 @@ class CorrectionPage {
             @PathVariable("truck") String name,
             @PathVariable("id") long id,
             Model model) {
-        AtBay at = desk.truck(viewer, name);
+        TruckInBay at = desk.truck(viewer, name);
         CloseOut kept = kept(viewer, name, id);
         return show(at, kept, CloseOutForm.of(at, kept), model);
     }
@@ -69,9 +69,9 @@ class CorrectionPage {
             @RequestParam MultiValueMap<String, String> sent,
             HttpServletResponse response,
             Model model) {
-        AtBay at = desk.truck(viewer, name);
+        TruckInBay at = desk.truck(viewer, name);
         CloseOut kept = kept(viewer, name, id);
-        Typed typed = new Typed(sent);
+        FormState typed = new FormState(sent);
         SiteUnits units = CloseOutForm.unitsOf(typed, at.units());
         CloseOutEntry entry = new EntryReader(at, typed, kept).read();
         boolean only = typed.has("do", "check");
@@ -79,13 +79,13 @@ class CorrectionPage {
             try {
                 closeOuts.correct(id, entry, typed.text("why"), desk.clock().now(), viewer.name(), at.today());
                 desk.changed();
-                return "redirect:" + Addresses.bay(name) + "/close-outs";
+                return "redirect:" + BayAddresses.bay(name) + "/close-outs";
             } catch (RefusedEntryException e) {
                 e.problems().forEach(problem -> typed.wrong(problem, units));
             }
         }
         if (only && typed.allWrong().isEmpty()) {
-            typed.wrong(new Problem("why", "Nothing was saved yet. Mend: press the button at the end to save."));
+            typed.wrong(new EntryProblem("why", "Nothing was saved yet. Mend: press the button at the end to save."));
         }
         model.addAttribute("again", true);
         response.setStatus(NOT_KEPT);
@@ -102,7 +102,7 @@ class CorrectionPage {
                 .orElseThrow(BayDesk::notThere);
     }
 
-    private static String show(AtBay at, CloseOut kept, Typed typed, Model model) {
+    private static String show(TruckInBay at, CloseOut kept, FormState typed, Model model) {
         model.addAttribute("at", at);
         model.addAttribute("form", typed);
         model.addAttribute("cylinders", CloseOutForm.cylinders(at));
@@ -110,7 +110,7 @@ class CorrectionPage {
                 "distanceUnit", CloseOutForm.unitsOf(typed, at.units()).distanceUnit());
         model.addAttribute("parts", CloseOutForm.parts(at, typed));
         model.addAttribute("tasks", kept.tasks());
-        model.addAttribute("action", Addresses.bay(at.truck().truck()) + "/close-outs/" + kept.id());
+        model.addAttribute("action", BayAddresses.bay(at.truck().truck()) + "/close-outs/" + kept.id());
         model.addAttribute("correcting", kept);
         return "close-out-correct";
     }

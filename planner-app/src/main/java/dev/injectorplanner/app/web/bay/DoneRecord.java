@@ -26,7 +26,7 @@ record DoneRecord(CloseOut closeOut, String entered, String odometer, List<Line>
     /** A cylinder, in words. */
     record Line(int cylinder, String done, String code, String confirmed) {}
 
-    static DoneRecord of(AtBay at, CloseOut made) {
+    static DoneRecord of(TruckInBay at, CloseOut made) {
         return new DoneRecord(
                 made,
                 made.madeAt().atZone(at.depot().timeZone()).format(AT) + " by " + made.madeBy(),
@@ -54,7 +54,7 @@ record DoneRecord(CloseOut closeOut, String entered, String odometer, List<Line>
                                 + (done.readBack() == CloseOut.ReadBack.TYPED ? " and typed" : " and compared"));
     }
 
-    private static List<String> next(AtBay at, CloseOut made) {
+    private static List<String> next(TruckInBay at, CloseOut made) {
         List<String> next = new ArrayList<>(made.remarks());
         String truck = made.truck();
         CoresOwed.of(at.fleet(), at.today()).stream()

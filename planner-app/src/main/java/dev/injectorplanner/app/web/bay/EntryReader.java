@@ -2,8 +2,8 @@ package dev.injectorplanner.app.web.bay;
 
 import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.CloseOutEntry;
-import dev.injectorplanner.app.closeout.Problem;
-import dev.injectorplanner.app.closeout.ShelfInjector;
+import dev.injectorplanner.app.entry.EntryProblem;
+import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.TestKind;
@@ -17,16 +17,16 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads a close-out from its form. What cannot be read as a number or a day is said at its field. */
 final class EntryReader {
-    private final AtBay at;
-    private final Typed typed;
+    private final TruckInBay at;
+    private final FormState typed;
     private final @Nullable CloseOut kept;
 
-    EntryReader(AtBay at, Typed typed) {
+    EntryReader(TruckInBay at, FormState typed) {
         this(at, typed, null);
     }
 
     /** @param kept the close-out that the form corrects, or null */
-    EntryReader(AtBay at, Typed typed, @Nullable CloseOut kept) {
+    EntryReader(TruckInBay at, FormState typed, @Nullable CloseOut kept) {
         this.at = at;
         this.typed = typed;
         this.kept = kept;
@@ -65,7 +65,7 @@ final class EntryReader {
     private CloseOutEntry.Cylinder cylinder(int cylinder, String field, boolean fitted) {
         String serial = typed.text(field + "serial");
         String code = typed.text(field + "code");
-        ShelfInjector picked = at.kit().get(cylinder);
+        StockInjector picked = at.kit().get(cylinder);
         if (picked != null && typed.has(field + "asPicked", "yes") && serial.isBlank() && code.isBlank()) {
             serial = picked.serial();
             code = picked.code();
@@ -128,14 +128,14 @@ final class EntryReader {
             return null;
         }
         if (text.matches("-?[1-9]\\d{0,2},\\d{3}")) {
-            typed.wrong(new Problem(field, words + " \"" + text + "\": " + twoWays(text)));
+            typed.wrong(new EntryProblem(field, words + " \"" + text + "\": " + twoWays(text)));
             return null;
         }
         if (text.matches("-?\\d{1,3}([ \u00a0]\\d{3})+([.,]\\d+)?|-?\\d+([.,]\\d+)?")) {
             return Double.valueOf(text.replaceAll("[ \u00a0]", "").replace(',', '.'));
         }
-        typed.wrong(
-                new Problem(field, words + " \"" + text + "\": is no number. Mend: write it such as 412600 or 6.5."));
+        typed.wrong(new EntryProblem(
+                field, words + " \"" + text + "\": is no number. Mend: write it such as 412600 or 6.5."));
         return null;
     }
 
@@ -149,7 +149,8 @@ final class EntryReader {
         try {
             return text.isEmpty() ? null : LocalDate.parse(text);
         } catch (DateTimeParseException e) {
-            typed.wrong(new Problem(field, words + " \"" + text + "\": is no day. Mend: write it such as 2026-03-02."));
+            typed.wrong(new EntryProblem(
+                    field, words + " \"" + text + "\": is no day. Mend: write it such as 2026-03-02."));
             return null;
         }
     }

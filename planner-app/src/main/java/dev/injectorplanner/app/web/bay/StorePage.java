@@ -1,11 +1,11 @@
 package dev.injectorplanner.app.web.bay;
 
-import dev.injectorplanner.app.closeout.GoodsIn;
-import dev.injectorplanner.app.closeout.Kits;
-import dev.injectorplanner.app.closeout.Problem;
-import dev.injectorplanner.app.closeout.RefusedEntryException;
-import dev.injectorplanner.app.closeout.SerialisedStock;
+import dev.injectorplanner.app.entry.EntryProblem;
+import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.stock.GoodsIn;
+import dev.injectorplanner.app.stock.Kits;
+import dev.injectorplanner.app.stock.SerialisedStock;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.Origin;
 import jakarta.servlet.http.HttpServletResponse;
@@ -41,7 +41,7 @@ class StorePage {
             Model model) {
         model.addAttribute("in", in);
         model.addAttribute("lacking", lacking);
-        return show(viewer, asked, new Typed(), model);
+        return show(viewer, asked, new FormState(), model);
     }
 
     @PostMapping("/store/goods-in")
@@ -50,7 +50,7 @@ class StorePage {
             @RequestParam MultiValueMap<String, String> sent,
             HttpServletResponse response,
             Model model) {
-        Typed typed = StoreView.withoutBlankLines(new Typed(sent));
+        FormState typed = StoreView.withoutBlankLines(new FormState(sent));
         String depot = depot(viewer, typed);
         Origin origin = typed.has("origin", "NEW") ? Origin.NEW : Origin.REMAN;
         try {
@@ -70,7 +70,7 @@ class StorePage {
             @RequestParam MultiValueMap<String, String> sent,
             HttpServletResponse response,
             Model model) {
-        Typed typed = new Typed(sent);
+        FormState typed = new FormState(sent);
         String depot = depot(viewer, typed);
         try {
             int lacking = act(viewer, typed, depot);
@@ -81,7 +81,7 @@ class StorePage {
         }
     }
 
-    private int act(Viewer viewer, Typed typed, String depot) {
+    private int act(Viewer viewer, FormState typed, String depot) {
         var now = desk.clock().now();
         String truck = typed.text("truck");
         if (typed.has("do", "fill")) {
@@ -98,22 +98,22 @@ class StorePage {
         return 0;
     }
 
-    private String depot(Viewer viewer, Typed typed) {
+    private String depot(Viewer viewer, FormState typed) {
         return desk.chosen(viewer, typed.text("depot")).map(Depot::depot).orElseThrow(BayDesk::notThere);
     }
 
     private static String back(String depot) {
-        return "redirect:/store?depot=" + Addresses.query(depot);
+        return "redirect:/store?depot=" + BayAddresses.query(depot);
     }
 
     private String refused(
             Viewer viewer,
             String depot,
-            Typed typed,
+            FormState typed,
             RefusedEntryException e,
             HttpServletResponse response,
             Model model) {
-        for (Problem problem : e.problems()) {
+        for (EntryProblem problem : e.problems()) {
             typed.wrong(problem);
         }
         model.addAttribute("in", 0);
@@ -122,7 +122,7 @@ class StorePage {
         return show(viewer, depot, typed, model);
     }
 
-    private String show(Viewer viewer, String asked, Typed typed, Model model) {
+    private String show(Viewer viewer, String asked, FormState typed, Model model) {
         model.addAttribute("depots", desk.depots(viewer));
         model.addAttribute("form", typed);
         model.addAttribute(

@@ -1,10 +1,10 @@
 package dev.injectorplanner.app.web.bay;
 
 import dev.injectorplanner.app.closeout.CloseOut;
-import dev.injectorplanner.app.closeout.GoodsIn;
-import dev.injectorplanner.app.closeout.SerialisedStock;
-import dev.injectorplanner.app.closeout.ShelfInjector;
 import dev.injectorplanner.app.plans.KeptPlan;
+import dev.injectorplanner.app.stock.GoodsIn;
+import dev.injectorplanner.app.stock.SerialisedStock;
+import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Part;
@@ -50,7 +50,7 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
     }
 
     /** An injector on the shelf. */
-    record ShelfLine(ShelfInjector injector, String code, String place, List<Free> fits) {}
+    record ShelfLine(StockInjector injector, String code, String place, List<Free> fits) {}
 
     /** A cylinder that still lacks an injector. */
     record Free(String truck, int cylinder) {}
@@ -58,7 +58,7 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
     static Optional<StoreView> of(BayDesk desk, SerialisedStock shelf, String depot) {
         Optional<FleetIndex> fleet = desk.findFleet(depot);
         return fleet.map(index -> {
-            List<ShelfInjector> there = shelf.list(depot);
+            List<StockInjector> there = shelf.list(depot);
             List<KitLine> kits = desk.findPlan(depot)
                     .map(plan -> kits(index, plan, depot, there, desk.done(depot, plan)))
                     .orElse(List.of());
@@ -73,7 +73,7 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
     }
 
     private static List<KitLine> kits(
-            FleetIndex index, KeptPlan plan, String depot, List<ShelfInjector> shelf, Map<String, CloseOut> done) {
+            FleetIndex index, KeptPlan plan, String depot, List<StockInjector> shelf, Map<String, CloseOut> done) {
         IsoWeek last = IsoWeek.of(plan.plan().today()).plus(WEEKS - 1);
         List<KitLine> kits = new ArrayList<>();
         for (Visit visit : plan.plan().visits()) {
@@ -97,7 +97,7 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
         return kits;
     }
 
-    private static ShelfLine line(ShelfInjector row, List<KitLine> kits) {
+    private static ShelfLine line(StockInjector row, List<KitLine> kits) {
         List<Free> fits = new ArrayList<>();
         if (row.truck() == null) {
             kits.stream()
@@ -112,7 +112,7 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
     }
 
     /** Units as typed, without blank lines. */
-    static List<GoodsIn.Unit> units(Typed typed) {
+    static List<GoodsIn.Unit> units(FormState typed) {
         List<GoodsIn.Unit> units = new ArrayList<>();
         for (int i = 0; i < LINES; i++) {
             GoodsIn.Unit unit = new GoodsIn.Unit(typed.text("u" + i + ".serial"), typed.text("u" + i + ".code"));
@@ -124,7 +124,7 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
     }
 
     /** The same form with its lines moved up, so that the sentences' numbers are those of the lines. */
-    static Typed withoutBlankLines(Typed typed) {
+    static FormState withoutBlankLines(FormState typed) {
         Map<String, List<String>> values = new HashMap<>();
         for (String name : Set.of("depot", "part", "origin")) {
             values.put(name, typed.all(name));
@@ -134,7 +134,7 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
             values.put("u" + i + ".serial", List.of(units.get(i).serial()));
             values.put("u" + i + ".code", List.of(units.get(i).code()));
         }
-        return new Typed(values);
+        return new FormState(values);
     }
 
     /** A number of a hidden field; 0 where it was tampered with, which nothing has. */

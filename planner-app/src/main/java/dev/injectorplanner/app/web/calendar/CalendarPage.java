@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.web.calendar;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.calendar.CalendarFeeds;
 import dev.injectorplanner.app.plans.KeptPlan;
 import dev.injectorplanner.app.web.frame.Fleets;

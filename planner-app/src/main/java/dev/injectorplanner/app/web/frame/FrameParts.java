@@ -1,7 +1,7 @@
 package dev.injectorplanner.app.web.frame;
 
-import dev.injectorplanner.app.Application;
 import dev.injectorplanner.app.alert.Alerts;
+import dev.injectorplanner.app.assembly.Application;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.web.guard;
 
-import dev.injectorplanner.app.security.Problems;
+import dev.injectorplanner.app.security.ProblemDetails;
 import dev.injectorplanner.app.store.StoreFailures.Cause;
 import jakarta.servlet.FilterChain;
 import jakarta.servlet.ServletException;
@@ -98,7 +98,7 @@ final class TroubleFilter extends OncePerRequestFilter {
             response.setHeader("Retry-After", RETRY_SECONDS);
         }
         if (request.getRequestURI().startsWith("/api/")) {
-            Problems.write(response, problem(status, trouble));
+            ProblemDetails.write(response, problem(status, trouble));
             return;
         }
         trouble.putOn(request);
@@ -107,7 +107,7 @@ final class TroubleFilter extends OncePerRequestFilter {
 
     private static Map<String, Object> problem(int status, Trouble trouble) {
         Cause cause = trouble.cause();
-        Map<String, Object> problem = Problems.of(
+        Map<String, Object> problem = ProblemDetails.of(
                 status,
                 cause == null ? "That did not work" : "The store cannot be used now",
                 cause == null ? "The program's log says what went wrong, under this reference." : cause.sentence());

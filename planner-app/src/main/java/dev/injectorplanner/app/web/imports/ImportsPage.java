@@ -1,18 +1,18 @@
 package dev.injectorplanner.app.web.imports;
 
-import dev.injectorplanner.app.Application;
-import dev.injectorplanner.app.intake.FileNotes;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.intake.Intake;
 import dev.injectorplanner.app.intake.LoadListener;
+import dev.injectorplanner.app.intake.LoadNotes;
 import dev.injectorplanner.app.intake.LoadSettings;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
 import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
-import dev.injectorplanner.app.web.office.Allowed;
 import dev.injectorplanner.app.web.office.NotHereException;
 import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.core.check.InvalidValueException;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -72,7 +72,7 @@ public class ImportsPage {
         Uploads.Taken taken = uploads.take(given);
         try {
             List<FileReport> reports = intake.load(taken.files(), LoadSettings.of(how), LoadListener.SILENT);
-            FileNotes.write(audit, viewer.name(), reports);
+            LoadNotes.write(audit, viewer.name(), reports);
             office.changed();
             model.addAttribute("reports", ReportRow.of(reports));
             model.addAttribute("checked", how == Mode.CHECK);
@@ -85,8 +85,8 @@ public class ImportsPage {
 
     /** Rows of a file may be of any depot, and what is said of them names its trucks. */
     private static void allow(Viewer viewer) {
-        Allowed.require(viewer, WHO);
-        Allowed.requireAllDepots(viewer, "Files");
+        Permissions.require(viewer, WHO);
+        Permissions.requireAllDepots(viewer, "Files");
     }
 
     private static Mode mode(String name) {

@@ -1,7 +1,7 @@
 package dev.injectorplanner.app.web.life;
 
 import dev.injectorplanner.app.web.office.DepotPlan;
-import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.history.Clock;
 import dev.injectorplanner.core.history.LifeHistory;
 import dev.injectorplanner.core.history.PartLife;
@@ -98,12 +98,12 @@ final class LifeCurves {
             double age = chart.most() * part / 8;
             rows.add(new Row(
                     Figures.whole(age * chart.shownPerUnit()),
-                    records.size() == 0 || age > most ? "" : Said.chance(steps.survival(age)),
-                    Said.chance(life.life().survival(age)),
+                    records.size() == 0 || age > most ? "" : DisplayFormat.chance(steps.survival(age)),
+                    DisplayFormat.chance(life.life().survival(age)),
                     fit == null
                             ? ""
-                            : Said.chance(bound(life.life(), fit, age, 1)) + " to "
-                                    + Said.chance(bound(life.life(), fit, age, -1)),
+                            : DisplayFormat.chance(bound(life.life(), fit, age, 1)) + " to "
+                                    + DisplayFormat.chance(bound(life.life(), fit, age, -1)),
                     atRisk(records, age)));
         }
         return new Curve(

@@ -1,10 +1,10 @@
 package dev.injectorplanner.app.web.life;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.planning.Planning;
-import dev.injectorplanner.app.web.office.Chosen;
+import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.Office;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -28,7 +28,7 @@ public class LifePage {
             @ModelAttribute("viewer") Viewer viewer,
             @RequestParam(name = "depot", defaultValue = "") String depot,
             Model model) {
-        Chosen chosen = office.choose(viewer, depot);
+        ChosenDepots chosen = office.choose(viewer, depot);
         model.addAttribute("chosen", chosen);
         model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
         if (!chosen.anyPlan()) {

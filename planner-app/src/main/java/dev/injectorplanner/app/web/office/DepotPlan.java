@@ -148,6 +148,6 @@ public record DepotPlan(String depot, KeptPlan kept, FleetIndex fleet, SiteUnits
     /** A visit's work in words. */
     public String work(Visit visit) {
         int cylinders = findFamily(visit.family()).map(EngineFamily::cylinders).orElse(0);
-        return Said.work(visit.cylinders(), cylinders, visit.inspection(), visit.tasks());
+        return DisplayFormat.work(visit.cylinders(), cylinders, visit.inspection(), visit.tasks());
     }
 }

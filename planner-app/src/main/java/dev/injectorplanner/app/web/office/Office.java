@@ -39,7 +39,7 @@ public final class Office {
      * @param asked the depot of the page's address, or empty for all that the person sees
      * @throws InvalidValueException where there is no such depot, or the person does not see it
      */
-    public Chosen choose(Viewer viewer, String asked) {
+    public ChosenDepots choose(Viewer viewer, String asked) {
         List<String> seen = depots(viewer.depot());
         String depot = asked.isEmpty() ? null : asked;
         if (depot != null && !seen.contains(depot)) {
@@ -51,7 +51,7 @@ public final class Office {
         for (String each : depot == null ? seen : List.of(depot)) {
             find(each).ifPresentOrElse(found::add, () -> without.add(each));
         }
-        return new Chosen(seen, viewer.depot(), depot, found, without);
+        return new ChosenDepots(seen, viewer.depot(), depot, found, without);
     }
 
     /** The depot's plan in force with its fleet; empty where none was kept. */

@@ -23,7 +23,7 @@ import org.springframework.web.method.annotation.MethodArgumentTypeMismatchExcep
             "dev.injectorplanner.app.web.jobs",
             "dev.injectorplanner.app.web.settings"
         })
-class Refusals {
+public class Refusals {
     private final Frames frames;
 
     Refusals(Frames frames) {
@@ -51,9 +51,9 @@ class Refusals {
         return page("There is nothing to plan", String.valueOf(e.getMessage()), model);
     }
 
-    @ExceptionHandler(Allowed.NotAllowedException.class)
+    @ExceptionHandler(Permissions.NotAllowedException.class)
     @ResponseStatus(HttpStatus.FORBIDDEN)
-    String forbidden(Allowed.NotAllowedException e, Model model) {
+    String forbidden(Permissions.NotAllowedException e, Model model) {
         return page("Not yours to do", String.valueOf(e.getMessage()), model);
     }
 

@@ -1,13 +1,13 @@
 package dev.injectorplanner.app.web.order;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.planning.Planning;
-import dev.injectorplanner.app.web.office.Allowed;
-import dev.injectorplanner.app.web.office.Chosen;
+import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.NotHereException;
 import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.app.web.office.PlanOfDepots;
 import dev.injectorplanner.app.web.office.TablesView;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
@@ -67,7 +67,7 @@ public class OrderPages {
     }
 
     private String page(Viewer viewer, String depot, Model model, Function<OrderViews, TablesView> view) {
-        Chosen chosen = office.choose(viewer, depot);
+        ChosenDepots chosen = office.choose(viewer, depot);
         model.addAttribute("chosen", chosen);
         model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
         if (!chosen.anyPlan()) {
@@ -84,9 +84,9 @@ public class OrderPages {
             @PathVariable("name") String name,
             @RequestParam(name = "depot", defaultValue = "") String depot) {
         if (name.equals("parts-needs")) {
-            Allowed.require(viewer, Role.MANAGER, Role.BUYER, Role.ADMINISTRATOR);
+            Permissions.require(viewer, Role.MANAGER, Role.BUYER, Role.ADMINISTRATOR);
         }
-        Chosen chosen = office.choose(viewer, depot);
+        ChosenDepots chosen = office.choose(viewer, depot);
         if (!chosen.anyPlan()) {
             throw new NotHereException("No plan is in force. Mend: plan first, under Plan.");
         }

@@ -1,9 +1,9 @@
 package dev.injectorplanner.app.web.order;
 
 import dev.injectorplanner.app.web.office.Address;
-import dev.injectorplanner.app.web.office.Chosen;
+import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
-import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.app.web.office.TablesView;
 import dev.injectorplanner.app.web.office.TablesView.Field;
 import dev.injectorplanner.app.web.office.TablesView.Rows;
@@ -28,10 +28,10 @@ import java.util.function.Function;
 final class OrderViews {
     private static final String NOT_SHOWN = "";
 
-    private final Chosen chosen;
+    private final ChosenDepots chosen;
     private final SiteUnits units;
 
-    OrderViews(Chosen chosen) {
+    OrderViews(ChosenDepots chosen) {
         this.chosen = chosen;
         this.units = chosen.units();
     }
@@ -56,8 +56,8 @@ final class OrderViews {
                 "/order",
                 List.of(
                         new Field("To order now", String.valueOf(now.size())),
-                        new Field("Worth", Said.money(sum(now, OrderLine::value))),
-                        new Field("Deposits", Said.money(sum(now, OrderLine::deposits))),
+                        new Field("Worth", DisplayFormat.money(sum(now, OrderLine::value))),
+                        new Field("Deposits", DisplayFormat.money(sum(now, OrderLine::deposits))),
                         new Field("Short", String.valueOf(shorts.size()))),
                 List.of(new Field("Workbook of parts", "/sheets/parts-needs.xlsx")),
                 List.of(
@@ -75,10 +75,12 @@ final class OrderViews {
                     line.part() + ", " + line.description(),
                     line.supplier(),
                     line.depot(),
-                    Said.pieces(line.quantity()),
-                    line.late() ? "late since " + Said.shortDate(line.orderBy()) : Said.shortDate(line.orderBy()),
-                    Said.shortDate(line.thereBy()),
-                    Said.money(line.value().doubleValue()),
+                    DisplayFormat.pieces(line.quantity()),
+                    line.late()
+                            ? "late since " + DisplayFormat.shortDate(line.orderBy())
+                            : DisplayFormat.shortDate(line.orderBy()),
+                    DisplayFormat.shortDate(line.thereBy()),
+                    DisplayFormat.money(line.value().doubleValue()),
                     line.trucks().isEmpty() ? "the reserve" : String.join(", ", line.trucks()));
         }
         return rows.section(lines.size() + " lines", NOT_SHOWN, empty);
@@ -106,11 +108,12 @@ final class OrderViews {
                     line.depot(),
                     line.week().toString(),
                     line.part(),
-                    Said.pieces(line.missing()),
-                    Said.day(line.usualArrival()) + " to " + Said.day(line.latestArrival()),
+                    DisplayFormat.pieces(line.missing()),
+                    DisplayFormat.day(line.usualArrival()) + " to " + DisplayFormat.day(line.latestArrival()),
                     word(line.advice()),
-                    first ? Said.money(line.expeditePrice().doubleValue()) : "with the above",
-                    Said.money(line.postponementCost().doubleValue()) + " to " + Said.week(line.moveTo()));
+                    first ? DisplayFormat.money(line.expeditePrice().doubleValue()) : "with the above",
+                    DisplayFormat.money(line.postponementCost().doubleValue()) + " to "
+                            + DisplayFormat.week(line.moveTo()));
         }
         return rows.section(
                 lines.size() + " lines",
@@ -133,11 +136,11 @@ final class OrderViews {
             rows.row(
                     need.part(),
                     need.depot(),
-                    Said.tenth(need.expected()),
+                    DisplayFormat.tenth(need.expected()),
                     String.valueOf(need.target()),
-                    Said.pieces(need.free()),
-                    Said.pieces(need.missing()),
-                    Said.chance(need.covered()));
+                    DisplayFormat.pieces(need.free()),
+                    DisplayFormat.pieces(need.missing()),
+                    DisplayFormat.chance(need.covered()));
         }
         return rows.section(
                 NOT_SHOWN,
@@ -154,9 +157,9 @@ final class OrderViews {
                 "/returns",
                 List.of(
                         new Field("Cores owed", String.valueOf(cores.size())),
-                        new Field("Deposits at stake", Said.money(sum(cores, CoreOwed::deposit))),
+                        new Field("Deposits at stake", DisplayFormat.money(sum(cores, CoreOwed::deposit))),
                         new Field("Claims", String.valueOf(claims.size())),
-                        new Field("Worth", Said.money(sum(claims, WarrantyClaim::value)))),
+                        new Field("Worth", DisplayFormat.money(sum(claims, WarrantyClaim::value)))),
                 List.of(new Field("Workbook of parts", "/sheets/parts-needs.xlsx")),
                 List.of(
                         owed(cores).section("the most urgent first", NOT_SHOWN, "No old unit is owed back."),
@@ -186,9 +189,9 @@ final class OrderViews {
                     core.supplier(),
                     core.part(),
                     serial == null ? "not noted" : serial,
-                    Said.shortDate(core.lastDay()),
+                    DisplayFormat.shortDate(core.lastDay()),
                     word(core.state()) + ", " + left(core.daysLeft()),
-                    Said.money(core.deposit().doubleValue()));
+                    DisplayFormat.money(core.deposit().doubleValue()));
         }
         return owed;
     }
@@ -222,11 +225,11 @@ final class OrderViews {
                     claim.depot(),
                     claim.supplier(),
                     claim.part() + (claim.serial() == null ? "" : ", " + claim.serial()),
-                    Said.shortDate(claim.fittedOn()) + " to " + Said.shortDate(claim.removedOn()),
+                    DisplayFormat.shortDate(claim.fittedOn()) + " to " + DisplayFormat.shortDate(claim.removedOn()),
                     String.join("; ", claim.faultCodes())
                             + (claim.tests().isEmpty() ? "" : "; " + String.join("; ", claim.tests())),
                     claim.lacking().isEmpty() ? "nothing" : String.join(", ", claim.lacking()),
-                    Said.money(claim.value().doubleValue()));
+                    DisplayFormat.money(claim.value().doubleValue()));
         }
         return open;
     }
@@ -315,7 +318,7 @@ final class OrderViews {
                     litres(need.waterLitres()),
                     litres(need.putBackLitres()),
                     litres(need.wasteLitres()),
-                    Said.tenth(need.targetPercent()),
+                    DisplayFormat.tenth(need.targetPercent()),
                     units.sentence(need.remark()));
         }
         return visits;
@@ -326,7 +329,7 @@ final class OrderViews {
     }
 
     private String litres(double litres) {
-        return units.volume() == SiteUnits.Volume.LITRES ? Said.tenth(litres) : units.volumeFigure(litres);
+        return units.volume() == SiteUnits.Volume.LITRES ? DisplayFormat.tenth(litres) : units.volumeFigure(litres);
     }
 
     private static String word(Enum<?> value) {

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.web.plan;
 
-import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.app.web.plan.ChangeView.Fact;
 import dev.injectorplanner.app.web.plan.ChangeView.Other;
 import dev.injectorplanner.app.web.plan.ChangeView.Tried;
@@ -19,7 +19,7 @@ final class Consequence {
     private Consequence() {}
 
     /** @param after the plan's cost with the change */
-    static Tried of(Act act, PlanChange change, PlanCost after) {
+    static Tried of(VisitAction act, PlanChange change, PlanCost after) {
         List<Other> others = change.visits().stream()
                 .filter(visit -> !visit.truck().equals(act.truck()))
                 .map(Consequence::other)
@@ -31,7 +31,7 @@ final class Consequence {
                 act.words(), act.words(), facts(act, change, after), others, broken, sum(change, others.size()));
     }
 
-    private static List<Fact> facts(Act act, PlanChange change, PlanCost after) {
+    private static List<Fact> facts(VisitAction act, PlanChange change, PlanCost after) {
         List<Fact> facts = new ArrayList<>();
         change.visits().stream()
                 .filter(visit -> visit.truck().equals(act.truck()))
@@ -42,10 +42,11 @@ final class Consequence {
                         hours(visit) + " h")));
         facts.add(new Fact(
                 "Cost of the plan, against doing nothing",
-                Said.money(Math.rint(after.cost()) - Math.rint(change.cost())), // the row adds up as it is shown
-                Said.money(after.cost()),
-                Said.more(change.cost())));
-        facts.add(new Fact("Labour of the plan", "", "", Said.moreTenth(change.hours()) + " h"));
+                DisplayFormat.money(
+                        Math.rint(after.cost()) - Math.rint(change.cost())), // the row adds up as it is shown
+                DisplayFormat.money(after.cost()),
+                DisplayFormat.more(change.cost())));
+        facts.add(new Fact("Labour of the plan", "", "", DisplayFormat.moreTenth(change.hours()) + " h"));
         facts.add(new Fact(
                 "Failures to expect in these weeks",
                 hundredth(change.expectedFailuresBefore()),
@@ -57,7 +58,9 @@ final class Consequence {
 
     private static String sum(PlanChange change, int others) {
         return "The plan "
-                + Said.costs(change.cost()).replace("costs", "costs more:").replace("more: nothing", "nothing more")
+                + DisplayFormat.costs(change.cost())
+                        .replace("costs", "costs more:")
+                        .replace("more: nothing", "nothing more")
                 + "; "
                 + (others == 0
                         ? "every other visit stays where it is."
@@ -82,7 +85,8 @@ final class Consequence {
     private static String hours(VisitChange visit) {
         Stay before = visit.before();
         Stay after = visit.after();
-        return Said.moreTenth((after == null ? 0 : after.labourHours()) - (before == null ? 0 : before.labourHours()));
+        return DisplayFormat.moreTenth(
+                (after == null ? 0 : after.labourHours()) - (before == null ? 0 : before.labourHours()));
     }
 
     private static String stay(@Nullable Stay stay) {
@@ -90,8 +94,8 @@ final class Consequence {
             return "none";
         }
         String along = String.join(", ", stay.along());
-        return Said.week(stay.week()) + ": "
-                + Said.work(stay.cylinders(), -1, false, stay.along().isEmpty() ? List.of() : List.of(along));
+        return DisplayFormat.week(stay.week()) + ": "
+                + DisplayFormat.work(stay.cylinders(), -1, false, stay.along().isEmpty() ? List.of() : List.of(along));
     }
 
     private static String hundredth(double value) {

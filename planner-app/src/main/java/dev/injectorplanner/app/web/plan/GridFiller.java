@@ -1,7 +1,7 @@
 package dev.injectorplanner.app.web.plan;
 
 import dev.injectorplanner.app.web.office.DepotPlan;
-import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.app.web.plan.PlanView.Bar;
 import dev.injectorplanner.app.web.plan.PlanView.Month;
 import dev.injectorplanner.app.web.plan.PlanView.Row;
@@ -61,7 +61,7 @@ final class GridFiller {
         return IntStream.range(0, weeks)
                 .mapToObj(ahead -> {
                     IsoWeek week = first.plus(ahead);
-                    return new Week(week.toString(), Said.week(week), week.equals(shown), ahead < frozen);
+                    return new Week(week.toString(), DisplayFormat.week(week), week.equals(shown), ahead < frozen);
                 })
                 .toList();
     }
@@ -81,8 +81,8 @@ final class GridFiller {
         double overtime = plan.site().overtimeHoursPerWeek();
         return new Row(
                 plan.depot(),
-                Said.pieces(usual) + " h a week",
-                overtime > 0 ? "overtime up to " + Said.pieces(overtime) + " h" : "no overtime",
+                DisplayFormat.pieces(usual) + " h a week",
+                overtime > 0 ? "overtime up to " + DisplayFormat.pieces(overtime) + " h" : "no overtime",
                 IntStream.range(0, weeks)
                         .mapToObj(ahead -> bar(plan, first.plus(ahead), most))
                         .toList());
@@ -93,8 +93,9 @@ final class GridFiller {
         double there = load.availableHours() / most * TALLEST;
         double booked = Math.min(load.labourHours(), load.availableHours()) / most * TALLEST;
         double over = Math.max(0, load.labourHours() - load.availableHours()) / most * TALLEST;
-        String words = Said.tenth(load.labourHours()) + " of " + Said.tenth(load.availableHours()) + " hours"
-                + (load.overtimeHours() > 0 ? ", " + Said.tenth(load.overtimeHours()) + " overtime" : "");
+        String words = DisplayFormat.tenth(load.labourHours()) + " of " + DisplayFormat.tenth(load.availableHours())
+                + " hours"
+                + (load.overtimeHours() > 0 ? ", " + DisplayFormat.tenth(load.overtimeHours()) + " overtime" : "");
         return new Bar(
                 week.toString(),
                 tenth(FLOOR - there),
@@ -103,7 +104,7 @@ final class GridFiller {
                 tenth(booked),
                 tenth(FLOOR - there - over),
                 tenth(over),
-                Said.tenth(load.labourHours()),
+                DisplayFormat.tenth(load.labourHours()),
                 words,
                 week.equals(shown));
     }

@@ -1,8 +1,8 @@
 package dev.injectorplanner.app.web.plan;
 
-import dev.injectorplanner.app.web.office.Chosen;
+import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
-import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.app.web.office.VisitStates;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
@@ -43,7 +43,7 @@ final class PlanFiller {
      * @param truck the truck whose visit is being changed, or empty
      * @throws InvalidValueException where the week lies outside the plan
      */
-    PlanView of(Chosen chosen, @Nullable IsoWeek asked, String truck) {
+    PlanView of(ChosenDepots chosen, @Nullable IsoWeek asked, String truck) {
         List<DepotPlan> plans = chosen.plans();
         IsoWeek first = plans.stream()
                 .map(plan -> plan.plan().firstWeek())
@@ -66,9 +66,10 @@ final class PlanFiller {
         return new PlanView(
                 weeks + " weeks, " + first + " to " + first.plus(weeks - 1),
                 visits.size(),
-                Said.tenth(visits.stream().mapToDouble(Visit::labourHours).sum()),
-                Said.tenth(sum(plans, WeekLoad::availableHours)),
-                Said.tenth(sum(plans, WeekLoad::overtimeHours)),
+                DisplayFormat.tenth(
+                        visits.stream().mapToDouble(Visit::labourHours).sum()),
+                DisplayFormat.tenth(sum(plans, WeekLoad::availableHours)),
+                DisplayFormat.tenth(sum(plans, WeekLoad::overtimeHours)),
                 visits.stream().mapToInt(visit -> visit.cylinders().size()).sum(),
                 chosen.anyPlanOfOthers() ? null : gap(plans),
                 chosen.anyPlanOfOthers() ? null : saves(plans),
@@ -100,7 +101,8 @@ final class PlanFiller {
     }
 
     private static String saves(List<DepotPlan> plans) {
-        return Said.money(-costs(plans).stream().mapToDouble(PlanCost::cost).sum());
+        return DisplayFormat.money(
+                -costs(plans).stream().mapToDouble(PlanCost::cost).sum());
     }
 
     private static List<PlanCost> costs(List<DepotPlan> plans) {
@@ -115,7 +117,7 @@ final class PlanFiller {
         int ahead = first.weeksUntil(week);
         return new PlanView.Shown(
                 week.toString(),
-                Said.days(week.monday(), week.sunday()),
+                DisplayFormat.days(week.monday(), week.sunday()),
                 plans.stream().mapToInt(plan -> plan.visitsOf(week).size()).sum(),
                 ahead == 0 ? null : week.plus(-1).toString(),
                 ahead == weeks - 1 ? null : week.plus(1).toString(),
@@ -126,10 +128,11 @@ final class PlanFiller {
         Holds held = holds.getOrDefault(plan.depot(), Holds.none());
         List<Visit> visits = plan.visitsOf(week);
         String hours = plan.findLoad(week)
-                .map(load -> Said.tenth(load.labourHours()) + " of " + Said.tenth(load.availableHours()) + " h, "
+                .map(load -> DisplayFormat.tenth(load.labourHours()) + " of "
+                        + DisplayFormat.tenth(load.availableHours()) + " h, "
                         + (load.overtimeHours() > 0
-                                ? Said.tenth(load.overtimeHours()) + " overtime"
-                                : Said.tenth(load.availableHours() - load.labourHours()) + " h free"))
+                                ? DisplayFormat.tenth(load.overtimeHours()) + " overtime"
+                                : DisplayFormat.tenth(load.availableHours() - load.labourHours()) + " h free"))
                 .orElse("closed");
         return new PlanView.Depot(
                 plan.depot(),
@@ -144,7 +147,7 @@ final class PlanFiller {
                 visit.truck(),
                 plan.work(visit),
                 days(plan, visit),
-                Said.tenth(visit.labourHours()),
+                DisplayFormat.tenth(visit.labourHours()),
                 state.mark(),
                 state.words(),
                 state.strong(),
@@ -159,12 +162,12 @@ final class PlanFiller {
                 .filter(laid -> laid.truck().equals(visit.truck()))
                 .findFirst()
                 .map(PlanFiller::days)
-                .orElse("in " + Said.week(visit.week()));
+                .orElse("in " + DisplayFormat.week(visit.week()));
     }
 
     private static String days(Laid laid) {
-        String from = Said.day(laid.start().toLocalDate());
-        String to = Said.day(laid.end().toLocalDate());
+        String from = DisplayFormat.day(laid.start().toLocalDate());
+        String to = DisplayFormat.day(laid.end().toLocalDate());
         return from.equals(to) ? from : from + " to " + to;
     }
 
@@ -175,6 +178,6 @@ final class PlanFiller {
         if (reason == null || later == null) {
             return "last week of the plan";
         }
-        return Said.more(later) + (reason.laterLimit() == null ? "" : ", cannot be: " + reason.laterLimit());
+        return DisplayFormat.more(later) + (reason.laterLimit() == null ? "" : ", cannot be: " + reason.laterLimit());
     }
 }

@@ -1,16 +1,16 @@
 package dev.injectorplanner.app.web.plan;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.web.frame.SiteClock;
-import dev.injectorplanner.app.web.office.Allowed;
-import dev.injectorplanner.app.web.office.Chosen;
+import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.NotHereException;
 import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.OwnWords;
-import dev.injectorplanner.app.web.office.PlanAnew;
+import dev.injectorplanner.app.web.office.Permissions;
+import dev.injectorplanner.app.web.office.Replanning;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.plan.Holds;
 import java.util.Map;
@@ -30,15 +30,15 @@ public class PlanPage {
 
     private final Application application;
     private final Office office;
-    private final PlanAnew anew;
-    private final Changing changing;
+    private final Replanning anew;
+    private final PlanChanges changing;
     private final SiteClock clock;
 
-    PlanPage(Application application, Office office, PlanAnew anew, SiteClock clock) {
+    PlanPage(Application application, Office office, Replanning anew, SiteClock clock) {
         this.application = application;
         this.office = office;
         this.anew = anew;
-        this.changing = new Changing(application, anew, clock);
+        this.changing = new PlanChanges(application, anew, clock);
         this.clock = clock;
     }
 
@@ -52,7 +52,7 @@ public class PlanPage {
             @RequestParam(name = "to", defaultValue = "") String to,
             @RequestParam(name = "why", defaultValue = "") String why,
             Model model) {
-        Chosen chosen = office.choose(viewer, depot);
+        ChosenDepots chosen = office.choose(viewer, depot);
         model.addAttribute("chosen", chosen);
         model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
         OwnWords.keep(model, "done");
@@ -90,9 +90,9 @@ public class PlanPage {
             @RequestParam(name = "to", defaultValue = "") String to,
             @RequestParam(name = "why", defaultValue = "") String why,
             RedirectAttributes next) {
-        Allowed.require(viewer, Role.MANAGER);
+        Permissions.require(viewer, Role.MANAGER);
         DepotPlan plan = planOf(viewer, truck);
-        Act what = Act.of(act, truck, from, to);
+        VisitAction what = VisitAction.of(act, truck, from, to);
         changing.make(viewer, plan, what, why.strip());
         return shown(
                 next, plan.depot(), what.week() == null ? from : String.valueOf(what.week()), what.words() + ": done.");
@@ -101,7 +101,7 @@ public class PlanPage {
     @PostMapping("/plan/release")
     String release(
             @ModelAttribute("viewer") Viewer viewer, @RequestParam("truck") String truck, RedirectAttributes next) {
-        Allowed.require(viewer, Role.MANAGER);
+        Permissions.require(viewer, Role.MANAGER);
         DepotPlan plan = planOf(viewer, truck);
         changing.release(viewer, plan, truck);
         return shown(next, plan.depot(), "", truck + " is no longer held; planned anew.");
@@ -113,7 +113,7 @@ public class PlanPage {
             @RequestParam("depot") String depot,
             @RequestParam("week") String week,
             RedirectAttributes next) {
-        Allowed.require(viewer, Role.MANAGER);
+        Permissions.require(viewer, Role.MANAGER);
         office.choose(viewer, depot);
         int added = application
                 .announcing()
@@ -124,7 +124,7 @@ public class PlanPage {
 
     @PostMapping("/plan/anew")
     String anew(@ModelAttribute("viewer") Viewer viewer, @RequestParam("depot") String depot, RedirectAttributes next) {
-        Allowed.require(viewer, Role.MANAGER);
+        Permissions.require(viewer, Role.MANAGER);
         office.choose(viewer, depot);
         anew.plan(viewer, depot, "by hand " + clock.now());
         return shown(next, depot, "", "Planned anew.");

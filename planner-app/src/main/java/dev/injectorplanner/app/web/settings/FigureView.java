@@ -1,9 +1,9 @@
 package dev.injectorplanner.app.web.settings;
 
-import dev.injectorplanner.app.site.Area;
 import dev.injectorplanner.app.site.KeptSetting;
+import dev.injectorplanner.app.site.SettingArea;
 import dev.injectorplanner.app.site.SettingKind;
-import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.units.SiteUnits;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -56,10 +56,11 @@ record FigureView(
                 kind.meaning(),
                 kind.unit(units),
                 kind.measure().isFigure() && kind.least() >= 0 ? "decimal" : "text",
-                Said.sentence((kind.unit(units).isEmpty() && kind.choices().isEmpty() && kind.area() == Area.SITE
-                                ? ""
-                                : "from ")
-                        + kind.range(units)),
+                DisplayFormat.sentence(
+                        (kind.unit(units).isEmpty() && kind.choices().isEmpty() && kind.area() == SettingArea.SITE
+                                        ? ""
+                                        : "from ")
+                                + kind.range(units)),
                 kind.standardWords(units),
                 kind.standard().isEmpty() ? "none" : kind.shown(kind.standard(), units),
                 kind.choices(),

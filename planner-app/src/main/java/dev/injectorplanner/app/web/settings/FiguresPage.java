@@ -1,13 +1,13 @@
 package dev.injectorplanner.app.web.settings;
 
 import dev.injectorplanner.app.people.Viewer;
-import dev.injectorplanner.app.site.Area;
 import dev.injectorplanner.app.site.KeptSetting;
+import dev.injectorplanner.app.site.SettingArea;
 import dev.injectorplanner.app.site.SettingKind;
 import dev.injectorplanner.app.site.SettingKinds;
 import dev.injectorplanner.app.site.SiteSettings;
-import dev.injectorplanner.app.web.office.Allowed;
 import dev.injectorplanner.app.web.office.OwnWords;
+import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.core.units.SiteUnits;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
@@ -31,9 +31,9 @@ public class FiguresPage {
     private static final int NOT_KEPT = 422;
 
     private final SiteSettings settings;
-    private final MadeBefore before;
+    private final OutdatedPlans before;
 
-    FiguresPage(SiteSettings settings, MadeBefore before) {
+    FiguresPage(SiteSettings settings, OutdatedPlans before) {
         this.settings = settings;
         this.before = before;
     }
@@ -80,8 +80,8 @@ public class FiguresPage {
             HttpServletResponse response,
             RedirectAttributes next,
             Model model) {
-        kinds(path).map(kind -> kind.area().changer()).forEach(role -> Allowed.require(viewer, role));
-        Allowed.requireAllDepots(viewer, "Settings");
+        kinds(path).map(kind -> kind.area().changer()).forEach(role -> Permissions.require(viewer, role));
+        Permissions.requireAllDepots(viewer, "Settings");
         SiteUnits units = FormUnits.of(sent.getOrDefault("units", ""), settings.units());
         List<SiteSettings.Wish> wishes = wishes(path, sent);
         Map<String, String> wrong = settings.change(wishes, units, viewer.name());
@@ -128,7 +128,7 @@ public class FiguresPage {
     }
 
     private static Stream<SettingKind> kinds(String path) {
-        return SettingKinds.ALL.stream().filter(kind -> (kind.area() == Area.SITE) == path.equals(SITE));
+        return SettingKinds.ALL.stream().filter(kind -> (kind.area() == SettingArea.SITE) == path.equals(SITE));
     }
 
     private String shown(
@@ -140,7 +140,7 @@ public class FiguresPage {
             Model model) {
         Map<String, KeptSetting> kept = settings.kept();
         List<Group> groups = new ArrayList<>();
-        for (Area area : Area.values()) {
+        for (SettingArea area : SettingArea.values()) {
             List<FigureView> rows = kinds(path)
                     .filter(kind -> kind.area() == area)
                     .map(kind -> field(FigureView.of(kind, kept.get(kind.name()), units), sent, wrong))

@@ -2,12 +2,12 @@ package dev.injectorplanner.app.web.settings;
 
 import dev.injectorplanner.app.site.SiteRow;
 import dev.injectorplanner.app.site.SiteTable;
-import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.units.SiteUnits;
-import dev.injectorplanner.imports.Column;
+import dev.injectorplanner.imports.table.Column;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -52,7 +52,7 @@ final class RowForm {
             fields.add(new RowField(
                     column.name(),
                     label(column),
-                    Said.sentence(column.description()) + hint(column),
+                    DisplayFormat.sentence(column.description()) + hint(column),
                     fixed ? List.of() : options(column),
                     fixed && typed.isEmpty() ? "all" : typed,
                     fixed,
@@ -67,7 +67,7 @@ final class RowForm {
     }
 
     private String label(Column<?> column) {
-        String words = Said.sentence(column.base().replace('_', ' '));
+        String words = DisplayFormat.sentence(column.base().replace('_', ' '));
         return words.replace(" percent", ", %") + (isVolume(column) ? ", " + units.volumeUnit() : "");
     }
 

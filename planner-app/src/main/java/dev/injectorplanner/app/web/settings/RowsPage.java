@@ -5,10 +5,10 @@ import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.site.SiteRow;
 import dev.injectorplanner.app.site.SiteRows;
 import dev.injectorplanner.app.site.SiteTable;
-import dev.injectorplanner.app.web.office.Allowed;
 import dev.injectorplanner.app.web.office.NotHereException;
 import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.OwnWords;
+import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.units.SiteUnits;
 import jakarta.servlet.http.HttpServletResponse;
@@ -33,9 +33,9 @@ public class RowsPage {
 
     private final SiteRows rows;
     private final Office office;
-    private final MadeBefore before;
+    private final OutdatedPlans before;
 
-    RowsPage(SiteRows rows, Office office, MadeBefore before) {
+    RowsPage(SiteRows rows, Office office, OutdatedPlans before) {
         this.rows = rows;
         this.office = office;
         this.before = before;
@@ -155,8 +155,8 @@ public class RowsPage {
     }
 
     private static void allow(Viewer viewer, SiteTable table) {
-        Allowed.require(viewer, table.changers().toArray(Role[]::new));
-        Allowed.requireAllDepots(viewer, "Settings");
+        Permissions.require(viewer, table.changers().toArray(Role[]::new));
+        Permissions.requireAllDepots(viewer, "Settings");
     }
 
     private static SiteTable table(String name) {

@@ -1,7 +1,7 @@
 package dev.injectorplanner.app.web.settings;
 
 import dev.injectorplanner.app.people.Viewer;
-import dev.injectorplanner.app.web.office.Chosen;
+import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.core.plan.Assumption;
@@ -18,16 +18,16 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 @Controller
 public class SettingsPage {
     private final Office office;
-    private final MadeBefore before;
+    private final OutdatedPlans before;
 
-    SettingsPage(Office office, MadeBefore before) {
+    SettingsPage(Office office, OutdatedPlans before) {
         this.office = office;
         this.before = before;
     }
 
     @GetMapping("/settings")
     String settings(@ModelAttribute("viewer") Viewer viewer, Model model) {
-        Chosen chosen = office.choose(viewer, "");
+        ChosenDepots chosen = office.choose(viewer, "");
         model.addAttribute("chosen", chosen);
         model.addAttribute("assumptions", assumptions(chosen.plans()));
         model.addAttribute("before", before.depots(viewer));

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.web.truck;
 
-import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.units.SiteUnits;
@@ -67,7 +67,7 @@ final class ReadingsChart {
         }
         for (int part = 0; part <= 3; part++) {
             LocalDate day = LocalDate.ofInstant(Instant.ofEpochSecond(from + span * part / 3), zone);
-            across.add(new Tick(LEFT + (RIGHT - LEFT) * part / 3, Said.shortDate(day)));
+            across.add(new Tick(LEFT + (RIGHT - LEFT) * part / 3, DisplayFormat.shortDate(day)));
         }
         return new Chart(path.toString(), down, across, words(readings), units.distanceUnit());
     }
@@ -76,8 +76,8 @@ final class ReadingsChart {
         Reading first = readings.get(0);
         Reading last = readings.get(readings.size() - 1);
         return Figures.count(readings.size(), "reading", "readings") + ", from " + words(first) + " on "
-                + Said.shortDate(LocalDate.ofInstant(first.takenAt(), zone)) + " to " + words(last) + " on "
-                + Said.shortDate(LocalDate.ofInstant(last.takenAt(), zone)) + ".";
+                + DisplayFormat.shortDate(LocalDate.ofInstant(first.takenAt(), zone)) + " to " + words(last) + " on "
+                + DisplayFormat.shortDate(LocalDate.ofInstant(last.takenAt(), zone)) + ".";
     }
 
     private String words(Reading reading) {

@@ -1,7 +1,7 @@
 package dev.injectorplanner.app.web.truck;
 
 import dev.injectorplanner.app.web.office.DepotPlan;
-import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.Reading;
@@ -59,7 +59,7 @@ final class TruckFile {
             List<String> unplanned,
             String closedOut,
             List<Finding> dueItems,
-            EngineDrawing.Drawing engine,
+            EngineView.Drawing engine,
             ReadingsChart.Chart chart,
             List<Row> history,
             List<Integer> cylinders) {}
@@ -85,7 +85,7 @@ final class TruckFile {
                 newest(readings, Reading::odometerKm, plan.units()::distance),
                 newest(readings, Reading::engineHours, hours -> Figures.whole(hours) + " h"),
                 perWeek(),
-                truck.warrantyUntil() == null ? "not noted" : "to " + Said.shortDate(truck.warrantyUntil()),
+                truck.warrantyUntil() == null ? "not noted" : "to " + DisplayFormat.shortDate(truck.warrantyUntil()),
                 visit.map(each -> each.week().toString()).orElse(""),
                 visit.map(this::when).orElse("none planned"),
                 visit.map(each -> facts(each, reason)).orElse(List.of()),
@@ -100,9 +100,9 @@ final class TruckFile {
                         .filter(each -> each.truck().equals(truck.truck()))
                         .map(this::item)
                         .toList(),
-                new EngineDrawing(plan, truck, family).draw(),
+                new EngineView(plan, truck, family).draw(),
                 new ReadingsChart(plan.units(), plan.site().timeZone()).of(readings),
-                new TruckHistory(plan, truck).rows(),
+                new TruckTimeLine(plan, truck).rows(),
                 family.allCylinders());
     }
 
@@ -133,7 +133,7 @@ final class TruckFile {
         return plan.days().laid().stream()
                 .filter(laid -> laid.truck().equals(truck.truck()))
                 .findFirst()
-                .map(laid -> Said.dayAndTime(laid.start()) + ", bay " + laid.bay())
+                .map(laid -> DisplayFormat.dayAndTime(laid.start()) + ", bay " + laid.bay())
                 .orElse("in " + visit.week());
     }
 
@@ -141,7 +141,7 @@ final class TruckFile {
         List<Pair> facts = new ArrayList<>();
         facts.add(new Pair("Work", plan.work(visit)));
         facts.add(new Pair("When", visit.week() + ": " + when(visit)));
-        facts.add(new Pair("Hours", Said.tenth(visit.labourHours())));
+        facts.add(new Pair("Hours", DisplayFormat.tenth(visit.labourHours())));
         if (!visit.steps().isEmpty()) {
             facts.add(new Pair("Access", String.join(", ", visit.steps())));
         }
@@ -151,7 +151,7 @@ final class TruckFile {
                         ? "none comes out"
                         : plan.units().volume(visit.drainedLitres()) + " come out"));
         reason.map(TruckReason::reason).ifPresent(figures -> {
-            facts.add(new Pair("Against no visit", "saves " + Said.money(figures.saves())));
+            facts.add(new Pair("Against no visit", "saves " + DisplayFormat.money(figures.saves())));
             move("A week earlier", figures.weekEarlier(), figures.earlierLimit(), facts);
             move("A week later", figures.weekLater(), figures.laterLimit(), facts);
         });
@@ -160,13 +160,14 @@ final class TruckFile {
 
     private static void move(String label, @Nullable Double cost, @Nullable String limit, List<Pair> facts) {
         if (cost != null) {
-            facts.add(new Pair(label, Said.costs(cost) + (limit == null ? "" : ", but cannot be: " + limit)));
+            facts.add(new Pair(label, DisplayFormat.costs(cost) + (limit == null ? "" : ", but cannot be: " + limit)));
         }
     }
 
     private static List<String> left(VisitReason reason) {
         return reason.left().stream()
-                .map(each -> "Cylinder " + each.cylinder() + ": doing it too " + Said.costs(each.otherWayCosts()) + ".")
+                .map(each -> "Cylinder " + each.cylinder() + ": doing it too "
+                        + DisplayFormat.costs(each.otherWayCosts()) + ".")
                 .toList();
     }
 
@@ -174,7 +175,7 @@ final class TruckFile {
         LocalDate on = plan.done().get(truck.truck());
         return on == null
                 ? ""
-                : "Closed out on " + Said.shortDate(on)
+                : "Closed out on " + DisplayFormat.shortDate(on)
                         + ", since this plan was made: codes and history are of now; ages, chances,"
                         + " proposal and findings are the plan’s. Make the plan anew, under Plan, to see them as they are.";
     }
@@ -186,7 +187,7 @@ final class TruckFile {
                 .limit(MOST_NAMED)
                 .collect(Collectors.joining("; "));
         int more = unplanned.dueItems().size() - MOST_NAMED;
-        return Said.sentence(what) + (more > 0 ? "; " + more + " more" : "") + ": " + unplanned.reason() + ".";
+        return DisplayFormat.sentence(what) + (more > 0 ? "; " + more + " more" : "") + ": " + unplanned.reason() + ".";
     }
 
     private Finding item(DueItem item) {
@@ -198,7 +199,7 @@ final class TruckFile {
                 (cylinder == null ? "truck" : "cylinder " + cylinder) + ": " + (task == null ? kind : task),
                 item.evidence(),
                 item.limit() + " (" + item.limitSource() + ")",
-                Said.shortDate(item.by()),
+                DisplayFormat.shortDate(item.by()),
                 item.by().isBefore(plan.today()));
     }
 }

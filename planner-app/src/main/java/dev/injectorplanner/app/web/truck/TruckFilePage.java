@@ -1,12 +1,12 @@
 package dev.injectorplanner.app.web.truck;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.app.web.office.NotHereException;
 import dev.injectorplanner.app.web.office.Office;
-import dev.injectorplanner.app.web.office.Said;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.plan.Advisor;
 import java.util.List;
@@ -69,11 +69,11 @@ public class TruckFilePage {
         return advice.options().stream()
                 .map(option -> new Set(
                         option.name(),
-                        Said.numbers(option.cylinders()),
-                        Said.tenth(option.hours()),
-                        Said.more(option.cost()),
-                        Said.money(option.sharedCost()),
-                        Said.chance(option.chanceLeft()),
+                        DisplayFormat.numbers(option.cylinders()),
+                        DisplayFormat.tenth(option.hours()),
+                        DisplayFormat.more(option.cost()),
+                        DisplayFormat.money(option.sharedCost()),
+                        DisplayFormat.chance(option.chanceLeft()),
                         option.cylinders().equals(advice.best())))
                 .toList();
     }

@@ -2,7 +2,7 @@ package dev.injectorplanner.app.web.truck;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import dev.injectorplanner.app.web.office.DepotPlan;
-import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.app.web.truck.TruckFile.Row;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.Truck;
@@ -36,8 +36,8 @@ public final class TruckRecord {
                 new TruckFile.Pair("VIN", truck.vin().text()),
                 new TruckFile.Pair("Depot", plan.depot()),
                 new TruckFile.Pair("Engine family", truck.family()),
-                new TruckFile.Pair("In service since", Said.shortDate(truck.inServiceOn())),
-                new TruckFile.Pair("As of", Said.shortDate(plan.today())));
+                new TruckFile.Pair("In service since", DisplayFormat.shortDate(truck.inServiceOn())),
+                new TruckFile.Pair("As of", DisplayFormat.shortDate(plan.today())));
     }
 
     /** What is due, with its nature and date, the earliest first. */
@@ -45,7 +45,7 @@ public final class TruckRecord {
         return plan.dueItems().stream()
                 .filter(item -> item.truck().equals(truck.truck()))
                 .sorted(Comparator.comparing(DueItem::by))
-                .map(item -> new Row(item.by(), Said.shortDate(item.by()), nature(item), item.evidence()))
+                .map(item -> new Row(item.by(), DisplayFormat.shortDate(item.by()), nature(item), item.evidence()))
                 .toList();
     }
 
@@ -61,7 +61,7 @@ public final class TruckRecord {
 
     /** Inspections and work done, the newest first. */
     public List<Row> done() {
-        TruckHistory history = new TruckHistory(plan, truck);
+        TruckTimeLine history = new TruckTimeLine(plan, truck);
         List<Row> rows = new ArrayList<>(history.work());
         rows.addAll(history.tests());
         rows.sort(Comparator.comparing(Row::day).reversed());

@@ -1,7 +1,7 @@
 package dev.injectorplanner.app.web.week;
 
 import dev.injectorplanner.app.web.office.DepotPlan;
-import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.app.web.office.VisitStates;
 import dev.injectorplanner.app.web.week.WeekView.Cell;
 import dev.injectorplanner.app.web.week.WeekView.Column;
@@ -53,7 +53,7 @@ final class BoardFiller {
     List<Column> columns() {
         return days().stream()
                 .map(day -> new Column(
-                        Said.day(day),
+                        DisplayFormat.day(day),
                         plans.stream().anyMatch(plan -> plan.today().equals(day))))
                 .toList();
     }
@@ -74,8 +74,10 @@ final class BoardFiller {
                 Figures.count(plan.site().bays(), "bay", "bays"),
                 booked,
                 available,
-                Said.tenth(booked) + " of " + Said.tenth(available) + " h",
-                (over > 0 ? Said.tenth(over) + " h overtime" : Said.tenth(Math.max(0, available - booked)) + " h free")
+                DisplayFormat.tenth(booked) + " of " + DisplayFormat.tenth(available) + " h",
+                (over > 0
+                                ? DisplayFormat.tenth(over) + " h overtime"
+                                : DisplayFormat.tenth(Math.max(0, available - booked)) + " h free")
                         + ", " + Figures.count(visits, "visit", "visits"),
                 days().stream().map(day -> cell(plan, day)).toList());
     }
@@ -95,27 +97,32 @@ final class BoardFiller {
             }
         }
         return new Cell(
-                Said.day(day),
+                DisplayFormat.day(day),
                 available > 0,
                 booked,
                 available,
-                Said.tenth(booked) + " of " + Said.tenth(available) + " h",
+                DisplayFormat.tenth(booked) + " of " + DisplayFormat.tenth(available) + " h",
                 stays);
     }
 
     private Stay stay(DepotPlan plan, Visit visit, Laid laid, DayWork work) {
         if (!laid.start().toLocalDate().equals(work.date())) {
             return new Stay(
-                    visit.truck(), "goes on", Said.tenth(work.labourHours()) + " h, bay " + laid.bay(), "", "", false);
+                    visit.truck(),
+                    "goes on",
+                    DisplayFormat.tenth(work.labourHours()) + " h, bay " + laid.bay(),
+                    "",
+                    "",
+                    false);
         }
         VisitStates.State state = VisitStates.of(plan, visit, holds.getOrDefault(plan.depot(), Holds.none()));
         String hours = laid.days().size() == 1
-                ? Said.tenth(visit.labourHours()) + " h"
-                : Said.tenth(work.labourHours()) + " of " + Said.tenth(visit.labourHours()) + " h";
+                ? DisplayFormat.tenth(visit.labourHours()) + " h"
+                : DisplayFormat.tenth(work.labourHours()) + " of " + DisplayFormat.tenth(visit.labourHours()) + " h";
         return new Stay(
                 visit.truck(),
                 plan.work(visit),
-                Said.time(laid.start()) + ", " + hours + ", bay " + laid.bay(),
+                DisplayFormat.time(laid.start()) + ", " + hours + ", bay " + laid.bay(),
                 state.mark(),
                 state.words(),
                 state.strong());
@@ -140,7 +147,7 @@ final class BoardFiller {
                             visit.truck(),
                             plan.depot(),
                             plan.work(visit),
-                            Said.tenth(visit.labourHours()),
+                            DisplayFormat.tenth(visit.labourHours()),
                             reason(plan, visit)));
                 }
             }

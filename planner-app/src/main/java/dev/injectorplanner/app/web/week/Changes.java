@@ -3,7 +3,7 @@ package dev.injectorplanner.app.web.week;
 import dev.injectorplanner.app.plans.KeptPlans;
 import dev.injectorplanner.app.plans.KeptVisit;
 import dev.injectorplanner.app.web.office.DepotPlan;
-import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.app.web.week.WeekView.Change;
 import dev.injectorplanner.core.visit.Visit;
 import java.util.ArrayList;
@@ -69,7 +69,7 @@ final class Changes {
     private static Optional<Change> changed(DepotPlan plan, KeptVisit was, Visit is) {
         double hours = is.labourHours() - was.labourHours();
         if (!was.week().equals(is.week())) {
-            String what = "from " + Said.week(was.week()) + " to " + Said.week(is.week());
+            String what = "from " + DisplayFormat.week(was.week()) + " to " + DisplayFormat.week(is.week());
             return Optional.of(change(plan, is.truck(), "move", what, is.why(), hours));
         }
         boolean same = was.cylinders().equals(is.cylinders())
@@ -81,7 +81,7 @@ final class Changes {
     }
 
     private static Change change(DepotPlan plan, String truck, String mark, String what, String why, double hours) {
-        return new Change(truck, plan.depot(), mark, what, why, Said.moreTenth(hours));
+        return new Change(truck, plan.depot(), mark, what, why, DisplayFormat.moreTenth(hours));
     }
 
     private static String without(DepotPlan plan, String truck) {

@@ -2,7 +2,7 @@ package dev.injectorplanner.app.web.week;
 
 import dev.injectorplanner.app.web.office.Address;
 import dev.injectorplanner.app.web.office.DepotPlan;
-import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.app.web.week.WeekView.Question;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.due.DueItem;
@@ -65,9 +65,9 @@ final class Questions {
         Optional<Visit> visit = plan.findVisit(item.truck());
         return new Question(
                 item.truck() + ", " + item.depot() + ": must not wait",
-                Said.sentence(evidence) + ". Due " + Said.day(item.by()) + ".",
+                DisplayFormat.sentence(evidence) + ". Due " + DisplayFormat.day(item.by()) + ".",
                 visit.map(each -> "it comes in " + when(plan, each) + ", " + plan.work(each) + ", "
-                                + Said.tenth(each.labourHours()) + " h.")
+                                + DisplayFormat.tenth(each.labourHours()) + " h.")
                         .orElse("bring it in at once: the plan has no visit for it."),
                 "Where fuel leaks, stop the truck now; the engine maker’s manual decides. "
                         + anotherWeek(plan, item.truck()),
@@ -84,7 +84,7 @@ final class Questions {
                 wish.truck() + ", " + plan.depot() + ": "
                         + (wish.wish() == Wish.PIN ? "its pin to " + asked : "its latest week, " + asked + ",")
                         + " cannot be kept",
-                Said.sentence(wish.reason()) + ".",
+                DisplayFormat.sentence(wish.reason()) + ".",
                 visit.map(each -> "it comes in " + when(plan, each) + " instead.")
                         .orElse("no visit: none of its weeks fits."),
                 anotherWeek(plan, wish.truck()),
@@ -105,20 +105,20 @@ final class Questions {
     private static Question shortVisit(DepotPlan plan, List<ShortLine> lines) {
         ShortLine line = lines.get(0);
         String missing = lines.stream()
-                .map(each -> Said.pieces(each.missing()) + " × " + each.part())
+                .map(each -> DisplayFormat.pieces(each.missing()) + " × " + each.part())
                 .collect(Collectors.joining(", "));
-        String express = "express, " + Said.money(line.expeditePrice().doubleValue());
-        String moved = "move it to " + Said.week(line.moveTo()) + ", "
-                + Said.money(line.postponementCost().doubleValue()) + " by the price of a week";
-        String late = "if the supplier is late, moving it to " + Said.week(line.moveTo()) + " costs "
-                + Said.money(line.postponementCost().doubleValue()) + " ("
-                + Said.money(line.waitingCost().doubleValue())
+        String express = "express, " + DisplayFormat.money(line.expeditePrice().doubleValue());
+        String moved = "move it to " + DisplayFormat.week(line.moveTo()) + ", "
+                + DisplayFormat.money(line.postponementCost().doubleValue()) + " by the price of a week";
+        String late = "if the supplier is late, moving it to " + DisplayFormat.week(line.moveTo()) + " costs "
+                + DisplayFormat.money(line.postponementCost().doubleValue()) + " ("
+                + DisplayFormat.money(line.waitingCost().doubleValue())
                 + " on average)";
         boolean move = line.advice() == ShortAdvice.MOVE;
         return new Question(
                 line.truck() + ", " + line.depot() + ": " + missing + " short for " + when(plan, line),
-                "Ordered today it comes " + Said.day(line.usualArrival()) + ", at the latest "
-                        + Said.day(line.latestArrival()) + ".",
+                "Ordered today it comes " + DisplayFormat.day(line.usualArrival()) + ", at the latest "
+                        + DisplayFormat.day(line.latestArrival()) + ".",
                 switch (line.advice()) {
                     case EXPEDITE -> "send for it by " + express + "; the visit stays.";
                     case MOVE -> moved + ".";
@@ -127,11 +127,11 @@ final class Questions {
                 switch (line.advice()) {
                     case EXPEDITE -> "Without it: " + moved + ".";
                     case MOVE -> "To keep it: " + express + ".";
-                    default -> Said.sentence(late) + "; " + express + ".";
+                    default -> DisplayFormat.sentence(late) + "; " + express + ".";
                 },
-                move ? "Move to " + Said.week(line.moveTo()) : "To the order list",
+                move ? "Move to " + DisplayFormat.week(line.moveTo()) : "To the order list",
                 move ? Address.tryMove(plan, line.truck(), line.moveTo()) : Address.order(line.depot()),
-                move ? "To the order list" : "Move to " + Said.week(line.moveTo()),
+                move ? "To the order list" : "Move to " + DisplayFormat.week(line.moveTo()),
                 move ? Address.order(line.depot()) : Address.tryMove(plan, line.truck(), line.moveTo()));
     }
 
@@ -144,10 +144,10 @@ final class Questions {
             DueItem pressing = each.dueItems().get(0);
             questions.add(new Question(
                     each.truck() + ", " + each.depot() + ": due, but without a visit",
-                    Said.sentence(pressing.evidence()) + ". " + Said.sentence(each.reason()) + ".",
+                    DisplayFormat.sentence(pressing.evidence()) + ". " + DisplayFormat.sentence(each.reason()) + ".",
                     "free the truck for a day, or let it run.",
                     "Left running: one of its injectors fails within 12 weeks with "
-                            + Said.chance(plan.chanceIn12Weeks(each.truck())) + ".",
+                            + DisplayFormat.chance(plan.chanceIn12Weeks(each.truck())) + ".",
                     "Look at the truck",
                     Address.truck(each.truck()),
                     "",
@@ -162,14 +162,14 @@ final class Questions {
             return "";
         }
         String limit = reason.laterLimit();
-        return "A week later " + Said.costs(later) + (limit == null ? "." : ", but cannot be: " + limit + ".");
+        return "A week later " + DisplayFormat.costs(later) + (limit == null ? "." : ", but cannot be: " + limit + ".");
     }
 
     private static String when(DepotPlan plan, Visit visit) {
         return plan.days().laid().stream()
                 .filter(laid -> laid.truck().equals(visit.truck()))
                 .findFirst()
-                .map(laid -> Said.dayAndTime(laid.start()) + ", bay " + laid.bay())
+                .map(laid -> DisplayFormat.dayAndTime(laid.start()) + ", bay " + laid.bay())
                 .orElse("in " + visit.week());
     }
 
@@ -178,8 +178,8 @@ final class Questions {
                 .map(visit -> plan.days().laid().stream()
                         .filter(laid -> laid.truck().equals(visit.truck()))
                         .findFirst()
-                        .map(laid -> Said.day(laid.start().toLocalDate()))
-                        .orElse(Said.week(line.week())))
-                .orElse(Said.week(line.week()));
+                        .map(laid -> DisplayFormat.day(laid.start().toLocalDate()))
+                        .orElse(DisplayFormat.week(line.week())))
+                .orElse(DisplayFormat.week(line.week()));
     }
 }

@@ -1,8 +1,8 @@
 package dev.injectorplanner.app.web.week;
 
 import dev.injectorplanner.app.plans.KeptPlans;
-import dev.injectorplanner.app.web.office.Chosen;
-import dev.injectorplanner.app.web.office.Said;
+import dev.injectorplanner.app.web.office.ChosenDepots;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.plan.Holds;
@@ -28,7 +28,7 @@ final class WeekFiller {
      * @param holds pins and announced visits, by depot
      * @throws InvalidValueException where the week lies outside the plans
      */
-    WeekView of(Chosen chosen, @Nullable IsoWeek asked, Map<String, Holds> holds) {
+    WeekView of(ChosenDepots chosen, @Nullable IsoWeek asked, Map<String, Holds> holds) {
         IsoWeek first = chosen.plans().stream()
                 .map(plan -> plan.plan().firstWeek())
                 .min(IsoWeek::compareTo)
@@ -40,20 +40,21 @@ final class WeekFiller {
                 .flatMap(plan -> plan.visitsOf(week).stream())
                 .toList();
         List<WeekView.Waiting> waiting = chosen.plans().stream()
-                .flatMap(plan -> Waitings.of(plan, week).stream())
+                .flatMap(plan -> WaitingFor.of(plan, week).stream())
                 .toList();
         BoardFiller board = new BoardFiller(week, chosen.plans(), holds);
         Changes changes = new Changes(kept);
         return new WeekView(
                 week.toString(),
-                Said.days(week.monday(), board.last()),
+                DisplayFormat.days(week.monday(), board.last()),
                 chosen.made(),
                 (int) waiting.stream().map(WeekView.Waiting::truck).distinct().count(),
                 visits.size(),
                 visits.stream().mapToInt(visit -> visit.cylinders().size()).sum(),
-                Said.tenth(visits.stream().mapToDouble(Visit::labourHours).sum()),
-                Said.tenth(sum(chosen, week, WeekLoad::availableHours)),
-                Said.tenth(sum(chosen, week, WeekLoad::overtimeHours)),
+                DisplayFormat.tenth(
+                        visits.stream().mapToDouble(Visit::labourHours).sum()),
+                DisplayFormat.tenth(sum(chosen, week, WeekLoad::availableHours)),
+                DisplayFormat.tenth(sum(chosen, week, WeekLoad::overtimeHours)),
                 ahead == 0 ? null : week.plus(-1).toString(),
                 ahead == weeks - 1 ? null : week.plus(1).toString(),
                 weeks,
@@ -78,7 +79,7 @@ final class WeekFiller {
         return week;
     }
 
-    private static double sum(Chosen chosen, IsoWeek week, ToDoubleFunction<WeekLoad> hours) {
+    private static double sum(ChosenDepots chosen, IsoWeek week, ToDoubleFunction<WeekLoad> hours) {
         return chosen.plans().stream()
                 .flatMap(plan -> plan.findLoad(week).stream())
                 .mapToDouble(hours)

@@ -1,10 +1,10 @@
 package dev.injectorplanner.app.web.week;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.holds.HoldBook;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
-import dev.injectorplanner.app.web.office.Chosen;
+import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.core.calendar.IsoWeek;
@@ -48,7 +48,7 @@ public class WeekPage {
             @RequestParam(name = "depot", defaultValue = "") String depot,
             @RequestParam(name = "week", defaultValue = "") String week,
             Model model) {
-        Chosen chosen = office.choose(viewer, depot);
+        ChosenDepots chosen = office.choose(viewer, depot);
         model.addAttribute("chosen", chosen);
         model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
         if (!chosen.anyPlan()) {

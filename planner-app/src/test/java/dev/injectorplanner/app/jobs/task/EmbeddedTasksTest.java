@@ -2,17 +2,17 @@ package dev.injectorplanner.app.jobs.task;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.demo.FleetFiles;
 import dev.injectorplanner.app.intake.Intake;
 import dev.injectorplanner.app.intake.LoadListener;
 import dev.injectorplanner.app.intake.LoadSettings;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
 import dev.injectorplanner.app.jobs.DepotZones;
-import dev.injectorplanner.app.jobs.JobFrame;
 import dev.injectorplanner.app.jobs.JobKind;
 import dev.injectorplanner.app.jobs.JobRegistry;
 import dev.injectorplanner.app.jobs.JobRun;
+import dev.injectorplanner.app.jobs.JobRunner;
 import dev.injectorplanner.app.jobs.JobRuns;
 import dev.injectorplanner.app.jobs.JobTask;
 import dev.injectorplanner.app.jobs.RunKey;
@@ -25,7 +25,7 @@ import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.imports.TableWriter;
-import dev.injectorplanner.imports.Tables;
+import dev.injectorplanner.imports.table.Tables;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -72,7 +72,7 @@ class EmbeddedTasksTest {
     private JobRun run(JobKind kind, String depot, Instant due, JobTask task) {
         JobRuns runs = new JobRuns(store.dataSource(), InstantSource.system(), "test", Duration.ofMinutes(1));
         RunKey key = new RunKey(kind, depot, due);
-        try (JobFrame frame = new JobFrame(
+        try (JobRunner frame = new JobRunner(
                 runs,
                 JobRegistry.builder().add(kind, task).build(),
                 new DepotZones(store.dataSource()),

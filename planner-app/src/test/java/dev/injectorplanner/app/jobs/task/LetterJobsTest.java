@@ -2,7 +2,7 @@ package dev.injectorplanner.app.jobs.task;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.injectorplanner.app.Application;
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.demo.FleetFiles;
 import dev.injectorplanner.app.digest.Digests;
 import dev.injectorplanner.app.intake.Intake;
@@ -59,7 +59,9 @@ class LetterJobsTest {
             new MailRecipients(pool).add(new MailRecipient(DEPOT, addressee, "reader@example.org"));
         }
         letters = new LetterJobs(
-                new InForce(application.planning(), application.plans()), new Digests(pool), application.announcing());
+                new CurrentPlans(application.planning(), application.plans()),
+                new Digests(pool),
+                application.announcing());
     }
 
     @AfterEach

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.CloseOuts;
-import dev.injectorplanner.app.closeout.SerialisedStock;
-import dev.injectorplanner.app.closeout.ShelfInjector;
 import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.stock.SerialisedStock;
+import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.app.store.OneOfEach;
 import dev.injectorplanner.app.testkit.PlanByHand;
 import dev.injectorplanner.app.testkit.PlannerRuns;
@@ -142,7 +142,7 @@ class BayPagesTest {
     void a_kit_is_filled_and_its_labels_read_back(URI address, RunningApp app) throws Exception {
         assertThat(location(post(address, "/store/kits", Map.of("depot", "North", "truck", "T-1", "do", "fill"))))
                 .endsWith("/store?depot=North");
-        Map<Integer, ShelfInjector> kit = new SerialisedStock(app.application().store()).kitOf("T-1");
+        Map<Integer, StockInjector> kit = new SerialisedStock(app.application().store()).kitOf("T-1");
         assertThat(kit.keySet()).containsExactly(1, 2);
         HttpResponse<byte[]> labels = manager.file("/bay/T-1/labels.pdf");
         assertThat(labels.headers().firstValue("Content-Type")).hasValue("application/pdf");

@@ -1,0 +1,102 @@
+package dev.injectorplanner.imports.table;
+
+import dev.injectorplanner.core.fleet.Part;
+import dev.injectorplanner.core.fleet.PartKind;
+import dev.injectorplanner.core.fleet.PurchaseLine;
+import dev.injectorplanner.core.fleet.StockLine;
+import dev.injectorplanner.imports.cell.CellKinds;
+import dev.injectorplanner.imports.cell.ColumnUnit;
+import java.math.BigDecimal;
+import java.util.List;
+
+/** Tables of parts: what is bought, what lies on the shelf, what is on order. */
+final class PartTables {
+    private PartTables() {}
+
+    static Table<Part> parts() {
+        return partColumns().key(List.of("part"), p -> List.of(p.part())).made(v -> {
+            int leadDays = v.get("lead_days");
+            return new Part(
+                    v.get("part"),
+                    v.or("description", ""),
+                    v.get("kind"),
+                    v.get("supplier"),
+                    v.get("price"),
+                    v.or("core_deposit", BigDecimal.ZERO),
+                    v.or("core_days", 0),
+                    leadDays,
+                    v.or("lead_days_max", leadDays),
+                    v.or("pack", 1),
+                    v.or("minimum_order", 0),
+                    v.or("warranty_months", 0),
+                    v.or("warranty_km", 0.0),
+                    v.find("code_pattern"));
+        });
+    }
+
+    private static Table.Builder<Part> partColumns() {
+        return Table.named("parts", Part.class)
+                .required("part", CellKinds.TEXT, Part::part, "its number")
+                .optional("description", CellKinds.TEXT, Part::description, "what it is")
+                .required("kind", CellKinds.choice(PartKind.class), Part::kind, "its kind, such as injector or seal")
+                .required("supplier", CellKinds.TEXT, Part::supplier, "who sells it")
+                .required("price", CellKinds.MONEY, Part::price, "price of one")
+                .optional(
+                        "core_deposit",
+                        CellKinds.MONEY,
+                        Part::coreDeposit,
+                        "deposit until the old unit is sent back; empty: none")
+                .optional("core_days", CellKinds.WHOLE, Part::coreDays, "days to send the old unit back; empty: 0")
+                .required("lead_days", CellKinds.WHOLE, Part::leadDays, "usual days from order to receipt")
+                .optional(
+                        "lead_days_max",
+                        CellKinds.WHOLE,
+                        Part::leadDaysMax,
+                        "days that are hardly ever exceeded; empty: as lead_days")
+                .optional("pack", CellKinds.WHOLE, Part::pack, "how many are sold together; empty: 1")
+                .optional("minimum_order", CellKinds.WHOLE, Part::minimumOrder, "least quantity of an order; empty: 0")
+                .optional(
+                        "warranty_months",
+                        CellKinds.WHOLE,
+                        Part::warrantyMonths,
+                        "months from fitting; empty: no warranty")
+                .measured(
+                        "warranty",
+                        ColumnUnit.DISTANCE,
+                        false,
+                        Part::warrantyKm,
+                        "from fitting; empty: no such warranty")
+                .optional(
+                        "code_pattern",
+                        CellKinds.TEXT,
+                        Part::codePattern,
+                        "regular expression of its calibration codes; empty: none");
+    }
+
+    static Table<StockLine> stock() {
+        return Table.named("stock", StockLine.class)
+                .required("depot", CellKinds.TEXT, StockLine::depot, "the depot")
+                .required("part", CellKinds.TEXT, StockLine::part, "part number")
+                .required("on_hand", CellKinds.NUMBER, StockLine::onHand, "pieces, or litres, on the shelf")
+                .key(List.of("depot", "part"), s -> List.of(s.depot(), s.part()))
+                .made(v -> new StockLine(v.get("depot"), v.get("part"), v.get("on_hand")));
+    }
+
+    static Table<PurchaseLine> purchaseLines() {
+        return Table.named("purchase_lines", PurchaseLine.class)
+                .required("order", CellKinds.TEXT, PurchaseLine::order, "the order's number")
+                .required("part", CellKinds.TEXT, PurchaseLine::part, "part number")
+                .required("depot", CellKinds.TEXT, PurchaseLine::depot, "where it is to arrive")
+                .required("quantity", CellKinds.NUMBER, PurchaseLine::quantity, "how many")
+                .required("due_on", CellKinds.DATE, PurchaseLine::dueOn, "day it is promised for")
+                .optional("received_on", CellKinds.DATE, PurchaseLine::receivedOn, "day it came; empty: it is open")
+                .key(List.of("order", "part", "depot"), p -> List.of(p.order(), p.part(), p.depot()))
+                .made(v -> new PurchaseLine(
+                        v.get("order"),
+                        v.get("part"),
+                        v.get("depot"),
+                        v.get("quantity"),
+                        v.get("due_on"),
+                        v.find("received_on")));
+    }
+}

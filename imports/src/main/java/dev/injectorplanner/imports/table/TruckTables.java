@@ -1,0 +1,202 @@
+package dev.injectorplanner.imports.table;
+
+import dev.injectorplanner.core.fleet.AwayWindow;
+import dev.injectorplanner.core.fleet.CylinderTest;
+import dev.injectorplanner.core.fleet.Fault;
+import dev.injectorplanner.core.fleet.FittedInjector;
+import dev.injectorplanner.core.fleet.Found;
+import dev.injectorplanner.core.fleet.Origin;
+import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.fleet.TestKind;
+import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.imports.cell.CellKinds;
+import dev.injectorplanner.imports.cell.ColumnUnit;
+import java.util.List;
+
+/** Tables of trucks and of what is known of each. */
+final class TruckTables {
+    private TruckTables() {}
+
+    static Table<Truck> trucks() {
+        return Table.named("trucks", Truck.class)
+                .required("truck", CellKinds.TEXT, Truck::truck, "its name in the tables")
+                .required("vin", CellKinds.VIN, Truck::vin, "vehicle identification number, 17 characters")
+                .required("depot", CellKinds.TEXT, Truck::depot, "where it is looked after")
+                .required("family", CellKinds.TEXT, Truck::family, "its engine family")
+                .optional(
+                        "duty_group", CellKinds.TEXT, Truck::dutyGroup, "trucks that can stand in for it; empty: none")
+                .required("in_service_on", CellKinds.DATE, Truck::inServiceOn, "first day of service")
+                .optional(
+                        "out_of_service_on",
+                        CellKinds.DATE,
+                        Truck::outOfServiceOn,
+                        "day it left the fleet; empty: it runs")
+                .optional(
+                        "warranty_until",
+                        CellKinds.DATE,
+                        Truck::warrantyUntil,
+                        "last day of its warranty; empty: unknown")
+                .key(List.of("truck"), t -> List.of(t.truck()))
+                .made(v -> new Truck(
+                        v.get("truck"),
+                        v.get("vin"),
+                        v.get("depot"),
+                        v.get("family"),
+                        v.find("duty_group"),
+                        v.get("in_service_on"),
+                        v.find("out_of_service_on"),
+                        v.find("warranty_until")));
+    }
+
+    static Table<FittedInjector> injectors() {
+        return injectorColumns()
+                .key(List.of("truck", "cylinder", "fitted_on"), i -> List.of(i.truck(), i.cylinder(), i.fittedOn()))
+                .made(v -> new FittedInjector(
+                        v.get("truck"),
+                        v.get("cylinder"),
+                        v.get("part"),
+                        v.find("serial"),
+                        v.find("calibration_code"),
+                        v.get("origin"),
+                        v.get("fitted_on"),
+                        v.find("odometer_km"),
+                        v.find("engine_hours"),
+                        v.find("removed_on"),
+                        v.find("removed_odometer_km"),
+                        v.find("removed_engine_hours"),
+                        v.find("found")));
+    }
+
+    private static Table.Builder<FittedInjector> injectorColumns() {
+        return Table.named("injectors", FittedInjector.class)
+                .required("truck", CellKinds.TEXT, FittedInjector::truck, "the truck")
+                .required("cylinder", CellKinds.WHOLE, FittedInjector::cylinder, "number as the engine maker counts")
+                .required("part", CellKinds.TEXT, FittedInjector::part, "its part number")
+                .optional("serial", CellKinds.TEXT, FittedInjector::serial, "the unit's serial; empty: unknown")
+                .optional(
+                        "calibration_code",
+                        CellKinds.TEXT,
+                        FittedInjector::calibrationCode,
+                        "goes into the engine controller under its cylinder; empty: unknown")
+                .required("origin", CellKinds.choice(Origin.class), FittedInjector::origin, "new or reman")
+                .required("fitted_on", CellKinds.DATE, FittedInjector::fittedOn, "day it went in")
+                .measured(
+                        "odometer", ColumnUnit.DISTANCE, false, FittedInjector::odometerKm, "that day; empty: unknown")
+                .optional("engine_hours", CellKinds.NUMBER, FittedInjector::engineHours, "that day; empty: unknown")
+                .optional("removed_on", CellKinds.DATE, FittedInjector::removedOn, "day it came out; empty: it is in")
+                .measured(
+                        "removed_odometer",
+                        ColumnUnit.DISTANCE,
+                        false,
+                        FittedInjector::removedOdometerKm,
+                        "when it came out; empty: unknown")
+                .optional(
+                        "removed_engine_hours",
+                        CellKinds.NUMBER,
+                        FittedInjector::removedEngineHours,
+                        "when it came out; empty: unknown")
+                .optional(
+                        "found",
+                        CellKinds.choice(Found.class),
+                        FittedInjector::found,
+                        "failed, worn, healthy or unknown, when it came out");
+    }
+
+    static Table<Reading> readings() {
+        return Table.named("readings", Reading.class)
+                .required("truck", CellKinds.TEXT, Reading::truck, "the truck")
+                .required(
+                        "taken_at",
+                        CellKinds.INSTANT,
+                        Reading::takenAt,
+                        "the moment, in the depot's time or with an offset")
+                .measured("odometer", ColumnUnit.DISTANCE, false, Reading::odometerKm, "odometer; empty: not read")
+                .optional("engine_hours", CellKinds.NUMBER, Reading::engineHours, "engine hours; empty: not read")
+                .optional(
+                        "meter_replaced",
+                        CellKinds.YES_NO,
+                        Reading::meterReplaced,
+                        "yes where the meter was replaced before this reading; empty: no")
+                .key(List.of("truck", "taken_at"), r -> List.of(r.truck(), r.takenAt()))
+                .made(v -> new Reading(
+                        v.get("truck"),
+                        v.get("taken_at"),
+                        v.find("odometer_km"),
+                        v.find("engine_hours"),
+                        v.or("meter_replaced", false)));
+    }
+
+    static Table<Fault> faults() {
+        return Table.named("faults", Fault.class)
+                .required("truck", CellKinds.TEXT, Fault::truck, "the truck")
+                .required(
+                        "seen_at",
+                        CellKinds.INSTANT,
+                        Fault::seenAt,
+                        "the moment, in the depot's time or with an offset")
+                .required("code", CellKinds.FAULT_CODE, Fault::code, "SPN 651 FMI 5, 651/5 or P0201")
+                .optional(
+                        "cylinder",
+                        CellKinds.WHOLE,
+                        Fault::cylinder,
+                        "where the code does not say it; empty: none named")
+                .optional("count", CellKinds.WHOLE, Fault::count, "occurrences; empty: 1")
+                .measured("odometer", ColumnUnit.DISTANCE, false, Fault::odometerKm, "odometer then; empty: unknown")
+                .key(List.of("truck", "seen_at", "code", "cylinder"), f -> {
+                    Integer cylinder = f.cylinder();
+                    return List.of(f.truck(), f.seenAt(), f.code().text(), cylinder == null ? 0 : cylinder);
+                })
+                .made(v -> new Fault(
+                        v.get("truck"),
+                        v.get("seen_at"),
+                        v.get("code"),
+                        v.find("cylinder"),
+                        v.or("count", 1),
+                        v.find("odometer_km")));
+    }
+
+    static Table<CylinderTest> cylinderTests() {
+        return Table.named("cylinder_tests", CylinderTest.class)
+                .required("truck", CellKinds.TEXT, CylinderTest::truck, "the truck")
+                .required("cylinder", CellKinds.WHOLE, CylinderTest::cylinder, "number as the engine maker counts")
+                .required(
+                        "tested_at",
+                        CellKinds.INSTANT,
+                        CylinderTest::testedAt,
+                        "the moment, in the depot's time or with an offset")
+                .required(
+                        "test",
+                        CellKinds.choice(TestKind.class),
+                        CylinderTest::test,
+                        "balance, return_flow or contribution")
+                .required("value", CellKinds.NUMBER, CylinderTest::value, "the result")
+                .required(
+                        "unit", CellKinds.TEXT, CylinderTest::unit, "unit of the result, such as mm3/stroke, ml/min, %")
+                .optional(
+                        "engine_state",
+                        CellKinds.TEXT,
+                        CylinderTest::engineState,
+                        "how the engine ran, such as warm idle")
+                .key(
+                        List.of("truck", "cylinder", "tested_at", "test"),
+                        t -> List.of(t.truck(), t.cylinder(), t.testedAt(), t.test()))
+                .made(v -> new CylinderTest(
+                        v.get("truck"),
+                        v.get("cylinder"),
+                        v.get("tested_at"),
+                        v.get("test"),
+                        v.get("value"),
+                        v.get("unit"),
+                        v.or("engine_state", "")));
+    }
+
+    static Table<AwayWindow> away() {
+        return Table.named("away", AwayWindow.class)
+                .required("truck", CellKinds.TEXT, AwayWindow::truck, "the truck that cannot be spared")
+                .required("from", CellKinds.DATE, AwayWindow::from, "first day")
+                .required("to", CellKinds.DATE, AwayWindow::to, "last day")
+                .optional("reason", CellKinds.TEXT, AwayWindow::reason, "why")
+                .key(List.of("truck", "from"), a -> List.of(a.truck(), a.from()))
+                .made(v -> new AwayWindow(v.get("truck"), v.get("from"), v.get("to"), v.or("reason", "")));
+    }
+}

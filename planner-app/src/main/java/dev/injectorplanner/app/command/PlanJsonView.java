@@ -1,0 +1,99 @@
+package dev.injectorplanner.app.command;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.condition.SignEffect;
+import dev.injectorplanner.core.coolant.CoolantNeed;
+import dev.injectorplanner.core.coolant.CoolantWeek;
+import dev.injectorplanner.core.cores.CoreOwed;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.history.PartLife;
+import dev.injectorplanner.core.parts.OrderLine;
+import dev.injectorplanner.core.parts.PartNeed;
+import dev.injectorplanner.core.parts.ShortLine;
+import dev.injectorplanner.core.parts.UnplannedNeed;
+import dev.injectorplanner.core.plan.Assumption;
+import dev.injectorplanner.core.plan.DepotDays;
+import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.PlanChange;
+import dev.injectorplanner.core.plan.PlanCost;
+import dev.injectorplanner.core.plan.TruckReason;
+import dev.injectorplanner.core.plan.Unplanned;
+import dev.injectorplanner.core.risk.ExpectedFailures;
+import dev.injectorplanner.core.risk.FamilyInspection;
+import dev.injectorplanner.core.risk.InjectorRisk;
+import dev.injectorplanner.core.schedule.WeekLoad;
+import dev.injectorplanner.core.visit.Visit;
+import dev.injectorplanner.core.warranty.WarrantyClaim;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** What {@code plan --json} prints: the plan without the ages and risks of injectors that are not due. */
+record PlanJsonView(
+        LocalDate today,
+        IsoWeek firstWeek,
+        int weeks,
+        PlanCost cost,
+        List<Visit> visits,
+        List<TruckReason> reasons,
+        List<Unplanned> unplanned,
+        @JsonProperty("findings") List<DueItem> dueItems,
+        List<InjectorRisk> risks,
+        List<PartLife> lives,
+        List<SignEffect> signEffects,
+        List<FamilyInspection> inspections,
+        List<ExpectedFailures> expectedFailures,
+        List<DepotDays> days,
+        List<WeekLoad> loads,
+        List<PartNeed> partNeeds,
+        List<OrderLine> orders,
+        List<ShortLine> shortList,
+        List<UnplannedNeed> unplannedNeeds,
+        List<CoreOwed> cores,
+        List<WarrantyClaim> claims,
+        List<CoolantNeed> coolantNeeds,
+        List<CoolantWeek> coolantWeeks,
+        List<Assumption> assumptions,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable PlanChange change) {
+    /** @param change what was tried changes, or null where nothing was */
+    static PlanJsonView of(Plan plan, @Nullable PlanChange change) {
+        return new PlanJsonView(
+                plan.today(),
+                plan.firstWeek(),
+                plan.weeks(),
+                plan.cost(),
+                plan.visits(),
+                plan.reasons(),
+                plan.unplanned(),
+                plan.dueItems(),
+                risksOfDue(plan),
+                plan.lives(),
+                plan.signEffects(),
+                plan.inspections(),
+                plan.expectedFailures(),
+                plan.days(),
+                plan.loads(),
+                plan.partNeeds(),
+                plan.parts().orders(),
+                plan.parts().shortList(),
+                plan.parts().unplannedNeeds(),
+                plan.cores(),
+                plan.claims(),
+                plan.coolantNeeds(),
+                plan.coolant().weeks(),
+                plan.assumptions(),
+                change);
+    }
+
+    private static List<InjectorRisk> risksOfDue(Plan plan) {
+        Set<String> due = new HashSet<>();
+        plan.dueItems().forEach(item -> due.add(item.truck() + "\n" + item.cylinder()));
+        return plan.risks().stream()
+                .filter(risk -> due.contains(risk.truck() + "\n" + risk.cylinder()))
+                .toList();
+    }
+}

@@ -1,5 +1,0 @@
-/** The command {@code coolant}: what to pour into one engine. Needs no store. */
-@NullMarked
-package dev.injectorplanner.app.coolant;
-
-import org.jspecify.annotations.NullMarked;

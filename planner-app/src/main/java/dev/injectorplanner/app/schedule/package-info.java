@@ -1,5 +1,0 @@
-/** The {@code schedule} command: solves an instance file. Needs no store. */
-@NullMarked
-package dev.injectorplanner.app.schedule;
-
-import org.jspecify.annotations.NullMarked;

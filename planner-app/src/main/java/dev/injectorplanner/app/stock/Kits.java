@@ -1,0 +1,141 @@
+package dev.injectorplanner.app.stock;
+
+import dev.injectorplanner.app.entry.KnownFleet;
+import dev.injectorplanner.app.entry.RefusedEntryException;
+import dev.injectorplanner.app.plans.KeptPlans;
+import dev.injectorplanner.app.plans.KeptVisit;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.store.StoreWriter;
+import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.Truck;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Set;
+
+/** Kits: injectors from the shelf meant for the cylinders of a planned visit, one for each. */
+public final class Kits {
+    private final Store store;
+    private final KeptPlans plans;
+
+    public Kits(Store store, KeptPlans plans) {
+        this.store = store;
+        this.plans = plans;
+    }
+
+    /**
+     * Means an injector for a cylinder of a planned visit.
+     *
+     * @throws RefusedEntryException where it is meant for another, does not fit, or the cylinder has one or no visit
+     */
+    public void bind(String depot, long injector, String truck, int cylinder, Instant at, String by) {
+        List<Integer> planned = planned(depot, truck);
+        store.inJointTransaction((connection, writer) -> {
+            StockInjectorRows.takeTurn(connection);
+            StockInjector there = SerialisedStock.there(connection, depot, injector);
+            String what = "serial \"" + there.serial() + "\": ";
+            if (there.truck() != null) {
+                throw refused(what + "is meant for " + there.place().orElseThrow(), "release it there first");
+            }
+            if (!planned.contains(cylinder)) {
+                throw refused(
+                        "truck " + truck + ", cylinder " + cylinder + ": is in no planned visit of " + depot,
+                        planned.isEmpty() ? "choose a truck of the plan" : "choose one of cylinders " + planned);
+            }
+            for (StockInjector other : StockInjectorRows.boundTo(connection, truck)) {
+                if (other.isFor(truck, cylinder)) {
+                    throw refused(
+                            "truck " + truck + ", cylinder " + cylinder + ": has serial " + other.serial()
+                                    + " in its kit already",
+                            "release that one first");
+                }
+            }
+            EngineFamily family = family(writer, truck);
+            if (!there.part().equals(family.injectorPart())) {
+                throw refused(
+                        what + "is a " + there.part() + ", and engines of family " + family.family() + " take "
+                                + family.injectorPart(),
+                        "choose an injector of that part");
+            }
+            StockInjectorRows.bind(connection, injector, truck, cylinder, at, by);
+            StockNotes.bound(connection, at, by, truck, List.of(StockNotes.bound(cylinder, there)));
+            return there;
+        });
+    }
+
+    /**
+     * Fills a visit's kit from the shelf: each planned cylinder that has none gets the injector that lies there longest.
+     *
+     * @throws RefusedEntryException where the depot's plan has no visit of that truck
+     * @return how many cylinders still lack one
+     */
+    public int fill(String depot, String truck, Instant at, String by) {
+        List<Integer> planned = planned(depot, truck);
+        if (planned.isEmpty()) {
+            throw refused("truck " + truck + ": is in no planned visit of " + depot, "choose a truck of the plan");
+        }
+        return store.inJointTransaction((connection, writer) -> {
+            StockInjectorRows.takeTurn(connection);
+            EngineFamily family = family(writer, truck);
+            Set<Integer> have = new HashSet<>();
+            StockInjectorRows.boundTo(connection, truck).forEach(row -> have.add(row.cylinder()));
+            Iterator<StockInjector> free = free(connection, depot, family.injectorPart());
+            List<String> bound = new ArrayList<>();
+            int lacking = 0;
+            for (int cylinder : planned) {
+                if (!have.contains(cylinder)) {
+                    if (free.hasNext()) {
+                        StockInjector next = free.next();
+                        StockInjectorRows.bind(connection, next.id(), truck, cylinder, at, by);
+                        bound.add(StockNotes.bound(cylinder, next));
+                    } else {
+                        lacking++;
+                    }
+                }
+            }
+            if (!bound.isEmpty()) {
+                StockNotes.bound(connection, at, by, truck, bound);
+            }
+            return lacking;
+        });
+    }
+
+    private static Iterator<StockInjector> free(Connection connection, String depot, String part) throws SQLException {
+        return StockInjectorRows.ofDepot(connection, depot).stream()
+                .filter(row -> row.truck() == null && row.part().equals(part))
+                .iterator();
+    }
+
+    /** Releases an injector: it is free for any cylinder again. */
+    public void release(String depot, long injector, Instant at, String by) {
+        store.inJointTransaction((connection, writer) -> {
+            StockInjectorRows.takeTurn(connection);
+            StockInjector there = SerialisedStock.there(connection, depot, injector);
+            StockInjectorRows.release(connection, there.id());
+            StockNotes.released(connection, at, by, there);
+            return there;
+        });
+    }
+
+    private List<Integer> planned(String depot, String truck) {
+        return plans.listVisits(depot).stream()
+                .filter(visit -> visit.truck().equals(truck))
+                .findFirst()
+                .map(KeptVisit::cylinders)
+                .orElse(List.of());
+    }
+
+    private static EngineFamily family(StoreWriter writer, String truck) {
+        KnownFleet known = new KnownFleet(writer);
+        Truck there = known.truck(truck);
+        return known.familyOf(there);
+    }
+
+    private static RefusedEntryException refused(String what, String fix) {
+        return RefusedEntryException.of("kit", what, fix);
+    }
+}

@@ -1,0 +1,147 @@
+package dev.injectorplanner.app.stock;
+
+import dev.injectorplanner.app.entry.EntryProblems;
+import dev.injectorplanner.app.entry.KnownFleet;
+import dev.injectorplanner.app.entry.RefusedEntryException;
+import dev.injectorplanner.app.stock.GoodsIn.Unit;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.store.StoreSql;
+import dev.injectorplanner.app.store.StoreWriter;
+import dev.injectorplanner.core.fleet.Part;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Injectors that lie on a depot's shelf, each with serial and calibration code: taken in, or found not to be there. */
+public final class SerialisedStock {
+    private final Store store;
+
+    public SerialisedStock(Store store) {
+        this.store = store;
+    }
+
+    /** What lies on a depot's shelf, by part and day of arrival. */
+    public List<StockInjector> list(String depot) {
+        return store.inJointTransaction((connection, writer) -> StockInjectorRows.ofDepot(connection, depot));
+    }
+
+    /** What is meant for a truck, by cylinder. */
+    public Map<Integer, StockInjector> kitOf(String truck) {
+        return store.inJointTransaction((connection, writer) -> {
+            Map<Integer, StockInjector> kit = new HashMap<>();
+            for (StockInjector each : StockInjectorRows.boundTo(connection, truck)) {
+                Integer cylinder = each.cylinder();
+                if (cylinder != null) {
+                    kit.put(cylinder, each);
+                }
+            }
+            return kit;
+        });
+    }
+
+    /**
+     * Takes injectors in: all of them, or none. OnHandStock of their part goes up.
+     *
+     * @return how many
+     * @throws RefusedEntryException with all that is wrong; fields are {@code u0.serial}, {@code u0.code}, ...
+     */
+    public int receive(GoodsIn box, Instant at, String by) {
+        return store.inJointTransaction((connection, writer) -> {
+            StockInjectorRows.takeTurn(connection);
+            GoodsIn clean = checked(box, connection, writer);
+            long id = StoreSql.nextIds(connection, "shelf_injector_seq");
+            for (Unit unit : clean.units()) {
+                StockInjectorRows.insert(connection, id++, unit, clean, at, by);
+            }
+            new OnHandStock(writer, clean.depot())
+                    .add(clean.part(), clean.units().size());
+            StockNotes.received(connection, at, by, clean);
+            return clean.units().size();
+        });
+    }
+
+    private static GoodsIn checked(GoodsIn box, Connection connection, StoreWriter writer) throws SQLException {
+        KnownFleet known = new KnownFleet(writer);
+        known.depot(box.depot());
+        Part part = known.injectorPart(box.part());
+        requireSome(box);
+        EntryProblems problems = new EntryProblems();
+        SerialLookup whereabouts = new SerialLookup(connection, box.depot());
+        List<Unit> clean = new ArrayList<>();
+        Set<String> serials = new HashSet<>();
+        Set<String> codes = new HashSet<>();
+        for (int i = 0; i < box.units().size(); i++) {
+            String field = "u" + i + ".";
+            String where = "Injector " + (i + 1) + ", ";
+            Unit typed = box.units().get(i);
+            Unit unit = new Unit(SerialCodes.serial(typed.serial()), SerialCodes.code(part, typed.code()));
+            SerialCodes.check(part, unit.serial(), unit.code(), where, field, problems);
+            if (!unit.serial().isEmpty() && !serials.add(unit.serial())) {
+                problems.add(
+                        field + "serial",
+                        where + "serial \"" + unit.serial() + "\": stands twice in this entry",
+                        "scan each injector once");
+            }
+            if (!unit.code().isEmpty() && !codes.add(unit.code())) {
+                problems.add(
+                        field + "code",
+                        where + "code \"" + unit.code()
+                                + "\": stands twice in this entry; no two injectors share a code",
+                        "read both injectors again");
+            }
+            whereabouts.checkNew(unit.serial(), unit.code(), where, field, problems);
+            clean.add(unit);
+        }
+        problems.throwIfAny();
+        return new GoodsIn(box.depot(), box.part(), box.origin(), clean);
+    }
+
+    private static void requireSome(GoodsIn box) {
+        if (box.units().isEmpty()) {
+            throw RefusedEntryException.of("u0.serial", "serial: is empty", "scan or type at least one injector");
+        }
+        if (box.units().size() > StoreSql.IDS) {
+            throw RefusedEntryException.of(
+                    "u0.serial", "there are more than " + StoreSql.IDS, "take them in by halves");
+        }
+    }
+
+    /**
+     * Takes an injector off the shelf that was not fitted: sent back, or taken in by mistake. OnHandStock goes down.
+     *
+     * @return what it was
+     * @throws RefusedEntryException where it is not on that shelf, or is meant for a cylinder
+     */
+    public StockInjector takeOff(String depot, long id, Instant at, String by) {
+        return store.inJointTransaction((connection, writer) -> {
+            StockInjectorRows.takeTurn(connection);
+            StockInjector there = there(connection, depot, id);
+            if (there.truck() != null) {
+                throw RefusedEntryException.of(
+                        "shelf",
+                        "serial \"" + there.serial() + "\": is meant for "
+                                + there.place().orElseThrow(),
+                        "take it out of that kit first");
+            }
+            StockInjectorRows.gone(connection, id, at, by, 0);
+            new OnHandStock(writer, depot).take(there.part(), 1);
+            StockNotes.tookOff(connection, at, by, there);
+            return there;
+        });
+    }
+
+    static StockInjector there(Connection connection, String depot, long id) throws SQLException {
+        return StockInjectorRows.find(connection, id)
+                .filter(row -> row.depot().equals(depot))
+                .orElseThrow(() -> RefusedEntryException.of(
+                        "shelf",
+                        "that injector is no longer on the shelf of " + depot,
+                        "look at the shelf again and choose another"));
+    }
+}

@@ -1,0 +1,52 @@
+package dev.injectorplanner.app.stock;
+
+import dev.injectorplanner.app.people.AuditTrail;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What happens to stock with serials, for the audit trail, in the change's own transaction. */
+final class StockNotes {
+    private StockNotes() {}
+
+    static void received(Connection connection, Instant at, String by, GoodsIn box) throws SQLException {
+        String units = box.units().stream()
+                .map(unit -> "serial " + unit.serial() + (unit.code().isEmpty() ? "" : ", code " + unit.code()))
+                .collect(Collectors.joining("; "));
+        AuditTrail.write(connection, at, by, "take injectors in", box.depot() + ", part " + box.part(), "", units);
+    }
+
+    static void tookOff(Connection connection, Instant at, String by, StockInjector injector) throws SQLException {
+        AuditTrail.write(
+                connection,
+                at,
+                by,
+                "take an injector off the shelf",
+                "serial " + injector.serial(),
+                "on the shelf of " + injector.depot(),
+                "gone");
+    }
+
+    static void bound(Connection connection, Instant at, String by, String truck, List<String> bound)
+            throws SQLException {
+        AuditTrail.write(connection, at, by, "fill a kit", "truck " + truck, "", String.join("; ", bound));
+    }
+
+    static void released(Connection connection, Instant at, String by, StockInjector injector) throws SQLException {
+        AuditTrail.write(
+                connection,
+                at,
+                by,
+                "take an injector out of a kit",
+                "serial " + injector.serial(),
+                injector.place().map(place -> "meant for " + place).orElse("free"),
+                "free");
+    }
+
+    /** {@code cylinder 3: serial R1}. */
+    static String bound(int cylinder, StockInjector injector) {
+        return "cylinder " + cylinder + ": serial " + injector.serial();
+    }
+}

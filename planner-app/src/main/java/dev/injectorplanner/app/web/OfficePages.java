@@ -1,0 +1,68 @@
+package dev.injectorplanner.app.web;
+
+import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.site.SiteRows;
+import dev.injectorplanner.app.site.SiteSettings;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.web.alerts.AlertsPage;
+import dev.injectorplanner.app.web.frame.Fleets;
+import dev.injectorplanner.app.web.frame.PlansInForce;
+import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.web.imports.ImportsPage;
+import dev.injectorplanner.app.web.life.LifePage;
+import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.app.web.office.Refusals;
+import dev.injectorplanner.app.web.office.Replanning;
+import dev.injectorplanner.app.web.order.OrderPages;
+import dev.injectorplanner.app.web.plan.PlanPage;
+import dev.injectorplanner.app.web.settings.FiguresPage;
+import dev.injectorplanner.app.web.settings.OutdatedPlans;
+import dev.injectorplanner.app.web.settings.RowsPage;
+import dev.injectorplanner.app.web.settings.SettingsPage;
+import dev.injectorplanner.app.web.truck.TruckFilePage;
+import dev.injectorplanner.app.web.week.WeekPage;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Import;
+
+/** The pages of the office, switched on together. */
+@Configuration(proxyBeanMethods = false)
+@Import({
+    Refusals.class,
+    WeekPage.class,
+    PlanPage.class,
+    TruckFilePage.class,
+    OrderPages.class,
+    SettingsPage.class,
+    FiguresPage.class,
+    RowsPage.class,
+    AlertsPage.class,
+    ImportsPage.class,
+    LifePage.class
+})
+public class OfficePages {
+    @Bean
+    Office office(Store store, PlansInForce plans, Fleets fleets) {
+        return new Office(store, plans, fleets);
+    }
+
+    @Bean
+    SiteSettings siteSettings(Application application, SiteClock clock) {
+        return new SiteSettings(application.store().dataSource(), clock.source());
+    }
+
+    @Bean
+    SiteRows siteRows(Application application, SiteClock clock) {
+        return new SiteRows(application.store(), application.intake(), clock.source());
+    }
+
+    @Bean
+    OutdatedPlans madeBefore(Office office, SiteSettings settings) {
+        return new OutdatedPlans(office, settings);
+    }
+
+    @Bean
+    Replanning planAnew(Application application, Office office, SiteClock clock) {
+        return new Replanning(application, office, clock);
+    }
+}

@@ -1,0 +1,91 @@
+package dev.injectorplanner.app.web.api;
+
+import dev.injectorplanner.app.closeout.CloseOuts;
+import dev.injectorplanner.app.entry.EntryProblem;
+import dev.injectorplanner.app.entry.RefusedEntryException;
+import dev.injectorplanner.app.people.ApiToken;
+import dev.injectorplanner.app.people.Secrets;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.store.StoreSql;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Close-outs that another program sends, under the very rules of the form, and those that it reads. */
+public final class CloseOutIntake {
+    private static final String REFUSED = "The close-out was refused";
+
+    private static final int LONGEST_WHO = 60;
+
+    private final CloseOuts closeOuts;
+    private final TokenTrucks trucks;
+    private final InstantSource clock;
+
+    public CloseOutIntake(Store store, InstantSource clock) {
+        this.closeOuts = new CloseOuts(store);
+        this.trucks = new TokenTrucks(new StoreSql(store.dataSource()));
+        this.clock = clock;
+    }
+
+    /**
+     * Keeps a close-out or the correction of one, whole or not at all. What was sent under the same key before is answered,
+     * not kept again, however long ago that was.
+     *
+     * @param key the request's idempotency key
+     * @return the close-out as it is kept
+     * @throws ApiRefusal where it is refused; nothing is kept then
+     */
+    public Map<String, Object> take(String body, ApiToken token, String key) {
+        SentCloseOut sent = SentCloseOut.of(body, "api " + Secrets.hash(token.id() + " " + key));
+        String truck = sent.entry().truck();
+        ZoneId zone = trucks.zoneOf(truck, token.depot());
+        Instant now = clock.instant();
+        LocalDate today = LocalDate.ofInstant(now, zone);
+        try {
+            CloseOuts.Saved saved = keep(sent, now, shortened(token.who()), today);
+            if (saved.again() && !sent.isOf(saved.closeOut())) {
+                throw new ApiRefusal(
+                        409,
+                        "The idempotency key is taken",
+                        "Close-out " + saved.closeOut().id()
+                                + " was kept under this key, and it is another one. Mend: take a new key.",
+                        List.of());
+            }
+            return CloseOutAnswer.of(saved.closeOut());
+        } catch (RefusedEntryException e) {
+            List<EntryProblem> problems = e.problems();
+            throw new ApiRefusal(
+                    422,
+                    REFUSED,
+                    problems.size() + (problems.size() == 1 ? " thing is" : " things are")
+                            + " wrong with it, so nothing was kept. Mend: see problems, correct them, send it again.",
+                    problems.stream().map(sent::problem).toList());
+        }
+    }
+
+    private static String shortened(String who) {
+        return who.length() <= LONGEST_WHO ? who : who.substring(0, LONGEST_WHO - 1) + "…";
+    }
+
+    private CloseOuts.Saved keep(SentCloseOut sent, Instant now, String who, LocalDate today) {
+        @Nullable Long corrects = sent.corrects();
+        return corrects == null
+                ? closeOuts.close(sent.entry(), now, who, today)
+                : closeOuts.correct(corrects, sent.entry(), sent.why(), now, who, today);
+    }
+
+    /**
+     * A page of a truck's close-outs, all versions.
+     *
+     * @param depot the one depot that may be seen, or null for all
+     * @throws ApiRefusal where the truck is not known there
+     */
+    public Map<String, Object> page(String truck, @Nullable String depot, Cursor cursor) {
+        trucks.zoneOf(truck, depot);
+        return CloseOutAnswer.page(closeOuts.ofTruck(truck), cursor);
+    }
+}

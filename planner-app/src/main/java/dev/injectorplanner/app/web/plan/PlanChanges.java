@@ -1,0 +1,84 @@
+package dev.injectorplanner.app.web.plan;
+
+import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.planning.Planning;
+import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.DisplayFormat;
+import dev.injectorplanner.app.web.office.Replanning;
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.visit.Visit;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** Tries changes out, and makes them. */
+public final class PlanChanges {
+    private final Application application;
+    private final Replanning anew;
+    private final SiteClock clock;
+
+    public PlanChanges(Application application, Replanning anew, SiteClock clock) {
+        this.application = application;
+        this.anew = anew;
+        this.clock = clock;
+    }
+
+    /** A truck's visit opened to be changed; tried out where {@code act} is not empty. */
+    ChangeView open(Viewer viewer, DepotPlan plan, String truck, String act, String to, String why) {
+        Optional<Visit> visit = plan.findVisit(truck);
+        String from = visit.map(each -> each.week().toString()).orElse("");
+        IsoWeek first = plan.plan().firstWeek();
+        List<ChangeView.Choice> weeks = IntStream.range(0, plan.plan().weeks())
+                .mapToObj(first::plus)
+                .filter(week -> !week.toString().equals(from))
+                .map(week -> new ChangeView.Choice(week.toString(), hours(plan, week)))
+                .toList();
+        boolean held = application.holds().list(plan.depot()).stream()
+                .anyMatch(hold -> hold.truck().equals(truck));
+        return new ChangeView(
+                truck,
+                plan.depot(),
+                from,
+                visit.map(plan::work).orElse("no visit"),
+                act.isEmpty() ? "move" : act,
+                weeks,
+                to.isEmpty() ? visit.map(each -> each.week().plus(1).toString()).orElse(first.toString()) : to,
+                why,
+                held,
+                act.isEmpty() ? List.of() : List.of(tried(viewer, plan, VisitAction.of(act, truck, from, to))));
+    }
+
+    private static String hours(DepotPlan plan, IsoWeek week) {
+        return week
+                + plan.findLoad(week)
+                        .map(load -> ", " + DisplayFormat.tenth(load.labourHours()) + " of "
+                                + DisplayFormat.tenth(load.availableHours()) + " h")
+                        .orElse("");
+    }
+
+    private ChangeView.Tried tried(Viewer viewer, DepotPlan plan, VisitAction act) {
+        Planning.Tried tried = application
+                .planning()
+                .tryOut(
+                        anew.day(plan.kept(), plan.site().timeZone()),
+                        application.planning().policy(),
+                        Replanning.scope(viewer, plan),
+                        act.tried(),
+                        List.of());
+        return Consequence.of(act, tried.change(), tried.planned().plan().cost());
+    }
+
+    /** Holds the truck and plans anew. */
+    void make(Viewer viewer, DepotPlan plan, VisitAction act, String why) {
+        application.holds().hold(act.hold(clock.now(), viewer.name(), why));
+        anew.plan(viewer, plan.depot(), "hold " + act.truck() + " " + clock.now());
+    }
+
+    /** Takes back all holds of a truck and plans anew. */
+    void release(Viewer viewer, DepotPlan plan, String truck) {
+        application.holds().release(truck, clock.now(), viewer.name());
+        anew.plan(viewer, plan.depot(), "release " + truck + " " + clock.now());
+    }
+}

@@ -1,0 +1,176 @@
+package dev.injectorplanner.app.web.truck;
+
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.DisplayFormat;
+import dev.injectorplanner.core.fleet.Bank;
+import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.Fault;
+import dev.injectorplanner.core.fleet.FittedInjector;
+import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.risk.InjectorRisk;
+import dev.injectorplanner.core.units.Figures;
+import dev.injectorplanner.core.usage.InjectorAge;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The engine from above, front at the top: banks side by side, each cylinder with its figures. */
+final class EngineView {
+    /** Faults seen in so many days and since fitting count as open. */
+    static final int OPEN_DAYS = 30;
+
+    private static final int PITCH = 106;
+    private static final int FIRST = 104;
+    private static final double WIDEST_CHANCE = 0.4;
+    private static final int BAR = 94;
+
+    private final DepotPlan plan;
+    private final Truck truck;
+    private final EngineFamily family;
+    private final List<Integer> done;
+
+    EngineView(DepotPlan plan, Truck truck, EngineFamily family) {
+        this.plan = plan;
+        this.truck = truck;
+        this.family = family;
+        this.done =
+                plan.findVisit(truck.truck()).map(visit -> visit.cylinders()).orElse(List.of());
+    }
+
+    /**
+     * The drawing.
+     *
+     * @param height of its frame, whose width is 426
+     * @param banks one or two
+     * @param cylinders all, bank by bank
+     * @param words what it shows, for those who hear it
+     */
+    record Drawing(int height, List<Side> banks, List<Cylinder> cylinders, String words) {}
+
+    /** A bank as a frame. */
+    record Side(String name, int x, int width, int y, int height, int nameX, String anchor) {}
+
+    /**
+     * A cylinder.
+     *
+     * @param x its middle
+     * @param y its middle
+     * @param textX where its figures stand
+     * @param anchor on which side of that
+     * @param barX left edge of its bar
+     * @param filled how much of its bar is filled
+     * @param chance chance of failing within 12 weeks, in words
+     * @param done whether the visit replaces it
+     */
+    record Cylinder(
+            int number,
+            String bank,
+            int x,
+            int y,
+            int textX,
+            String anchor,
+            int barX,
+            double filled,
+            String chance,
+            String age,
+            String faults,
+            boolean anyFault,
+            String code,
+            boolean done) {}
+
+    Drawing draw() {
+        boolean inline = family.banks().size() == 1;
+        int longest = family.banks().stream()
+                .mapToInt(bank -> bank.cylinders().size())
+                .max()
+                .orElse(1);
+        int length = longest * PITCH + 12;
+        List<Side> sides = new ArrayList<>();
+        List<Cylinder> cylinders = new ArrayList<>();
+        for (int at = 0; at < family.banks().size(); at++) {
+            Bank bank = family.banks().get(at);
+            boolean left = !inline && at % 2 == 0;
+            int middle = inline ? 148 : left ? 148 : 252;
+            sides.add(new Side(
+                    inline ? "" : DisplayFormat.sentence(bank.name()) + " bank",
+                    middle - 35,
+                    70,
+                    64,
+                    length,
+                    left ? 106 : 294,
+                    left ? "end" : "start"));
+            for (int row = 0; row < bank.cylinders().size(); row++) {
+                cylinders.add(cylinder(bank, bank.cylinders().get(row), middle, FIRST + row * PITCH, left));
+            }
+        }
+        String words = cylinders.stream()
+                .map(each -> "Cylinder " + each.number() + ": " + each.age() + ", " + each.chance()
+                        + " to fail within 12 weeks, " + each.faults() + ", " + (each.done() ? "replace" : "leave")
+                        + ".")
+                .collect(Collectors.joining(" "));
+        return new Drawing(64 + length + 56, sides, cylinders, words);
+    }
+
+    private Cylinder cylinder(Bank bank, int number, int x, int y, boolean left) {
+        Optional<InjectorRisk> risk = plan.risksOf(truck.truck()).stream()
+                .filter(each -> each.cylinder() == number)
+                .findFirst();
+        double chance = risk.map(InjectorRisk::chance12).orElse(0.0);
+        long faults = openFaults(number);
+        boolean wide = family.banks().size() == 1;
+        int textX = left ? 98 : wide ? 206 : 302;
+        return new Cylinder(
+                number,
+                bank.name(),
+                x,
+                y,
+                textX,
+                left ? "end" : "start",
+                left ? textX - BAR : textX,
+                Math.rint(Math.min(1, chance / WIDEST_CHANCE) * BAR * 10) / 10,
+                risk.map(each -> DisplayFormat.chance(each.chance12())).orElse("not known"),
+                age(number),
+                faults == 0 ? "no faults" : Figures.count(faults, "fault", "faults"),
+                faults > 0,
+                fitted(number)
+                        .map(FittedInjector::calibrationCode)
+                        .map(DisplayFormat::code)
+                        .orElse(""),
+                done.contains(number));
+    }
+
+    private String age(int number) {
+        Optional<InjectorAge> age = plan.plan().injectors().stream()
+                .filter(each -> each.truck().equals(truck.truck()) && each.cylinder() == number)
+                .findFirst();
+        if (age.isEmpty()) {
+            return "age not known";
+        }
+        Double km = age.get().km();
+        return km == null ? age.get().months() + " months" : plan.units().distance(km);
+    }
+
+    private Optional<FittedInjector> fitted(int number) {
+        LocalDate today = plan.today();
+        return plan.fleet().injectorsOf(truck.truck()).stream()
+                .filter(each -> each.cylinder() == number && each.fittedAt(today))
+                .findFirst();
+    }
+
+    private long openFaults(int number) {
+        ZoneId zone = plan.site().timeZone();
+        LocalDate from = plan.today().minusDays(OPEN_DAYS);
+        LocalDate since = fitted(number)
+                .map(FittedInjector::fittedOn)
+                .filter(from::isBefore)
+                .orElse(from);
+        return plan.fleet().faultsOf(truck.truck()).stream()
+                .filter(fault -> fault.cylinder() != null && fault.cylinder() == number)
+                .filter(fault -> !LocalDate.ofInstant(fault.seenAt(), zone).isBefore(since))
+                .mapToLong(Fault::count)
+                .sum();
+    }
+}

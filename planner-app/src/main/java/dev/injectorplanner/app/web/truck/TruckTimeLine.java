@@ -1,0 +1,96 @@
+package dev.injectorplanner.app.web.truck;
+
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.DisplayFormat;
+import dev.injectorplanner.app.web.truck.TruckFile.Row;
+import dev.injectorplanner.core.fleet.CylinderTest;
+import dev.injectorplanner.core.fleet.Fault;
+import dev.injectorplanner.core.fleet.FittedInjector;
+import dev.injectorplanner.core.fleet.Found;
+import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.units.Figures;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** What is on record of a truck: injectors in and out, faults, tests. */
+final class TruckTimeLine {
+    private final DepotPlan plan;
+    private final Truck truck;
+
+    TruckTimeLine(DepotPlan plan, Truck truck) {
+        this.plan = plan;
+        this.truck = truck;
+    }
+
+    /** The newest first. */
+    List<Row> rows() {
+        List<Row> rows = new ArrayList<>(work());
+        plan.fleet().faultsOf(truck.truck()).forEach(fault -> rows.add(fault(fault)));
+        rows.addAll(tests());
+        rows.sort(Comparator.comparing(Row::day).reversed());
+        return rows;
+    }
+
+    /** Injectors fitted and taken out. */
+    List<Row> work() {
+        List<Row> rows = new ArrayList<>();
+        for (FittedInjector each : plan.fleet().injectorsOf(truck.truck())) {
+            String serial = each.serial() == null ? "" : ", serial " + each.serial();
+            rows.add(row(
+                    each.fittedOn(),
+                    "cylinder " + each.cylinder() + ": injector fitted",
+                    each.part() + ", " + word(each.origin()) + serial + at(each.odometerKm())));
+            LocalDate removed = each.removedOn();
+            if (removed != null) {
+                Found found = each.found();
+                rows.add(row(
+                        removed,
+                        "cylinder " + each.cylinder() + ": injector taken out",
+                        "found " + (found == null ? "unknown" : word(found)) + serial + at(each.removedOdometerKm())));
+            }
+        }
+        return rows;
+    }
+
+    /** Tests of the injectors. */
+    List<Row> tests() {
+        return plan.fleet().testsOf(truck.truck()).stream().map(this::test).toList();
+    }
+
+    private Row test(CylinderTest test) {
+        return row(
+                day(test.testedAt()),
+                "cylinder " + test.cylinder() + ": " + word(test.test()) + " test",
+                Figures.tenths(test.value()) + " " + test.unit()
+                        + (test.engineState().isEmpty() ? "" : ", " + test.engineState()));
+    }
+
+    private Row fault(Fault fault) {
+        Integer cylinder = fault.cylinder();
+        return row(
+                day(fault.seenAt()),
+                (cylinder == null ? "truck" : "cylinder " + cylinder) + ": fault",
+                fault.code() + ", " + Figures.count(fault.count(), "time", "times") + at(fault.odometerKm()));
+    }
+
+    private LocalDate day(Instant at) {
+        return LocalDate.ofInstant(at, plan.site().timeZone());
+    }
+
+    private static Row row(LocalDate day, String what, String detail) {
+        return new Row(day, DisplayFormat.shortDate(day), what, detail);
+    }
+
+    private String at(@Nullable Double km) {
+        return km == null ? "" : ", at " + plan.units().distance(km);
+    }
+
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

@@ -1,0 +1,104 @@
+package dev.injectorplanner.core.replay;
+
+import dev.injectorplanner.core.replay.keeper.AgesAndSigns;
+import dev.injectorplanner.core.replay.keeper.RuleFigures;
+import dev.injectorplanner.core.replay.run.FleetRun;
+import dev.injectorplanner.core.replay.run.Keeper;
+import dev.injectorplanner.core.replay.run.Ledger;
+import dev.injectorplanner.core.replay.scenario.FamilyTruth;
+import dev.injectorplanner.core.replay.scenario.Scenario;
+import dev.injectorplanner.core.replay.world.World;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.IntFunction;
+import java.util.function.Supplier;
+
+/** The fleets of a replay on the day planning begins, and threads to play them with. */
+final class Fleets implements AutoCloseable {
+    private static final int RECORDED_WEEKS = 104;
+    private static final double PRACTICE_SPREAD = 0.5;
+
+    private final ExecutorService threads;
+    private final List<FleetRun> starts;
+
+    /** Plays each fleet up to the first day of planning under the shop's practice, its last two years on record. */
+    Fleets(ReplayRequest request) {
+        threads = Executors.newFixedThreadPool(request.threads());
+        starts = forEach(request.fleets(), fleet -> start(request, fleet));
+    }
+
+    private static FleetRun start(ReplayRequest request, int fleet) {
+        World world = World.of(request.scenario(), request.seed() * 1_000_003 + fleet, request.weeks());
+        FleetRun run = new FleetRun(world);
+        Keeper practice = practice(request.scenario());
+        run.playUntil(world.begin() - 7 * RECORDED_WEEKS, practice);
+        run.beginRecords(request.seed() * 1_000_003 + fleet);
+        run.playUntil(world.begin(), practice);
+        return run;
+    }
+
+    /** What an ordinary shop does: the set at a fixed age, failures as they come, a test now and then. */
+    private static Keeper practice(Scenario scenario) {
+        List<RuleFigures> figures = new ArrayList<>();
+        for (FamilyTruth family : scenario.families()) {
+            figures.add(new RuleFigures(
+                    family.practiceKm(),
+                    PRACTICE_SPREAD * family.practiceKm(),
+                    RuleFigures.NEVER,
+                    0,
+                    60,
+                    scenario.shop().testEveryKm(),
+                    true));
+        }
+        return new AgesAndSigns(figures);
+    }
+
+    List<FleetRun> starts() {
+        return starts;
+    }
+
+    /** Plays every fleet to its end under a policy: ledgers by fleet, then by family. */
+    List<List<Ledger>> play(Supplier<Keeper> keepers) {
+        return forEach(starts.size(), fleet -> {
+            FleetRun run = starts.get(fleet).copy(false);
+            run.playUntil(run.end(), keepers.get());
+            return run.ledgers();
+        });
+    }
+
+    /** Something for each of so many fleets, in their order. */
+    <R> List<R> forEach(int count, IntFunction<R> work) {
+        List<Future<R>> futures = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            int fleet = i;
+            futures.add(threads.submit(() -> work.apply(fleet)));
+        }
+        List<R> results = new ArrayList<>();
+        for (Future<R> future : futures) {
+            results.add(finished(future));
+        }
+        return results;
+    }
+
+    private static <R> R finished(Future<R> future) {
+        try {
+            return future.get();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while a fleet was played", e);
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof RuntimeException cause
+                    ? cause
+                    : new IllegalStateException("a fleet could not be played", e);
+        }
+    }
+
+    @Override
+    public void close() {
+        threads.shutdownNow();
+    }
+}
