@@ -36,8 +36,8 @@ class ApiErrors {
     ResponseEntity<Map<String, Object>> broken(RuntimeException e) {
         Optional<StoreFailures.Cause> cause = StoreFailures.findCause(e);
         if (cause.isPresent()) {
-            Map<String, Object> problem =
-                    ProblemDetails.of(503, "The store cannot be used now", cause.get().sentence());
+            Map<String, Object> problem = ProblemDetails.of(
+                    503, "The store cannot be used now", cause.get().sentence());
             LOG.warn("API problem {}", problem.get("reference"), e);
             return answer(503, problem);
         }

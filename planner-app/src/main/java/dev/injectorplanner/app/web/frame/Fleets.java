@@ -77,7 +77,10 @@ public final class Fleets {
             copies.asMap().remove(depot, read); // a read that began before the change may have ended after it
             read = copies.get(depot);
         }
-        if (isOld(read)) {
+        if (isOld(read) && read.fleet() == null) {
+            copies.asMap().remove(depot, read); // nothing to show meanwhile
+            read = copies.get(depot);
+        } else if (isOld(read)) {
             copies.refresh(depot);
         }
         return Optional.ofNullable(read.fleet());

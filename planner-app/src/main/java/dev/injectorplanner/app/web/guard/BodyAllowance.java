@@ -17,6 +17,9 @@ final class BodyAllowance implements InputBuffer {
     /** Slowest pace that is waited for: a second for so many bytes. */
     static final long BYTES_A_SECOND = 4_096;
 
+    /** Twice the largest upload: what is too large is read this far, so that its sender hears why it was refused. */
+    static final long MOST_BYTES = 128L << 20;
+
     private static final long SECOND_NANOS = 1_000_000_000L;
 
     private final InputBuffer body;
@@ -39,6 +42,9 @@ final class BodyAllowance implements InputBuffer {
             ended = true;
         } else {
             bytes += read;
+            if (bytes > MOST_BYTES) {
+                throw new SocketTimeoutException("more than " + MOST_BYTES + " bytes");
+            }
             requireTime();
         }
         return read;

@@ -17,6 +17,10 @@ import org.springframework.web.filter.OncePerRequestFilter;
 final class PageTurns extends OncePerRequestFilter {
     private static final int A_PROCESSOR = 2;
     private static final int LONGEST_WAIT_SECONDS = 20;
+
+    /** With those who send a body, still fewer than the server's 200 threads: health finds one. */
+    private static final int MOST_WAITING = 100;
+
     private static final Set<String> AT_ONCE = Set.of("/actuator/health", "/planner.css", "/bay.js", "/icon.svg");
 
     private final Semaphore turns =
@@ -33,7 +37,7 @@ final class PageTurns extends OncePerRequestFilter {
             throws ServletException, IOException {
         boolean mine = false;
         try {
-            mine = turns.tryAcquire(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS);
+            mine = turns.getQueueLength() < MOST_WAITING && turns.tryAcquire(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS);
             if (mine) {
                 chain.doFilter(request, response);
             } else {
