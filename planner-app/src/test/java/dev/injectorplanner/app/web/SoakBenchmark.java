@@ -3,9 +3,12 @@ package dev.injectorplanner.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.management.UnixOperatingSystemMXBean;
+import dev.injectorplanner.app.alert.Alerts;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.testkit.DemoSite;
 import dev.injectorplanner.app.testkit.Visitor;
+import dev.injectorplanner.core.generate.DemoFleet;
+import dev.injectorplanner.core.plan.Policy;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -13,9 +16,9 @@ import java.lang.management.ManagementFactory;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
@@ -59,14 +62,15 @@ class SoakBenchmark {
                 readers.add(reader(site.app().address()));
             }
             long begun = System.nanoTime();
-            Visitor manager = Visitor.as(Role.MANAGER, site.app().address());
             List<State> states = new ArrayList<>();
             int plans = 0;
             int step = Math.max(1, PLANS / 10);
             while (plans < PLANS && System.nanoTime() - begun < NANOS) {
-                int status = manager.post("/plan", "/plan/anew", Map.of("depot", DemoSite.HOME))
-                        .statusCode();
-                assertThat(status).isEqualTo(302);
+                Instant at = DemoSite.NOW.plusSeconds(plans);
+                var planned = site.application()
+                        .planning()
+                        .planAndKeep("soak " + plans, at, DemoFleet.TODAY, Policy.standard(), DemoSite.HOME);
+                new Alerts(site.application().store().dataSource()).update(planned, at);
                 plans++;
                 if (plans % step == 0) {
                     states.add(state());

@@ -25,6 +25,9 @@ import org.springframework.web.multipart.MultipartException;
 final class TroubleFilter extends OncePerRequestFilter {
     private static final Set<String> WITHOUT_STORE =
             Set.of("/actuator/health", "/planner.css", "/bay.js", "/icon.svg", "/error");
+    /** Forms that are too large or cannot be read: the server has its own answer, and the page for it. */
+    private static final int SERVERS_OWN = -1;
+
     private static final String RETRY_SECONDS = "10";
     private static final Logger LOG = LoggerFactory.getLogger(TroubleFilter.class);
 
@@ -50,6 +53,9 @@ final class TroubleFilter extends OncePerRequestFilter {
             chain.doFilter(request, response);
         } catch (IOException | ServletException | RuntimeException e) {
             int fault = sendersFault(e);
+            if (fault == SERVERS_OWN) {
+                throw e;
+            }
             if (fault > 0) {
                 LOG.debug("{} {} did not come whole", request.getMethod(), request.getRequestURI(), e);
                 if (!response.isCommitted()) {
@@ -73,10 +79,13 @@ final class TroubleFilter extends OncePerRequestFilter {
                 return HttpServletResponse.SC_REQUEST_TIMEOUT;
             } else if (t instanceof ClientAbortException) {
                 return HttpServletResponse.SC_BAD_REQUEST;
+            }
+        }
+        for (Throwable t = thrown; t != null; t = t.getCause()) {
+            if (t instanceof InvalidParameterException) {
+                return SERVERS_OWN;
             } else if (t instanceof MultipartException || isZeroInText(t)) {
                 return HttpServletResponse.SC_BAD_REQUEST;
-            } else if (t instanceof InvalidParameterException read && t.getCause() == null) {
-                return read.getErrorCode();
             }
         }
         return 0;
