@@ -30,14 +30,14 @@
     kept['\nweek'] = f.elements.week ? f.elements.week.value : '';
     kept['\ndistance'] = distance(f);
     var ok = store(draftName(f), JSON.stringify(kept));
-    say('draft', ok ? 'Kept on this device until it is saved.' : 'What you type stays here if saving fails.');
+    say('draft', ok ? 'Kept on this device until it is saved.' : 'If saving fails, your entries stay here.');
   }
 
   function restore(f) {
     var kept = null;
     try { kept = JSON.parse(stored(draftName(f)) || 'null'); } catch (e) { kept = null; }
     if (!kept || kept['\nweek'] !== (f.elements.week ? f.elements.week.value : '')) { return; }
-    // An odometer in another unit than this page asks for would be taken for a wrong one.
+    // An odometer in a unit other than this page asks for would be taken for a wrong one.
     var other = kept.odometer && kept['\ndistance'] !== distance(f);
     fields(f).forEach(function (e) {
       if (other && e.name === 'odometer') { return; }
@@ -45,7 +45,7 @@
       var value = kept[box ? e.name + '\n' + e.value : e.name];
       if (value !== undefined) { if (box) { e.checked = value; } else { e.value = value; } }
     });
-    say('draft', other ? 'What you had typed is here again, but not the odometer: it was typed in another unit. Mend: read it again.'
+    say('draft', other ? 'What you had typed is here again, but not the odometer: it was typed in another unit. Fix: read it again.'
       : 'What you had typed is here again.');
   }
 
@@ -82,13 +82,13 @@
         store(draftName(f), null);
         window.location.assign(answer.url);
       } else if (answer.redirected || answer.status === 401 || answer.status === 403) {
-        network('You are signed out. What you typed is kept on this device. Mend: sign in again, then open this page and save.');
+        network('You are signed out. What you typed is kept on this device. Fix: sign in again, then open this page and save.');
       } else if (answer.status === 200 || answer.status === 422) {
         return answer.text().then(show);
       } else if (answer.status >= 502 && answer.status <= 504) {
         later(f, what);
       } else {
-        network('The server could not save it (' + answer.status + '). What you typed is kept on this device. Mend: try again; if it stays so, tell the manager.');
+        network('The server could not save it (' + answer.status + '). What you typed is kept on this device. Fix: try again; if it stays so, tell the manager.');
       }
       return undefined;
     }).catch(function () {

@@ -35,7 +35,12 @@ public record Complaint(
         this(file, sheet, line, null, column, value, reason, fix);
     }
 
-    /** {@code trucks.csv, line 7, vin "1X": has 2 characters, a VIN has 17. Mend: copy all 17 characters.} */
+    /** {@link #fix} under its earlier name. */
+    public String mend() {
+        return fix;
+    }
+
+    /** {@code trucks.csv, line 7, vin "1X": has 2 characters, a VIN has 17. Fix: copy all 17 characters.} */
     @Override
     public String toString() {
         StringBuilder words = new StringBuilder(file);
@@ -49,7 +54,7 @@ public record Complaint(
         }
         return words.append(": ")
                 .append(reason)
-                .append(". Mend: ")
+                .append(". Fix: ")
                 .append(fix)
                 .append('.')
                 .toString();

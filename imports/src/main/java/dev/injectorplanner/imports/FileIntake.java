@@ -47,7 +47,7 @@ final class FileIntake {
         for (Looked one : looked) {
             Table<?> table = tableOf(one, looked);
             if (table == null) {
-                remark(one.sheet().name(), "is none of the tables and was not read");
+                remark(one.sheet().name(), "matches no table and was not read");
             } else {
                 addFound(one, table, looked.size() > 1);
             }
@@ -126,11 +126,11 @@ final class FileIntake {
             return new FileRefusedException(
                     file,
                     "has no sheet with the columns of table " + as.name(),
-                    "name the headings as in its template");
+                    "name the headings as in the template");
         }
         return new FileRefusedException(
                 file,
-                "is none of the tables by its name or its headings",
+                "matches no table, neither by its name nor by its headings",
                 "name it after its table, or say which it is: " + Tables.names());
     }
 
@@ -213,8 +213,8 @@ final class FileIntake {
                         place.line(),
                         String.join(", ", table.keyColumns()),
                         table.keyText(row),
-                        "stands in " + placeOf(before) + " too, with other values",
-                        "keep the right one of the two"));
+                        "is also in " + placeOf(before) + ", with different values",
+                        "keep the correct one"));
             }
         }
 

@@ -23,7 +23,7 @@ final class HeadingCheck {
         this.survey = survey;
     }
 
-    /** @throws FileRefusedException if a column is missing, stands twice, has no unit, or a value stands under none */
+    /** @throws FileRefusedException if a column is missing, is a duplicate, has no unit, or a value stands under none */
     <R> Layout layout(Table<R> table, DateOrder dates, List<String> remarks) {
         HeadingMatch<R> match = new HeadingMatch<>(table, survey.headings(), dates);
         refuseWithoutUnit(table, match);
@@ -31,7 +31,7 @@ final class HeadingCheck {
         refuseMissing(table, match);
         if (survey.strayLine() > 0) {
             throw refused(
-                    "the value in " + at(survey.strayAt(), survey.strayLine()) + " stands under a blank heading",
+                    "the value in " + at(survey.strayAt(), survey.strayLine()) + " is under a blank heading",
                     "give the column a heading, or clear it");
         }
         if (survey.rows() == 0) {
@@ -55,7 +55,7 @@ final class HeadingCheck {
                     "has only one column",
                     sheet.name() == null
                             ? "separate the cells by commas, semicolons or tabs"
-                            : "put the headings into the first row, each into a cell of its own");
+                            : "put the headings in the first row, one per cell");
         }
     }
 
@@ -66,15 +66,15 @@ final class HeadingCheck {
                     .map(c -> String.join(" or ", c.headings()))
                     .orElseGet(() -> heading + " with its unit");
             throw refused(
-                    "heading \"" + heading + "\" in " + at(at, survey.headingLine()) + " does not say its unit",
-                    "call it " + names);
+                    "heading \"" + heading + "\" in " + at(at, survey.headingLine()) + " does not name its unit",
+                    "name it " + names);
         }
     }
 
     private void refuseTwice(HeadingMatch<?> match) {
         for (HeadingMatch.Twice twice : match.twice()) {
             throw refused(
-                    "column " + twice.column() + " stands twice, in " + at(twice.first(), survey.headingLine())
+                    "column " + twice.column() + " is a duplicate, in " + at(twice.first(), survey.headingLine())
                             + " and " + at(twice.second(), survey.headingLine()),
                     "keep one of the two, and rename or remove the other");
         }
@@ -90,7 +90,7 @@ final class HeadingCheck {
         if (other != null) {
             throw refused(
                     "is read as table " + table.name() + " but has no column " + names,
-                    "add it, or load it as table " + other.name() + ", which its headings fit");
+                    "add it, or load it as table " + other.name() + ", which its headings match");
         }
         List<String> unknown = match.unknown().stream()
                 .map(at -> survey.headings().get(at).strip())
@@ -102,7 +102,7 @@ final class HeadingCheck {
         throw refused(
                 "is read as table " + table.name() + " but has no column " + names
                         + (nearest.isEmpty() ? "" : "; nearest: " + nearest),
-                nearest.isEmpty() ? "add the column, or name its heading so" : "rename the heading, or add the column");
+                nearest.isEmpty() ? "add the column, or rename its heading" : "rename the heading, or add the column");
     }
 
     private static String nearest(Column<?> column, List<String> unknown) {

@@ -10,7 +10,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Headings held against the columns of a table.
+ * Headings checked against the columns of a table.
  *
  * @param <R> record of the table
  */

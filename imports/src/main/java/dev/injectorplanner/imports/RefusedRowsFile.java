@@ -29,7 +29,10 @@ import org.jspecify.annotations.Nullable;
 public final class RefusedRowsFile implements AutoCloseable {
     /** Headings that the reader knows and leaves out. */
     static final List<String> OWN_HEADINGS =
-            List.of("refused_line", "refused_column", "refused_value", "refused_reason", "refused_mend");
+            List.of("refused_line", "refused_column", "refused_value", "refused_reason", "refused_fix");
+
+    /** The last column as files of earlier versions call it. */
+    private static final String EARLIER_FIX = "refused_mend";
 
     private static final String END = ".refused.csv";
     private static final char BYTE_ORDER_MARK = '\uFEFF';
@@ -91,7 +94,8 @@ public final class RefusedRowsFile implements AutoCloseable {
 
     static boolean isOwn(String heading) {
         String plain = Heading.plain(heading);
-        return OWN_HEADINGS.stream().anyMatch(own -> Heading.plain(own).equals(plain));
+        return Heading.plain(EARLIER_FIX).equals(plain)
+                || OWN_HEADINGS.stream().anyMatch(own -> Heading.plain(own).equals(plain));
     }
 
     private CsvWriter start(Layout layout, List<Integer> kept) {

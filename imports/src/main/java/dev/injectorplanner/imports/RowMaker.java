@@ -103,18 +103,15 @@ final class RowMaker<R> {
         boolean tooMany = given > layout.headings().size();
         if (tooMany && !countsCells) {
             problems.add(place.complaintAt(
-                    given - 1,
-                    "",
-                    "the row goes on where there is no heading",
-                    "clear the cell, or give it a heading"));
+                    given - 1, "", "the row has cells beyond the headings", "clear the cell, or give it a heading"));
         } else if (tooMany || (countsCells && given < leastCells)) {
             problems.add(place.complaint(
                     "",
                     "has " + given + (given == 1 ? " cell" : " cells") + ", the headings are "
                             + layout.headings().size(),
                     tooMany
-                            ? "put quotation marks round a cell that holds the separator, or remove the extra cell"
-                            : "add the missing cells, an empty one where there is no value"));
+                            ? "put quotation marks around a cell that holds the separator, or remove the extra cell"
+                            : "add the missing cells, leaving one empty where there is no value"));
         }
     }
 
@@ -122,7 +119,7 @@ final class RowMaker<R> {
         return at < cells.length ? cells[at] : "";
     }
 
-    /** The complaints about a row are gathered anew for each row. */
+    /** The complaints about a row are gathered again for each row. */
     static List<Complaint> none() {
         return new ArrayList<>(0);
     }

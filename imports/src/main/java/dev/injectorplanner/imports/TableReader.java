@@ -12,7 +12,7 @@ public final class TableReader {
 
     /**
      * Reads a file and hands every row to the receiver as it goes; memory does not grow with the file, save for a
-     * fingerprint of each row (37 to 75 bytes), which finds rows that stand twice, and the texts of a workbook.
+     * fingerprint of each row (37 to 75 bytes), which finds rows that are duplicates, and the texts of a workbook.
      *
      * <p>The file is first gone through as a whole: where it must be refused, it is refused before any row is handed
      * over.

@@ -98,8 +98,9 @@ class CellsTest {
     @Test
     void aCommaBeforeThreeDigitsReadsTwoWays() {
         assertThatThrownBy(() -> NumberCells.number("column", "1,234"))
-                .hasMessage("column \"1,234\": can be read two ways, 1234 or 1.234. Mend: write it without a thousands"
-                        + " separator and with a dot for decimals.");
+                .hasMessage(
+                        "column \"1,234\": can be read in two ways, 1234 or 1.234. Fix: write it without a thousands"
+                                + " separator and with a dot for decimals.");
     }
 
     @Test
@@ -147,8 +148,8 @@ class CellsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "03/04/2026|can be read two ways, 2026-04-03 or 2026-03-04",
-                "03-04-2026|can be read two ways, 2026-04-03 or 2026-03-04",
+                "03/04/2026|can be read in two ways, 2026-04-03 or 2026-03-04",
+                "03-04-2026|can be read in two ways, 2026-04-03 or 2026-03-04",
                 "03/04/26|gives the year with two digits",
                 "3 Apr 26|gives the year with two digits",
                 "2026-02-30|there is no day 30 of month 2 in 2026",
@@ -259,7 +260,8 @@ class CellsTest {
     @Test
     void oneBankNeedsNoName() {
         assertThat(CylinderCells.banks("banks", "1-6")).containsExactly(new Bank("inline", List.of(1, 2, 3, 4, 5, 6)));
-        assertThatThrownBy(() -> CylinderCells.banks("banks", "1 3; 2 4")).hasMessageContaining("two banks one name");
+        assertThatThrownBy(() -> CylinderCells.banks("banks", "1 3; 2 4"))
+                .hasMessageContaining("two banks the same name");
         assertThatThrownBy(() -> CylinderCells.banks("banks", "left")).hasMessageContaining("is not a list");
     }
 
@@ -293,7 +295,7 @@ class CellsTest {
         }
         assertThatThrownBy(() -> CellKinds.choice(TestKind.class).read("leak", context))
                 .hasMessage(
-                        "column \"leak\": is not a known name. Mend: write one of balance, return_flow, contribution.");
+                        "column \"leak\": is not a known name. Fix: write one of balance, return_flow, contribution.");
         for (String yes : List.of("yes", "TRUE", "1", "y")) {
             assertThat(CellKinds.YES_NO.read(yes, context)).isTrue();
         }
@@ -302,6 +304,7 @@ class CellsTest {
         }
         assertThatThrownBy(() -> CellKinds.YES_NO.read("maybe", context)).hasMessageContaining("neither yes nor no");
         assertThat(CellKinds.ZONE.read("america/chicago", context)).isEqualTo(CHICAGO);
-        assertThatThrownBy(() -> CellKinds.ZONE.read("Central", context)).hasMessageContaining("is no time zone");
+        assertThatThrownBy(() -> CellKinds.ZONE.read("Central", context))
+                .hasMessageContaining("is not an IANA time zone");
     }
 }

@@ -91,12 +91,12 @@ class DamagedBytesTest {
             assertThat(refused.getMessage())
                     .as("seed %d", seed)
                     .startsWith(name + ": ")
-                    .contains(" Mend: ");
+                    .contains(" Fix: ");
             assertThat(read.rows).as("seed %d", seed).isEmpty();
             return false;
         }
         for (String complaint : read.complaints()) {
-            assertThat(complaint).as("seed %d", seed).startsWith(name + ", ").contains(" Mend: ");
+            assertThat(complaint).as("seed %d", seed).startsWith(name + ", ").contains(" Fix: ");
         }
         return true;
     }

@@ -55,8 +55,8 @@ class HeadingsTest {
         Path file = file("readings.csv", "truck,taken_at,odometer_km\nT1,03/04/2026,7\n");
 
         assertThat(Collected.of(file).complaints())
-                .containsExactly("readings.csv, line 2, taken_at \"03/04/2026\": can be read two ways, 2026-04-03 or"
-                        + " 2026-03-04. Mend: write it as yyyy-mm-dd, or end the heading in _dmy or _mdy to say which"
+                .containsExactly("readings.csv, line 2, taken_at \"03/04/2026\": can be read in two ways, 2026-04-03 or"
+                        + " 2026-03-04. Fix: write it as yyyy-mm-dd, or end the heading in _dmy or _mdy to say which"
                         + " comes first.");
         assertThat(Collected.of(file, Collected.usual().withDates(DateOrder.DAY_FIRST)).rows)
                 .hasSize(1);
@@ -136,7 +136,7 @@ class HeadingsTest {
         assertThat(Tables.find("Duty Groups")).contains(Tables.DUTY_GROUPS);
         assertThatThrownBy(() -> Tables.get("lorries"))
                 .isInstanceOf(InvalidValueException.class)
-                .hasMessage("table \"lorries\": there is no such table. Mend: name one of " + Tables.names() + ".");
+                .hasMessage("table \"lorries\": no such table. Fix: name one of " + Tables.names() + ".");
         assertThat(Tables.ALL).hasSize(17).doesNotHaveDuplicates();
     }
 

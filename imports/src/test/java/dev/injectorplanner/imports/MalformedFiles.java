@@ -51,14 +51,14 @@ public final class MalformedFiles {
         cases.add(new Case(
                 "not there",
                 folder.resolve("missing.csv"),
-                "missing.csv: is not there. Mend: check the name and the folder."));
+                "missing.csv: is not there. Fix: check the name and the folder."));
         Path inner = Files.createDirectories(folder.resolve("inner.csv"));
-        cases.add(new Case("a folder", inner, "inner.csv: is a folder. Mend: name the files in it."));
-        add("empty", "readings-empty.csv", "", "is empty. Mend: export it again.");
-        add("a mark only", "readings-mark.csv", "\uFEFF", "holds nothing but blank lines. Mend: export it again.");
-        add("blank lines", "readings-blank.csv", "\n  \n\n", "holds nothing but blank lines. Mend: export it again.");
-        add("blank cells", "readings-commas.csv", ",,\n,,\n", "holds no rows. Mend: export it again.");
-        String asTable = " Mend: save the table as CSV (UTF-8) or XLSX and load that.";
+        cases.add(new Case("a folder", inner, "inner.csv: is a folder. Fix: name the files in it."));
+        add("empty", "readings-empty.csv", "", "is empty. Fix: export it again.");
+        add("a mark only", "readings-mark.csv", "\uFEFF", "holds only blank lines. Fix: export it again.");
+        add("blank lines", "readings-blank.csv", "\n  \n\n", "holds only blank lines. Fix: export it again.");
+        add("blank cells", "readings-commas.csv", ",,\n,,\n", "holds no rows. Fix: export it again.");
+        String asTable = " Fix: save the table as CSV (UTF-8) or XLSX and load that.";
         add("PDF", "readings-pdf.csv", "%PDF-1.7\n1 0 obj\n", "is a PDF, not a table." + asTable);
         add("RTF", "readings-rtf.csv", "{\\rtf1\\ansi readings}", "is a text document (RTF), not a table." + asTable);
         add(
@@ -82,40 +82,40 @@ public final class MalformedFiles {
                 "UTF-16 with its mark",
                 "readings-utf16.csv",
                 ("\uFEFF" + text).getBytes(StandardCharsets.UTF_16LE),
-                "is written in UTF-16. Mend: save it as UTF-8.");
+                "is written in UTF-16. Fix: save it as UTF-8.");
         addBytes(
                 "UTF-16 without its mark",
                 "readings-utf16be.csv",
                 text.getBytes(StandardCharsets.UTF_16BE),
-                "is written in UTF-16. Mend: save it as UTF-8.");
+                "is written in UTF-16. Fix: save it as UTF-8.");
         add(
                 "zero byte",
                 "readings-zero.csv",
                 text + "T2,2026-04-03T08:00Z,\0\n",
-                "line 3 holds a zero byte, which no text file has. Mend: export it again as CSV (UTF-8).");
+                "line 3 holds a zero byte, which a text file never has. Fix: export it again as CSV (UTF-8).");
         addBytes(
                 "neither UTF-8 nor Windows-1252",
                 "readings-bytes.csv",
                 (text + "T\u0081,2026-04-03T08:00Z,7\n").getBytes(StandardCharsets.ISO_8859_1),
-                "line 3 holds a byte (81) that is text neither in UTF-8 nor in Windows-1252. Mend: save it as UTF-8.");
+                "line 3 holds a byte (81) that is text neither in UTF-8 nor in Windows-1252. Fix: save it as UTF-8.");
         add(
                 "endless cells",
                 "readings-cells.csv",
                 text + ",".repeat(20_000) + "\n",
                 "the row that starts in line 3 has more cells than any table can have."
-                        + " Mend: check that the export ends each row with a line break.");
+                        + " Fix: check that the export ends each row with a line break.");
         add(
                 "long line",
                 "readings-long.csv",
                 text + "T".repeat(TextScan.LONGEST_LINE + 1),
-                "line 3 is longer than 1 MiB. Mend: check that the export ends each row with a line break.");
+                "line 3 is longer than 1 MiB. Fix: check that the export ends each row with a line break.");
     }
 
     private void addQuotes() throws IOException {
-        String never = " opens a quotation mark that is never closed. Mend: close it, or write a quotation mark"
-                + " inside a cell twice.";
-        String behind = " has text behind a closing quotation mark. Mend: close the quotation mark at the end of its"
-                + " cell, and write one inside a cell twice.";
+        String never = " opens a quotation mark that is never closed. Fix: close it, or double a quotation mark"
+                + " inside a cell.";
+        String behind = " has text after a closing quotation mark. Fix: close the quotation mark at the end of its"
+                + " cell, and double any quotation mark inside a cell.";
         add(
                 "quote never closed",
                 "readings-quote.csv",
@@ -143,74 +143,74 @@ public final class MalformedFiles {
                 "headings only",
                 "readings-head-only.csv",
                 GOOD_HEADINGS,
-                "has headings but no rows. Mend: export it again, with its rows.");
+                "has headings but no rows. Fix: export it again, with its rows.");
         add(
                 "headings and blank lines",
                 "readings-head-blank.csv",
                 GOOD_HEADINGS + "\n,,\n",
-                "has headings but no rows. Mend: export it again, with its rows.");
+                "has headings but no rows. Fix: export it again, with its rows.");
         add(
                 "one column",
                 "readings-one.csv",
                 "truck\nT1\n",
-                "has only one column. Mend: separate the cells by commas, semicolons or tabs.");
+                "has only one column. Fix: separate the cells by commas, semicolons or tabs.");
         add(
                 "separated by bars",
                 "readings-bars.csv",
                 "truck|taken_at|odometer_km\nT1|2026-04-03|7\n",
-                "has only one column. Mend: separate the cells by commas, semicolons or tabs.");
+                "has only one column. Fix: separate the cells by commas, semicolons or tabs.");
         add(
                 "heading twice",
                 "readings-twice.csv",
                 "truck,taken_at,Truck,odometer_km\nT1,2026-04-03,T1,7\n",
-                "column truck stands twice, in cell 1 of line 1 and cell 3 of line 1."
-                        + " Mend: keep one of the two, and rename or remove the other.");
+                "column truck is a duplicate, in cell 1 of line 1 and cell 3 of line 1."
+                        + " Fix: keep one of the two, and rename or remove the other.");
         add(
                 "two units",
                 "readings-units.csv",
                 "truck,taken_at,odometer_km,odometer_mi\nT1,2026-04-03,7,4\n",
-                "column odometer_km stands twice, in cell 3 of line 1 and cell 4 of line 1."
-                        + " Mend: keep one of the two, and rename or remove the other.");
+                "column odometer_km is a duplicate, in cell 3 of line 1 and cell 4 of line 1."
+                        + " Fix: keep one of the two, and rename or remove the other.");
         add(
                 "no unit",
                 "readings-unit.csv",
                 "truck,taken_at,Odometer\nT1,2026-04-03,7\n",
-                "heading \"Odometer\" in cell 3 of line 1 does not say its unit."
-                        + " Mend: call it odometer_km or odometer_mi.");
+                "heading \"Odometer\" in cell 3 of line 1 does not name its unit."
+                        + " Fix: call it odometer_km or odometer_mi.");
         add(
                 "blank heading over a value",
                 "readings-blank-heading.csv",
                 "truck,,taken_at,odometer_km\nT1,,2026-04-03,7\nT2,x,2026-04-03,7\n",
-                "the value in cell 2 of line 3 stands under a blank heading."
-                        + " Mend: give the column a heading, or clear it.");
+                "the value in cell 2 of line 3 is under a blank heading."
+                        + " Fix: give the column a heading, or clear it.");
         add(
                 "missing column",
                 "readings-missing.csv",
                 "truck,odometer_km\nT1,7\n",
-                "is read as table readings but has no column taken_at. Mend: add the column, or name its heading so.");
+                "is read as table readings but has no column taken_at. Fix: add the column, or rename its heading.");
         add(
                 "misspelt column",
                 "readings-misspelt.csv",
                 "truck,takn at,odometer_km\nT1,2026-04-03,7\n",
                 "is read as table readings but has no column taken_at; nearest: \"takn at\" for taken_at."
-                        + " Mend: rename the heading, or add the column.");
+                        + " Fix: rename the heading, or add the column.");
         add(
                 "no headings",
                 "readings-bare.csv",
                 GOOD_ROW + GOOD_ROW,
                 "is read as table readings but has no column truck, taken_at."
-                        + " Mend: add the column, or name its heading so.");
+                        + " Fix: add the column, or rename its heading.");
         add(
                 "another table",
                 "trucks-wrong.csv",
                 "truck,from,to\nT1,2026-04-03,2026-04-05\n",
                 "is read as table trucks but has no column vin, depot, family, in_service_on."
-                        + " Mend: add it, or load it as table away, which its headings fit.");
+                        + " Fix: add it, or load it as table away, which its headings match.");
     }
 
     private void addUnknownTables() throws IOException {
         String noTable =
-                "is none of the tables by its name or its headings. Mend: name it after its table, or say which"
+                "matches no table, neither by its name nor by its headings. Fix: name it after its table, or say which"
                         + " it is: " + Tables.names() + ".";
         add("no table", "misc.csv", "colour,shape\nred,round\n", noTable);
         add("two names", "parts for trucks.csv", "colour,shape\nred,round\n", noTable);

@@ -55,6 +55,6 @@ class MalformedFilesTest {
                 .isInstanceOf(FileRefusedException.class)
                 .hasMessageStartingWith("limited.xlsx: ")
                 .hasMessageContaining("unpacks to more than 0 MiB")
-                .hasMessageEndingWith("Mend: save the table as CSV, or split it.");
+                .hasMessageEndingWith("Fix: save the table as CSV, or split it.");
     }
 }

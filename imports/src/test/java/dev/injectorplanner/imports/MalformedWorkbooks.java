@@ -27,10 +27,10 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 final class MalformedWorkbooks {
     private static final String SHEET = "xl/worksheets/sheet1.xml";
     private static final String CUT =
-            "starts as a workbook but is damaged or cut short. Mend: copy or download it again, or save a new copy"
+            "starts as a workbook but is damaged or cut short. Fix: copy or download it again, or save a new copy"
                     + " from a spreadsheet program.";
     private static final String SAVE_COPY =
-            " Mend: open it in a spreadsheet program and save a new copy, or copy it again.";
+            " Fix: open it in a spreadsheet program and save a new copy, or copy it again.";
 
     private final Path folder;
     private final List<MalformedFiles.Case> cases = new ArrayList<>();
@@ -54,14 +54,14 @@ final class MalformedWorkbooks {
         add(
                 "password",
                 locked,
-                "is protected by a password. Mend: open it, save a copy without the password, load that.");
+                "is protected by a password. Fix: open it, save a copy without the password, load that.");
         Path old = folder.resolve("old.xls");
         try (HSSFWorkbook workbook = new HSSFWorkbook();
                 OutputStream out = Files.newOutputStream(old)) {
             workbook.createSheet("readings");
             workbook.write(out);
         }
-        String asTable = " Mend: save the table as CSV (UTF-8) or XLSX and load that.";
+        String asTable = " Fix: save the table as CSV (UTF-8) or XLSX and load that.";
         add("old workbook", old, "is a workbook of the old .xls kind." + asTable);
         Path broken = folder.resolve("broken.xls");
         Files.write(broken, Arrays.copyOf(Files.readAllBytes(old), 700));
@@ -76,12 +76,12 @@ final class MalformedWorkbooks {
         add(
                 "ZIP",
                 folder.resolve("plain.zip"),
-                "is a ZIP file but no workbook. Mend: unpack it, or save the table as XLSX or CSV.");
+                "is a ZIP file but no workbook. Fix: unpack it, or save the table as XLSX or CSV.");
         zip("sheet.ods", "mimetype", "application/vnd.oasis.opendocument.spreadsheet");
         add(
                 "OpenDocument",
                 folder.resolve("sheet.ods"),
-                "is an OpenDocument file. Mend: save the table as XLSX or CSV and load that.");
+                "is an OpenDocument file. Fix: save the table as XLSX or CSV and load that.");
         changed(
                 "letter.docx",
                 "[Content_Types].xml",
@@ -89,7 +89,7 @@ final class MalformedWorkbooks {
         add(
                 "text document",
                 folder.resolve("letter.docx"),
-                "is an office document but no workbook. Mend: save the table as XLSX or CSV and load that.");
+                "is an office document but no workbook. Fix: save the table as XLSX or CSV and load that.");
         changed(
                 "readings.xlsb",
                 "[Content_Types].xml",
@@ -99,7 +99,7 @@ final class MalformedWorkbooks {
         add(
                 "binary workbook",
                 folder.resolve("readings.xlsb"),
-                "is a binary workbook (.xlsb). Mend: save the table as XLSX or CSV and load that.");
+                "is a binary workbook (.xlsb). Fix: save the table as XLSX or CSV and load that.");
     }
 
     private void addXml() throws IOException {
@@ -113,7 +113,7 @@ final class MalformedWorkbooks {
                 "list of sheets cut",
                 folder.resolve("index.xlsx"),
                 "is a damaged workbook (its list of sheets cannot be read)." + SAVE_COPY);
-        String declares = " declares a document type, which no spreadsheet program writes. Mend: open it in a"
+        String declares = " declares a document type, which no spreadsheet program writes. Fix: open it in a"
                 + " spreadsheet program and save a new copy.";
         changed(
                 "entity.xlsx",
@@ -138,7 +138,7 @@ final class MalformedWorkbooks {
 
     private void addBombs() throws IOException {
         String bomb =
-                "unpacks to more than a hundred times its size, as no real table does. Mend: save the table as CSV"
+                "unpacks to more than a hundred times its size, which no real table does. Fix: save the table as CSV"
                         + " and load that.";
         String zeros = "0".repeat(40 << 20);
         changed("bomb.xlsx", SHEET, xml -> xml.replace("<sheetData>", "<!--" + zeros + "--><sheetData>"));
@@ -149,7 +149,7 @@ final class MalformedWorkbooks {
 
     private void addSheets() throws IOException {
         book("no-rows.xlsx", workbook -> workbook.createSheet("Readings"));
-        add("no rows", folder.resolve("no-rows.xlsx"), "holds no rows. Mend: export it again.");
+        add("no rows", folder.resolve("no-rows.xlsx"), "holds no rows. Fix: export it again.");
         book("hidden.xlsx", workbook -> {
             Workbooks.readings(workbook);
             workbook.createSheet("Empty");
@@ -159,37 +159,37 @@ final class MalformedWorkbooks {
         add(
                 "hidden sheet",
                 folder.resolve("hidden.xlsx"),
-                "has rows in hidden sheets only. Mend: show the sheet to be read.");
+                "has rows in hidden sheets only. Fix: show the sheet to be read.");
         sheet("one.xlsx", "Readings", new Object[] {"truck"}, new Object[] {"T1"});
         add(
                 "one column",
                 folder.resolve("one.xlsx"),
-                "sheet \"Readings\": has only one column. Mend: put the headings into the first row, each into a cell of its own.");
+                "sheet \"Readings\": has only one column. Fix: put the headings in the first row, one per cell.");
         sheet("heads.xlsx", "Readings", new Object[] {"truck", "taken_at", "odometer_km"});
         add(
                 "headings only",
                 folder.resolve("heads.xlsx"),
-                "sheet \"Readings\": has headings but no rows. Mend: export it again, with its rows.");
+                "sheet \"Readings\": has headings but no rows. Fix: export it again, with its rows.");
         sheet("twice.xlsx", "Readings", new Object[] {"truck", "taken_at", "TAKEN AT"}, new Object[] {"T1", "2026-04-03"
         });
         add(
                 "heading twice",
                 folder.resolve("twice.xlsx"),
-                "sheet \"Readings\": column taken_at stands twice, in B1 and C1."
-                        + " Mend: keep one of the two, and rename or remove the other.");
+                "sheet \"Readings\": column taken_at is a duplicate, in B1 and C1."
+                        + " Fix: keep one of the two, and rename or remove the other.");
         sheet("stray.xlsx", "Readings", new Object[] {"truck", null, "taken_at", "odometer_km"}, new Object[] {
             "T1", "x", "2026-04-03", 7
         });
         add(
                 "blank heading over a value",
                 folder.resolve("stray.xlsx"),
-                "sheet \"Readings\": the value in B2 stands under a blank heading."
-                        + " Mend: give the column a heading, or clear it.");
+                "sheet \"Readings\": the value in B2 is under a blank heading."
+                        + " Fix: give the column a heading, or clear it.");
         sheet("shapes.xlsx", "Sheet1", new Object[] {"colour", "shape"}, new Object[] {"red", "round"});
         add(
                 "no table",
                 folder.resolve("shapes.xlsx"),
-                "is none of the tables by its name or its headings. Mend: name it after its table, or say which it is: "
+                "matches no table, neither by its name nor by its headings. Fix: name it after its table, or say which it is: "
                         + Tables.names() + ".");
     }
 

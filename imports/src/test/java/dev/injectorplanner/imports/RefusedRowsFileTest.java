@@ -39,11 +39,11 @@ class RefusedRowsFileTest {
         Path refused = folder.resolve("away.refused.csv");
         assertThat(Files.readString(refused))
                 .isEqualTo("\uFEFFrefused_line;refused_column;refused_value;refused_reason;"
-                        + "refused_mend;Truck;from;to;reason;driver\r\n"
-                        + "3;\"from; to\";\"03/04/2026; soon\";\"can be read two ways, 2026-04-03 or 2026-03-04; is not a"
+                        + "refused_fix;Truck;from;to;reason;driver\r\n"
+                        + "3;\"from; to\";\"03/04/2026; soon\";\"can be read in two ways, 2026-04-03 or 2026-03-04; is not a"
                         + " date\";\"write it as yyyy-mm-dd, or end the heading in _dmy or _mdy to say which comes first; write"
                         + " it as yyyy-mm-dd, such as 2026-04-25\";T2;03/04/2026;soon;\"fair; in \"\"town\"\"\";Bob\r\n"
-                        + "4;;;has 3 cells, the headings are 5;add the missing cells, an empty one where there is no value;T3;"
+                        + "4;;;has 3 cells, the headings are 5;add the missing cells, leaving one empty where there is no value;T3;"
                         + "2026-04-03;2026-04-05;;\r\n");
     }
 
@@ -64,7 +64,7 @@ class RefusedRowsFileTest {
         assertThat(again.refused).hasSize(1);
         Path twice = folder.resolve("cylinder_tests.refused.refused.csv");
         assertThat(Files.readAllLines(twice).get(0))
-                .isEqualTo("\uFEFFrefused_line,refused_column,refused_value,refused_reason,refused_mend,"
+                .isEqualTo("\uFEFFrefused_line,refused_column,refused_value,refused_reason,refused_fix,"
                         + "truck,cylinder,tested_at,test,value,unit");
         assertThat(Files.readAllLines(twice).get(1)).startsWith("3,test,leak,is not a known name,");
     }

@@ -17,7 +17,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Rows that are refused one by one, and rows that stand twice. */
+/** Rows that are refused one by one, and rows that are duplicates. */
 class RowsTest {
     @TempDir
     Path folder;
@@ -37,11 +37,11 @@ class RowsTest {
         assertThat(read.refused).hasSize(1);
         assertThat(read.complaints())
                 .containsExactly(
-                        "trucks.csv, line 2, depot (empty): is empty. Mend: enter it: where it is looked after.",
-                        "trucks.csv, line 2, in_service_on \"03/04/2026\": can be read two ways, 2026-04-03 or"
-                                + " 2026-03-04. Mend: write it as yyyy-mm-dd, or end the heading in _dmy or _mdy to"
+                        "trucks.csv, line 2, depot (empty): is empty. Fix: enter it: where it is looked after.",
+                        "trucks.csv, line 2, in_service_on \"03/04/2026\": can be read in two ways, 2026-04-03 or"
+                                + " 2026-03-04. Fix: write it as yyyy-mm-dd, or end the heading in _dmy or _mdy to"
                                 + " say which comes first.",
-                        "trucks.csv, line 2, warranty_until \"soon\": is not a date. Mend: write it as yyyy-mm-dd,"
+                        "trucks.csv, line 2, warranty_until \"soon\": is not a date. Fix: write it as yyyy-mm-dd,"
                                 + " such as 2026-04-25.");
     }
 
@@ -56,9 +56,9 @@ class RowsTest {
         assertThat(read.complaints())
                 .containsExactly(
                         "readings.csv, line 2, odometer_mi \"9999999\": must be from 0 to 10000000 (in km)."
-                                + " Mend: enter a number from 0 to 10000000.",
+                                + " Fix: enter a number from 0 to 10000000.",
                         "readings.csv, line 3, odometer_mi (empty): and engine_hours are both empty."
-                                + " Mend: enter at least one of them.");
+                                + " Fix: enter at least one of them.");
     }
 
     @Test
@@ -80,9 +80,9 @@ class RowsTest {
         assertThat(read.complaints())
                 .containsExactly(
                         "readings.csv, line 6: has 2 cells, the headings are 3."
-                                + " Mend: add the missing cells, an empty one where there is no value.",
+                                + " Fix: add the missing cells, leaving one empty where there is no value.",
                         "readings.csv, line 8: has 4 cells, the headings are 3."
-                                + " Mend: put quotation marks round a cell that holds the separator, or remove the"
+                                + " Fix: put quotation marks around a cell that holds the separator, or remove the"
                                 + " extra cell.");
     }
 
@@ -98,7 +98,7 @@ class RowsTest {
     void spreadsheetErrorsAreRefused() throws IOException {
         assertThat(read("stock.csv", "depot,part,on_hand\nD,#N/A,4\n").complaints())
                 .containsExactly("stock.csv, line 2, part \"#N/A\": holds the spreadsheet error #N/A."
-                        + " Mend: correct the formula, or enter the value.");
+                        + " Fix: correct the formula, or enter the value.");
     }
 
     @Test
@@ -107,8 +107,8 @@ class RowsTest {
 
         assertThat(read("stock.csv", "depot,part,on_hand\nD,P," + digits + "\n").complaints())
                 .containsExactly("stock.csv, line 2, on_hand \"" + digits.substring(0, 57) + "...\": has 200000"
-                        + " characters, more than any cell here may have."
-                        + " Mend: shorten it, or check whether a quotation mark is missing.");
+                        + " characters, more than a cell may have."
+                        + " Fix: shorten it, or check whether a quotation mark is missing.");
     }
 
     @Test
@@ -154,8 +154,8 @@ class RowsTest {
 
         assertThat(read.rows).hasSize(2);
         assertThat(read.complaints())
-                .containsExactly("readings.csv, line 3, truck, taken_at \"T1, 2026-04-03T08:00:00Z\": stands in line 2"
-                        + " too, with other values. Mend: keep the right one of the two.");
+                .containsExactly("readings.csv, line 3, truck, taken_at \"T1, 2026-04-03T08:00:00Z\": is also in line 2"
+                        + ", with different values. Fix: keep the correct one.");
     }
 
     @Test
@@ -199,13 +199,12 @@ class RowsTest {
                 .get(0);
 
         assertThat(place.complaint("truck", "there is no such truck", "load the trucks first"))
-                .hasToString(
-                        "readings.csv, line 2, truck \"T9\": there is no such truck. Mend: load the trucks first.");
+                .hasToString("readings.csv, line 2, truck \"T9\": there is no such truck. Fix: load the trucks first.");
         assertThat(place.complaint(new InvalidValueException("odometer", 11.3, "goes back", "say meter_replaced")))
-                .hasToString("readings.csv, line 2, odometer_mi \"7\": goes back. Mend: say meter_replaced.");
+                .hasToString("readings.csv, line 2, odometer_mi \"7\": goes back. Fix: say meter_replaced.");
         assertThat(place.complaint("engine_hours", "is missing", "enter it"))
-                .hasToString("readings.csv, line 2, engine_hours (empty): is missing. Mend: enter it.");
+                .hasToString("readings.csv, line 2, engine_hours (empty): is missing. Fix: enter it.");
         assertThat(RowPlace.of("the form", 1).complaint("truck", "is missing", "enter it"))
-                .hasToString("the form, line 1, truck (empty): is missing. Mend: enter it.");
+                .hasToString("the form, line 1, truck (empty): is missing. Fix: enter it.");
     }
 }

@@ -108,12 +108,12 @@ class WorkbookTest {
         assertThat(read.complaints())
                 .containsExactly(
                         "stock.xlsx, sheet \"Sheet1\", C3, on_hand \"#DIV/0!\": holds the spreadsheet error #DIV/0!."
-                                + " Mend: correct the formula, or enter the value.",
+                                + " Fix: correct the formula, or enter the value.",
                         "stock.xlsx, sheet \"Sheet1\", C4, on_hand \"#NO RESULT!\": holds a formula whose result was"
-                                + " not saved. Mend: open the workbook in a spreadsheet program and save it, or enter"
+                                + " not saved. Fix: open the workbook in a spreadsheet program and save it, or enter"
                                 + " the value.",
-                        "stock.xlsx, sheet \"Sheet1\", E5: the row goes on where there is no heading."
-                                + " Mend: clear the cell, or give it a heading.");
+                        "stock.xlsx, sheet \"Sheet1\", E5: the row has cells beyond the headings."
+                                + " Fix: clear the cell, or give it a heading.");
     }
 
     @Test
@@ -151,12 +151,12 @@ class WorkbookTest {
         assertThat(read.remarks)
                 .containsExactly(
                         "fleet.xlsx, sheet \"stock\": is hidden and was not read; show it in the workbook if it should be.",
-                        "fleet.xlsx, sheet \"Notes\": is none of the tables and was not read.",
+                        "fleet.xlsx, sheet \"Notes\": matches no table and was not read.",
                         "fleet.xlsx, sheet \"away\": has headings but no rows.");
         assertThat(read.complaints())
                 .containsExactly("fleet.xlsx, sheet \"Readings old\", row 2, truck, taken_at \"T1,"
-                        + " 2026-04-03T13:00:00Z\": stands in row 2 of sheet \"Readings\" too, with other values."
-                        + " Mend: keep the right one of the two.");
+                        + " 2026-04-03T13:00:00Z\": is also in row 2 of sheet \"Readings\", with different values."
+                        + " Fix: keep the correct one.");
     }
 
     @Test
@@ -174,12 +174,11 @@ class WorkbookTest {
 
         assertThat(read.rows).hasSize(2);
         assertThat(read.complaints())
-                .containsExactly(
-                        "stock.xlsx, sheet \"stock\", A3, depot (empty): is empty. Mend: enter it: the depot.");
+                .containsExactly("stock.xlsx, sheet \"stock\", A3, depot (empty): is empty. Fix: enter it: the depot.");
         assertThat(read.remarks)
                 .containsExactly(
-                        "stock.xlsx, sheet \"stock\": hidden rows (1) were read like all others.",
-                        "stock.xlsx, sheet \"stock\": merged areas (1): only the first cell of each holds its value,"
+                        "stock.xlsx, sheet \"stock\": hidden rows (1) were read like the others.",
+                        "stock.xlsx, sheet \"stock\": merged areas (1): only the first cell of each holds its value;"
                                 + " the others are empty.");
     }
 
@@ -209,7 +208,7 @@ class WorkbookTest {
         assertThatThrownBy(() -> Collected.of(file, Collected.usual().withAs(Tables.STOCK)))
                 .isInstanceOf(FileRefusedException.class)
                 .hasMessage("two.xlsx: has no sheet with the columns of table stock."
-                        + " Mend: name the headings as in its template.");
+                        + " Fix: name the headings as in the template.");
     }
 
     @Test

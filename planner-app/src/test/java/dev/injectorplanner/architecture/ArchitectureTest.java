@@ -22,6 +22,7 @@ import dev.injectorplanner.core.planted.CoreWithClock;
 import dev.injectorplanner.core.planted.CoreWithFile;
 import dev.injectorplanner.core.planted.CoreWithLibrary;
 import dev.injectorplanner.core.planted.CoreWithLuck;
+import dev.injectorplanner.core.planted.CoreWithSetting;
 import dev.injectorplanner.imports.planted.ImportsWithDatabase;
 import dev.injectorplanner.reports.planted.ReportsWithImports;
 import java.util.Set;
@@ -51,6 +52,14 @@ class ArchitectureTest {
     private static final Set<String> CLOCKS =
             Set.of("now", "systemUTC", "systemDefaultZone", "currentTimeMillis", "nanoTime");
 
+    private static final Set<String> SETTINGS = Set.of(
+            "System.getProperty",
+            "System.getenv",
+            "System.getProperties",
+            "Integer.getInteger",
+            "Long.getLong",
+            "Boolean.getBoolean");
+
     private static final ArchRule CORE_KNOWS_NO_FRAMEWORK = classes()
             .that()
             .resideInAPackage(CORE)
@@ -77,6 +86,15 @@ class ArchitectureTest {
                     call -> CLOCKS.contains(call.getName())
                             && call.getTargetOwner().getPackageName().matches("java\\.(time|lang)(\\..*)?")))
             .because("the planning date is part of the request");
+
+    private static final ArchRule CORE_READS_NO_SETTINGS = noClasses()
+            .that()
+            .resideInAPackage(CORE)
+            .should()
+            .callMethodWhere(call(
+                    "reads a system property or the environment",
+                    call -> SETTINGS.contains(call.getTargetOwner().getSimpleName() + "." + call.getName())))
+            .because("everything a plan depends on is part of the request");
 
     private static final ArchRule CORE_HAS_NO_LUCK = noClasses()
             .that()
@@ -160,6 +178,7 @@ class ArchitectureTest {
                 Arguments.of(CORE_KNOWS_NO_FRAMEWORK, CoreWithLibrary.class),
                 Arguments.of(CORE_READS_AND_WRITES_NOTHING, CoreWithFile.class),
                 Arguments.of(CORE_HAS_NO_CLOCK, CoreWithClock.class),
+                Arguments.of(CORE_READS_NO_SETTINGS, CoreWithSetting.class),
                 Arguments.of(CORE_HAS_NO_LUCK, CoreWithLuck.class),
                 Arguments.of(IMPORTS_KNOW_NO_DATABASE, ImportsWithDatabase.class),
                 Arguments.of(REPORTS_KNOW_THE_ENGINE_ONLY, ReportsWithImports.class),

@@ -114,8 +114,8 @@ public final class CellKinds {
                     .orElseThrow(() -> new InvalidValueException(
                             context.column(),
                             text,
-                            "is no time zone of the IANA list",
-                            "write it such as America/Chicago or Europe/Berlin"));
+                            "is not an IANA time zone",
+                            "write it as America/Chicago or Europe/Berlin"));
         }
     }
 

@@ -41,7 +41,7 @@ public final class CellText {
             throw new InvalidValueException(
                     column,
                     text.substring(0, 20) + "...",
-                    "has " + text.length() + " characters, more than any cell here may have",
+                    "has " + text.length() + " characters, more than a cell may have",
                     "shorten it, or check whether a quotation mark is missing");
         }
         if (text.equals(NO_RESULT)) {

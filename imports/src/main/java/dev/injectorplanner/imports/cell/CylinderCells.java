@@ -33,7 +33,7 @@ public final class CylinderCells {
         String joined = TO.matcher(text).replaceAll("$1-$2");
         for (String item : joined.split("[\\s,;/.&+]+", -1)) {
             if (!ITEM.matcher(item).matches()) {
-                throw unreadable(column, text, "write them such as 1 2 3, 1-4 or all");
+                throw unreadable(column, text, "write them as 1 2 3, 1-4 or all");
             }
             List<Integer> numbers = numbers(item);
             if (numbers.size() == 2 && numbers.get(0) > numbers.get(1)) {
@@ -52,7 +52,7 @@ public final class CylinderCells {
     /** Cylinders one by one in the order given: {@code 1 8 4 3}, {@code 1-8-4-3}, {@code 1,8,4,3}. */
     public static List<Integer> sequence(String column, String text) {
         if (!SEQUENCE.matcher(text).matches()) {
-            throw unreadable(column, text, "write them such as 1 5 3 6 2 4");
+            throw unreadable(column, text, "write them as 1 5 3 6 2 4");
         }
         return numbers(text);
     }
@@ -75,7 +75,7 @@ public final class CylinderCells {
         boolean oneNameTwice = banks.stream().map(Bank::name).distinct().count() < banks.size();
         if (oneNameTwice) {
             throw new InvalidValueException(
-                    column, text, "gives two banks one name", "name them, such as left 1 3 5 7; right 2 4 6 8");
+                    column, text, "gives two banks the same name", "name them, such as left 1 3 5 7; right 2 4 6 8");
         }
         return banks;
     }
@@ -90,7 +90,7 @@ public final class CylinderCells {
             return new Bank(nameFirst.group(1), cylinders(column, nameFirst.group(2)));
         }
         if (!Character.isDigit(part.charAt(0))) {
-            throw unreadable(column, text, "write them such as left 1 3 5 7; right 2 4 6 8");
+            throw unreadable(column, text, "write them as left 1 3 5 7; right 2 4 6 8");
         }
         return new Bank(ONE_BANK, cylinders(column, part));
     }

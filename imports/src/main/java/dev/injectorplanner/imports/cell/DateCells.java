@@ -73,7 +73,7 @@ public final class DateCells {
             throw new InvalidValueException(
                     context.column(),
                     text,
-                    "can be read two ways, " + iso(year, two, one) + " or " + iso(year, one, two),
+                    "can be read in two ways, " + iso(year, two, one) + " or " + iso(year, one, two),
                     "write it as yyyy-mm-dd, or end the heading in _dmy or _mdy to say which comes first");
         }
         return one > 12 ? valid(context, text, year, second, first) : valid(context, text, year, first, second);
@@ -95,7 +95,7 @@ public final class DateCells {
         try {
             return LocalDate.of(number, Integer.parseInt(month), Integer.parseInt(day));
         } catch (DateTimeException e) {
-            String order = context.dates() == DateOrder.UNSTATED ? "" : ", and say the right order of day and month";
+            String order = context.dates() == DateOrder.UNSTATED ? "" : ", and name the right order of day and month";
             throw new InvalidValueException(
                     context.column(),
                     text,

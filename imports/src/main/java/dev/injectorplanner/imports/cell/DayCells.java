@@ -53,7 +53,7 @@ public final class DayCells {
 
     private static InvalidValueException unknown(String column, String text) {
         return new InvalidValueException(
-                column, text, "does not name days of the week", "write them such as Mon-Fri or Mon Tue Sat");
+                column, text, "does not name days of the week", "write them as Mon-Fri or Mon Tue Sat");
     }
 
     /** Runs of three and more as {@code Mon-Fri}, others one by one. */

@@ -83,6 +83,6 @@ public final class InstantCells {
 
     private static InvalidValueException unreadable(String text, CellContext context) {
         return new InvalidValueException(
-                context.column(), text, "is not a date with a time of day", "write it such as 2026-04-25 14:30");
+                context.column(), text, "is not a date with a time of day", "write it as 2026-04-25 14:30");
     }
 }

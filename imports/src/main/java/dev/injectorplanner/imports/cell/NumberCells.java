@@ -24,7 +24,7 @@ public final class NumberCells {
     public static double number(String column, String text) {
         double value = decimal(column, text).doubleValue() + 0.0; // no negative zero
         if (!Double.isFinite(value)) {
-            throw new InvalidValueException(column, text, "is larger than any number here can be", "correct it");
+            throw new InvalidValueException(column, text, "is too large", "correct it");
         }
         return value;
     }
@@ -82,7 +82,7 @@ public final class NumberCells {
         return new InvalidValueException(
                 column,
                 text,
-                "can be read two ways, " + number.replace(",", "") + " or " + number.replace(',', '.'),
+                "can be read in two ways, " + number.replace(",", "") + " or " + number.replace(',', '.'),
                 "write it without a thousands separator and with a dot for decimals");
     }
 }

@@ -111,8 +111,8 @@ public final class CsvFile implements RawFile, RawSheet {
         if (words.startsWith("Unexpected character after closing quote")) {
             return new FileRefusedException(
                     file,
-                    row + " has text behind a closing quotation mark",
-                    "close the quotation mark at the end of its cell, and write one inside a cell twice",
+                    row + " has text after a closing quotation mark",
+                    "close the quotation mark at the end of its cell, and double any quotation mark inside a cell",
                     e);
         }
         if (words.contains("surpassed the maximum limit")) {
@@ -125,7 +125,7 @@ public final class CsvFile implements RawFile, RawSheet {
         return new FileRefusedException(
                 file,
                 row + " opens a quotation mark that is never closed",
-                "close it, or write a quotation mark inside a cell twice",
+                "close it, or double a quotation mark inside a cell",
                 e);
     }
 
@@ -145,11 +145,11 @@ public final class CsvFile implements RawFile, RawSheet {
                 line = lines.readLine();
             }
             if (line == null) {
-                throw new FileRefusedException(file, "holds nothing but blank lines", "export it again");
+                throw new FileRefusedException(file, "holds only blank lines", "export it again");
             }
             return line;
         } catch (IOException e) {
-            throw new FileRefusedException(file, "cannot be read", "check that you may read it", e);
+            throw new FileRefusedException(file, "cannot be read", "check that you have permission to read it", e);
         }
     }
 

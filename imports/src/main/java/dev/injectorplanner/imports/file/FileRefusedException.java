@@ -1,10 +1,11 @@
 package dev.injectorplanner.imports.file;
 
+import dev.injectorplanner.core.check.UserError;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
 /** A whole file is refused. The message is one clear sentence: which file, what is wrong, how to fix it. */
-public final class FileRefusedException extends RuntimeException {
+public final class FileRefusedException extends RuntimeException implements UserError {
     private static final long serialVersionUID = 1L;
 
     private final String file;
@@ -21,7 +22,7 @@ public final class FileRefusedException extends RuntimeException {
     }
 
     FileRefusedException(Path file, String reason, String fix, @Nullable Throwable cause) {
-        super(nameOf(file) + ": " + reason + ". Mend: " + fix + ".", cause);
+        super(nameOf(file) + ": " + reason + ". Fix: " + fix + ".", cause);
         this.file = nameOf(file);
         this.reason = reason;
         this.fix = fix;

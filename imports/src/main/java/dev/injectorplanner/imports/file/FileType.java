@@ -45,7 +45,7 @@ enum FileType {
         try (InputStream in = Files.newInputStream(file)) {
             return in.readNBytes(LOOKED_AT);
         } catch (IOException e) {
-            throw new FileRefusedException(file, "cannot be read", "check that you may read it", e);
+            throw new FileRefusedException(file, "cannot be read", "check that you have permission to read it", e);
         }
     }
 

@@ -142,7 +142,7 @@ public final class TextScan {
         if (b == 0) {
             throw new FileRefusedException(
                     file,
-                    "line " + line + " holds a zero byte, which no text file has",
+                    "line " + line + " holds a zero byte, which a text file never has",
                     "export it again as CSV (UTF-8)");
         }
         if ((b == 0x81 || b == 0x8D || b == 0x8F || b == 0x90 || b == 0x9D) && lineOfUndefinedByte == 0) {

@@ -163,11 +163,11 @@ final class WorkbookFile implements RawFile {
             xml.read(handler);
             List<String> said = new ArrayList<>();
             if (handler.hiddenRows() > 0) {
-                said.add("hidden rows (" + handler.hiddenRows() + ") were read like all others");
+                said.add("hidden rows (" + handler.hiddenRows() + ") were read like the others");
             }
             if (handler.mergedAreas() > 0) {
                 said.add("merged areas (" + handler.mergedAreas()
-                        + "): only the first cell of each holds its value, the others are empty");
+                        + "): only the first cell of each holds its value; the others are empty");
             }
             remarks = said;
         }

@@ -99,7 +99,7 @@ final class WorkbookXml {
     static FileRefusedException bomb(Path file, Throwable cause) {
         return new FileRefusedException(
                 file,
-                "unpacks to more than a hundred times its size, as no real table does",
+                "unpacks to more than a hundred times its size, which no real table does",
                 "save the table as CSV and load that",
                 cause);
     }

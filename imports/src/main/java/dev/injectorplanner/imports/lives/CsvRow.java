@@ -38,7 +38,7 @@ final class CsvRow {
 
     void complain(String column, String reason, String fix) {
         table.complain(table.name() + ", line " + line() + ", column " + column + ": \"" + text(column) + "\" " + reason
-                + ". Mend: " + fix + ".");
+                + ". Fix: " + fix + ".");
     }
 
     /** Text that must not be empty. */
@@ -54,7 +54,7 @@ final class CsvRow {
     double number(String column) {
         String text = text(column);
         if (text.isEmpty()) {
-            complain(column, "is empty", "enter a number, or take the row out");
+            complain(column, "is empty", "enter a number, or remove the row");
             return Double.NaN;
         }
         if (isPlain(text)) {
@@ -67,7 +67,7 @@ final class CsvRow {
                 // falls through to the complaint
             }
         }
-        complain(column, "is not a plain number", "write it like 12500 or 0.25, without thousands marks or units");
+        complain(column, "is not a plain number", "write it like 12500 or 0.25, without thousands separators or units");
         return Double.NaN;
     }
 
@@ -92,7 +92,7 @@ final class CsvRow {
     double positive(String column) {
         double value = number(column);
         if (value <= 0) {
-            complain(column, "is not above zero", "enter an age above zero, or take the row out");
+            complain(column, "is not above zero", "enter an age above zero, or remove the row");
         }
         return value;
     }
@@ -101,7 +101,7 @@ final class CsvRow {
     double flag(String column) {
         double value = number(column);
         if (!(value == 0 || value == 1 || Double.isNaN(value))) {
-            complain(column, "is neither 1 nor 0", "enter 1 for a failure, 0 for a unit still alive");
+            complain(column, "is neither 1 nor 0", "enter 1 for a failure, 0 for a unit still working");
         }
         return value;
     }
@@ -110,7 +110,7 @@ final class CsvRow {
     double count(String column) {
         double value = number(column);
         if (!Double.isNaN(value) && !(value >= 1 && value <= 1e9 && value == Math.rint(value))) {
-            complain(column, "is not a whole number of 1 or more", "enter how many units the row stands for");
+            complain(column, "is not a whole number of 1 or more", "enter the number of units the row represents");
         }
         return value;
     }

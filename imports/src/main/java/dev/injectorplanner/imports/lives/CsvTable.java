@@ -42,14 +42,13 @@ final class CsvTable {
             throws LivesRefusedException {
         CsvTable table = new CsvTable(file);
         if (!Files.isRegularFile(file)) {
-            throw new LivesRefusedException(
-                    "\"" + file + "\" is not there, or is no file. Mend: check the name and the folder.");
+            throw new LivesRefusedException("\"" + file + "\": no such file. Fix: check the name and the folder.");
         }
         try (CsvReader<CsvRecord> reader = table.reader()) {
             Iterator<CsvRecord> rows = reader.iterator();
             if (!rows.hasNext()) {
-                throw new LivesRefusedException(table.name() + " is empty. Mend: give it a line of headings, with "
-                        + String.join(", ", needed) + " among them, and a line for each life.");
+                throw new LivesRefusedException(table.name() + " is empty. Fix: give it a line of headings, with "
+                        + String.join(", ", needed) + " among them, and one line per injector life.");
             }
             table.headings(rows.next().getFields(), needed, optional, keepOthers);
         } catch (IOException | CsvParseException e) {
@@ -72,7 +71,7 @@ final class CsvTable {
             deepest = deepest.getCause();
         }
         return new LivesRefusedException(name() + " cannot be read as CSV: " + deepest.getMessage()
-                + ". Mend: save it as CSV with commas, in UTF-8, each opened quote closed.");
+                + ". Fix: save it as CSV with commas, in UTF-8, each opened quote closed.");
     }
 
     private void headings(List<String> cells, List<String> needed, List<String> optional, boolean keepOthers)
@@ -80,7 +79,7 @@ final class CsvTable {
         width = cells.size();
         if (width == 1 && cells.get(0).contains(";")) {
             throw new LivesRefusedException(name()
-                    + " separates its columns by semicolons. Mend: save it with commas between columns and points in"
+                    + " separates its columns by semicolons. Fix: save it with commas between columns and points in"
                     + " numbers.");
         }
         for (int i = 0; i < width; i++) {
@@ -89,7 +88,7 @@ final class CsvTable {
         for (String want : needed) {
             if (!columns.containsKey(want)) {
                 complain(name() + " has no column \"" + want + "\"; its headings are " + String.join(", ", cells)
-                        + ". Mend: name the column \"" + want + "\" in the first line.");
+                        + ". Fix: name the column \"" + want + "\" in the first line.");
             }
         }
         refuseIfAny();
@@ -103,12 +102,12 @@ final class CsvTable {
             return;
         }
         if (name.isEmpty()) {
-            complain(name() + ", column " + (at + 1) + " has no heading. Mend: name it or take it out.");
+            complain(name() + ", column " + (at + 1) + " has no heading. Fix: name it or remove it.");
             return;
         }
         String key = known ? canonical : name;
         if (columns.putIfAbsent(key, at) != null) {
-            complain(name() + " has the heading \"" + name + "\" twice. Mend: rename or take out one of them.");
+            complain(name() + " has the heading \"" + name + "\" twice. Fix: rename or remove one of them.");
         } else if (!known) {
             others.add(name);
         }
@@ -130,14 +129,14 @@ final class CsvTable {
                 } else {
                     complain(name() + ", line " + cells.getStartingLineNumber() + " has " + cells.getFieldCount()
                             + " cells, but there are " + width
-                            + " headings. Mend: check for a missing or extra comma.");
+                            + " headings. Fix: check for a missing or extra comma.");
                 }
             }
         } catch (IOException | CsvParseException e) {
             throw unreadable(e);
         }
         if (rows == 0) {
-            complain(name() + " has headings but no rows. Mend: add a line for each life.");
+            complain(name() + " has headings but no rows. Fix: add a line for each life.");
         }
         refuseIfAny();
     }

@@ -21,7 +21,7 @@ final class RepeatRows {
     void add(CsvRow row) {
         String name = row.filled("unit");
         if (name.length() > Require.LONGEST_NAME) {
-            row.complain("unit", "is longer than a name should be", "shorten it, or check for a missing comma");
+            row.complain("unit", "is too long for a name", "shorten it, or check for a missing comma");
         }
         double age = row.positive("age");
         Unit unit = units.computeIfAbsent(name, key -> new Unit());
@@ -49,14 +49,14 @@ final class RepeatRows {
     private static void judge(CsvTable table, String name, Unit unit) {
         if (Double.isNaN(unit.end)) {
             table.complain(table.name() + ": unit " + name
-                    + " has no end. Mend: add a row with what = end and its age when last seen.");
+                    + " has no end. Fix: add a row with what = end and its age when last seen.");
             return;
         }
         double[] ages = unit.events.toArray();
         for (int i = 0; i < ages.length; i++) {
             if (ages[i] > unit.end) {
                 table.complain(table.name() + ", line " + unit.eventLines.get(i) + ": the event of unit " + name
-                        + " lies beyond its end. Mend: correct the age of the event or of the end.");
+                        + " lies beyond its end. Fix: correct the age of the event or of the end.");
             }
         }
     }

@@ -32,8 +32,8 @@ final class EngineTables {
 
     private static Table.Builder<EngineFamily> familyColumns() {
         return Table.named("engine_families", EngineFamily.class)
-                .required("family", CellKinds.TEXT, EngineFamily::family, "its name in the tables")
-                .required("cylinders", CellKinds.WHOLE, EngineFamily::cylinders, "how many, 1 to 16")
+                .required("family", CellKinds.TEXT, EngineFamily::family, "name used in the tables")
+                .required("cylinders", CellKinds.WHOLE, EngineFamily::cylinders, "number of cylinders, 1 to 16")
                 .required(
                         "banks",
                         CellKinds.BANKS,
@@ -43,7 +43,7 @@ final class EngineTables {
                         "firing_order",
                         CellKinds.FIRING_ORDER,
                         EngineFamily::firingOrder,
-                        "every cylinder once: 1 5 3 6 2 4")
+                        "each cylinder once: 1 5 3 6 2 4")
                 .required(
                         "cylinder_hours",
                         CellKinds.NUMBER,
@@ -65,15 +65,15 @@ final class EngineTables {
                         "road_failure_cost",
                         CellKinds.MONEY,
                         EngineFamily::roadFailureCost,
-                        "what a failure in service costs beyond the planned work");
+                        "extra cost of a failure in service, beyond the planned work");
     }
 
     static Table<AccessStep> access() {
         return Table.named("access", AccessStep.class)
                 .required("family", CellKinds.TEXT, AccessStep::family, "engine family")
-                .required("step", CellKinds.TEXT, AccessStep::step, "its name, one of a kind within the family")
-                .required("order", CellKinds.WHOLE, AccessStep::order, "place in the sequence of taking off")
-                .required("hours", CellKinds.NUMBER, AccessStep::hours, "labour, off and on again")
+                .required("step", CellKinds.TEXT, AccessStep::step, "name, unique within the family")
+                .required("order", CellKinds.WHOLE, AccessStep::order, "place in the order of removal")
+                .required("hours", CellKinds.NUMBER, AccessStep::hours, "labour to remove and refit")
                 .optional(
                         "cylinders",
                         CellKinds.CYLINDERS,
@@ -84,7 +84,7 @@ final class EngineTables {
                         CellKinds.PERCENT,
                         AccessStep::drainsCoolantPercent,
                         "share of the cooling system that comes out; empty: none")
-                .optional("cautions", CellKinds.TEXT, AccessStep::cautions, "what to mind, for the bay sheet")
+                .optional("cautions", CellKinds.TEXT, AccessStep::cautions, "cautions for the bay sheet")
                 .key(List.of("family", "step"), a -> List.of(a.family(), a.step()))
                 .made(v -> new AccessStep(
                         v.get("family"),
@@ -102,7 +102,7 @@ final class EngineTables {
                 .required("per", CellKinds.choice(Per.class), JobPart::per, "counted by cylinder, bank, visit or step")
                 .optional("step", CellKinds.TEXT, JobPart::step, "the access step where per is step; else empty")
                 .required("part", CellKinds.TEXT, JobPart::part, "part number")
-                .required("quantity", CellKinds.NUMBER, JobPart::quantity, "how many")
+                .required("quantity", CellKinds.NUMBER, JobPart::quantity, "quantity")
                 .optional(
                         "chance",
                         CellKinds.CHANCE,
@@ -130,19 +130,19 @@ final class EngineTables {
                         ColumnUnit.DISTANCE,
                         false,
                         IntervalTask::everyKm,
-                        "distance between; empty: not by distance")
+                        "distance between services; empty: not by distance")
                 .optional(
                         "every_hours",
                         CellKinds.NUMBER,
                         IntervalTask::everyHours,
-                        "engine hours between; empty: not by engine hours")
+                        "engine hours between services; empty: not by engine hours")
                 .optional(
                         "every_months",
                         CellKinds.WHOLE,
                         IntervalTask::everyMonths,
-                        "months between; empty: not by months")
+                        "months between services; empty: not by months")
                 .required("hours", CellKinds.NUMBER, IntervalTask::hours, "labour")
-                .optional("rides", CellKinds.YES_NO, IntervalTask::rides, "may be done along with a visit; empty: no")
+                .optional("rides", CellKinds.YES_NO, IntervalTask::rides, "may be done during another visit; empty: no")
                 .key(List.of("family", "task"), t -> List.of(t.family(), t.task()))
                 .made(v -> new IntervalTask(
                         v.get("family"),
@@ -157,7 +157,7 @@ final class EngineTables {
     static Table<Rule> rules() {
         return Table.named("rules", Rule.class)
                 .optional("family", CellKinds.FAMILY_OR_ALL, Rule::family, "engine family; all or empty: all")
-                .required("rule", CellKinds.choice(RuleKind.class), Rule::rule, "what it looks at")
+                .required("rule", CellKinds.choice(RuleKind.class), Rule::rule, "what it checks")
                 .required(
                         "limit",
                         CellKinds.NUMBER,
@@ -167,7 +167,7 @@ final class EngineTables {
                         "window_days",
                         CellKinds.WHOLE,
                         Rule::windowDays,
-                        "days looked back for faults and tests; empty: no window")
+                        "days to look back for faults and tests; empty: no window")
                 .key(List.of("family", "rule"), r -> {
                     String family = r.family();
                     return List.of(family == null ? "" : family, r.rule());

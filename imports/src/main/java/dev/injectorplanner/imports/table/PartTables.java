@@ -9,7 +9,7 @@ import dev.injectorplanner.imports.cell.ColumnUnit;
 import java.math.BigDecimal;
 import java.util.List;
 
-/** Tables of parts: what is bought, what lies on the shelf, what is on order. */
+/** Tables of parts: what is bought, what is in stock, what is on order. */
 final class PartTables {
     private PartTables() {}
 
@@ -39,22 +39,22 @@ final class PartTables {
                 .required("part", CellKinds.TEXT, Part::part, "its number")
                 .optional("description", CellKinds.TEXT, Part::description, "what it is")
                 .required("kind", CellKinds.choice(PartKind.class), Part::kind, "its kind, such as injector or seal")
-                .required("supplier", CellKinds.TEXT, Part::supplier, "who sells it")
+                .required("supplier", CellKinds.TEXT, Part::supplier, "supplier")
                 .required("price", CellKinds.MONEY, Part::price, "price of one")
                 .optional(
                         "core_deposit",
                         CellKinds.MONEY,
                         Part::coreDeposit,
-                        "deposit until the old unit is sent back; empty: none")
-                .optional("core_days", CellKinds.WHOLE, Part::coreDays, "days to send the old unit back; empty: 0")
+                        "deposit until the old unit is returned; empty: none")
+                .optional("core_days", CellKinds.WHOLE, Part::coreDays, "days allowed to return the old unit; empty: 0")
                 .required("lead_days", CellKinds.WHOLE, Part::leadDays, "usual days from order to receipt")
                 .optional(
                         "lead_days_max",
                         CellKinds.WHOLE,
                         Part::leadDaysMax,
-                        "days that are hardly ever exceeded; empty: as lead_days")
-                .optional("pack", CellKinds.WHOLE, Part::pack, "how many are sold together; empty: 1")
-                .optional("minimum_order", CellKinds.WHOLE, Part::minimumOrder, "least quantity of an order; empty: 0")
+                        "days hardly ever exceeded; empty: same as lead_days")
+                .optional("pack", CellKinds.WHOLE, Part::pack, "pack size; empty: 1")
+                .optional("minimum_order", CellKinds.WHOLE, Part::minimumOrder, "minimum order quantity; empty: 0")
                 .optional(
                         "warranty_months",
                         CellKinds.WHOLE,
@@ -77,19 +77,19 @@ final class PartTables {
         return Table.named("stock", StockLine.class)
                 .required("depot", CellKinds.TEXT, StockLine::depot, "the depot")
                 .required("part", CellKinds.TEXT, StockLine::part, "part number")
-                .required("on_hand", CellKinds.NUMBER, StockLine::onHand, "pieces, or litres, on the shelf")
+                .required("on_hand", CellKinds.NUMBER, StockLine::onHand, "pieces, or litres, on hand")
                 .key(List.of("depot", "part"), s -> List.of(s.depot(), s.part()))
                 .made(v -> new StockLine(v.get("depot"), v.get("part"), v.get("on_hand")));
     }
 
     static Table<PurchaseLine> purchaseLines() {
         return Table.named("purchase_lines", PurchaseLine.class)
-                .required("order", CellKinds.TEXT, PurchaseLine::order, "the order's number")
+                .required("order", CellKinds.TEXT, PurchaseLine::order, "order number")
                 .required("part", CellKinds.TEXT, PurchaseLine::part, "part number")
                 .required("depot", CellKinds.TEXT, PurchaseLine::depot, "where it is to arrive")
-                .required("quantity", CellKinds.NUMBER, PurchaseLine::quantity, "how many")
-                .required("due_on", CellKinds.DATE, PurchaseLine::dueOn, "day it is promised for")
-                .optional("received_on", CellKinds.DATE, PurchaseLine::receivedOn, "day it came; empty: it is open")
+                .required("quantity", CellKinds.NUMBER, PurchaseLine::quantity, "quantity")
+                .required("due_on", CellKinds.DATE, PurchaseLine::dueOn, "promised delivery day")
+                .optional("received_on", CellKinds.DATE, PurchaseLine::receivedOn, "day received; empty: still open")
                 .key(List.of("order", "part", "depot"), p -> List.of(p.order(), p.part(), p.depot()))
                 .made(v -> new PurchaseLine(
                         v.get("order"),

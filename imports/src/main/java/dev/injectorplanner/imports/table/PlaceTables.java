@@ -12,23 +12,23 @@ final class PlaceTables {
 
     static Table<Depot> depots() {
         return Table.named("depots", Depot.class)
-                .required("depot", CellKinds.TEXT, Depot::depot, "its name in the tables")
-                .required("name", CellKinds.TEXT, Depot::name, "what people call it")
-                .required("time_zone", CellKinds.ZONE, Depot::timeZone, "zone of its clock, such as America/Chicago")
+                .required("depot", CellKinds.TEXT, Depot::depot, "name used in the tables")
+                .required("name", CellKinds.TEXT, Depot::name, "display name")
+                .required("time_zone", CellKinds.ZONE, Depot::timeZone, "time zone, such as America/Chicago")
                 .required("bays", CellKinds.WHOLE, Depot::bays, "trucks that can be worked on at once")
                 .required(
                         "labour_hours_per_day",
                         CellKinds.NUMBER,
                         Depot::labourHoursPerDay,
                         "technicians' hours for planned work on a working day")
-                .required("work_days", CellKinds.WORK_DAYS, Depot::workDays, "days with work, such as Mon-Fri")
+                .required("work_days", CellKinds.WORK_DAYS, Depot::workDays, "working days, such as Mon-Fri")
                 .required("labour_per_hour", CellKinds.MONEY, Depot::labourPerHour, "cost of an hour of labour")
                 .required("overtime_per_hour", CellKinds.MONEY, Depot::overtimePerHour, "full cost of an overtime hour")
                 .optional(
                         "overtime_hours_per_week",
                         CellKinds.NUMBER,
                         Depot::overtimeHoursPerWeek,
-                        "the most overtime in a week, hours; empty: none")
+                        "maximum overtime per week, hours; empty: none")
                 .key(List.of("depot"), d -> List.of(d.depot()))
                 .made(v -> new Depot(
                         v.get("depot"),
@@ -45,7 +45,7 @@ final class PlaceTables {
     static Table<CapacityOverride> capacity() {
         return Table.named("capacity", CapacityOverride.class)
                 .required("depot", CellKinds.TEXT, CapacityOverride::depot, "the depot")
-                .required("date", CellKinds.DATE, CapacityOverride::date, "day that differs from the usual")
+                .required("date", CellKinds.DATE, CapacityOverride::date, "day with different capacity")
                 .required(
                         "labour_hours",
                         CellKinds.NUMBER,
@@ -69,7 +69,7 @@ final class PlaceTables {
                         "downtime_per_day",
                         CellKinds.MONEY,
                         DutyGroup::downtimePerDay,
-                        "what one of its trucks costs a day while it stands")
+                        "cost per day of one of its trucks off the road")
                 .key(List.of("duty_group"), g -> List.of(g.dutyGroup()))
                 .made(v -> new DutyGroup(v.get("duty_group"), v.get("minimum_on_road"), v.get("downtime_per_day")));
     }

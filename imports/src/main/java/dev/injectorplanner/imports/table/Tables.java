@@ -80,8 +80,7 @@ public final class Tables {
      */
     public static Table<?> get(String name) {
         return find(name)
-                .orElseThrow(() ->
-                        new InvalidValueException("table", name, "there is no such table", "name one of " + names()));
+                .orElseThrow(() -> new InvalidValueException("table", name, "no such table", "name one of " + names()));
     }
 
     /** All names, in alphabetical order, for people. */

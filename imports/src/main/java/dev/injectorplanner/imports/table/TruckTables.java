@@ -19,23 +19,22 @@ final class TruckTables {
 
     static Table<Truck> trucks() {
         return Table.named("trucks", Truck.class)
-                .required("truck", CellKinds.TEXT, Truck::truck, "its name in the tables")
+                .required("truck", CellKinds.TEXT, Truck::truck, "name used in the tables")
                 .required("vin", CellKinds.VIN, Truck::vin, "vehicle identification number, 17 characters")
                 .required("depot", CellKinds.TEXT, Truck::depot, "where it is looked after")
                 .required("family", CellKinds.TEXT, Truck::family, "its engine family")
-                .optional(
-                        "duty_group", CellKinds.TEXT, Truck::dutyGroup, "trucks that can stand in for it; empty: none")
+                .optional("duty_group", CellKinds.TEXT, Truck::dutyGroup, "duty group; empty: none")
                 .required("in_service_on", CellKinds.DATE, Truck::inServiceOn, "first day of service")
                 .optional(
                         "out_of_service_on",
                         CellKinds.DATE,
                         Truck::outOfServiceOn,
-                        "day it left the fleet; empty: it runs")
+                        "day it left the fleet; empty: still in service")
                 .optional(
                         "warranty_until",
                         CellKinds.DATE,
                         Truck::warrantyUntil,
-                        "last day of its warranty; empty: unknown")
+                        "last day of the truck warranty; empty: unknown")
                 .key(List.of("truck"), t -> List.of(t.truck()))
                 .made(v -> new Truck(
                         v.get("truck"),
@@ -70,36 +69,48 @@ final class TruckTables {
     private static Table.Builder<FittedInjector> injectorColumns() {
         return Table.named("injectors", FittedInjector.class)
                 .required("truck", CellKinds.TEXT, FittedInjector::truck, "the truck")
-                .required("cylinder", CellKinds.WHOLE, FittedInjector::cylinder, "number as the engine maker counts")
+                .required(
+                        "cylinder",
+                        CellKinds.WHOLE,
+                        FittedInjector::cylinder,
+                        "cylinder number as the engine maker counts")
                 .required("part", CellKinds.TEXT, FittedInjector::part, "its part number")
                 .optional("serial", CellKinds.TEXT, FittedInjector::serial, "the unit's serial; empty: unknown")
                 .optional(
                         "calibration_code",
                         CellKinds.TEXT,
                         FittedInjector::calibrationCode,
-                        "goes into the engine controller under its cylinder; empty: unknown")
+                        "code that goes into the ECU under its cylinder; empty: unknown")
                 .required("origin", CellKinds.choice(Origin.class), FittedInjector::origin, "new or reman")
-                .required("fitted_on", CellKinds.DATE, FittedInjector::fittedOn, "day it went in")
+                .required("fitted_on", CellKinds.DATE, FittedInjector::fittedOn, "day it was fitted")
                 .measured(
-                        "odometer", ColumnUnit.DISTANCE, false, FittedInjector::odometerKm, "that day; empty: unknown")
-                .optional("engine_hours", CellKinds.NUMBER, FittedInjector::engineHours, "that day; empty: unknown")
-                .optional("removed_on", CellKinds.DATE, FittedInjector::removedOn, "day it came out; empty: it is in")
+                        "odometer",
+                        ColumnUnit.DISTANCE,
+                        false,
+                        FittedInjector::odometerKm,
+                        "at fitting; empty: unknown")
+                .optional("engine_hours", CellKinds.NUMBER, FittedInjector::engineHours, "at fitting; empty: unknown")
+                .optional(
+                        "removed_on",
+                        CellKinds.DATE,
+                        FittedInjector::removedOn,
+                        "day it was removed; empty: still fitted")
                 .measured(
                         "removed_odometer",
                         ColumnUnit.DISTANCE,
                         false,
                         FittedInjector::removedOdometerKm,
-                        "when it came out; empty: unknown")
+                        "at removal; empty: unknown")
                 .optional(
                         "removed_engine_hours",
                         CellKinds.NUMBER,
                         FittedInjector::removedEngineHours,
-                        "when it came out; empty: unknown")
+                        "at removal; empty: unknown")
                 .optional(
                         "found",
                         CellKinds.choice(Found.class),
                         FittedInjector::found,
-                        "failed, worn, healthy or unknown, when it came out");
+                        "failed, worn, healthy or unknown, at removal");
     }
 
     static Table<Reading> readings() {
@@ -109,7 +120,7 @@ final class TruckTables {
                         "taken_at",
                         CellKinds.INSTANT,
                         Reading::takenAt,
-                        "the moment, in the depot's time or with an offset")
+                        "date and time, in the depot's time or with an offset")
                 .measured("odometer", ColumnUnit.DISTANCE, false, Reading::odometerKm, "odometer; empty: not read")
                 .optional("engine_hours", CellKinds.NUMBER, Reading::engineHours, "engine hours; empty: not read")
                 .optional(
@@ -133,7 +144,7 @@ final class TruckTables {
                         "seen_at",
                         CellKinds.INSTANT,
                         Fault::seenAt,
-                        "the moment, in the depot's time or with an offset")
+                        "date and time, in the depot's time or with an offset")
                 .required("code", CellKinds.FAULT_CODE, Fault::code, "SPN 651 FMI 5, 651/5 or P0201")
                 .optional(
                         "cylinder",
@@ -141,7 +152,12 @@ final class TruckTables {
                         Fault::cylinder,
                         "where the code does not say it; empty: none named")
                 .optional("count", CellKinds.WHOLE, Fault::count, "occurrences; empty: 1")
-                .measured("odometer", ColumnUnit.DISTANCE, false, Fault::odometerKm, "odometer then; empty: unknown")
+                .measured(
+                        "odometer",
+                        ColumnUnit.DISTANCE,
+                        false,
+                        Fault::odometerKm,
+                        "odometer at that time; empty: unknown")
                 .key(List.of("truck", "seen_at", "code", "cylinder"), f -> {
                     Integer cylinder = f.cylinder();
                     return List.of(f.truck(), f.seenAt(), f.code().text(), cylinder == null ? 0 : cylinder);
@@ -158,25 +174,25 @@ final class TruckTables {
     static Table<CylinderTest> cylinderTests() {
         return Table.named("cylinder_tests", CylinderTest.class)
                 .required("truck", CellKinds.TEXT, CylinderTest::truck, "the truck")
-                .required("cylinder", CellKinds.WHOLE, CylinderTest::cylinder, "number as the engine maker counts")
+                .required(
+                        "cylinder",
+                        CellKinds.WHOLE,
+                        CylinderTest::cylinder,
+                        "cylinder number as the engine maker counts")
                 .required(
                         "tested_at",
                         CellKinds.INSTANT,
                         CylinderTest::testedAt,
-                        "the moment, in the depot's time or with an offset")
+                        "date and time, in the depot's time or with an offset")
                 .required(
                         "test",
                         CellKinds.choice(TestKind.class),
                         CylinderTest::test,
                         "balance, return_flow or contribution")
-                .required("value", CellKinds.NUMBER, CylinderTest::value, "the result")
+                .required("value", CellKinds.NUMBER, CylinderTest::value, "test result")
                 .required(
                         "unit", CellKinds.TEXT, CylinderTest::unit, "unit of the result, such as mm3/stroke, ml/min, %")
-                .optional(
-                        "engine_state",
-                        CellKinds.TEXT,
-                        CylinderTest::engineState,
-                        "how the engine ran, such as warm idle")
+                .optional("engine_state", CellKinds.TEXT, CylinderTest::engineState, "engine state, such as warm idle")
                 .key(
                         List.of("truck", "cylinder", "tested_at", "test"),
                         t -> List.of(t.truck(), t.cylinder(), t.testedAt(), t.test()))

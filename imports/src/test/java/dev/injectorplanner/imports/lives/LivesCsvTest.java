@@ -60,36 +60,36 @@ class LivesCsvTest {
                 file("entry,exit,event,count", "0,12 500,1,1", "-3,5,2,1.5", "7,7,0,1", "0,,1,0", "0,NaN,1,1", "0,5,1");
         assertThat(complaints(() -> LivesCsv.lives(file)))
                 .containsExactly(
-                        "lives.csv, line 2, column exit: \"12 500\" is not a plain number. Mend: write it like 12500 or"
-                                + " 0.25, without thousands marks or units.",
-                        "lives.csv, line 3, column entry: \"-3\" is below zero. Mend: enter zero or more.",
-                        "lives.csv, line 3, column event: \"2\" is neither 1 nor 0. Mend: enter 1 for a failure, 0 for a"
-                                + " unit still alive.",
-                        "lives.csv, line 3, column count: \"1.5\" is not a whole number of 1 or more. Mend: enter how"
-                                + " many units the row stands for.",
-                        "lives.csv, line 4, column entry: \"7\" is not below the exit 7. Mend: correct entry or exit.",
-                        "lives.csv, line 5, column exit: \"\" is empty. Mend: enter a number, or take the row out.",
-                        "lives.csv, line 5, column count: \"0\" is not a whole number of 1 or more. Mend: enter how many"
-                                + " units the row stands for.",
-                        "lives.csv, line 6, column exit: \"NaN\" is not a plain number. Mend: write it like 12500 or"
-                                + " 0.25, without thousands marks or units.",
-                        "lives.csv, line 7 has 3 cells, but there are 4 headings. Mend: check for a missing or extra"
+                        "lives.csv, line 2, column exit: \"12 500\" is not a plain number. Fix: write it like 12500 or"
+                                + " 0.25, without thousands separators or units.",
+                        "lives.csv, line 3, column entry: \"-3\" is below zero. Fix: enter zero or more.",
+                        "lives.csv, line 3, column event: \"2\" is neither 1 nor 0. Fix: enter 1 for a failure, 0 for a"
+                                + " unit still working.",
+                        "lives.csv, line 3, column count: \"1.5\" is not a whole number of 1 or more. Fix: enter the"
+                                + " number of units the row represents.",
+                        "lives.csv, line 4, column entry: \"7\" is not below the exit 7. Fix: correct entry or exit.",
+                        "lives.csv, line 5, column exit: \"\" is empty. Fix: enter a number, or remove the row.",
+                        "lives.csv, line 5, column count: \"0\" is not a whole number of 1 or more. Fix: enter the"
+                                + " number of units the row represents.",
+                        "lives.csv, line 6, column exit: \"NaN\" is not a plain number. Fix: write it like 12500 or"
+                                + " 0.25, without thousands separators or units.",
+                        "lives.csv, line 7 has 3 cells, but there are 4 headings. Fix: check for a missing or extra"
                                 + " comma.");
     }
 
     @Test
     void filesThatAreNoTable() throws Exception {
         assertThat(complaints(() -> LivesCsv.lives(folder.resolve("none.csv"))).get(0))
-                .contains("is not there");
+                .contains("no such file");
         assertThat(complaints(() -> LivesCsv.lives(file())))
                 .containsExactly(
-                        "lives.csv is empty. Mend: give it a line of headings, with exit, event among them, and a line for each"
-                                + " life.");
+                        "lives.csv is empty. Fix: give it a line of headings, with exit, event among them, and one"
+                                + " line per injector life.");
         assertThat(complaints(() -> LivesCsv.lives(file("exit,event"))).get(0)).contains("no rows");
         assertThat(complaints(() -> LivesCsv.lives(file("exit;event", "5;1"))).get(0))
                 .contains("semicolons");
         assertThat(complaints(() -> LivesCsv.lives(file("time,event", "5,1"))))
-                .containsExactly("lives.csv has no column \"exit\"; its headings are time, event. Mend: name the column"
+                .containsExactly("lives.csv has no column \"exit\"; its headings are time, event. Fix: name the column"
                         + " \"exit\" in the first line.");
         assertThat(complaints(() -> LivesCsv.lives(file("exit,event,Exit", "5,1,5")))
                         .get(0))
@@ -121,15 +121,15 @@ class LivesCsvTest {
         Path file = file("unit,age,what", "A,5,event", "B,9,end", "B,10,event", "B,12,end", "C,1,stop");
         assertThat(complaints(() -> LivesCsv.repeats(file)))
                 .containsExactly(
-                        "lives.csv, line 5, column what: \"end\" is the second end of unit B. Mend: keep the row of the"
+                        "lives.csv, line 5, column what: \"end\" is the second end of unit B. Fix: keep the row of the"
                                 + " day it was last seen.",
-                        "lives.csv, line 6, column what: \"stop\" is neither event nor end. Mend: enter event for a"
+                        "lives.csv, line 6, column what: \"stop\" is neither event nor end. Fix: enter event for a"
                                 + " failure, end for when last seen.");
         Path loose = file("unit,age,what", "A,5,event", "B,9,end", "B,10,event");
         assertThat(complaints(() -> LivesCsv.repeats(loose)))
                 .containsExactly(
-                        "lives.csv: unit A has no end. Mend: add a row with what = end and its age when last seen.",
-                        "lives.csv, line 4: the event of unit B lies beyond its end. Mend: correct the age of the event"
+                        "lives.csv: unit A has no end. Fix: add a row with what = end and its age when last seen.",
+                        "lives.csv, line 4: the event of unit B lies beyond its end. Fix: correct the age of the event"
                                 + " or of the end.");
     }
 

@@ -14,11 +14,11 @@ import org.jspecify.annotations.Nullable;
  * @param truck the truck, or null where a job failed
  * @param cylinder the cylinder, or null where it concerns the whole truck
  * @param rule the rule that asks for it: a kind of due item, or JOB
- * @param subject the interval task, the fault code that must not wait or the job, or null
+ * @param subject the scheduled service, the safety fault code or the job, or null
  * @param state where it stands
  * @param action what it asks for, or null where a job failed
  * @param evidence what was seen when it was last found, in words with figures and units
- * @param limit the limit it was held against, in words
+ * @param limit the limit it was checked against, in words
  * @param limitSource whose limit that is
  * @param by the day by which it should be done
  * @param visitWeek week of the visit that answers it where PLANNED, else null

@@ -37,9 +37,9 @@ public record AlertCounts(int raised, int planned, int unplanned, int back, int 
     String words() {
         StringJoiner words = new StringJoiner(", ");
         add(words, raised, "raised");
-        add(words, planned, "answered by a visit");
-        add(words, unplanned, "without their visit again");
-        add(words, back, "no longer silent");
+        add(words, planned, "covered by a visit");
+        add(words, unplanned, "lost their visit");
+        add(words, back, "back from snooze");
         add(words, cleared, "cleared");
         return words.toString();
     }

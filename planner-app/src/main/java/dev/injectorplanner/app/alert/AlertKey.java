@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param truck the truck, empty where it is about a job
  * @param cylinder the cylinder, 0 where it concerns the whole truck
  * @param rule the rule: a kind of due item, or {@value #JOB}
- * @param subject the interval task, the fault code that must not wait, or the job; empty where there is none
+ * @param subject the scheduled service, the safety fault code, or the job; empty where there is none
  */
 record AlertKey(String truck, int cylinder, String rule, String subject) {
     static final String JOB = "JOB";
@@ -20,7 +20,7 @@ record AlertKey(String truck, int cylinder, String rule, String subject) {
                 item.truck(), cylinder == null ? 0 : cylinder, item.kind().name(), orEmpty(subject(item)));
     }
 
-    /** What tells due items of one rule and place apart: the interval task, or the fault code that must not wait. */
+    /** What tells due items of one rule and place apart: the scheduled service, or the safety fault code. */
     static @Nullable String subject(DueItem item) {
         return item.task() != null ? item.task() : item.faultCode();
     }

@@ -105,7 +105,7 @@ final class AlertRows {
     }
 
     /**
-     * Stores alerts anew, each only where it still stands as it was read: what a person did meanwhile is kept.
+     * Stores alerts again, each only where it still stands as it was read: what a person did meanwhile is kept.
      *
      * @param before the same alerts as they were read
      * @return which of them were stored

@@ -4,19 +4,40 @@ import java.util.Locale;
 
 /** Where an alert stands. */
 public enum AlertState {
-    /** New, nobody has said that they know. */
-    RAISED,
-    /** Somebody knows; it stays open. */
-    SEEN,
-    /** A visit of the plan answers it. */
-    PLANNED,
-    /** Silent until a date, with a reason. */
-    MUTED,
-    /** What it was about has gone. */
-    CLEARED;
+    /** Nobody has taken note yet. */
+    RAISED("new"),
+    /** Somebody has taken note; it stays open. */
+    SEEN("acknowledged"),
+    /** A planned visit covers it. */
+    PLANNED("planned"),
+    /** Quiet until a date, with a reason. */
+    MUTED("snoozed"),
+    /** Its cause is gone. */
+    CLEARED("cleared");
+
+    private final String word;
+
+    AlertState(String word) {
+        this.word = word;
+    }
 
     /** As a person writes it. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
+    }
+
+    /**
+     * The state with a word; the stored name is read as well.
+     *
+     * @throws IllegalArgumentException where no state is called that
+     */
+    public static AlertState of(String word) {
+        String plain = word.strip();
+        for (AlertState state : values()) {
+            if (state.word.equalsIgnoreCase(plain)) {
+                return state;
+            }
+        }
+        return valueOf(plain.toUpperCase(Locale.ROOT));
     }
 }

@@ -51,7 +51,7 @@ public final class Alerts {
             String depots = planned.fleet().depots().stream().map(Depot::depot).collect(Collectors.joining(", "));
             sql.inTransaction(connection -> {
                 AuditTrail.write(
-                        connection, Instant.now(), by, "hold alerts against a plan", depots, "", counts.words());
+                        connection, Instant.now(), by, "check alerts against a plan", depots, "", counts.words());
                 return true;
             });
         }
@@ -93,8 +93,8 @@ public final class Alerts {
     private static Alert get(Connection connection, long id) throws SQLException {
         return AlertRows.list(connection, "where id = ?", id).stream()
                 .findFirst()
-                .orElseThrow(() -> new InvalidValueException(
-                        "alert", id, "is not known", "take a number from the list of alerts"));
+                .orElseThrow(() ->
+                        new InvalidValueException("alert", id, "is not known", "use a number from the list of alerts"));
     }
 
     /** An alert's history, oldest first. */
@@ -116,7 +116,7 @@ public final class Alerts {
 
     /** Somebody knows of it. It stays open; one that a visit answers stays planned. */
     public Alert seen(long id, String who, Instant at) {
-        return change(id, "see an alert", who, at, "said to be known", alert -> {
+        return change(id, "acknowledge an alert", who, at, "acknowledged", alert -> {
             AlertState state = alert.state() == AlertState.RAISED ? AlertState.SEEN : alert.state();
             return AlertEdits.seen(alert, state, at);
         });
@@ -134,11 +134,11 @@ public final class Alerts {
         }
         String reason = Require.text("why", why);
         if (reason.isEmpty()) {
-            throw new InvalidValueException("why", "", "is empty", "say why it may wait");
+            throw new InvalidValueException("why", "", "is empty", "enter why it may wait");
         }
         return change(
                 id,
-                "mute an alert",
+                "snooze an alert",
                 who,
                 at,
                 "until " + until + ": " + reason,
@@ -222,7 +222,7 @@ public final class Alerts {
             Alert alert = get(connection, id);
             if (alert.state() == AlertState.CLEARED) {
                 throw new InvalidValueException(
-                        "alert", id, "is cleared: " + alert.clearedWhy(), "nothing is left to do with it");
+                        "alert", id, "is cleared: " + alert.clearedWhy(), "there is nothing left to do");
             }
             Alert changed = edit.of(alert);
             store(connection, alert, changed, name, at, why);
@@ -241,7 +241,7 @@ public final class Alerts {
     private static void store(Connection connection, Alert before, Alert after, String who, Instant at, String why)
             throws SQLException {
         if (!AlertRows.update(connection, List.of(after), List.of(before))[0]) {
-            throw new InvalidValueException("alert", before.id(), "was changed this very moment", "try again");
+            throw new InvalidValueException("alert", before.id(), "was changed just now by somebody else", "try again");
         }
         AlertRows.insertEvents(
                 connection, List.of(new Event(before.id(), at, who, before.state(), after.state(), why)));

@@ -14,7 +14,7 @@ import java.util.Map;
 /** Why something is no longer due, as far as the fleet's history tells. */
 final class ClearedReason {
     /** Nothing was done that would end it for good: it may be found again tomorrow. */
-    static final String NOT_FOUND = "no longer found";
+    static final String NOT_FOUND = "no longer due";
 
     private static final int NONE = 0;
     private static final int ANY = -1;
@@ -59,13 +59,13 @@ final class ClearedReason {
         }
         if (mustNotWait) {
             return NOT_FOUND + " by the plan of " + today
-                    + ": not seen for the rule's window; make sure that it is mended";
+                    + ": not seen within the rule's window; check that it is repaired";
         }
         Instant test = tested.get(name);
         if (test != null && test.isAfter(alert.raisedAt()) && "INSPECT".equals(alert.action())) {
             return "tested on " + test.atZone(ZoneOffset.UTC).toLocalDate();
         }
-        return NOT_FOUND + " by the plan of " + today + ": what came in since keeps its limit";
+        return NOT_FOUND + " by the plan of " + today + ": the values since then are within the limit";
     }
 
     private static String place(String truck, int cylinder) {

@@ -35,17 +35,16 @@ final class NextState {
         IsoWeek week = found.week();
         if (alert.state() == AlertState.MUTED) {
             AlertState back = week == null ? AlertState.RAISED : AlertState.PLANNED;
-            return new Step(with(alert, found, back, null), "was muted until " + alert.mutedUntil());
+            return new Step(with(alert, found, back, null), "was snoozed until " + alert.mutedUntil());
         }
         if (week != null) {
-            String why = alert.state() == AlertState.PLANNED ? "" : "a visit in " + week + " answers it";
+            String why = alert.state() == AlertState.PLANNED ? "" : "a visit in " + week + " covers it";
             return new Step(with(alert, found, AlertState.PLANNED, alert.told()), why);
         }
         if (alert.state() == AlertState.PLANNED) {
             AlertState back = alert.seenAt() == null ? AlertState.RAISED : AlertState.SEEN;
             return new Step(
-                    with(alert, found, back, alert.told()),
-                    "no visit of the plan of " + today + " answers it any more");
+                    with(alert, found, back, alert.told()), "no visit of the plan of " + today + " covers it any more");
         }
         return new Step(with(alert, found, alert.state(), alert.told()), "");
     }

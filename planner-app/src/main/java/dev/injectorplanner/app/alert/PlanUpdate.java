@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Holds a depot's alerts against what a plan found. Open alerts are read in blocks and each block is one transaction, so that the work grows with the number of alerts and a crash leaves whole alerts only; running it again
+ * Updates a depot's alerts from a plan. Open alerts are read in blocks and each block is one transaction, so that the work grows with the number of alerts and a crash leaves whole alerts only; running it again
  * finishes it and changes nothing twice.
  */
 final class PlanUpdate {
@@ -170,7 +170,7 @@ final class PlanUpdate {
         }
         AlertState back =
                 now.week() != null ? AlertState.PLANNED : old.seenAt() == null ? AlertState.RAISED : AlertState.SEEN;
-        return new Step(NextState.with(old, now, back, old.told()), "found again");
+        return new Step(NextState.with(old, now, back, old.told()), "due again");
     }
 
     private Alert raised(long id, PlannedItem now) {

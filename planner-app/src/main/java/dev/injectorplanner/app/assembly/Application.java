@@ -20,7 +20,7 @@ import java.util.List;
  * pages and jobs of {@code serve} will be put around these same objects.
  */
 public record Application(
-        Store store, Intake intake, KeptPlans plans, HoldBook holds, Planning planning, VisitConfirmation announcing)
+        Store store, Intake intake, KeptPlans plans, HoldBook holds, Planning planning, VisitConfirmation confirmation)
         implements AutoCloseable {
     public static Application open(StoreSettings settings) {
         Store store = Store.open(settings, entities());

@@ -97,7 +97,7 @@ public final class CalendarFeeds {
                 connection, "update calendar_feed set revoked_at = ? where id = ? and revoked_at is null", at, id));
         if (closed == 0) {
             throw new InvalidValueException(
-                    "calendar", id, "is no open address", "take a number from the list of calendars");
+                    "calendar", id, "is not an active address", "use a number from the list of calendars");
         }
     }
 

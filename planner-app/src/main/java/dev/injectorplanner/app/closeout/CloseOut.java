@@ -25,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param engineHours engine hours, or null
  * @param meterReplaced whether a meter was replaced
  * @param extras what else was done or seen
- * @param tasks interval tasks done along
+ * @param tasks scheduled services done along
  * @param recheckOn day to look at faults and leaks again, or null
  * @param readAt moment of its reading and tests, or null where there is none
  * @param remarks what the store could not do as entered, in words

@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param engineHours engine hours, or null
  * @param meterReplaced whether a meter was replaced since its last reading
  * @param extras what else was done or seen; its lines become one
- * @param tasks interval tasks done along
+ * @param tasks scheduled services done along
  * @param recheckOn day to look at faults and leaks again, or null
  * @param cylinders what was done a cylinder
  * @param used parts used besides the injectors

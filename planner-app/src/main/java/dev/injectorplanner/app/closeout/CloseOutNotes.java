@@ -21,7 +21,7 @@ final class CloseOutNotes {
                 connection,
                 at,
                 by,
-                before == null ? "close a visit out" : "correct a close-out",
+                before == null ? "close out a visit" : "correct a close-out",
                 subject,
                 before == null ? earlier(made) : words(before),
                 words(made) + (made.why().isEmpty() ? "" : "; because: " + made.why()));
@@ -33,7 +33,7 @@ final class CloseOutNotes {
                 .map(done -> "cylinder " + done.cylinder() + ": "
                         + (done.oldFittedOn() == null
                                 ? "no record"
-                                : serial(done.oldSerial()) + " in since " + done.oldFittedOn()))
+                                : serial(done.oldSerial()) + " fitted " + done.oldFittedOn()))
                 .collect(Collectors.joining("; "));
     }
 
@@ -70,6 +70,6 @@ final class CloseOutNotes {
     }
 
     private static String serial(@Nullable String serial) {
-        return serial == null ? "one without serial" : "serial " + serial;
+        return serial == null ? "one without a serial" : "serial " + serial;
     }
 }

@@ -69,8 +69,8 @@ final class CloseOutUndo {
             throw RefusedEntryException.of(
                     "c" + done.cylinder() + ".serial",
                     "Cylinder " + done.cylinder() + ": the injector of " + made.doneOn()
-                            + " is no longer in it, or was changed by a file",
-                    "correct what came later first");
+                            + " is no longer fitted, or was changed by a file",
+                    "correct the later entries first");
         }
     }
 

@@ -123,7 +123,7 @@ final class CloseOutWork {
             taken.add(new Taken(part, pieces, there));
             if (there < pieces) {
                 remarks.add("Stock of " + part + " had " + Require.plain(there) + ", and " + Require.plain(pieces)
-                        + " were used: count the shelf.");
+                        + " were used: count the stock.");
             }
         });
         return taken;
@@ -143,7 +143,7 @@ final class CloseOutWork {
         }
     }
 
-    /** The visit is over: it is announced no more, and a pin to its week holds no more. */
+    /** The visit is over: it is confirmed no more, and a pin to its week holds no more. */
     private void over(Checked checked) throws SQLException {
         String truck = checked.truck().truck();
         String week = checked.entry().week();

@@ -73,9 +73,9 @@ public final class CloseOuts {
         requireKey(entry);
         EntryProblems problems = new EntryProblems();
         if (why.isBlank()) {
-            problems.add("why", "reason of the correction: is empty", "say what was wrong");
+            problems.add("why", "reason for the correction: is empty", "enter what was wrong");
         }
-        problems.guarded("why", () -> Require.text("reason of the correction", why));
+        problems.guarded("why", () -> Require.text("reason for the correction", why));
         problems.throwIfAny();
         return store.inJointTransaction((connection, writer) -> {
             StockInjectorRows.takeTurn(connection);
@@ -88,7 +88,7 @@ public final class CloseOuts {
                     .filter(row -> row.holds() && row.truck().equals(entry.truck()))
                     .orElseThrow(() -> RefusedEntryException.of(
                             "why",
-                            "this version of the close-out is not the one that holds",
+                            "this version of the close-out is out of date",
                             "open the newest version and correct that"));
             new CloseOutUndo(connection, writer).undo(before);
             Checked checked = new EntryCheck(connection, writer, entry).check(at, today);
@@ -98,7 +98,7 @@ public final class CloseOuts {
 
     private static void requireKey(CloseOutEntry entry) {
         if (entry.formKey().isBlank() || entry.formKey().length() > LONGEST_KEY) {
-            throw RefusedEntryException.of("formKey", "the form has no key, or a strange one", "open the page again");
+            throw RefusedEntryException.of("formKey", "the form's key is missing or damaged", "open the page again");
         }
     }
 
@@ -107,7 +107,7 @@ public final class CloseOuts {
         if (there.isPresent() && !there.get().truck().equals(entry.truck())) {
             throw RefusedEntryException.of(
                     "formKey",
-                    "this form was kept for truck " + there.get().truck(),
+                    "this form was saved for truck " + there.get().truck(),
                     "open the page of truck " + entry.truck() + " again");
         }
         return there;

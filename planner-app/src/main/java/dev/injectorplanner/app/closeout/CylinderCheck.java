@@ -25,7 +25,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** Holds what was entered for each cylinder against the shelf, the engines of the fleet, and the other cylinders. */
+/** Checks what was entered for each cylinder against the shelf, the engines of the fleet, and the other cylinders. */
 final class CylinderCheck {
     private final Connection connection;
     private final KnownFleet known;
@@ -78,7 +78,7 @@ final class CylinderCheck {
         twice(entry.cylinder(), serial, code, where, field);
         Found found = entry.found();
         if (found == null) {
-            problems.add(field + "found", where + "found: is empty", "choose failed, worn, healthy or not known");
+            problems.add(field + "found", where + "found: is empty", "choose failed, worn, healthy or unknown");
         }
         ReadBack readBack = code.isEmpty() ? ReadBack.NONE : confirmed(entry, part, code, where, field);
         Optional<FittedInjector> old = old(entry.cylinder(), where, field);
@@ -120,27 +120,27 @@ final class CylinderCheck {
         if (here && shelf.truck() != null && !shelf.isFor(truck.truck(), cylinder)) {
             problems.add(
                     field + "serial",
-                    what + "is meant for " + shelf.place().orElseThrow(),
-                    "fit the one whose label says truck " + truck.truck() + ", cylinder " + cylinder
-                            + ", or release it on the page of kits");
+                    what + "is allocated to " + shelf.place().orElseThrow(),
+                    "fit the one labelled truck " + truck.truck() + ", cylinder " + cylinder
+                            + ", or release it on the kits page");
         } else if (!here) {
             problems.add(
                     field + "serial",
-                    what + "lies on the shelf of another depot",
-                    "read it on the injector again, or take it off there and in at " + truck.depot());
+                    what + "is in stock at another depot",
+                    "read it on the injector again, or remove it from stock there and receive it at " + truck.depot());
         } else if (!shelf.part().equals(family.injectorPart())) {
             problems.add(
                     field + "serial",
-                    what + "is a " + shelf.part() + ", and engines of family " + family.family() + " take "
+                    what + "is a " + shelf.part() + ", but engines of family " + family.family() + " take "
                             + family.injectorPart(),
                     "fit an injector of that part");
         }
         if (here && !code.isEmpty() && !shelf.code().isEmpty() && !shelf.code().equals(code)) {
             problems.add(
                     field + "code",
-                    where + "code \"" + code + "\": serial " + shelf.serial() + " was taken in with code "
+                    where + "code \"" + code + "\": serial " + shelf.serial() + " was received with code "
                             + shelf.code(),
-                    "read both on the injector again; if goods-in was wrong, take it off the shelf and in again");
+                    "read both on the injector again; if it was received wrongly, remove it from stock and receive it again");
         }
     }
 
@@ -152,7 +152,7 @@ final class CylinderCheck {
                 problems.add(
                         field + "serial",
                         where + "serial \"" + serial + "\": is the one that was in this cylinder",
-                        "enter the new one; where the old one stays, choose not done");
+                        "enter the new one; if the old one stays, choose not done");
             } else if (there.truck().equals(truck.truck()) && renewed.contains(there.cylinder())) {
                 movedFrom = there.cylinder();
             } else {
@@ -186,14 +186,14 @@ final class CylinderCheck {
         if (same != null) {
             problems.add(
                     field + "serial",
-                    where + "serial \"" + serial + "\": stands under cylinder " + same + " already",
+                    where + "serial \"" + serial + "\": is already entered under cylinder " + same + " already",
                     "read both injectors again");
         }
         Integer sameCode = code.isEmpty() ? null : codes.putIfAbsent(code, cylinder);
         if (sameCode != null) {
             problems.add(
                     field + "code",
-                    where + "code \"" + code + "\": stands under cylinder " + sameCode + " already",
+                    where + "code \"" + code + "\": is already entered under cylinder " + sameCode + " already",
                     "read both injectors again");
         }
     }
@@ -202,7 +202,7 @@ final class CylinderCheck {
         if (!entry.programmed()) {
             problems.add(
                     field + "programmed",
-                    where + "the code is not confirmed as entered in the controller",
+                    where + "the code is not confirmed as entered in the ECU",
                     "enter it under cylinder " + entry.cylinder() + " and tick it");
         }
         String back = SerialCodes.code(part, entry.readBack());
@@ -211,7 +211,7 @@ final class CylinderCheck {
                 problems.add(
                         field + "readBack",
                         where + "the code was not read back",
-                        "read it back from the controller, then type it or tick that it is the same");
+                        "read it back from the ECU, then type it, or tick that it matches");
             }
             return ReadBack.COMPARED;
         }
@@ -219,7 +219,7 @@ final class CylinderCheck {
             problems.add(
                     field + "readBack",
                     where + "read back \"" + back + "\": differs from the code \"" + code + "\"",
-                    "enter the code in the controller again under cylinder " + entry.cylinder() + ", and read it back");
+                    "enter the code in the ECU again under cylinder " + entry.cylinder() + ", and read it back");
         }
         return ReadBack.TYPED;
     }
@@ -236,7 +236,7 @@ final class CylinderCheck {
                         where + "an injector went in on " + each.fittedOn()
                                 + (each.removedOn() == null ? "" : " and came out on " + each.removedOn())
                                 + ", not before " + doneOn,
-                        "correct the day, or correct the close-out of that one");
+                        "correct the day, or correct that close-out");
                 return Optional.empty();
             }
         }

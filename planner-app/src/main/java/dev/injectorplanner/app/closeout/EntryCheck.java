@@ -28,7 +28,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Holds a whole entry against what is known, and gathers all that is wrong with it. */
+/** Checks a whole entry against the fleet, and gathers all that is wrong with it. */
 final class EntryCheck {
     private static final double MOST_HOURS = 500;
     private static final double MOST_PIECES = 10_000;
@@ -77,16 +77,16 @@ final class EntryCheck {
     private LocalDate day(Truck truck, LocalDate today) {
         LocalDate day = entry.doneOn();
         if (day == null) {
-            problems.add("doneOn", "day: is empty", "enter the day of the work");
+            problems.add("doneOn", "date: is empty", "enter the date of the work");
             return today;
         }
         if (day.isAfter(today)) {
-            problems.add("doneOn", "day \"" + day + "\": is after today, " + today, "enter the day of the work");
+            problems.add("doneOn", "day \"" + day + "\": is after today, " + today, "enter the date of the work");
         } else if (day.isBefore(truck.inServiceOn())) {
             problems.add(
                     "doneOn",
                     "day \"" + day + "\": truck " + truck.truck() + " came into service on " + truck.inServiceOn(),
-                    "enter the day of the work");
+                    "enter the date of the work");
         }
         return day;
     }
@@ -123,7 +123,7 @@ final class EntryCheck {
     private double hours() {
         Double hours = entry.labourHours();
         if (hours == null) {
-            problems.add("labourHours", "hours worked: is empty", "enter the hours of all who worked on it");
+            problems.add("labourHours", "hours worked: is empty", "enter the total hours of everyone who worked on it");
             return 0;
         }
         problems.guarded("labourHours", () -> Require.within("hours worked", hours, 0, MOST_HOURS));
@@ -137,7 +137,7 @@ final class EntryCheck {
             if (known.findPart(used.part()).isEmpty()) {
                 problems.add(field, "part \"" + used.part() + "\": is not known", "choose a part of the kit");
             } else if (!seen.add(used.part())) {
-                problems.add(field, "part \"" + used.part() + "\": stands twice", "add its pieces up");
+                problems.add(field, "part \"" + used.part() + "\": is a duplicate", "add the quantities together");
             }
             problems.guarded(field, () -> Require.within("pieces of " + used.part(), used.pieces(), 0, MOST_PIECES));
         }
@@ -157,7 +157,8 @@ final class EntryCheck {
             if (!family.allCylinders().contains(each.cylinder()) || !seen.add(each.cylinder())) {
                 problems.add(
                         "c" + each.cylinder() + ".serial",
-                        "cylinder \"" + each.cylinder() + "\": stands twice, or is none of family " + family.family(),
+                        "cylinder \"" + each.cylinder() + "\": is a duplicate, or is not a task of family "
+                                + family.family(),
                         "enter each of cylinders 1 to " + family.cylinders() + " once");
             } else if (each.fitted()) {
                 NewInjector injector = check.check(each);
@@ -176,8 +177,8 @@ final class EntryCheck {
         if (each.reason().isBlank()) {
             problems.add(
                     field,
-                    "Cylinder " + each.cylinder() + ": not done, and no reason",
-                    "say why, so that the next plan can be understood");
+                    "Cylinder " + each.cylinder() + ": not done, and no reason given",
+                    "enter why, so that the next plan can be understood");
         }
         problems.guarded(field, () -> Require.text("reason", each.reason()));
     }
@@ -188,7 +189,7 @@ final class EntryCheck {
             problems.guarded("week", () -> {
                 if (!IsoWeek.parse(week).toString().equals(week)) { // plans and holds know it written so
                     throw new InvalidValueException(
-                            "week", week, "is written otherwise than weeks of plans", "write " + IsoWeek.parse(week));
+                            "week", week, "is not written the way plans write weeks", "write " + IsoWeek.parse(week));
                 }
                 return week;
             });
@@ -203,15 +204,15 @@ final class EntryCheck {
         Set<String> seen = new HashSet<>();
         entry.tasks().stream()
                 .filter(task -> !seen.add(task))
-                .forEach(task -> problems.add("task", "task \"" + task + "\": stands twice", "name it once"));
+                .forEach(task -> problems.add("task", "task \"" + task + "\": is a duplicate", "enter it once"));
         seen.stream()
                 .filter(task -> !known.contains(task))
                 .forEach(task -> problems.add(
                         "task",
-                        "task \"" + task + "\": is none of family " + truck.family(),
+                        "task \"" + task + "\": is not a task of family " + truck.family(),
                         known.isEmpty()
-                                ? "say it under extras; the family has no interval tasks"
-                                : "choose among " + String.join(", ", known)));
+                                ? "enter it under extras; the family has no scheduled services"
+                                : "choose from " + String.join(", ", known)));
     }
 
     private void tests(Instant moment, EngineFamily family) {
@@ -221,7 +222,7 @@ final class EntryCheck {
             if (test.cylinder() > family.cylinders() || !seen.add(field)) {
                 problems.add(
                         field,
-                        "test of cylinder \"" + test.cylinder() + "\": stands twice, or family " + family.family()
+                        "test of cylinder \"" + test.cylinder() + "\": is a duplicate, or family " + family.family()
                                 + " has no such cylinder",
                         "enter each of cylinders 1 to " + family.cylinders() + " once");
             }

@@ -24,16 +24,16 @@ record LabelOrTyped(String serial, String code, boolean usable) {
         if (!label.truck().equals(truck) || label.cylinder() != entry.cylinder()) {
             problems.add(
                     field,
-                    where + "the label that was scanned says truck " + label.truck() + ", cylinder " + label.cylinder(),
-                    "fit the injector whose label says truck " + truck + ", cylinder " + entry.cylinder());
+                    where + "the scanned label is for truck " + label.truck() + ", cylinder " + label.cylinder(),
+                    "fit the injector labelled truck " + truck + ", cylinder " + entry.cylinder());
             return new LabelOrTyped("", "", false);
         }
         boolean typedSerial = inSerial.isEmpty() && !entry.serial().isBlank();
         if (typedSerial && !SerialCodes.serial(entry.serial()).equals(SerialCodes.serial(label.serial()))) {
             problems.add(
                     "c" + entry.cylinder() + ".serial",
-                    where + "serial \"" + entry.serial().strip() + "\": the label says " + label.serial(),
-                    "read the injector again; one of the two belongs to another");
+                    where + "serial \"" + entry.serial().strip() + "\": the label shows " + label.serial(),
+                    "read the injector again; one of the two belongs to another injector");
             return new LabelOrTyped("", "", false);
         }
         boolean typedCode = inCode.isEmpty() && !entry.code().isBlank();

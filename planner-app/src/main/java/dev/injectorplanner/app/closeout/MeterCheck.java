@@ -14,7 +14,7 @@ import java.time.Instant;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Holds the meters against their last readings, while the truck is still there to be looked at. */
+/** Checks the meters against their last readings, while the truck is still there to be looked at. */
 final class MeterCheck {
     private final Connection connection;
     private final String truck;

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param code its code, empty where its part has none
  * @param origin new or reman
  * @param readBack how the code was read back
- * @param shelf where it lay, or null where it was not taken in
+ * @param shelf where it lay, or null where it was not received
  */
 record NewInjector(
         int cylinder,

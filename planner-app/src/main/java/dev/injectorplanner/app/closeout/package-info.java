@@ -1,4 +1,4 @@
-/** What was really done: goods-in of injectors, kits, and visits closed out. */
+/** What was really done: receiving of injectors, kits, and visits closed out. */
 @NullMarked
 package dev.injectorplanner.app.closeout;
 

@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "advise",
         mixinStandardHelpOptions = true,
-        description = "For a truck in the bay anyway: that one, the bank, or all?")
+        description = "While it's open: that one, the bank, or all? For a truck that is already in the bay.")
 final class AdviseCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -30,18 +30,14 @@ final class AdviseCommand implements Callable<Integer> {
     @picocli.CommandLine.Option(names = "--truck", paramLabel = "T", required = true, description = "The truck.")
     private String truck;
 
-    @picocli.CommandLine.Option(
-            names = "--failed",
-            paramLabel = "CYL",
-            split = ",",
-            description = "Cylinders that have failed.")
+    @picocli.CommandLine.Option(names = "--failed", paramLabel = "CYL", split = ",", description = "Failed cylinders.")
     private List<Integer> failed = List.of();
 
     @picocli.CommandLine.Option(
             names = "--opened",
             paramLabel = "STEP",
             split = ",",
-            description = "Access steps that another repair has opened.")
+            description = "Access steps already opened by another repair.")
     private List<String> opened = List.of();
 
     @Mixin
@@ -57,7 +53,8 @@ final class AdviseCommand implements Callable<Integer> {
     public Integer call() {
         if (failed.isEmpty() && opened.isEmpty()) {
             throw new ParameterException(
-                    spec.commandLine(), "Neither --failed nor --opened is given. Mend: say what is open, or why.");
+                    spec.commandLine(),
+                    "Neither --failed nor --opened is given. Fix: name the failed cylinders or the opened steps.");
         }
         options.check();
         LocalDate today = options.today();
@@ -98,13 +95,13 @@ final class AdviseCommand implements Callable<Integer> {
         TextTable table = new TextTable(
                 "Set",
                 "Cylinders",
-                ">Cost more",
+                ">Extra cost",
                 ">Opening",
                 ">Standing",
-                ">Now, not later",
-                ">Hours in all",
+                ">Saved by doing it now",
+                ">Hours in total",
                 ">Coolant l",
-                ">Left: fails in 12 weeks");
+                ">One left in fails within 12 weeks");
         for (Option option : advice.options()) {
             table.row(
                     option.name(),

@@ -38,7 +38,7 @@ final class AlertPrinter {
     private static String state(Alert alert) {
         return switch (alert.state()) {
             case PLANNED -> "planned for " + alert.visitWeek();
-            case MUTED -> "muted until " + alert.mutedUntil() + ": " + alert.mutedWhy();
+            case MUTED -> "snoozed until " + alert.mutedUntil() + ": " + alert.mutedWhy();
             case CLEARED -> "cleared: " + alert.clearedWhy();
             default -> alert.state().word();
         };

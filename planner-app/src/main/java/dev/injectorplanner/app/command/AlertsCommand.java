@@ -10,7 +10,6 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -28,10 +27,10 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "alerts",
         mixinStandardHelpOptions = true,
-        description = "Lists alerts, or says of one that it is known or may wait.",
+        description = "Lists alerts, acknowledges or snoozes one.",
         subcommands = {
-            AlertsCommand.Seen.class,
-            AlertsCommand.Mute.class,
+            AlertsCommand.Acknowledge.class,
+            AlertsCommand.Snooze.class,
             AlertsCommand.History.class,
             AlertsUpdateCommand.class
         })
@@ -49,7 +48,7 @@ final class AlertsCommand implements Callable<Integer> {
             names = "--state",
             paramLabel = "STATE",
             split = ",",
-            description = "raised, seen, planned, muted, cleared (default: all that are open).")
+            description = "new, acknowledged, planned, snoozed, cleared (default: all open ones).")
     private List<String> states = List.of();
 
     @Option(names = "--json", description = "Prints one JSON object.")
@@ -70,11 +69,11 @@ final class AlertsCommand implements Callable<Integer> {
         Set<AlertState> chosen = EnumSet.noneOf(AlertState.class);
         for (String state : states) {
             try {
-                chosen.add(AlertState.valueOf(state.strip().toUpperCase(Locale.ROOT)));
+                chosen.add(AlertState.of(state));
             } catch (IllegalArgumentException e) {
                 throw new ParameterException(
                         spec.commandLine(),
-                        "--state " + state + ": is no state of an alert. Mend: choose among "
+                        "--state " + state + ": is not an alert state. Fix: choose from "
                                 + Arrays.stream(AlertState.values())
                                         .map(AlertState::word)
                                         .collect(Collectors.joining(", "))
@@ -85,12 +84,13 @@ final class AlertsCommand implements Callable<Integer> {
         return chosen.isEmpty() ? EnumSet.complementOf(EnumSet.of(AlertState.CLEARED)) : chosen;
     }
 
-    /** Somebody knows. */
+    /** Somebody has taken note. */
     @Command(
-            name = "seen",
+            name = "acknowledge",
+            aliases = "seen",
             mixinStandardHelpOptions = true,
-            description = "Says that an alert is known; it stays open.")
-    static final class Seen implements Callable<Integer> {
+            description = "Acknowledges an alert; it stays open.")
+    static final class Acknowledge implements Callable<Integer> {
         @Spec
         private CommandSpec spec;
 
@@ -116,10 +116,11 @@ final class AlertsCommand implements Callable<Integer> {
 
     /** It may wait. */
     @Command(
-            name = "mute",
+            name = "snooze",
+            aliases = "mute",
             mixinStandardHelpOptions = true,
-            description = "Silences an alert until a day, with a reason; then it comes back if it is still found.")
-    static final class Mute implements Callable<Integer> {
+            description = "Snoozes an alert until a date, with a reason; then it comes back if it is still due.")
+    static final class Snooze implements Callable<Integer> {
         @Spec
         private CommandSpec spec;
 
@@ -154,7 +155,7 @@ final class AlertsCommand implements Callable<Integer> {
     @Command(
             name = "history",
             mixinStandardHelpOptions = true,
-            description = "Prints what became of an alert: when, who, from which state to which, why.")
+            description = "Prints the history of an alert: when, who, from which state to which, why.")
     static final class History implements Callable<Integer> {
         @Spec
         private CommandSpec spec;

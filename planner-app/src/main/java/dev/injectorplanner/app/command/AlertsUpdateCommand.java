@@ -12,10 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** What the nightly job does, by hand. */
-@Command(
-        name = "update",
-        mixinStandardHelpOptions = true,
-        description = "Plans, and holds the alerts against what the plan found.")
+@Command(name = "update", mixinStandardHelpOptions = true, description = "Plans, and updates the alerts from the plan.")
 final class AlertsUpdateCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -44,8 +41,8 @@ final class AlertsUpdateCommand implements Callable<Integer> {
             Json.print(out, counts);
         } else {
             out.printf(
-                    "Alerts: %,d raised, %,d planned, %,d lost their visit, %,d back, %,d cleared, %,d refreshed,"
-                            + " %,d unchanged%n",
+                    "Alerts: %,d new, %,d planned, %,d lost their visit, %,d back from snooze, %,d cleared, %,d"
+                            + " updated, %,d unchanged%n",
                     counts.raised(),
                     counts.planned(),
                     counts.unplanned(),

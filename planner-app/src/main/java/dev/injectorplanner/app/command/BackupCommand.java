@@ -18,8 +18,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "backup",
         mixinStandardHelpOptions = true,
-        description =
-                "Copies the embedded store into one file, and counts the copy. A PostgreSQL database has its own tools.")
+        description = "Backs up the embedded store to one file and checks it. Back up PostgreSQL with its own tools.")
 final class BackupCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -27,7 +26,7 @@ final class BackupCommand implements Callable<Integer> {
     @Mixin
     private StoreOptions store;
 
-    @Option(names = "--to", paramLabel = "FILE", description = "The file (default: planner-TIME.zip here).")
+    @Option(names = "--to", paramLabel = "FILE", description = "Backup file (default: planner-TIME.zip here).")
     private @Nullable Path to;
 
     @Override
@@ -36,7 +35,8 @@ final class BackupCommand implements Callable<Integer> {
         try (Application application = Application.open(store.settings())) {
             if (application.store().isShared()) {
                 throw new ParameterException(
-                        spec.commandLine(), "A PostgreSQL database is copied with its own tools (pg_dump).");
+                        spec.commandLine(),
+                        "The store is a PostgreSQL database. Fix: back it up with its own tools (pg_dump).");
             }
             long rows = StoreBackup.make(application.store().dataSource(), zip);
             spec.commandLine().getOut().printf("Copied %,d rows to %s%n", rows, zip);

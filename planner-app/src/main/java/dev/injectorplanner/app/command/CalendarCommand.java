@@ -56,7 +56,7 @@ final class CalendarCommand {
     @Command(
             name = "new",
             mixinStandardHelpOptions = true,
-            description = "Makes a secret address of a depot's calendar and shows its token, this once.")
+            description = "Makes a secret address for a depot's calendar and shows its token once.")
     static final class New extends Sub {
         @Parameters(paramLabel = "DEPOT", description = "The depot.")
         private String depot;
@@ -72,13 +72,13 @@ final class CalendarCommand {
             }
             out.println("Calendar " + made.feed().id() + " of " + depot + ": /calendar/" + made.token()
                     + ".ics on the address of serve");
-            out.println("It is shown this once: who has it can read the visits of " + depot
+            out.println("It is shown only once. Anyone holding it can read the visits of " + depot
                     + ". Close it with: calendar" + " revoke " + made.feed().id());
         }
     }
 
     /** Closes one. */
-    @Command(name = "revoke", mixinStandardHelpOptions = true, description = "Closes a secret address for good.")
+    @Command(name = "revoke", mixinStandardHelpOptions = true, description = "Closes a secret address permanently.")
     static final class Revoke extends Sub {
         @Parameters(paramLabel = "ID", description = "The calendar's number.")
         private long id;

@@ -20,13 +20,13 @@ final class CapacityOptions {
     @Option(
             names = "--add-hours",
             paramLabel = "DEPOT=WEEK:HOURS",
-            description = "Tries labour hours on top of a depot's week, such as Norrvik=2026-W12:16.")
+            description = "Previews extra labour hours in a depot's week, such as Norrvik=2026-W12:16.")
     private List<String> hours = List.of();
 
     @Option(
             names = "--add-bays",
             paramLabel = "DEPOT=WEEK:BAYS",
-            description = "Tries bays on top of those of a depot's week, such as Norrvik=2026-W12:1.")
+            description = "Previews extra bays in a depot's week, such as Norrvik=2026-W12:1.")
     private List<String> bays = List.of();
 
     boolean any() {
@@ -57,7 +57,7 @@ final class CapacityOptions {
         int colon = given.lastIndexOf(':');
         if (equals <= 0 || colon < equals + 2 || colon == given.length() - 1) {
             throw wrong(
-                    option + " " + given + ": is no depot, week and number. Mend: write it as Norrvik=2026-W12:16.");
+                    option + " " + given + ": is not a depot, week and number. Fix: write it as Norrvik=2026-W12:16.");
         }
         try {
             IsoWeek week = IsoWeek.parse(given.substring(equals + 1, colon));
@@ -66,7 +66,7 @@ final class CapacityOptions {
             throw wrong(option + " " + given + ": " + e.getMessage());
         } catch (NumberFormatException e) {
             throw wrong(option + " " + given + ": \"" + given.substring(colon + 1)
-                    + "\" is no number it could add. Mend: write hours as 16 or 7.5, bays as a whole number.");
+                    + "\" is not a number it could add. Fix: write hours as 16 or 7.5, bays as a whole number.");
         }
     }
 

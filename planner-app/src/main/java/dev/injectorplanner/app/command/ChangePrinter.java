@@ -22,8 +22,8 @@ final class ChangePrinter {
     void print(PlanChange change) {
         out.printf(
                 Locale.ROOT,
-                "%nWhat was tried changes the plan: it costs %,.0f %s, takes %+.1f hours, and lets %+.2f failures be expected"
-                        + " (%.1f before)%n",
+                "%nPreview: the plan costs %,.0f %s, takes %+.1f hours, and expects %+.2f failures (%.1f"
+                        + " before)%n",
                 Math.abs(change.cost()),
                 change.cost() < 0 ? "less" : "more",
                 change.hours(),
@@ -32,14 +32,15 @@ final class ChangePrinter {
         Double gap = change.gap();
         Double before = change.gapBefore();
         if (gap != null && before != null) {
-            out.printf(Locale.ROOT, "Proven within %.2f %% of the best, before %.2f %%%n", 100 * gap, 100 * before);
+            out.printf(
+                    Locale.ROOT, "Within %.2f %% of the best possible plan, before %.2f %%%n", 100 * gap, 100 * before);
         }
         change.visits().stream()
                 .limit(SHOWN)
                 .forEach(visit -> out.println("  " + visit.truck() + " (" + visit.depot() + "): "
                         + inShort(visit.before()) + " -> " + inShort(visit.after())));
         if (change.visits().size() > SHOWN) {
-            out.printf("  ... %d visits in all%n", change.visits().size());
+            out.printf("  ... %d visits in total%n", change.visits().size());
         }
         if (change.visits().isEmpty()) {
             out.println("  No visit moves.");

@@ -12,7 +12,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
-        description = "Looks files through and names every problem, its place, and how to mend it. Changes nothing.")
+        description = "Checks files and lists every problem, where it is, and how to fix it. Changes nothing.")
 final class CheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

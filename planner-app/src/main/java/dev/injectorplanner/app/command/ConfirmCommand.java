@@ -14,11 +14,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** Tells the planner that a week's visits were announced to the drivers. */
+/** Confirms a week's visits: the shop and the drivers were told. */
 @Command(
-        name = "announce",
+        name = "confirm",
+        aliases = "announce",
         mixinStandardHelpOptions = true,
-        description = "Notes that a week's visits were announced: later plans move them only if it pays.")
+        description =
+                "Confirms a week's visits: later plans move them only if that saves more than the rescheduling cost.")
 final class ConfirmCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -37,16 +39,16 @@ final class ConfirmCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        IsoWeek announced = week();
-        VisitConfirmation.Announced result;
+        IsoWeek confirmed = week();
+        VisitConfirmation.Confirmed result;
         try (Application application = Application.open(store.settings())) {
-            result = application.announcing().announce(depot, announced, Instant.now(), Person.here());
+            result = application.confirmation().confirm(depot, confirmed, Instant.now(), Person.here());
         }
         var out = spec.commandLine().getOut();
         if (json) {
-            Json.print(out, Map.of("week", announced, "trucks", result.trucks(), "added", result.added()));
+            Json.print(out, Map.of("week", confirmed, "trucks", result.trucks(), "added", result.added()));
         } else {
-            out.println(depot + ", " + announced + ": " + result.trucks().size() + " visits announced, "
+            out.println(depot + ", " + confirmed + ": " + result.trucks().size() + " visits confirmed, "
                     + result.added() + " of them new"
                     + (result.trucks().isEmpty() ? "" : ": " + String.join(", ", result.trucks())));
             out.flush();

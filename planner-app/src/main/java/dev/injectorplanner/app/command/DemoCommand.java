@@ -30,7 +30,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "demo",
         mixinStandardHelpOptions = true,
-        description = "Loads sample files into a new store, plans, and writes the sheets of all readers.")
+        description = "Loads sample files into a new store, plans, and writes the sheets for everyone.")
 final class DemoCommand implements Callable<Integer> {
     private static final long SEED = 1;
 
@@ -44,7 +44,7 @@ final class DemoCommand implements Callable<Integer> {
             description = "Folder of the demo (default: ${DEFAULT-VALUE}).")
     private Path dir;
 
-    @Option(names = "--trucks", paramLabel = "N", description = "Makes up a fleet of N trucks instead.")
+    @Option(names = "--trucks", paramLabel = "N", description = "Generates a fleet of N trucks instead.")
     private @Nullable Integer trucks;
 
     @Option(names = "--json", description = "Prints one JSON object.")

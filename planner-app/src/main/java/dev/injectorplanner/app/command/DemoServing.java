@@ -35,7 +35,7 @@ final class DemoServing {
     static StoreSettings place(StoreOptions store, Listening listening) {
         if (!listening.isLocal() || listening.behindTls()) {
             throw new InvalidValueException(
-                    "--demo", "", "is for this machine alone", "leave out --address and --behind-tls");
+                    "--demo", "", "is for this machine only", "leave out --address and --behind-tls");
         }
         Path folder = store.findFolder(FOLDER)
                 .orElseThrow(() -> new InvalidValueException(
@@ -64,7 +64,7 @@ final class DemoServing {
             demo.put("mechanic at " + depot, new NewPerson("mechanic", Set.of(Role.MECHANIC), depot));
         }
         demo.put("administrator", new NewPerson("administrator", Set.of(Role.ADMINISTRATOR), null));
-        out.println("Demo of " + DemoFleet.TODAY + ". Sign in as one of these, good until the next start:");
+        out.println("Demo of " + DemoFleet.TODAY + ". Sign in as one of these; they work until the next start:");
         demo.forEach((words, person) -> {
             String password = Secrets.password();
             if (people.find(person.name()).isPresent()) {

@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "drop",
         mixinStandardHelpOptions = true,
-        description = "Loads the files of a drop folder once and moves them to its folders done and refused.")
+        description = "Loads the files in a drop folder once and moves them to its folders done and refused.")
 final class DropCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -40,7 +40,7 @@ final class DropCommand implements Callable<Integer> {
     @Option(
             names = "--settled",
             paramLabel = "SECONDS",
-            description = "A file is whole when it has not changed for so long (default: 30).")
+            description = "Seconds without change after which a file counts as complete (default: 30).")
     private long settledSeconds = DropSettings.SETTLED.toSeconds();
 
     @Option(names = "--json", description = "Prints one JSON object.")
@@ -59,7 +59,7 @@ final class DropCommand implements Callable<Integer> {
         if (json) {
             Json.print(out, Map.of("files", all.stream().map(DropCommand::json).toList()));
         } else if (all.isEmpty()) {
-            out.println(folder + " holds nothing to load.");
+            out.println(folder + " has nothing to load.");
         } else {
             all.forEach(each -> out.println(each.words()));
         }

@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "hold",
         mixinStandardHelpOptions = true,
-        description = "Pins a truck to a week, keeps it out of one, or releases it.")
+        description = "Pins a truck to a week, blocks a week, or releases the truck.")
 final class HoldCommand {
     private static final String NEVER = "never";
 
@@ -30,7 +30,7 @@ final class HoldCommand {
     @Mixin
     private StoreOptions before;
 
-    @Command(name = "pin", mixinStandardHelpOptions = true, description = "Fixes a truck's visit to a week.")
+    @Command(name = "pin", mixinStandardHelpOptions = true, description = "Pins a truck's visit to a week.")
     int pin(
             @Mixin StoreOptions store,
             @Parameters(paramLabel = "TRUCK") String truck,
@@ -39,8 +39,12 @@ final class HoldCommand {
         return hold(store, truck, Hold.Kind.PIN, week(week), why);
     }
 
-    @Command(name = "refuse", mixinStandardHelpOptions = true, description = "Keeps a truck out of a week, or of all.")
-    int refuse(
+    @Command(
+            name = "block",
+            aliases = "refuse",
+            mixinStandardHelpOptions = true,
+            description = "Blocks a week, or every week, for a truck.")
+    int block(
             @Mixin StoreOptions store,
             @Parameters(paramLabel = "TRUCK") String truck,
             @Parameters(paramLabel = "WEEK", description = "Such as 2026-W12, or never.") String week,
@@ -48,16 +52,16 @@ final class HoldCommand {
         return hold(store, truck, Hold.Kind.REFUSE, week.equals(NEVER) ? null : week(week), why);
     }
 
-    @Command(name = "release", mixinStandardHelpOptions = true, description = "Takes back all holds of a truck.")
+    @Command(name = "release", mixinStandardHelpOptions = true, description = "Releases all holds on a truck.")
     int release(@Mixin StoreOptions store, @Parameters(paramLabel = "TRUCK") String truck) {
         int released;
         try (Application application = Application.open(store.settings())) {
             released = application.holds().release(truck, Instant.now(), Person.here());
         }
-        return say("Truck " + truck + ": " + (released == 0 ? "nothing was held" : "released"));
+        return say("Truck " + truck + ": " + (released == 0 ? "had no holds" : "released"));
     }
 
-    @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists what is held.")
+    @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists the holds.")
     int list(
             @Mixin StoreOptions store,
             @Option(names = "--depot", paramLabel = "D", description = "One depot (default: all).") @Nullable
@@ -72,7 +76,7 @@ final class HoldCommand {
             return 0;
         }
         if (holds.isEmpty()) {
-            return say("Nothing is held.");
+            return say("No holds.");
         }
         TextTable table = new TextTable("Truck", "Held", "By", "Why");
         holds.forEach(hold -> table.row(hold.truck(), words(hold), hold.madeBy(), hold.why()));
@@ -93,7 +97,7 @@ final class HoldCommand {
         if (hold.kind() == Hold.Kind.PIN) {
             return "pinned to " + hold.week();
         }
-        return hold.week() == null ? "kept out of every week" : "kept out of " + hold.week();
+        return hold.week() == null ? "blocked in every week" : "blocked in " + hold.week();
     }
 
     private IsoWeek week(String text) {

@@ -15,7 +15,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.Spec.Target;
 
-/** Pins and refusals to try out: nothing of them is stored. */
+/** Pins and blocked weeks to preview: none of them is stored. */
 final class HoldOptions {
     private static final String NEVER = "never";
 
@@ -25,17 +25,17 @@ final class HoldOptions {
     @Option(
             names = "--pin",
             paramLabel = "TRUCK=WEEK",
-            description = "Fixes a truck's visit to a week, such as T005=2026-W12.")
+            description = "Pins a truck's visit to a week, such as T005=2026-W12.")
     private List<String> pins = List.of();
 
     @Option(
-            names = "--refuse",
+            names = {"--block", "--refuse"},
             paramLabel = "TRUCK=WEEK",
-            description = "Keeps a truck out of a week, or out of all: T005=never.")
-    private List<String> refusals = List.of();
+            description = "Blocks a week for a truck, or every week: T005=never.")
+    private List<String> blocked = List.of();
 
     boolean any() {
-        return !pins.isEmpty() || !refusals.isEmpty();
+        return !pins.isEmpty() || !blocked.isEmpty();
     }
 
     Holds holds() {
@@ -43,28 +43,28 @@ final class HoldOptions {
         for (String pin : pins) {
             String[] parts = parts("--pin", pin);
             if (pinned.put(parts[0], week("--pin", pin, parts[1])) != null) {
-                throw wrong("--pin " + pin + ": truck " + parts[0] + " is pinned twice. Mend: pin it once.");
+                throw wrong("--pin " + pin + ": truck " + parts[0] + " is pinned twice. Fix: pin it once.");
             }
         }
-        Map<String, Set<IsoWeek>> refused = new HashMap<>();
+        Map<String, Set<IsoWeek>> blockedWeeks = new HashMap<>();
         Set<String> never = new HashSet<>();
-        for (String refusal : refusals) {
-            String[] parts = parts("--refuse", refusal);
-            Set<IsoWeek> weeks = refused.computeIfAbsent(parts[0], truck -> new TreeSet<>());
+        for (String block : blocked) {
+            String[] parts = parts("--block", block);
+            Set<IsoWeek> weeks = blockedWeeks.computeIfAbsent(parts[0], truck -> new TreeSet<>());
             if (parts[1].equals(NEVER)) {
                 never.add(parts[0]);
             } else {
-                weeks.add(week("--refuse", refusal, parts[1]));
+                weeks.add(week("--block", block, parts[1]));
             }
         }
-        never.forEach(truck -> refused.put(truck, Set.of()));
-        return new Holds(pinned, refused, Map.of());
+        never.forEach(truck -> blockedWeeks.put(truck, Set.of()));
+        return new Holds(pinned, blockedWeeks, Map.of());
     }
 
     private String[] parts(String option, String given) {
         int equals = given.lastIndexOf('=');
         if (equals <= 0 || equals == given.length() - 1) {
-            throw wrong(option + " " + given + ": is no truck and week. Mend: write it as T005=2026-W12.");
+            throw wrong(option + " " + given + ": is not a truck and week. Fix: write it as T005=2026-W12.");
         }
         return new String[] {given.substring(0, equals), given.substring(equals + 1)};
     }

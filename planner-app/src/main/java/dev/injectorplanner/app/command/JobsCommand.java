@@ -13,11 +13,11 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** What the timed jobs did. */
+/** What the scheduled jobs did. */
 @Command(
         name = "jobs",
         mixinStandardHelpOptions = true,
-        description = "Lists what the timed jobs did; runs one now; lists and sets their times.",
+        description = "Lists the runs of scheduled jobs; runs one now; lists and sets their times.",
         subcommands = {JobsRunCommand.class, JobsTimesCommand.class, JobsSetCommand.class})
 final class JobsCommand implements Callable<Integer> {
     @Spec
@@ -56,7 +56,7 @@ final class JobsCommand implements Callable<Integer> {
     }
 
     private static void print(PrintWriter out, List<JobRun> runs) {
-        TextTable table = new TextTable("Due", "Job", "Depot", "Outcome", ">Attempt", "Did, or what went wrong");
+        TextTable table = new TextTable("Due", "Job", "Depot", "Outcome", ">Attempt", "Result, or what went wrong");
         for (JobRun run : runs) {
             table.row(
                     run.key().due(),
@@ -67,7 +67,7 @@ final class JobsCommand implements Callable<Integer> {
                     run.error() == null ? run.counts() : run.error());
         }
         if (table.isEmpty()) {
-            out.println("No job has run yet. Mend: start serve, or run one now: jobs run nightly-plan --depot D.");
+            out.println("No job has run yet. Fix: start serve, or run one now: jobs run nightly-plan --depot D.");
         } else {
             table.print(out);
         }

@@ -54,8 +54,8 @@ final class JobsRunCommand implements Callable<Integer> {
                 throw new InvalidValueException(
                         "job",
                         job,
-                        "is not set up on this store",
-                        "choose among "
+                        "is not set up for this store",
+                        "choose from "
                                 + jobs.frame().registry().kinds().stream()
                                         .map(JobKind::option)
                                         .toList());

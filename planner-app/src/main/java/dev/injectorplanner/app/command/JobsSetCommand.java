@@ -39,10 +39,10 @@ final class JobsSetCommand implements Callable<Integer> {
                 description = "Minute, hour, day of the month, month, day of the week, as in crontab: \"30 2 * * *\".")
         private @Nullable String at;
 
-        @Option(names = "--off", description = "By hand only.")
+        @Option(names = "--off", description = "Run by hand only.")
         private boolean off;
 
-        @Option(names = "--default", description = "Back to what holds for all depots, or to the planner's default.")
+        @Option(names = "--default", description = "Back to the setting for all depots, or to the planner default.")
         private boolean back;
     }
 

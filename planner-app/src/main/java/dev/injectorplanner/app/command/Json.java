@@ -1,7 +1,9 @@
 package dev.injectorplanner.app.command;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import dev.injectorplanner.app.plans.PlanJson;
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.imports.Complaint;
 import java.io.PrintWriter;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.module.SimpleModule;
@@ -11,7 +13,14 @@ import tools.jackson.databind.ser.std.ToStringSerializer;
 final class Json {
     private static final JsonMapper MAPPER = PlanJson.named(JsonMapper.builder())
             .addModule(new SimpleModule().addSerializer(IsoWeek.class, ToStringSerializer.instance))
+            .addMixIn(Complaint.class, EarlierNames.class)
             .build();
+
+    /** Names of the first version that stand beside those of today. */
+    private interface EarlierNames {
+        @JsonProperty("mend")
+        String mend();
+    }
 
     private Json() {}
 

@@ -33,10 +33,10 @@ final class LoadCommand implements Callable<Integer> {
     private ModeOptions mode = new ModeOptions();
 
     private static final class ModeOptions {
-        @Option(names = "--check", description = "Changes nothing, says what would happen.")
+        @Option(names = "--check", description = "Changes nothing, reports what would happen.")
         private boolean check;
 
-        @Option(names = "--all-or-nothing", description = "Stores a file only when every row of it is good.")
+        @Option(names = "--all-or-nothing", description = "Stores a file only if every row is good.")
         private boolean allOrNothing;
     }
 

@@ -24,7 +24,7 @@ final class LoadOptions {
     @Parameters(arity = "1..*", paramLabel = "FILE", description = "CSV and XLSX files, in any order.")
     private List<Path> files;
 
-    @Option(names = "--as", paramLabel = "TABLE", description = "The table that the files hold, such as trucks.")
+    @Option(names = "--as", paramLabel = "TABLE", description = "The table the files contain, such as trucks.")
     private @Nullable String as;
 
     @Option(
@@ -58,7 +58,7 @@ final class LoadOptions {
             case "mdy" -> DateOrder.MONTH_FIRST;
             default ->
                 throw new ParameterException(
-                        spec.commandLine(), "--dates " + dates + ": is neither dmy nor mdy. Mend: choose one of them.");
+                        spec.commandLine(), "--dates " + dates + ": is neither dmy nor mdy. Fix: choose one of them.");
         };
     }
 }

@@ -43,7 +43,7 @@ final class LoadPrinter {
         int shown = everyProblem ? complaints.size() : Math.min(SHOWN, complaints.size());
         complaints.subList(0, shown).forEach(complaint -> out.println("  " + complaint));
         if (report.refusedCount() > shown) {
-            out.printf("  ... %,d refused rows in all%n", report.refusedCount());
+            out.printf("  ... %,d refused rows in total%n", report.refusedCount());
         }
         report.remarks().forEach(remark -> out.println("  " + remark));
         report.refusedRows().forEach(file -> out.println("  Refused rows, to correct and load again: " + file));

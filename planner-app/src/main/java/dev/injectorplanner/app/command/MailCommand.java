@@ -7,8 +7,9 @@ import picocli.CommandLine.Mixin;
 @Command(
         name = "mail",
         mixinStandardHelpOptions = true,
-        description = "Who gets mail, what waits to be sent. The server comes from PLANNER_MAIL_HOST, _PORT, _FROM,"
-                + " _STARTTLS, _USER and _PASSWORD in the environment.",
+        description =
+                "Who gets mail, and what is waiting to be sent. The mail server is set by PLANNER_MAIL_HOST, _PORT, _FROM,"
+                        + " _STARTTLS, _USER and _PASSWORD in the environment.",
         subcommands = {
             MailRecipientsCommand.class,
             MailOutboxCommand.class,

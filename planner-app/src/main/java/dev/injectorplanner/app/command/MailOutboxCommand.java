@@ -14,10 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** What waits to be sent. */
-@Command(
-        name = "outbox",
-        mixinStandardHelpOptions = true,
-        description = "Lists the newest mails, those not sent first.")
+@Command(name = "outbox", mixinStandardHelpOptions = true, description = "Lists the newest mails, unsent ones first.")
 final class MailOutboxCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -25,7 +22,7 @@ final class MailOutboxCommand implements Callable<Integer> {
     @Mixin
     private StoreOptions store;
 
-    @Option(names = "--most", paramLabel = "N", description = "The most mails listed (default: 50).")
+    @Option(names = "--most", paramLabel = "N", description = "Maximum number of mails to list (default: 50).")
     private int most = 50;
 
     @Option(names = "--json", description = "Prints one JSON object.")

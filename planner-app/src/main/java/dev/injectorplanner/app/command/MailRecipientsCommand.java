@@ -46,10 +46,10 @@ final class MailRecipientsCommand {
                 names = "--for",
                 required = true,
                 paramLabel = "READER",
-                description = "As what: manager, buyer, mechanic, administrator.")
+                description = "Role: manager, buyer, mechanic, administrator.")
         private String addressee;
 
-        @Parameters(paramLabel = "ADDRESS", description = "Where to, such as buyer@example.org.")
+        @Parameters(paramLabel = "ADDRESS", description = "Address, such as buyer@example.org.")
         private String address;
 
         abstract String run(MailRecipients recipients, MailRecipient recipient);
@@ -74,7 +74,7 @@ final class MailRecipientsCommand {
     }
 
     /** Puts somebody on the list. */
-    @Command(name = "add", mixinStandardHelpOptions = true, description = "Puts somebody on the list.")
+    @Command(name = "add", mixinStandardHelpOptions = true, description = "Adds somebody to the list.")
     static final class Add extends Change {
         @Override
         String run(MailRecipients recipients, MailRecipient recipient) {
@@ -83,7 +83,7 @@ final class MailRecipientsCommand {
     }
 
     /** Takes somebody off the list. */
-    @Command(name = "remove", mixinStandardHelpOptions = true, description = "Takes somebody off the list.")
+    @Command(name = "remove", mixinStandardHelpOptions = true, description = "Removes somebody from the list.")
     static final class Remove extends Change {
         @Override
         String run(MailRecipients recipients, MailRecipient recipient) {

@@ -16,7 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Sends what is due. */
-@Command(name = "send", mixinStandardHelpOptions = true, description = "Sends what waits and is due, once.")
+@Command(name = "send", mixinStandardHelpOptions = true, description = "Sends the mail that is due, once.")
 final class MailSendCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -49,7 +49,7 @@ final class MailSendCommand implements Callable<Integer> {
             Json.print(out, counts);
         } else {
             out.printf(
-                    "Mail: %,d sent, %,d to be tried again, %,d refused%s%n",
+                    "Mail: %,d sent, %,d to retry, %,d refused%s%n",
                     counts.sent(),
                     counts.waiting(),
                     counts.refused(),

@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "test",
         mixinStandardHelpOptions = true,
-        description = "Sends a short mail to an address, and whatever else is due.")
+        description = "Sends a test mail to an address, and any other mail that is due.")
 final class MailTestCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -29,7 +29,7 @@ final class MailTestCommand implements Callable<Integer> {
     @Mixin
     private StoreOptions store;
 
-    @Parameters(paramLabel = "ADDRESS", description = "Where to.")
+    @Parameters(paramLabel = "ADDRESS", description = "Address.")
     private String address;
 
     @Option(names = "--json", description = "Prints one JSON object.")
@@ -40,7 +40,7 @@ final class MailTestCommand implements Callable<Integer> {
         MailSettings settings = MailSendCommand.settings();
         Instant now = Instant.now();
         Letter letter = new Letter("Injector Planner can send mail")
-                .say("This is a test. The server " + settings + " took it from " + settings.from() + ".");
+                .say("This is a test. The server " + settings + " accepted it from " + settings.from() + ".");
         Mail mail = new Mail(
                 "test/" + now + "/" + address, address, letter.title(), letter.text(), letter.html(), List.of());
         try (Application application = Application.open(store.settings())) {

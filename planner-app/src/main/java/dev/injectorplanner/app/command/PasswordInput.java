@@ -17,12 +17,12 @@ final class PasswordInput {
             return line();
         }
         char[] first = console.readPassword("Password of %s: ", name);
-        char[] again = console.readPassword("Once more: ");
+        char[] again = console.readPassword("Again: ");
         if (first == null || again == null) {
             throw nothing();
         }
         if (!String.valueOf(first).equals(String.valueOf(again))) {
-            throw new InvalidValueException("password", "…", "was typed in two ways", "type it twice alike");
+            throw new InvalidValueException("password", "…", "does not match", "type the same password twice");
         }
         return String.valueOf(first);
     }

@@ -37,7 +37,7 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private StoreOptions store;
 
-    @Option(names = "--keep", description = "Keeps the plan: it is the one in force from then on.")
+    @Option(names = "--keep", description = "Saves the plan and puts it in force.")
     private boolean keep;
 
     @Option(names = "--json", description = "Prints one JSON object.")
@@ -49,8 +49,8 @@ final class PlanCommand implements Callable<Integer> {
         if (keep && trying) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "--keep: what is only tried cannot be kept. Mend: store pins and refusals first, with hold; enter"
-                            + " hours and bays in the table capacity.");
+                    "--keep: a preview cannot be kept. Fix: store pins and blocked weeks first, with hold; enter"
+                            + " hours and bays in the capacity table.");
         }
         options.check();
         var holds = hold.holds();

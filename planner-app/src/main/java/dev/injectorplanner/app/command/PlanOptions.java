@@ -24,7 +24,7 @@ final class PlanOptions {
     @Option(
             names = "--weeks",
             paramLabel = "N",
-            description = "Weeks ahead, 1 to 104 (default: what the site has set, else 26).")
+            description = "Weeks ahead, 1 to 104 (default: the site's setting, else 26).")
     private @Nullable Integer weeks;
 
     @Option(names = "--depot", paramLabel = "D", description = "One depot (default: all).")

@@ -47,14 +47,14 @@ final class PlanPrinter {
         String byKind = kinds.entrySet().stream()
                 .map(kind -> kind.getValue() + " " + words(kind.getKey()))
                 .collect(Collectors.joining(", "));
-        out.printf("%nDue: %d findings%s%n", dueItems.size(), byKind.isEmpty() ? "" : " (" + byKind + ")");
+        out.printf("%nDue: %d items%s%n", dueItems.size(), byKind.isEmpty() ? "" : " (" + byKind + ")");
     }
 
     private void expected(List<InjectorRisk> risks) {
         if (!risks.isEmpty()) {
             out.printf(
                     Locale.ROOT,
-                    "To expect if nothing is done: %.1f failures within 4 weeks, %.1f within 12, of %d injectors%n",
+                    "Expected if nothing is done: %.1f failures within 4 weeks, %.1f within 12, of %d injectors%n",
                     risks.stream().mapToDouble(InjectorRisk::chance4).sum(),
                     risks.stream().mapToDouble(InjectorRisk::chance12).sum(),
                     risks.size());
@@ -78,9 +78,11 @@ final class PlanPrinter {
 
     private void cost(PlanCost cost) {
         Double gap = cost.gap();
-        String proven = gap == null ? "" : String.format(Locale.ROOT, ", proven within %.2f %% of the best", 100 * gap);
-        out.printf(Locale.ROOT, "Saves %,.0f against doing nothing in these weeks%s%n", 0.0 - cost.cost(), proven);
-        cost.brokenWishes().forEach(wish -> out.println("Cannot be met: " + wish.truck() + ", " + wish.reason()));
+        String proven =
+                gap == null ? "" : String.format(Locale.ROOT, ", within %.2f %% of the best possible", 100 * gap);
+        out.printf(
+                Locale.ROOT, "Saves %,.0f compared with doing nothing in these weeks%s%n", 0.0 - cost.cost(), proven);
+        cost.brokenWishes().forEach(wish -> out.println("Cannot be kept: " + wish.truck() + ", " + wish.reason()));
     }
 
     /** Trucks with a leak or a fault of the fuel pressure, and when they come in. */
@@ -91,7 +93,7 @@ final class PlanPrinter {
         if (safety.isEmpty()) {
             return;
         }
-        out.printf("%nMust not wait (where fuel leaks, stop the truck; the engine maker's manual decides)%n");
+        out.printf("%nSafety: bring in now (if fuel leaks, stop the truck; the engine maker's manual decides)%n");
         for (DueItem item : safety) {
             String when = plan.visits().stream()
                     .filter(visit -> visit.truck().equals(item.truck()))
@@ -119,7 +121,7 @@ final class PlanPrinter {
                         String.format(Locale.ROOT, "%.1f", visit.labourHours()),
                         String.format(Locale.ROOT, "%.1f", visit.drainedLitres()),
                         evidence(visit)));
-        out.printf("%nThe next visits%n");
+        out.printf("%nNext visits%n");
         table.print(out);
         more(visits.size(), "visits");
     }
@@ -147,7 +149,7 @@ final class PlanPrinter {
         if (unplanned.isEmpty()) {
             return;
         }
-        out.printf("%nDue, but in no visit%n");
+        out.printf("%nDue, but no visit planned%n");
         unplanned.stream()
                 .limit(SHOWN)
                 .forEach(each -> out.println(
@@ -167,7 +169,7 @@ final class PlanPrinter {
 
     private static String orderBy(PartNeed need, LocalDate today) {
         LocalDate by = need.orderBy();
-        return by == null ? "" : by.isBefore(today) ? "now, late since " + by : by.toString();
+        return by == null ? "" : by.isBefore(today) ? "now, order date missed: " + by : by.toString();
     }
 
     private void missing(List<PartNeed> needs, LocalDate today) {
@@ -193,13 +195,13 @@ final class PlanPrinter {
 
     private void more(int all, String what) {
         if (all > SHOWN) {
-            out.printf("  ... %d %s in all%n", all, what);
+            out.printf("  ... %d %s in total%n", all, what);
         }
     }
 
     private static String words(DueKind kind) {
         return kind == DueKind.SAFETY
-                ? "must not wait"
+                ? "safety: bring in now"
                 : kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

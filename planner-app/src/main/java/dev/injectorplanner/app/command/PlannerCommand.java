@@ -33,6 +33,8 @@ import picocli.CommandLine.TypeConversionException;
             HoldCommand.class,
             ConfirmCommand.class,
             AdviseCommand.class,
+            ReplayCommand.class,
+            OutlookCommand.class,
             SheetsCommand.class,
             AlertsCommand.class,
             MailCommand.class,
@@ -65,7 +67,7 @@ public final class PlannerCommand {
         try {
             return LocalDate.parse(text);
         } catch (DateTimeParseException e) {
-            throw new TypeConversionException("\"" + text + "\" is no day. Mend: write it as 2026-03-02");
+            throw new TypeConversionException("\"" + text + "\" is not a date. Fix: write it as 2026-03-02");
         }
     }
 

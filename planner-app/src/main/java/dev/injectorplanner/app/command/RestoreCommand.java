@@ -14,7 +14,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "restore",
         mixinStandardHelpOptions = true,
-        description = "Restores a copy into an empty folder; checksums and rows are held against what was copied.")
+        description = "Restores a backup into an empty folder and checks its checksums and row counts.")
 final class RestoreCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -22,14 +22,14 @@ final class RestoreCommand implements Callable<Integer> {
     @Mixin
     private StoreOptions store;
 
-    @Parameters(paramLabel = "FILE", description = "The copy.")
+    @Parameters(paramLabel = "FILE", description = "Backup file.")
     private Path zip;
 
     @Override
     public Integer call() {
         Path folder = store.findFolder(Path.of("planner-data"))
                 .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(), "A copy is restored into a folder. Fix: name it with --data."));
+                        spec.commandLine(), "A backup is restored into a folder. Fix: name an empty one with --data."));
         long rows = StoreBackup.restore(zip, folder);
         spec.commandLine().getOut().printf("Restored %,d rows into %s%n", rows, folder);
         return 0;

@@ -25,11 +25,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** Pages and timed jobs, until it is told to stop. */
+/** Pages and scheduled jobs, until it is told to stop. */
 @Command(
         name = "serve",
         mixinStandardHelpOptions = true,
-        description = "Runs the timed jobs and serves the pages, until it is stopped (Ctrl-C).")
+        description = "Runs the scheduled jobs and serves the pages until it is stopped (Ctrl-C).")
 final class ServeCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -51,14 +51,11 @@ final class ServeCommand implements Callable<Integer> {
             names = "--address",
             paramLabel = "ADDRESS",
             defaultValue = "127.0.0.1",
-            description = "Address to listen on (default: ${DEFAULT-VALUE}, this machine alone). Browsers sign in from"
-                    + " elsewhere only through a proxy that speaks TLS: see --behind-tls.")
+            description = "Address to listen on (default: ${DEFAULT-VALUE}, this machine only). Browsers on other"
+                    + " machines can sign in only through a TLS proxy: see --behind-tls.")
     private String address;
 
-    @Option(
-            names = "--behind-tls",
-            description =
-                    "A proxy in front speaks TLS with the browsers and sends X-Forwarded-For and X-Forwarded-Proto.")
+    @Option(names = "--behind-tls", description = "A TLS proxy in front sends X-Forwarded-For and X-Forwarded-Proto.")
     private boolean behindTls;
 
     @Option(
@@ -71,7 +68,7 @@ final class ServeCommand implements Callable<Integer> {
 
     @Option(
             names = "--demo",
-            description = "Shows the demo's fleet on its own day, with one-time sign-ins, on this machine alone.")
+            description = "Shows the demo fleet on its own date, with one-time sign-ins, on this machine only.")
     private boolean demo;
 
     @Override
@@ -113,7 +110,7 @@ final class ServeCommand implements Callable<Integer> {
             firstSignIn(people, out);
         }
         if (!listening().isLocal() && !behindTls) {
-            out.println("Browsers send the sign-in over TLS only: put a proxy in front, and say --behind-tls.");
+            out.println("Browsers send the sign-in over TLS only: put a TLS proxy in front and add --behind-tls.");
         }
         out.flush();
     }
@@ -128,9 +125,9 @@ final class ServeCommand implements Callable<Integer> {
 
     private static void firstSignIn(People people, PrintWriter out) {
         people.findFirstPassword().ifPresent(password -> {
-            out.println("First start. Sign in as " + People.FIRST + " with this password, to be changed there:");
+            out.println("First start. Sign in as " + People.FIRST + " with this password, to be changed at sign-in:");
             out.println("  " + password);
-            out.println("It is shown this once. Lost? Stop, and set another: user password " + People.FIRST);
+            out.println("It is shown only once. Lost? Stop the program and set another: user password " + People.FIRST);
         });
     }
 }

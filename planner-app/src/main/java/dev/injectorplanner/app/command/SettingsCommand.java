@@ -22,9 +22,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "settings",
         mixinStandardHelpOptions = true,
-        description =
-                "What the site sets for itself: figures of the plan, units, its name. Plans that are made from then on"
-                        + " use it.")
+        description = "The site's settings: planning figures, units, its name. New plans use them.")
 final class SettingsCommand {
     @Spec
     private CommandSpec spec;
@@ -32,7 +30,10 @@ final class SettingsCommand {
     @Mixin
     private StoreOptions before;
 
-    @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists all settings, with whose each is.")
+    @Command(
+            name = "list",
+            mixinStandardHelpOptions = true,
+            description = "Lists all settings and where each value comes from.")
     int list(
             @Mixin StoreOptions store,
             @Option(names = "--json", description = "Prints one JSON object.") boolean json) {
@@ -81,18 +82,18 @@ final class SettingsCommand {
         return row;
     }
 
-    @Command(name = "set", mixinStandardHelpOptions = true, description = "Sets something, in the site's units.")
+    @Command(name = "set", mixinStandardHelpOptions = true, description = "Sets a value, in the site's units.")
     int set(
             @Mixin StoreOptions store,
-            @Parameters(paramLabel = "NAME", description = "As settings list names it.") String name,
-            @Parameters(paramLabel = "VALUE", description = "A figure, yes or no, or a text.") String value) {
+            @Parameters(paramLabel = "NAME", description = "Name as shown by settings list.") String name,
+            @Parameters(paramLabel = "VALUE", description = "A number, yes or no, or a text.") String value) {
         return change(store, SettingKinds.get(name), value);
     }
 
-    @Command(name = "clear", mixinStandardHelpOptions = true, description = "Back to the planner's default.")
+    @Command(name = "clear", mixinStandardHelpOptions = true, description = "Back to the planner default.")
     int clear(
             @Mixin StoreOptions store,
-            @Parameters(paramLabel = "NAME", description = "As settings list names it.") String name) {
+            @Parameters(paramLabel = "NAME", description = "Name as shown by settings list.") String name) {
         return change(store, SettingKinds.get(name), null);
     }
 

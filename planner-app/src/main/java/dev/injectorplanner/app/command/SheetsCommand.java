@@ -45,7 +45,7 @@ final class SheetsCommand implements Callable<Integer> {
             names = "--for",
             paramLabel = "READER",
             split = ",",
-            description = "For whom: manager, buyer, storeman, mechanic (default: all).")
+            description = "For: manager, buyer, storeman, mechanic (default: all).")
     private List<String> readers = List.of();
 
     @Option(names = "--json", description = "Prints one JSON object.")
@@ -84,7 +84,7 @@ final class SheetsCommand implements Callable<Integer> {
             } catch (IllegalArgumentException e) {
                 throw new ParameterException(
                         spec.commandLine(),
-                        "--for " + name + ": is no reader. Mend: choose among " + Reader.names() + ".",
+                        "--for " + name + ": is not a reader. Fix: choose from " + Reader.names() + ".",
                         e);
             }
         }

@@ -8,8 +8,8 @@ import java.util.Optional;
 
 /** The settings by which people sign in, noted at a start with others than the last. */
 final class SignInNote {
-    private static final String WHAT = "set how people sign in";
-    private static final String PASSWORD = "name and password alone";
+    private static final String WHAT = "change sign-in settings";
+    private static final String PASSWORD = "name and password only";
 
     private SignInNote() {}
 

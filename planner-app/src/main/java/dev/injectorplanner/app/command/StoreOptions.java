@@ -35,8 +35,8 @@ final class StoreOptions {
         @Option(
                 names = "--database",
                 paramLabel = "URL",
-                description = "PostgreSQL store instead, such as jdbc:postgresql://host/planner. User and password are"
-                        + " taken from PLANNER_DATABASE_USER and PLANNER_DATABASE_PASSWORD.")
+                description = "PostgreSQL store instead, such as jdbc:postgresql://host/planner. User and password come"
+                        + " from PLANNER_DATABASE_USER and PLANNER_DATABASE_PASSWORD.")
         private @Nullable String database;
 
         private boolean isSameAs(Place other) {
@@ -63,6 +63,11 @@ final class StoreOptions {
         return StoreSettings.embedded(given == null || given.data == null ? Path.of("planner-data") : given.data);
     }
 
+    /** Whether a store was named at all. */
+    boolean isGiven() {
+        return given() != null;
+    }
+
     /** The folder that was named, or another where none was; empty where a database was named. */
     Optional<Path> findFolder(Path otherwise) {
         Place given = given();
@@ -86,7 +91,7 @@ final class StoreOptions {
             if (!other.isSameAs(all.get(0))) {
                 throw new ParameterException(
                         spec.commandLine(),
-                        "Two stores are named, " + other + " and " + all.get(0) + ". Mend: name one.");
+                        "Two stores are named, " + other + " and " + all.get(0) + ". Fix: name one.");
             }
         }
         return all.isEmpty() ? null : all.get(0);

@@ -26,9 +26,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "user",
         mixinStandardHelpOptions = true,
-        description =
-                "People who sign in: add, change, list, disable, enable, password. Passwords are asked for, or read from"
-                        + " standard input.")
+        description = "Users: add, change, list, disable, enable, password. Passwords are prompted for, or read"
+                + " from standard input.")
 final class UserCommand {
     @Spec
     private CommandSpec spec;
@@ -36,7 +35,7 @@ final class UserCommand {
     @Mixin
     private StoreOptions before;
 
-    @Command(name = "add", mixinStandardHelpOptions = true, description = "Adds a person; asks for a first password.")
+    @Command(name = "add", mixinStandardHelpOptions = true, description = "Adds a user; asks for a first password.")
     int add(
             @Mixin StoreOptions store,
             @Parameters(paramLabel = "NAME") String name,
@@ -47,7 +46,10 @@ final class UserCommand {
                             paramLabel = "ROLE",
                             description = "manager, buyer, mechanic, administrator.")
                     List<String> roles,
-            @Option(names = "--depot", paramLabel = "D", description = "The one depot the person sees (default: all).")
+            @Option(
+                            names = "--depot",
+                            paramLabel = "D",
+                            description = "The one depot the user is limited to (default: all).")
                     @Nullable
                     String depot) {
         NewPerson person = new NewPerson(name, roles(roles), depot);
@@ -55,41 +57,44 @@ final class UserCommand {
         return with(
                 store,
                 people -> people.add(person, password, true, Person.here()),
-                name + " is added. The password is to be changed at the first sign-in.");
+                name + " is added. The password must be changed at the first sign-in.");
     }
 
-    @Command(name = "change", mixinStandardHelpOptions = true, description = "Changes roles and depot of a person.")
+    @Command(name = "change", mixinStandardHelpOptions = true, description = "Changes a user's roles and depot.")
     int change(
             @Mixin StoreOptions store,
             @Parameters(paramLabel = "NAME") String name,
             @Option(names = "--roles", required = true, split = ",", paramLabel = "ROLE") List<String> roles,
-            @Option(names = "--depot", paramLabel = "D", description = "The one depot the person sees (default: all).")
+            @Option(
+                            names = "--depot",
+                            paramLabel = "D",
+                            description = "The one depot the user is limited to (default: all).")
                     @Nullable
                     String depot) {
         NewPerson person = new NewPerson(name, roles(roles), depot);
         return with(store, people -> people.change(person, Person.here()), name + " is changed.");
     }
 
-    @Command(name = "password", mixinStandardHelpOptions = true, description = "Gives a person a new password.")
+    @Command(name = "password", mixinStandardHelpOptions = true, description = "Sets a new password for a user.")
     int password(@Mixin StoreOptions store, @Parameters(paramLabel = "NAME") String name) {
         String password = PasswordInput.ask(name);
         return with(
                 store,
                 people -> people.setPassword(name, password, true, Person.here()),
-                "The password of " + name + " is set. It is to be changed at the next sign-in.");
+                "The password of " + name + " is set. It must be changed at the next sign-in.");
     }
 
-    @Command(name = "disable", mixinStandardHelpOptions = true, description = "Keeps a person out, from now on.")
+    @Command(name = "disable", mixinStandardHelpOptions = true, description = "Disables a user.")
     int disable(@Mixin StoreOptions store, @Parameters(paramLabel = "NAME") String name) {
-        return with(store, people -> people.setDisabled(name, true, Person.here()), name + " is kept out.");
+        return with(store, people -> people.setDisabled(name, true, Person.here()), name + " is disabled.");
     }
 
-    @Command(name = "enable", mixinStandardHelpOptions = true, description = "Lets a person in again.")
+    @Command(name = "enable", mixinStandardHelpOptions = true, description = "Enables a user again.")
     int enable(@Mixin StoreOptions store, @Parameters(paramLabel = "NAME") String name) {
         return with(store, people -> people.setDisabled(name, false, Person.here()), name + " may sign in again.");
     }
 
-    @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists the people.")
+    @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists the users.")
     int list(
             @Mixin StoreOptions store,
             @Option(names = "--json", description = "Prints one JSON object.") boolean json) {
@@ -108,7 +113,7 @@ final class UserCommand {
         if (json) {
             Json.print(out, Map.of("people", all.stream().map(UserCommand::json).toList()));
         } else if (table.isEmpty()) {
-            out.println("Nobody yet. The first start of serve makes an administrator.");
+            out.println("No users yet. The first start of serve creates an administrator.");
         } else {
             table.print(out);
         }
@@ -117,7 +122,7 @@ final class UserCommand {
     }
 
     private static String state(Account one) {
-        return one.disabled() ? "kept out" : one.mustChange() ? "password to be changed" : "may sign in";
+        return one.disabled() ? "disabled" : one.mustChange() ? "password to be changed" : "may sign in";
     }
 
     private static Map<String, Object> json(Account one) {

@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.demo;
 
+import dev.injectorplanner.core.check.UserError;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -7,7 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The demo's folder: emptied and filled anew on every run, but only where it is the demo's. */
+/** The demo's folder: emptied and filled again on every run, but only where it is the demo's. */
 public final class DemoFolder {
     private static final String MARK = "this-is-the-demo.txt";
     private static final List<String> PARTS = List.of("data", "files", "sheets");
@@ -27,10 +28,10 @@ public final class DemoFolder {
         Path mark = folder.resolve(MARK);
         if (Files.exists(folder) && !Files.exists(mark) && !isEmpty(folder)) {
             throw new NotTheDemoException(
-                    folder + " holds something else than the demo. Mend: choose an empty or new folder with --dir.");
+                    folder + " contains something other than the demo. Fix: choose an empty or new folder with --dir.");
         }
         Files.createDirectories(folder);
-        Files.writeString(mark, "Everything in data, files and sheets is made anew by each run of the demo.\n");
+        Files.writeString(mark, "Each run of the demo recreates everything in data, files and sheets.\n");
         for (String part : PARTS) {
             remove(folder.resolve(part));
         }
@@ -48,8 +49,8 @@ public final class DemoFolder {
         Path folder = data.toAbsolutePath().normalize().getParent();
         if (folder == null || !Files.exists(folder.resolve(MARK)) || !Files.isDirectory(data)) {
             throw new NotTheDemoException(
-                    data + " is not the demo's data. Mend: make the demo first with the command demo,"
-                            + " or name its data folder with --data.");
+                    data + " is not the demo's data. Fix: create the demo first with the demo command, or name its data"
+                            + " folder with --data.");
         }
     }
 
@@ -86,7 +87,7 @@ public final class DemoFolder {
     }
 
     /** The folder is not the demo's. */
-    public static final class NotTheDemoException extends RuntimeException {
+    public static final class NotTheDemoException extends RuntimeException implements UserError {
         private static final long serialVersionUID = 1L;
 
         NotTheDemoException(String message) {

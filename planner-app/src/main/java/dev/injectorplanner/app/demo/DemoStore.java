@@ -32,7 +32,7 @@ public final class DemoStore {
     }
 
     /**
-     * Loads files, plans all depots as of the demo's day, and raises alerts, as the nightly job would have. Timed jobs are
+     * Loads files, plans all depots as of the demo's day, and raises alerts, as the nightly job would have. Scheduled jobs are
      * left to be run by hand: by the wall's clock they would plan for another day than the pages show.
      */
     public static Filled fill(Application application, List<Path> files, LoadListener listener) {

@@ -13,7 +13,7 @@ import java.util.List;
 
 /**
  * The demo's files. They lie in {@code imports/samples/demo} as they are, with the slips of real files added: a row that
- * stands twice and two rows that no rule lets pass.
+ * is a duplicate and two rows that are refused.
  */
 public final class SampleFiles {
     private static final String FOLDER = "/samples/demo/";
@@ -39,7 +39,7 @@ public final class SampleFiles {
         return files;
     }
 
-    /** Makes the files anew from the demo's fleet; what lies in {@code imports/samples/demo} must equal them. */
+    /** Makes the files again from the demo's fleet; what lies in {@code imports/samples/demo} must equal them. */
     public static List<Path> make(Path folder) throws IOException {
         List<Path> files = FleetFiles.write(DemoFleet.make().snapshot(), folder);
         slips(folder);

@@ -27,13 +27,13 @@ final class AlertLetter {
             return Optional.empty();
         }
         Letter letter = new Letter(depot + ": " + count(open.size(), "new alert") + " without a visit, "
-                        + planned.size() + " that the plan answers")
+                        + planned.size() + " covered by the plan")
                 .say(answer(open));
         table(letter, "Without a visit", open, COLUMNS, AlertLetter::row);
         List<String> columns = new ArrayList<>(COLUMNS);
         columns.add("Visit in");
-        table(letter, "Answered by a visit of the plan", planned, columns, AlertLetter::plannedRow);
-        return Optional.of(letter.say("Limits are held against what was last seen. They do not take the place of the"
+        table(letter, "Covered by a planned visit", planned, columns, AlertLetter::plannedRow);
+        return Optional.of(letter.say("Limits are checked against the latest data. They do not replace the"
                 + " engine maker's manual, local codes or the judgement of a licensed mechanic."));
     }
 
@@ -42,7 +42,7 @@ final class AlertLetter {
             return Optional.empty();
         }
         Letter letter = new Letter(count(alerts.size(), "job") + " failed")
-                .say("Each was tried again and failed every time. It stays open until the job goes well.");
+                .say("Each was retried and failed every time. The alert stays open until the job succeeds.");
         table(
                 letter,
                 "Failed jobs",
@@ -65,8 +65,8 @@ final class AlertLetter {
 
     private static String answer(List<Alert> open) {
         return open.isEmpty()
-                ? "Nothing to decide: visits of the plan answer every new alert."
-                : "To decide: find a visit for these, or mute them with a reason. The most pressing is "
+                ? "Nothing to decide: planned visits cover every new alert."
+                : "To decide: plan a visit for these, or snooze them with a reason. The most urgent is "
                         + open.get(0).about() + ", by " + open.get(0).by() + ".";
     }
 

@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /** Deposits that are lost soon and claims that nobody has made. */
 final class DeadlineLetter {
-    /** Cores with so many days left or fewer are told: planner default. */
+    /** Cores with this many days left or fewer are told: planner default. */
     static final int DAYS_AHEAD = 14;
 
     private DeadlineLetter() {}
@@ -36,8 +36,8 @@ final class DeadlineLetter {
                         List.of("Last day", "Days left", "Truck", "Part", "Supplier", "Old serial", "Deposit"),
                         cores.stream().map(DeadlineLetter::row).toList())
                 .table(
-                        "Claims to make",
-                        List.of("Truck", "Part", "Supplier", "Serial", "Fitted", "Out", "Value", "Still lacking"),
+                        "Claims to send",
+                        List.of("Truck", "Part", "Supplier", "Serial", "Fitted", "Out", "Value", "Missing evidence"),
                         claims.stream().map(DeadlineLetter::row).toList()));
     }
 

@@ -24,12 +24,11 @@ final class OrderLetter {
                         "Order list, " + depot + ": " + AlertLetter.count(now.size(), "line") + " to place now")
                 .say(
                         late == 0
-                                ? "All come in time if they are placed by the day given."
+                                ? "All arrive in time if ordered by the date shown."
                                 : late
-                                        + " of them are late at the longest lead time: ask for an express shipment, or move the"
-                                        + " visit.")
+                                        + " of them may be late at the longest lead time: request express shipment, or postpone the visit.")
                 .table(
-                        "To place now",
+                        "Order now",
                         List.of("Order by", "Supplier", "Part", "Description", "Quantity", "For week", "Trucks"),
                         now.stream().map(OrderLetter::row).toList());
         return Optional.of(Workbooks.along(
@@ -42,7 +41,7 @@ final class OrderLetter {
     private static List<String> row(OrderLine line) {
         return List.of(
                 line.late()
-                        ? "now, late since " + line.orderBy()
+                        ? "now, order date missed: " + line.orderBy()
                         : line.orderBy().toString(),
                 line.supplier(),
                 line.part(),

@@ -33,20 +33,20 @@ final class WorkLetter {
                         + " hours, Monday " + week.monday() + " to Sunday " + week.sunday() + ".")
                 .table(
                         "Visits",
-                        List.of("Start", "Bay", "Truck", "Cylinders", "Along with it", "Hours"),
+                        List.of("Start", "Bay", "Truck", "Cylinders", "Also done", "Hours"),
                         visits.stream().map(visit -> row(plan, visit)).toList());
         return Optional.of(Workbooks.along(
                 letter,
                 "work-list-" + Workbooks.inFileName(depot) + "-" + week + ".xlsx",
                 book::write,
-                "A page a truck with steps, parts and cautions is in the workbook. The engine maker's manual comes"
-                        + " first, then local codes and licensed practice."));
+                "The workbook has a page per truck with steps, parts and cautions. The engine maker's"
+                        + " manual, local codes and licensed practice take precedence."));
     }
 
     private static List<String> row(Plan plan, Visit visit) {
         var place = DepotDays.find(plan.days(), visit);
         return List.of(
-                place.map(laid -> laid.start().format(START)).orElse("day open"),
+                place.map(laid -> laid.start().format(START)).orElse("day not set"),
                 place.map(laid -> String.valueOf(laid.bay())).orElse("open"),
                 visit.truck(),
                 visit.cylinders().isEmpty() ? "none" : Words.cylinders(visit.cylinders()),

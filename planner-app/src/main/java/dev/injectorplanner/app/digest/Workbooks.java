@@ -25,8 +25,8 @@ final class Workbooks {
             throw new UncheckedIOException(name + " could not be written", e);
         }
         if (bytes.size() > Attachment.MOST_BYTES) {
-            letter.say("The workbook has " + bytes.size() / 1_000_000 + " MB, too much for a mail: the command sheets"
-                    + " writes it.");
+            letter.say("The workbook has " + bytes.size() / 1_000_000
+                    + " MB, too large for a mail: the sheets command writes it.");
             return new Digests.Lettered(letter, List.of());
         }
         letter.say(remark);

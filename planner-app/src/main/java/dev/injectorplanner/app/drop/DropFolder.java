@@ -82,14 +82,15 @@ public final class DropFolder {
                 all.add(new DropResult(
                         name,
                         Outcome.IGNORED,
-                        name + " is " + kind + " and is left alone. Mend: put the file itself here.",
+                        name + " is " + kind + " and is ignored. Fix: put the file itself here.",
                         file,
                         null));
                 return;
             }
             String waiting = settling.look(file, clock.instant());
             if (!waiting.isEmpty()) {
-                all.add(new DropResult(name, Outcome.WAITING, name + " is waited for: " + waiting + ".", file, null));
+                all.add(new DropResult(
+                        name, Outcome.WAITING, name + " is not complete yet: " + waiting + ".", file, null));
                 return;
             }
             taken.take(file).ifPresent(mine::add);
@@ -125,14 +126,18 @@ public final class DropFolder {
                 Path again =
                         Files.move(file, FreeName.reserve(settings.folder(), name), StandardCopyOption.ATOMIC_MOVE);
                 return new DropResult(
-                        name, Outcome.WAITING, name + " grew while it was read and is read again.", again, report);
+                        name,
+                        Outcome.WAITING,
+                        name + " changed while it was being read and is read again.",
+                        again,
+                        report);
             }
             return new FileRouting(settings).move(report);
         } catch (NoSuchFileException e) {
             return new DropResult(
                     name,
                     Outcome.ELSEWHERE,
-                    name + " was taken over by another node, since this one was silent too long.",
+                    name + " was taken over by another node because this one did not respond for too long.",
                     file,
                     report);
         }
@@ -160,7 +165,7 @@ public final class DropFolder {
             try {
                 taken.beat(clock.instant());
             } catch (IOException e) {
-                LOG.warn("No sign of life could be given in {}", settings.taken(), e);
+                LOG.warn("Could not renew the claim on {}", settings.taken(), e);
             }
         }
     }

@@ -22,7 +22,7 @@ public record DropSettings(Path folder, Duration settled, Duration deadAfter) {
             throw new InvalidValueException("settled", settled, "is below zero", "enter 0 or more seconds");
         }
         if (deadAfter.isNegative() || deadAfter.isZero()) {
-            throw new InvalidValueException("dead_after", deadAfter, "is not above zero", "enter some minutes");
+            throw new InvalidValueException("dead_after", deadAfter, "is not above zero", "enter at least one minute");
         }
     }
 

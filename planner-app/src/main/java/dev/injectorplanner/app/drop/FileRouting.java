@@ -48,7 +48,7 @@ final class FileRouting {
         return report.anyRefused()
                 ? String.format(
                         Locale.ROOT,
-                        "%s, %,d refused. Mend: correct them in the file beside it, in refused, and drop that one.",
+                        "%s, %,d refused. Fix: correct them in the .refused file next to it, in the folder refused, and drop that file again.",
                         counted,
                         report.refusedCount())
                 : counted + ", none refused.";

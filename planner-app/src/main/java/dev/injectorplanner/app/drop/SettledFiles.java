@@ -38,7 +38,7 @@ final class SettledFiles {
     String look(Path file, Instant now) throws IOException {
         String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
         if (name.startsWith(".") || name.startsWith("~$") || HALF.stream().anyMatch(name::endsWith)) {
-            return "its name says that it is not finished";
+            return "its name marks it as unfinished";
         }
         BasicFileAttributes seen = Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
         Instant modified = seen.lastModifiedTime().toInstant();
@@ -57,7 +57,7 @@ final class SettledFiles {
             return "it changed less than " + settled.toSeconds() + " s ago";
         }
         if (name.endsWith(".xlsx") && quiet.compareTo(patience) < 0 && !isWholeZip(file)) {
-            return "the workbook is not whole yet";
+            return "the workbook is not complete yet";
         }
         return "";
     }

@@ -8,6 +8,6 @@ package dev.injectorplanner.app.entry;
  */
 public record EntryProblem(String field, String words) {
     static EntryProblem of(String field, String what, String fix) {
-        return new EntryProblem(field, what + ". Mend: " + fix + ".");
+        return new EntryProblem(field, what + ". Fix: " + fix + ".");
     }
 }

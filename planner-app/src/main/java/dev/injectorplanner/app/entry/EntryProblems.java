@@ -20,7 +20,7 @@ public final class EntryProblems {
             return made.get();
         } catch (InvalidValueException e) {
             all.add(new EntryProblem(
-                    field, e.field() + " \"" + e.value() + "\": " + e.reason() + ". Mend: " + e.fix() + "."));
+                    field, e.field() + " \"" + e.value() + "\": " + e.reason() + ". Fix: " + e.fix() + "."));
             return null;
         }
     }

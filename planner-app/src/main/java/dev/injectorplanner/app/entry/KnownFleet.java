@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** What stands in the fleet's tables, or a sentence that says it does not. */
+/** What is in the fleet's tables, or a sentence that says it does not. */
 public final class KnownFleet {
     private final StoreWriter writer;
 
@@ -54,7 +54,7 @@ public final class KnownFleet {
                 .filter(part -> part.kind() == PartKind.INJECTOR)
                 .orElseThrow(() -> RefusedEntryException.of(
                         "part",
-                        "part \"" + name + "\": is no injector of the table of parts",
+                        "part \"" + name + "\": is not an injector in the parts table",
                         "choose one of "
                                 + writer.all(Part.class).stream()
                                         .filter(part -> part.kind() == PartKind.INJECTOR)

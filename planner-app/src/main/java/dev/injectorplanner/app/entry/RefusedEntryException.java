@@ -1,10 +1,11 @@
 package dev.injectorplanner.app.entry;
 
+import dev.injectorplanner.core.check.UserError;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** An entry was refused; nothing of it was kept. */
-public final class RefusedEntryException extends RuntimeException {
+public final class RefusedEntryException extends RuntimeException implements UserError {
     private static final long serialVersionUID = 1L;
 
     private final transient List<EntryProblem> problems;

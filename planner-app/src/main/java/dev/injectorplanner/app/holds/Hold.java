@@ -29,8 +29,7 @@ public record Hold(String truck, Kind kind, @Nullable IsoWeek week, Instant made
         truck = Require.name("truck", truck);
         madeBy = Require.name("made_by", madeBy);
         if (kind == Kind.PIN && week == null) {
-            throw new InvalidValueException(
-                    "week", "", "is missing", "say which week truck " + truck + " is pinned to");
+            throw new InvalidValueException("week", "", "is missing", "name the week truck " + truck + " is pinned to");
         }
         if (why.length() > LONGEST_REASON) {
             throw new InvalidValueException(
@@ -40,13 +39,12 @@ public record Hold(String truck, Kind kind, @Nullable IsoWeek week, Instant made
 
     /** {@code pinned to 2026-W12 (driver asked)}. */
     public String words() {
-        String held = kind == Kind.PIN
-                ? "pinned to " + week
-                : week == null ? "kept out of every week" : "kept out of " + week;
+        String held =
+                kind == Kind.PIN ? "pinned to " + week : week == null ? "blocked in every week" : "blocked in " + week;
         return held + (why.isEmpty() ? "" : " (" + why + ")");
     }
 
-    /** Holds of one slot replace each other: a truck has one pin, and one refusal a week. */
+    /** Holds of one slot replace each other: a truck has one pin, and one block a week. */
     String slot() {
         return kind == Kind.PIN ? "pin" : week == null ? "never" : week.toString();
     }

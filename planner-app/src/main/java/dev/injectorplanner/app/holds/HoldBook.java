@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 import org.hibernate.StatelessSession;
 import org.jspecify.annotations.Nullable;
 
-/** Pins, refusals and announced visits, as stored. */
+/** Pins, blocked and confirmed visits, as stored. */
 public final class HoldBook {
     private static final String OF_DEPOT = " (select t.truck from TruckRow t where t.depot = :depot)";
 
@@ -32,7 +32,7 @@ public final class HoldBook {
     }
 
     /**
-     * Holds a truck. A pin replaces its earlier pin and its refusal of that week; a refusal replaces a pin to that week,
+     * Holds a truck. A pin replaces its earlier pin and its block of that week; a block replaces a pin to that week,
      * and keeping it out of all weeks every other hold.
      *
      * @throws InvalidValueException where the truck is not known
@@ -43,7 +43,7 @@ public final class HoldBook {
             String before = words(session, hold.truck());
             switch (hold.kind()) {
                 case PIN -> release(session, hold.truck(), Set.of("pin", "never", String.valueOf(hold.week())));
-                case REFUSE -> releaseForRefusal(session, hold);
+                case REFUSE -> releaseForBlock(session, hold);
             }
             session.insert(HoldRow.of(hold));
             note(
@@ -58,16 +58,16 @@ public final class HoldBook {
         });
     }
 
-    private static void releaseForRefusal(StatelessSession session, Hold refusal) {
-        IsoWeek week = refusal.week();
+    private static void releaseForBlock(StatelessSession session, Hold block) {
+        IsoWeek week = block.week();
         if (week == null) {
-            delete(session, refusal.truck());
+            delete(session, block.truck());
             return;
         }
-        release(session, refusal.truck(), Set.of(refusal.slot(), "never"));
+        release(session, block.truck(), Set.of(block.slot(), "never"));
         session.createMutationQuery(
                         "delete from HoldRow h where h.truck = :truck and h.slot = 'pin' and h.week = :week")
-                .setParameter("truck", refusal.truck())
+                .setParameter("truck", block.truck())
                 .setParameter("week", week.toString())
                 .executeUpdate();
     }
@@ -117,39 +117,39 @@ public final class HoldBook {
     public Holds holds(@Nullable String depot, IsoWeek firstWeek) {
         return store.inTransaction(session -> {
             Map<String, IsoWeek> pins = new HashMap<>();
-            Map<String, Set<IsoWeek>> refusals = new HashMap<>();
+            Map<String, Set<IsoWeek>> blocked = new HashMap<>();
             for (Hold hold : holds(session, depot)) {
                 IsoWeek week = hold.week();
                 if (week == null) {
-                    refusals.put(hold.truck(), Set.of());
+                    blocked.put(hold.truck(), Set.of());
                 } else if (week.compareTo(firstWeek) >= 0) {
                     if (hold.kind() == Hold.Kind.PIN) {
                         pins.put(hold.truck(), week);
                     } else {
-                        refusals.computeIfAbsent(hold.truck(), truck -> new TreeSet<>())
+                        blocked.computeIfAbsent(hold.truck(), truck -> new TreeSet<>())
                                 .add(week);
                     }
                 }
             }
-            Map<String, IsoWeek> announced = new HashMap<>();
-            announced(session, depot).stream()
+            Map<String, IsoWeek> confirmed = new HashMap<>();
+            confirmed(session, depot).stream()
                     .filter(row -> row.week().compareTo(firstWeek) >= 0)
-                    .forEach(row -> announced.put(row.truck(), row.week()));
-            return new Holds(pins, refusals, announced);
+                    .forEach(row -> confirmed.put(row.truck(), row.week()));
+            return new Holds(pins, blocked, confirmed);
         });
     }
 
     /**
-     * Notes that visits were announced: from then on they move only if it pays more than the nuisance, and in the frozen
+     * Notes that visits were confirmed: from then on they move only if it pays more than the rescheduling cost, and in the frozen
      * weeks not at all.
      *
      * @param visits truck and week
-     * @return how many of them were not announced for that week before
+     * @return how many of them were not confirmed for that week before
      */
-    public int announce(Map<String, IsoWeek> visits, Instant at, String by) {
+    public int confirm(Map<String, IsoWeek> visits, Instant at, String by) {
         return store.inTransaction(session -> {
             Map<String, IsoWeek> there = new HashMap<>();
-            announced(session, null).forEach(row -> there.put(row.truck(), row.week()));
+            confirmed(session, null).forEach(row -> there.put(row.truck(), row.week()));
             int added = 0;
             for (Map.Entry<String, IsoWeek> visit : visits.entrySet()) {
                 ConfirmedVisitRow row = new ConfirmedVisitRow(visit.getKey(), visit.getValue(), at, by);
@@ -166,7 +166,7 @@ public final class HoldBook {
                         session,
                         Instant.now(),
                         by,
-                        "announce visits",
+                        "confirm visits",
                         String.join(", ", new TreeSet<>(visits.keySet())),
                         told(there, visits.keySet()),
                         told(visits, visits.keySet()));
@@ -217,7 +217,7 @@ public final class HoldBook {
         return query.getResultList().stream().map(HoldRow::hold).toList();
     }
 
-    private static List<ConfirmedVisitRow> announced(StatelessSession session, @Nullable String depot) {
+    private static List<ConfirmedVisitRow> confirmed(StatelessSession session, @Nullable String depot) {
         String where = depot == null ? "" : " where a.truck in" + OF_DEPOT;
         var query = session.createSelectionQuery("from ConfirmedVisitRow a" + where, ConfirmedVisitRow.class);
         if (depot != null) {

@@ -1,4 +1,4 @@
-/** What the manager holds: pins, refusals, and the visits that were announced. */
+/** What the manager holds: pins, blocked weeks, and the visits that were confirmed. */
 @NullMarked
 package dev.injectorplanner.app.holds;
 

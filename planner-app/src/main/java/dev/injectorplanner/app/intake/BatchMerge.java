@@ -86,9 +86,9 @@ final class BatchMerge<R> {
         return placed.place()
                 .complaint(
                         "fitted_on",
-                        "cylinder " + other.cylinder() + " of truck " + other.truck() + " holds the injector fitted on "
-                                + other.fittedOn() + " " + until,
-                        "enter that one's removed_on, or correct this row's days");
+                        "cylinder " + other.cylinder() + " of truck " + other.truck()
+                                + " already holds the injector fitted on " + other.fittedOn() + " " + until,
+                        "enter removed_on for that one, or correct the dates in this row");
     }
 
     private static <T> List<T> only(List<?> rows, Class<T> type) {

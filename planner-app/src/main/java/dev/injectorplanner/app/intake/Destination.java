@@ -3,7 +3,7 @@ package dev.injectorplanner.app.intake;
 import dev.injectorplanner.app.store.StoreWriter;
 
 /**
- * Where rows go, and what they are held against on the way.
+ * Where rows go, and what they are checked against on the way.
  *
  * @param writer the store's writer
  * @param writes whether rows are written at all

@@ -54,7 +54,7 @@ public final class Intake {
         return reports;
     }
 
-    /** A refused-rows file whose original is loaded along is left out: it is about to be made anew. */
+    /** A refused-rows file whose original is loaded along is left out: it is about to be made again. */
     private static List<Path> withoutOwnRefusals(List<Path> files) {
         Set<String> made = files.stream()
                 .map(file -> file.toString().replaceFirst("\\.[^.]*$", "") + ".refused.csv")
@@ -67,7 +67,7 @@ public final class Intake {
         listener.finished(report);
     }
 
-    /** One writer for all files, so that a file may refer to what stands in another; nothing is written. */
+    /** One writer for all files, so that a file may refer to what is in another; nothing is written. */
     private void check(List<FileScan> scans, LoadSettings settings, LoadListener listener, List<FileReport> reports) {
         try (StoreWriter writer = store.writer()) {
             Destination nowhere = Destination.nowhere(writer);

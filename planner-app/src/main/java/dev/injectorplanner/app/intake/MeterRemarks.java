@@ -27,7 +27,7 @@ final class MeterRemarks {
     List<Remark> remarks() {
         List<Remark> remarks = new ArrayList<>(shown);
         if (all > shown.size()) {
-            remarks.add(new Remark(file, null, all + " readings flagged in all"));
+            remarks.add(new Remark(file, null, all + " readings flagged in total"));
         }
         return remarks;
     }

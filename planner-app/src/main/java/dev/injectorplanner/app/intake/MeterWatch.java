@@ -90,10 +90,10 @@ final class MeterWatch {
 
     private static String words(MeterVerdict verdict) {
         return switch (verdict) {
-            case ROLL_BACK -> "goes back (say yes in meter_replaced if the meter was replaced)";
-            case IMPLAUSIBLE -> "goes on faster than any truck can";
-            case MILES_FOR_KM -> "goes back as if miles were entered for km";
-            case ROLL_OVER -> "passes from 999,999 to 0";
+            case ROLL_BACK -> "goes back (set meter_replaced to yes if the meter was replaced)";
+            case IMPLAUSIBLE -> "rises faster than any truck can drive";
+            case MILES_FOR_KM -> "goes back, as if miles were entered as km";
+            case ROLL_OVER -> "rolls over from 999,999 to 0";
             case ACCEPTED, NO_USE, REPLACED -> "";
         };
     }

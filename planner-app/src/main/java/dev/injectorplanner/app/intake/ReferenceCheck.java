@@ -92,8 +92,8 @@ final class ReferenceCheck {
             throw new InvalidValueException(
                     "cylinders",
                     family.cylinders(),
-                    "the family has " + before.cylinders() + " cylinders so far, and trucks",
-                    "load it as a family of another name, and the trucks with that name");
+                    "the family has " + before.cylinders() + " cylinders so far and has trucks",
+                    "load it as a family with a different name, and reload the trucks with that name");
         }
     }
 
@@ -114,7 +114,7 @@ final class ReferenceCheck {
         String owner = truckOfVin.putIfAbsent(truck.vin().text(), truck.truck());
         if (owner != null && !owner.equals(truck.truck())) {
             throw new InvalidValueException(
-                    "vin", truck.vin(), "already belongs to truck " + owner, "compare both with their plates");
+                    "vin", truck.vin(), "already belongs to truck " + owner, "compare both VIN plates");
         }
     }
 
@@ -123,9 +123,9 @@ final class ReferenceCheck {
             throw new InvalidValueException(
                     "family",
                     family.family(),
-                    "has " + family.cylinders() + " cylinders, yet the truck has an injector in cylinder "
+                    "has " + family.cylinders() + " cylinders, but the truck has an injector in cylinder "
                             + injector.cylinder(),
-                    "correct the family, or give the truck with its new engine a name of its own");
+                    "correct the family, or give the truck with its new engine a new name");
         }
     }
 
@@ -137,8 +137,8 @@ final class ReferenceCheck {
             throw new InvalidValueException(
                     "step",
                     step,
-                    "is no access step of family " + family.family(),
-                    fix("load it with the access steps first", step, known.steps(family.family())));
+                    "is not an access step of family " + family.family(),
+                    fix("load the access steps first", step, known.steps(family.family())));
         }
     }
 
@@ -154,7 +154,7 @@ final class ReferenceCheck {
             throw new InvalidValueException(
                     "calibration_code",
                     code,
-                    "does not fit the pattern of part " + part.part() + ", " + part.codePattern(),
+                    "does not match the pattern of part " + part.part() + ", " + part.codePattern(),
                     "read the code on the injector again, or correct the part's code_pattern");
         }
     }
@@ -215,6 +215,6 @@ final class ReferenceCheck {
                 .min(Comparator.<String>comparingInt(other -> distance.apply(name, other))
                         .thenComparing(Comparator.naturalOrder()));
         return first
-                + near.map(other -> ", or correct it: the nearest is " + other).orElse(", or correct it");
+                + near.map(other -> ", or correct it: the closest is " + other).orElse(", or correct it");
     }
 }

@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
-/** When a failed run is tried again: after 1, 5 and 25 minutes, then it is given up. Planner default. */
+/** When a failed run is tried again: after 1, 5 and 25 minutes, then it has failed for good. Planner default. */
 final class Backoff {
     private static final List<Duration> WAITS =
             List.of(Duration.ofMinutes(1), Duration.ofMinutes(5), Duration.ofMinutes(25));
@@ -17,7 +17,7 @@ final class Backoff {
         return WAITS.size() + 1;
     }
 
-    /** The next try after {@code attempt} failed; nothing where it is given up. */
+    /** The next try after {@code attempt} failed; nothing where it has failed for good. */
     static Optional<Instant> findNextTry(int attempt, Instant now) {
         return attempt > WAITS.size() ? Optional.empty() : Optional.of(now.plus(WAITS.get(attempt - 1)));
     }

@@ -1,7 +1,7 @@
 package dev.injectorplanner.app.jobs;
 
 /**
- * A run that was given up; someone has to look.
+ * A run that failed for good; someone has to look.
  *
  * @param key which run
  * @param attempts how often it was tried

@@ -11,15 +11,21 @@ import java.util.stream.Collectors;
  * its time a run that was missed is still worth catching up. Of several missed times only the latest is caught up.
  */
 public enum JobKind {
-    NIGHTLY_PLAN("nightly plan", Scope.DEPOT, "30 2 * * *", Duration.ofHours(20), "a newer night replaces it"),
-    SWEEP("sweep of new readings and faults", Scope.FLEET, "*/15 * * * *", Duration.ZERO, "the next one sees the same"),
-    WORK_LIST("weekly work list", Scope.DEPOT, "0 12 * * 5", Duration.ofDays(4), "of use until the week has begun"),
-    ORDER_LIST("order list", Scope.DEPOT, "0 6 * * 1,4", Duration.ofDays(2), "of use until the next list"),
-    DEADLINES("core and warranty deadlines", Scope.DEPOT, "0 7 * * *", Duration.ofDays(1), "a deadline does not wait"),
-    DROP_FOLDER("drop folder", Scope.FLEET, "*/5 * * * *", Duration.ZERO, "files wait for the next one"),
-    LIFE_REFIT("life refit", Scope.FLEET, "0 3 * * 0", Duration.ofDays(6), "of use until the next refit"),
-    BACKUP("backup", Scope.FLEET, "0 4 * * *", Duration.ofDays(1), "late is better than none"),
-    MAIL_OUT("mail out", Scope.FLEET, "*/5 * * * *", Duration.ZERO, "mails wait for the next one");
+    NIGHTLY_PLAN("nightly plan", Scope.DEPOT, "30 2 * * *", Duration.ofHours(20), "replaced by the next night"),
+    SWEEP(
+            "sweep of new readings and faults",
+            Scope.FLEET,
+            "*/15 * * * *",
+            Duration.ZERO,
+            "the next sweep covers the same data"),
+    WORK_LIST("weekly work list", Scope.DEPOT, "0 12 * * 5", Duration.ofDays(4), "useful until the week has begun"),
+    ORDER_LIST("order list", Scope.DEPOT, "0 6 * * 1,4", Duration.ofDays(2), "useful until the next list"),
+    DEADLINES(
+            "core and warranty deadlines", Scope.DEPOT, "0 7 * * *", Duration.ofDays(1), "deadlines cannot be skipped"),
+    DROP_FOLDER("drop folder", Scope.FLEET, "*/5 * * * *", Duration.ZERO, "files wait for the next run"),
+    LIFE_REFIT("life refit", Scope.FLEET, "0 3 * * 0", Duration.ofDays(6), "useful until the next refit"),
+    BACKUP("backup", Scope.FLEET, "0 4 * * *", Duration.ofDays(1), "better late than never"),
+    MAIL_OUT("mail out", Scope.FLEET, "*/5 * * * *", Duration.ZERO, "mails wait for the next run");
 
     /** Whether a job runs for each depot, or once for all. */
     public enum Scope {
@@ -78,8 +84,8 @@ public enum JobKind {
                 .orElseThrow(() -> new InvalidValueException(
                         "job",
                         option,
-                        "is no job",
-                        "choose among "
+                        "is not a job",
+                        "choose from "
                                 + Arrays.stream(values()).map(JobKind::option).collect(Collectors.joining(", "))));
     }
 }

@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.jobs;
 
 import dev.injectorplanner.app.store.StoreException;
+import dev.injectorplanner.core.check.UserError;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Map;
@@ -15,7 +16,7 @@ import org.slf4j.LoggerFactory;
 
 /**
  * Runs jobs: claims the run, does the task, ends the run together with what the task writes. A run that is done is not
- * repeated, a failed one is tried again later, and a person is told when it is given up.
+ * repeated, a failed one is tried again later, and a person is told when it has failed for good.
  */
 public final class JobRunner implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(JobRunner.class);
@@ -29,7 +30,7 @@ public final class JobRunner implements AutoCloseable {
     private final ScheduledExecutorService heart;
 
     /**
-     * @param watch told of runs that end well and of those that are given up
+     * @param watch told of runs that end well and of those that fail for good
      */
     public JobRunner(JobRuns runs, JobRegistry registry, DepotZones zones, JobWatch watch, InstantSource clock) {
         this.runs = runs;
@@ -69,7 +70,7 @@ public final class JobRunner implements AutoCloseable {
     public boolean run(RunKey key, boolean byHand, int passedOver) {
         Optional<JobTask> task = registry.find(key.kind());
         if (task.isEmpty()) {
-            LOG.warn("The {} is not set up here: left alone", key);
+            LOG.warn("The {} is not set up here: skipped", key);
             return false;
         }
         int attempt = runs.claim(key, byHand, passedOver);
@@ -91,10 +92,10 @@ public final class JobRunner implements AutoCloseable {
     }
 
     private void attempt(JobTask task, RunKey key, int attempt) {
-        LOG.info("Begins: {}, attempt {}", key, attempt);
+        LOG.info("Starting: {}, attempt {}", key, attempt);
         try {
             if (attempt > Backoff.mostAttempts()) {
-                failed(key, attempt, "the program stopped in the middle of each of " + (attempt - 1) + " attempts");
+                failed(key, attempt, "the program stopped during each of " + (attempt - 1) + " attempts");
                 return;
             }
             TaskResult result = task.run(new JobContext(key, attempt, clock.instant(), zones.zoneOf(key.depot())));
@@ -127,11 +128,11 @@ public final class JobRunner implements AutoCloseable {
             LOG.warn("{}", e.getMessage());
             return;
         } catch (StoreException e) {
-            LOG.error("The end of the {} cannot be noted; its lease lapses and it is tried again", key, e);
+            LOG.error("The end of the {} cannot be recorded; its lease will expire and it will be retried", key, e);
             return;
         }
         if (nextTry == null) {
-            LOG.error("Someone has to look: the {} failed {} times and is given up: {}", key, attempt, error);
+            LOG.error("Needs attention: the {} failed {} times and will not be retried: {}", key, attempt, error);
         } else {
             LOG.warn("Failed: {}, attempt {}: {}", key, attempt, error);
         }
@@ -141,9 +142,9 @@ public final class JobRunner implements AutoCloseable {
         return new TaskResult(result.counts(), result.effect().and(connection -> watch.wentWell(connection, key)));
     }
 
-    /** A sentence that says how to fix it is a person's mistake; anything else deserves its stack trace. */
+    /** What people can fix needs no stack trace; anything else deserves one. */
     private static boolean isOurFault(Throwable e) {
-        return !String.valueOf(e.getMessage()).contains("Mend: ");
+        return !UserError.is(e);
     }
 
     private static String words(Throwable e) {
@@ -155,7 +156,7 @@ public final class JobRunner implements AutoCloseable {
             try {
                 runs.keep(key, attempt); // where it is lost, the end of the run will find out
             } catch (RuntimeException e) {
-                LOG.warn("The lease of the {} cannot be kept up: {}", key, e.getMessage());
+                LOG.warn("The lease of the {} cannot be renewed: {}", key, e.getMessage());
             }
         });
     }

@@ -99,7 +99,7 @@ public final class JobTimes {
             throw new InvalidValueException(
                     "depot",
                     depot,
-                    "is one too many: the " + kind.words() + " runs for the whole fleet",
+                    "must be left out: the " + kind.words() + " runs for the whole fleet",
                     "leave it out");
         }
         Collection<String> known = zones.zones().keySet();

@@ -3,10 +3,10 @@ package dev.injectorplanner.app.jobs;
 import java.sql.Connection;
 import java.sql.SQLException;
 
-/** Told how runs ended, in the transaction that ends them: no run ends well or is given up without its being told. */
+/** Told how runs ended, in the transaction that ends them: no run ends well or has failed for good without its being told. */
 @FunctionalInterface
 public interface JobWatch {
-    /** A run is given up; someone has to look. Neither commits nor closes the connection. */
+    /** A run has failed for good; someone has to look. Neither commits nor closes the connection. */
     void givenUp(Connection connection, FailedJob failed) throws SQLException;
 
     /** A run ended well. Neither commits nor closes the connection. */

@@ -23,7 +23,7 @@ public record RunKey(JobKind kind, String depot, Instant due) {
                     depot,
                     depot.isEmpty()
                             ? "is missing: the " + kind.words() + " runs for one depot"
-                            : "is one too many: the " + kind.words() + " runs for the whole fleet",
+                            : "must be left out: the " + kind.words() + " runs for the whole fleet",
                     depot.isEmpty() ? "name the depot" : "leave the depot out");
         }
         if (!depot.isEmpty()) {

@@ -5,6 +5,6 @@ final class RunLostException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     RunLostException(RunKey key, int attempt) {
-        super("attempt " + attempt + " of the " + key + " was taken over by another node; what it did is not kept");
+        super("attempt " + attempt + " of the " + key + " was taken over by another node; its results were discarded");
     }
 }

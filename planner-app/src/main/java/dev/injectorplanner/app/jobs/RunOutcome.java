@@ -4,8 +4,8 @@ package dev.injectorplanner.app.jobs;
 public enum RunOutcome {
     RUNNING("running"),
     DONE("done"),
-    FAILED("failed, will be tried again"),
-    GIVEN_UP("failed, given up"),
+    FAILED("failed, will be retried"),
+    GIVEN_UP("failed"),
     TOO_LATE("missed, too late to catch up");
 
     private final String words;

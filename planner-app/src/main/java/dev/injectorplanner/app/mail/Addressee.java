@@ -25,8 +25,8 @@ public enum Addressee {
                 .orElseThrow(() -> new InvalidValueException(
                         "for",
                         word,
-                        "is nobody who gets mail",
-                        "choose among "
+                        "is not a mail role",
+                        "choose from "
                                 + Arrays.stream(values()).map(Addressee::word).collect(Collectors.joining(", "))));
     }
 }

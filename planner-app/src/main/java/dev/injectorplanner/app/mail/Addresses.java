@@ -29,7 +29,10 @@ final class Addresses {
             odd = true;
         }
         throw new InvalidValueException(
-                field, address.replaceAll("\\p{Cntrl}", "?"), "is no mail address", "write it as name@example.org");
+                field,
+                address.replaceAll("\\p{Cntrl}", "?"),
+                "is not an email address",
+                "write it as name@example.org");
     }
 
     /** One line without control characters. */

@@ -19,7 +19,8 @@ public record Attachment(String name, String mediaType, byte[] content) {
         name = Addresses.line("name", name, 200);
         mediaType = Addresses.line("mediaType", mediaType, 100);
         if (content.length > MOST_BYTES) {
-            throw new IllegalArgumentException(name + " has " + content.length + " bytes, the most is " + MOST_BYTES);
+            throw new IllegalArgumentException(
+                    name + " has " + content.length + " bytes, the maximum is " + MOST_BYTES);
         }
         content = content.clone();
     }

@@ -77,7 +77,7 @@ public final class MailSending {
         } catch (MessagingException e) {
             if (isForGood(e)) {
                 String error = words(e);
-                LOG.warn("Mail {} was refused for good: {}", mail.id(), error);
+                LOG.warn("Mail {} was refused permanently: {}", mail.id(), error);
                 outbox.refused(mail, clock.instant(), error);
                 return new SendCounts(0, 0, 1, error);
             }
@@ -88,7 +88,7 @@ public final class MailSending {
     private SendCounts later(Outbox.Claimed mail, MessagingException e) {
         String error = words(e);
         Instant again = clock.instant().plus(pause(mail.attempt()));
-        LOG.warn("Mail {} is tried again at {}: {} said {}", mail.id(), again, settings, error);
+        LOG.warn("Mail {} will be retried at {}: {} answered {}", mail.id(), again, settings, error);
         outbox.failed(mail, again, error);
         return new SendCounts(0, 1, 0, error);
     }

@@ -29,14 +29,15 @@ public record MailSettings(
         host = Addresses.line("host", host, 255);
         from = Addresses.plain("PLANNER_MAIL_FROM", from);
         if (port < 1 || port > MOST) {
-            throw new InvalidValueException("PLANNER_MAIL_PORT", port, "is no port", "enter 1 to 65535, usually 587");
+            throw new InvalidValueException(
+                    "PLANNER_MAIL_PORT", port, "is not a port number", "enter 1 to 65535, usually 587");
         }
         if (user != null && !startTls) {
             throw new InvalidValueException(
                     "PLANNER_MAIL_STARTTLS",
                     false,
                     "would send the password unencrypted",
-                    "leave it true, or sign in nobody");
+                    "leave it true, or set no user");
         }
     }
 
@@ -63,7 +64,8 @@ public record MailSettings(
         try {
             return Integer.parseInt(text.strip());
         } catch (NumberFormatException e) {
-            throw new InvalidValueException("PLANNER_MAIL_PORT", text, "is no port", "enter 1 to 65535, usually 587");
+            throw new InvalidValueException(
+                    "PLANNER_MAIL_PORT", text, "is not a port number", "enter 1 to 65535, usually 587");
         }
     }
 

@@ -2,6 +2,7 @@ package dev.injectorplanner.app.output;
 
 import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.check.UserError;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.plan.Plan;
@@ -26,7 +27,7 @@ import java.util.Set;
 
 /** Writes the sheets of a plan into a folder. A sheet is there whole, or as it was before. */
 public final class Sheets {
-    /** Work lists reach from the plan's first week so many weeks. */
+    /** Work lists reach from the plan's first week this many weeks. */
     private static final int WORK_LIST_WEEKS = 2;
 
     private final Path folder;
@@ -112,13 +113,13 @@ public final class Sheets {
         } catch (IOException e) {
             throw new SheetException(
                     file + " cannot be written (" + e.getMessage()
-                            + "). Mend: close it where it is open, or choose another folder with --out.",
+                            + "). Fix: close it if it is open elsewhere, or choose another folder with --out.",
                     e);
         }
     }
 
     /** A sheet could not be written. */
-    public static final class SheetException extends RuntimeException {
+    public static final class SheetException extends RuntimeException implements UserError {
         private static final long serialVersionUID = 1L;
 
         SheetException(String message, Throwable cause) {

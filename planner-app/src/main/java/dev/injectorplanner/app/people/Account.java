@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param name the name the person signs in with
  * @param roles what the person may do
  * @param depot the one depot the person sees, or null for all
- * @param stamp drawn anew with every new password and when disabled: what was signed in under an older one has ended
+ * @param stamp drawn again with every new password and when disabled: what was signed in under an older one has ended
  * @param mustChange whether the password is to be changed before anything else
  * @param disabled whether the person is kept out
  * @param failedAttempts wrong passwords since the last sign-in, >= 0

@@ -87,10 +87,10 @@ public final class ApiTokens {
     private static void check(String name, Set<Scope> scopes, int days) {
         if (name.isBlank() || name.strip().length() > MOST_NAME) {
             throw new InvalidValueException(
-                    "name", name, "is empty or too long", "say what the token is for, in at most 60 characters");
+                    "name", name, "is empty or too long", "enter what the token is for, in at most 60 characters");
         }
         if (scopes.isEmpty()) {
-            throw new InvalidValueException("scopes", "", "are missing", "tick what the token shall be good for");
+            throw new InvalidValueException("scopes", "", "are missing", "choose what the token may do");
         }
         if (days < 1 || days > MOST_DAYS) {
             throw new InvalidValueException("days", days, "is out of range", "write 1 to " + MOST_DAYS);
@@ -137,7 +137,7 @@ public final class ApiTokens {
             List<ApiToken> found = list(connection, COLUMNS + " where id = ? and revoked_at is null", id);
             if (found.isEmpty()) {
                 throw new InvalidValueException(
-                        "token", id, "is no open token", "take a number from the list of tokens");
+                        "token", id, "is not an active token", "use a number from the list of tokens");
             }
             StoreSql.update(connection, "update api_token set revoked_at = ? where id = ?", now, id);
             AuditTrail.write(connection, now, by, "revoke a token", found.get(0).who(), words(found.get(0)), "revoked");

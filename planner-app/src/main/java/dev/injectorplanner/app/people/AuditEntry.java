@@ -11,6 +11,6 @@ import java.time.Instant;
  * @param what what was done, in two or three words: {@code hold a truck}
  * @param subject what it was done to: a truck, a person, a file
  * @param before what stood there, or empty
- * @param after what stands there now, or empty
+ * @param after the current value, or empty
  */
 public record AuditEntry(long id, Instant at, String who, String what, String subject, String before, String after) {}

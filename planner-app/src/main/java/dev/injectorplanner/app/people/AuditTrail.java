@@ -40,7 +40,7 @@ public final class AuditTrail {
      * @param what what was done, such as {@code pin a truck}
      * @param subject what it was done to
      * @param before what stood there, or empty
-     * @param after what stands there now, or empty
+     * @param after the current value, or empty
      */
     public void record(String who, String what, String subject, String before, String after) {
         sql.inTransaction(connection -> {

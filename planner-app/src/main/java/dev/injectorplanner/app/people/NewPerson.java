@@ -21,19 +21,19 @@ public record NewPerson(
             throw new InvalidValueException(
                     "name",
                     name,
-                    "is no name to sign in with",
-                    "take 2 to 60 letters, digits and . _ @ - without spaces");
+                    "cannot be used as a sign-in name",
+                    "use 2 to 60 letters, digits and . _ @ - without spaces");
         }
         if (roles.isEmpty()) {
             throw new InvalidValueException(
-                    "roles", "", "are missing", "choose among manager, buyer, mechanic, administrator");
+                    "roles", "", "are missing", "choose from manager, buyer, mechanic, administrator");
         }
         if (roles.equals(Set.of(Role.MECHANIC)) && depot == null) {
-            throw new InvalidValueException("depot", "", "is missing", "say at which depot the mechanic works");
+            throw new InvalidValueException("depot", "", "is missing", "choose the mechanic's depot");
         }
         if (roles.contains(Role.ADMINISTRATOR) && depot != null) {
             throw new InvalidValueException(
-                    "depot", depot, "is not for an administrator, who keeps all depots", "leave it out");
+                    "depot", depot, "cannot be set for an administrator, who has all depots", "leave it out");
         }
         roles = Set.copyOf(roles);
     }

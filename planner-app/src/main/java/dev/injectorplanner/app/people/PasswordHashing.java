@@ -8,6 +8,6 @@ public interface PasswordHashing {
     /** Whether a password belongs to a hash. */
     boolean matches(CharSequence password, String hash);
 
-    /** Whether the hash was made by an older, weaker method or setting and should be made anew. */
+    /** Whether the hash was made by an older, weaker method or setting and should be made again. */
     boolean isOld(String hash);
 }

@@ -28,17 +28,17 @@ public final class PasswordRules {
     public static void check(String name, CharSequence password) {
         int length = (int) password.chars().count();
         if (length < LEAST) {
-            throw refused("is too short", "take at least " + LEAST + " characters, such as four words");
+            throw refused("is too short", "use at least " + LEAST + " characters, such as four words");
         }
         if (length > MOST) {
-            throw refused("is too long", "take at most " + MOST + " characters");
+            throw refused("is too long", "use at most " + MOST + " characters");
         }
         if (plain(password).contains(plain(name))) {
-            throw refused("has the name in it", "choose something that does not");
+            throw refused("contains the name", "choose one that does not");
         }
         if (password.chars().distinct().count() < DIFFERENT) {
             throw refused(
-                    "repeats few characters",
+                    "uses too few different characters",
                     "choose one with at least " + DIFFERENT + " different ones, such as four words");
         }
     }

@@ -37,7 +37,7 @@ public final class People {
         return sql.inTransaction(PersonRows::list);
     }
 
-    /** A person by number; read anew at every request, so that what an administrator changes holds at once. */
+    /** A person by number; read again at every request, so that what an administrator changes holds at once. */
     public Optional<Account> find(long id) {
         return sql.inTransaction(connection -> PersonRows.find(connection, id));
     }
@@ -80,7 +80,7 @@ public final class People {
         String hash = hashing.hash(password);
         sql.inTransaction(connection -> {
             if (PersonRows.find(connection, person.name()).isPresent()) {
-                throw new InvalidValueException("name", person.name(), "is taken", "choose another");
+                throw new InvalidValueException("name", person.name(), "is already in use", "choose another one");
             }
             PersonRows.requireDepot(connection, person.depot());
             PersonRows.insert(connection, person, hash, mustChange, clock.instant());
@@ -134,7 +134,7 @@ public final class People {
                 .anyMatch(account -> !account.disabled() && account.roles().contains(Role.ADMINISTRATOR));
         if (!left) {
             throw new InvalidValueException(
-                    "name", touched.name(), "is the last administrator", "make another one first");
+                    "name", touched.name(), "is the last administrator", "create another one first");
         }
     }
 
@@ -156,13 +156,7 @@ public final class People {
                     Secrets.stamp(),
                     mustChange,
                     account.id());
-            audit(
-                    connection,
-                    by,
-                    "set a password",
-                    account.name(),
-                    "",
-                    mustChange ? "a new one, to be changed" : "a new one");
+            audit(connection, by, "set a password", account.name(), "", mustChange ? "new, must be changed" : "new");
             return true;
         });
     }

@@ -44,7 +44,7 @@ final class PersonRows {
     static Account get(Connection connection, String name) throws SQLException {
         return find(connection, name)
                 .orElseThrow(() -> new InvalidValueException(
-                        "name", name, "is nobody here", "take a name from the list of people"));
+                        "name", name, "does not exist", "use a name from the list of people"));
     }
 
     static void insert(Connection connection, NewPerson person, String hash, boolean mustChange, Instant at)

@@ -37,6 +37,6 @@ public enum Role {
                 .filter(role -> role.name().equalsIgnoreCase(name.strip()))
                 .findFirst()
                 .orElseThrow(() -> new InvalidValueException(
-                        "role", name, "is not known", "choose among manager, buyer, mechanic, administrator"));
+                        "role", name, "is not known", "choose from manager, buyer, mechanic, administrator"));
     }
 }

@@ -31,7 +31,7 @@ public enum Scope {
                         "scope",
                         text,
                         "is not known",
-                        "choose among "
+                        "choose from "
                                 + Arrays.stream(values()).map(Scope::text).collect(Collectors.joining(", "))));
     }
 }

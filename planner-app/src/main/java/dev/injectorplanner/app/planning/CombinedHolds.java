@@ -10,7 +10,7 @@ import java.util.TreeSet;
 final class CombinedHolds {
     private CombinedHolds() {}
 
-    /** A truck that is tried is held as tried: its stored pins and refusals step back. */
+    /** A truck that is tried is held as tried: its stored pins and blocked weeks step back. */
     static Holds of(Holds stored, Holds tried) {
         Set<String> trucks = new TreeSet<>(tried.pins().keySet());
         trucks.addAll(tried.blocked().keySet());

@@ -19,10 +19,10 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What a plan learns from beyond the trucks it plans: a depot's plan from the injectors of the whole fleet, and every plan
- * from the set-up that visits of earlier days' plans paid.
+ * from the access labour that visits of earlier days' plans paid.
  */
 final class FleetLearning {
-    /** Days of plans whose visits tell what set-up a cylinder bears. */
+    /** Days of plans whose visits tell what access labour a cylinder bears. */
     private static final int DAYS = 4;
 
     private final Store store;

@@ -6,6 +6,7 @@ import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.check.UserError;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Truck;
@@ -71,7 +72,7 @@ public final class Planning {
      * Plans one depot, or all, within what the manager holds and what is tried on top of it.
      *
      * @param depot the depot, or null for all
-     * @param tried pins and refusals to try; they go before stored ones of the same truck
+     * @param tried pins and blocked weeks to try; they go before stored ones of the same truck
      * @throws NothingToPlanException where there is no such depot, naming those there are, or no truck
      */
     public Planned plan(LocalDate today, Policy policy, @Nullable String depot, Holds tried) {
@@ -144,7 +145,7 @@ public final class Planning {
                 throw new InvalidValueException(
                         "week",
                         week,
-                        "lies outside the plan, " + IsoWeek.of(today) + " to "
+                        "is outside the plan, " + IsoWeek.of(today) + " to "
                                 + IsoWeek.of(today).plus(policy.weeks() - 1),
                         "pin truck " + truck + " to a week of the plan, or plan more weeks");
             }
@@ -162,19 +163,19 @@ public final class Planning {
                 depot == null ? store.snapshot() : store.findSnapshot(depot).orElseThrow(() -> unknown(depot));
         if (fleet.trucks().isEmpty()) {
             throw new NothingToPlanException((depot == null ? "The store" : "Depot " + depot)
-                    + " has no trucks yet. Mend: load files first, or try the demo.");
+                    + " has no trucks yet. Fix: load files first, or try the demo.");
         }
         return fleet;
     }
 
     private NothingToPlanException unknown(String depot) {
         String known = store.snapshot().depots().stream().map(Depot::depot).collect(Collectors.joining(", "));
-        return new NothingToPlanException("--depot " + depot + ": there is no such depot. Mend: "
+        return new NothingToPlanException("--depot " + depot + ": no such depot. Fix: "
                 + (known.isEmpty() ? "load the depots first." : "choose one of " + known + "."));
     }
 
     /** There is no such depot, or no truck in it. */
-    public static final class NothingToPlanException extends RuntimeException {
+    public static final class NothingToPlanException extends RuntimeException implements UserError {
         private static final long serialVersionUID = 1L;
 
         NothingToPlanException(String message) {

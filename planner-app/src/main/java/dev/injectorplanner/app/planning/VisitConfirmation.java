@@ -24,13 +24,13 @@ public final class VisitConfirmation {
     }
 
     /**
-     * What was announced.
+     * What was confirmed.
      *
      * @param trucks trucks of that week
-     * @param added how many of them were not announced for it before
+     * @param added how many of them were not confirmed for it before
      */
-    public record Announced(List<String> trucks, int added) {
-        public Announced {
+    public record Confirmed(List<String> trucks, int added) {
+        public Confirmed {
             trucks = List.copyOf(trucks);
         }
     }
@@ -40,12 +40,12 @@ public final class VisitConfirmation {
      *
      * @throws NothingToPlanException where no plan of that depot is in force
      */
-    public Announced announce(String depot, IsoWeek week, Instant at, String by) {
+    public Confirmed confirm(String depot, IsoWeek week, Instant at, String by) {
         if (plans.findInForceId(depot).isEmpty()) {
             throw new NothingToPlanException(
-                    "Depot " + depot + " has no plan in force. Mend: check the name, or plan with --keep first.");
+                    "Depot " + depot + " has no plan in force. Fix: check the name, or run plan --keep first.");
         }
-        return announce(
+        return confirm(
                 plans.listVisits(depot).stream()
                         .filter(visit -> visit.week().equals(week))
                         .map(KeptVisit::truck),
@@ -55,8 +55,8 @@ public final class VisitConfirmation {
     }
 
     /** Announces the visits of a week of that very plan, be another in force by now or not. */
-    public Announced announce(Plan plan, String depot, IsoWeek week, Instant at, String by) {
-        return announce(
+    public Confirmed confirm(Plan plan, String depot, IsoWeek week, Instant at, String by) {
+        return confirm(
                 plan.visits().stream()
                         .filter(visit ->
                                 visit.depot().equals(depot) && visit.week().equals(week))
@@ -66,9 +66,9 @@ public final class VisitConfirmation {
                 by);
     }
 
-    private Announced announce(Stream<String> trucks, IsoWeek week, Instant at, String by) {
+    private Confirmed confirm(Stream<String> trucks, IsoWeek week, Instant at, String by) {
         Map<String, IsoWeek> visits = new TreeMap<>();
         trucks.forEach(truck -> visits.put(truck, week));
-        return new Announced(List.copyOf(visits.keySet()), holds.announce(visits, at, by));
+        return new Confirmed(List.copyOf(visits.keySet()), holds.confirm(visits, at, by));
     }
 }

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * their visits; their documents go after a while.
  */
 public final class KeptPlans {
-    /** Whole plans kept of a depot: so many newest ones, and the last of so many days. */
+    /** Whole plans kept of a depot: this many newest ones, and the last of this many days. */
     private static final int DOCUMENTS = 7;
 
     private final Store store;
@@ -76,7 +76,7 @@ public final class KeptPlans {
 
     private static String words(long id, Plan plan) {
         return "plan " + id + " of " + plan.today() + ": " + plan.visits().size() + " visits, "
-                + plan.dueItems().size() + " findings";
+                + plan.dueItems().size() + " due items";
     }
 
     /** Drawn one by one: a node with a stock of numbers would keep a later plan under a lower one. */

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param depot where
  * @param week the ISO week
  * @param cylinders cylinders whose injectors are replaced
- * @param tasks interval tasks done along
+ * @param tasks scheduled services done along
  * @param inspection whether the injectors are tested
  * @param labourHours labour
  * @param drainedLitres coolant that comes out

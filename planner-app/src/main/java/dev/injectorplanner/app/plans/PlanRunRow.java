@@ -76,7 +76,7 @@ class PlanRunRow {
     KeptPlan kept() {
         byte[] kept = document;
         if (kept == null) {
-            throw new IllegalStateException("plan " + id + " has no document any more");
+            throw new IllegalStateException("plan " + id + " is no longer stored in full");
         }
         return new KeptPlan(id, depot, keptAt, PlanDocument.read(kept));
     }

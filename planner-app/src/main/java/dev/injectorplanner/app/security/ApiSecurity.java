@@ -70,9 +70,9 @@ class ApiSecurity {
                 response,
                 ProblemDetails.of(
                         401,
-                        "No open token",
-                        "The request has no token that is open. Mend: send Authorization: Bearer TOKEN; the administrator"
-                                + " makes tokens under Settings."));
+                        "No active token",
+                        "The request has no active token. Fix: send Authorization: Bearer TOKEN; the administrator"
+                                + " creates tokens under Settings."));
     }
 
     private static void forbidden(HttpServletResponse response) throws IOException {
@@ -80,7 +80,7 @@ class ApiSecurity {
                 response,
                 ProblemDetails.of(
                         403,
-                        "The token is not for this",
-                        "The token's scopes do not reach this address and method. Mend: use a token that has the scope."));
+                        "The token does not allow this",
+                        "The token's scopes do not cover this address and method. Fix: use a token with the required scope."));
     }
 }

@@ -46,8 +46,8 @@ final class BearerFilter extends OncePerRequestFilter {
                         ProblemDetails.of(
                                 429,
                                 "Too many requests",
-                                "More than " + IN_A_MINUTE + " requests within a minute. Mend: wait " + seconds
-                                        + " seconds, and send more rows at once."));
+                                "More than " + IN_A_MINUTE + " requests within a minute. Fix: wait " + seconds
+                                        + " seconds, and send more rows per request."));
                 return;
             }
             SecurityContextHolder.setContext(new SecurityContextImpl(known(token.get())));

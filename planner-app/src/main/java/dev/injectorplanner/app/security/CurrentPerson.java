@@ -20,7 +20,7 @@ import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
- * Reads the person of a session anew at every request: what an administrator changes holds at once, and who was disabled,
+ * Reads the person of a session again at every request: what an administrator changes holds at once, and who was disabled,
  * or has another password since, is signed out. Who must change the password does that first.
  */
 final class CurrentPerson extends OncePerRequestFilter {

@@ -69,7 +69,7 @@ final class Provider implements ClientRegistrationRepository {
         }
         ProviderDownException lately = failed;
         if (lately != null && System.nanoTime() - failedAt < pause.toNanos()) {
-            throw lately; // whoever asks now must not wait for it one after the other
+            throw lately; // whoever asks now is a safety item for it one after the other
         }
         try {
             there = registration(description());
@@ -104,13 +104,13 @@ final class Provider implements ClientRegistrationRepository {
     private ClientRegistration registration(Map<String, Object> description) {
         if (!settings.issuer().toString().equals(description.get("issuer"))) {
             throw new ProviderDownException(
-                    "the provider calls itself " + description.get("issuer") + ", not " + settings.issuer());
+                    "the provider identifies itself as " + description.get("issuer") + ", not " + settings.issuer());
         }
         for (String endpoint : ENDPOINTS) {
             String address = String.valueOf(description.get(endpoint));
             boolean asked = !endpoint.equals(PERSON) || description.containsKey(endpoint);
             if (asked && !settings.isHere() && !address.startsWith("https://")) {
-                throw new ProviderDownException("its " + endpoint + " is no https address: " + address);
+                throw new ProviderDownException("its " + endpoint + " is not an https address: " + address);
             }
         }
         try {
@@ -128,7 +128,7 @@ final class Provider implements ClientRegistrationRepository {
                             .build()
                     : builder.clientSecret(secret).build();
         } catch (IllegalArgumentException e) {
-            throw new ProviderDownException("the provider's description lacks something", e);
+            throw new ProviderDownException("the provider's description is incomplete", e);
         }
     }
 }

@@ -69,7 +69,7 @@ final class ProviderSignIn {
     private void succeeded(HttpServletRequest request, HttpServletResponse response, Authentication known)
             throws IOException, ServletException {
         if (!(known.getPrincipal() instanceof ProviderUser user)) {
-            throw new IllegalStateException("signed in as nobody who is known here");
+            throw new IllegalStateException("signed in with an unknown name");
         }
         Authentication person = UsernamePasswordAuthenticationToken.authenticated(user.signedIn(), null, List.of());
         SecurityContext context = new SecurityContextImpl(person);
@@ -91,9 +91,9 @@ final class ProviderSignIn {
         }
         LOG.warn("Sign-in through {} failed: {}", settings.issuer(), cause(e));
         return isDown(e)
-                ? settings.name() + " cannot be reached. Mend: try again later, or sign in with name and password."
+                ? settings.name() + " cannot be reached. Fix: try again later, or sign in with name and password."
                 : "Signing in through " + settings.name()
-                        + " did not work. Mend: try again; if it stays so, tell the administrator, whose log says why.";
+                        + " did not work. Fix: try again; if it keeps failing, tell the administrator, whose log shows why.";
     }
 
     private static boolean isDown(AuthenticationException e) {

@@ -20,7 +20,7 @@ import org.springframework.security.oauth2.core.oidc.user.OidcUser;
 import org.springframework.web.client.RestTemplate;
 
 /**
- * Whom the provider vouches for, held against the people here. Nobody is added by signing in, and roles and depot are
+ * Whom the provider vouches for, checked against the people here. Nobody is added by signing in, and roles and depot are
  * those that the administrator gave.
  */
 final class ProviderUsers implements OAuth2UserService<OidcUserRequest, OidcUser> {
@@ -64,18 +64,20 @@ final class ProviderUsers implements OAuth2UserService<OidcUserRequest, OidcUser
     private Account account(Map<String, Object> claims) {
         String name = text(claims.get(settings.match().claim()));
         if (name == null) {
-            throw refused(settings.name() + " did not say your "
-                    + settings.match().claim() + ". Mend: ask the administrator to let this program ask for it there.");
+            throw refused(settings.name() + " did not send your "
+                    + settings.match().claim() + ". Fix: ask the administrator to enable it at the provider.");
         }
         if (settings.match() == Match.EMAIL && !"true".equals(String.valueOf(claims.get("email_verified")))) {
             throw refused(settings.name() + " has not verified the address " + name
-                    + ". Mend: verify it there, then sign in again.");
+                    + ". Fix: verify it there, then sign in again.");
         }
         Account account = people.find(name)
-                .orElseThrow(() -> refused(settings.name() + " knows you as " + name
-                        + ", and nobody of that name is here. Mend: ask the administrator to add you under it."));
+                .orElseThrow(
+                        () -> refused(
+                                settings.name() + " knows you as " + name
+                                        + ", and there is no user with that name here. Fix: ask the administrator to add you under it."));
         if (account.disabled()) {
-            throw refused(name + " is kept out here. Mend: ask the administrator.");
+            throw refused(name + " is disabled here. Fix: ask the administrator.");
         }
         return account;
     }

@@ -39,7 +39,7 @@ final class SignInCheck implements AuthenticationProvider {
             throw new TooManyTriesException(wait);
         }
         Account account = people.findBySignIn(name, String.valueOf(asked.getCredentials()))
-                .orElseThrow(() -> new BadCredentialsException("name and password do not go together"));
+                .orElseThrow(() -> new BadCredentialsException("name and password do not match"));
         throttle.right(key, address);
         SignedIn signedIn = SignedIn.of(account, clock.instant().plus(AT_MOST));
         return UsernamePasswordAuthenticationToken.authenticated(signedIn, null, List.of());

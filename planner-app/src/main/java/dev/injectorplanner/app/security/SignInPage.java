@@ -28,9 +28,9 @@ class SignInPage {
     private static final int LONGEST_WAIT = 86_400;
     private static final Map<String, String> NOTES = Map.of(
             "out", "You are signed out.",
-            "ended", "You were signed out: the time was up, or your account was changed. Sign in again.",
-            "changed", "The password is changed. Sign in with the new one.",
-            "old", "The form stood open for too long. Please sign in now.");
+            "ended", "You were signed out: the session expired, or your account was changed. Sign in again.",
+            "changed", "Password changed. Sign in with the new one.",
+            "old", "The form was open for too long. Please sign in now.");
 
     private final People people;
     private final SignInThrottle throttle;
@@ -76,7 +76,7 @@ class SignInPage {
             int seconds = Math.min(LONGEST_WAIT, Integer.parseInt(wait));
             return "Too many tries. Wait " + SignInThrottle.words(Duration.ofSeconds(seconds)) + ", then try again.";
         }
-        return asked.containsKey("wrong") ? "Name and password do not go together. Try again." : "";
+        return asked.containsKey("wrong") ? "Name and password do not match. Try again." : "";
     }
 
     @GetMapping(PASSWORD)
@@ -88,7 +88,7 @@ class SignInPage {
         return "password";
     }
 
-    /** The old password is asked for again: a device left open must not be enough. Then everybody signs in anew. */
+    /** The old password is asked for again: a device left open must not be enough. Then everybody signs in again. */
     @PostMapping(PASSWORD)
     String change(
             @ModelAttribute("viewer") Viewer viewer,
@@ -113,20 +113,20 @@ class SignInPage {
             return "Too many tries. Wait " + SignInThrottle.words(wait) + ", then try again.";
         }
         if (people.findBySignIn(name, now).isEmpty()) {
-            return "The password of now is not that. Try again.";
+            return "The current password is wrong. Try again.";
         }
         throttle.right(name.toLowerCase(java.util.Locale.ROOT), address);
         if (!next.equals(again)) {
-            return "The new password was typed in two ways. Type it twice alike.";
+            return "The two new passwords do not match. Type the same one twice.";
         }
         if (next.equals(now)) {
-            return "The new password is the old one. Choose another.";
+            return "The new password is the same as the old one. Choose another.";
         }
         try {
             people.setPassword(name, next, false, name);
             return null;
         } catch (InvalidValueException e) {
-            return "The new password " + e.reason() + ". Mend: " + e.fix() + ".";
+            return "The new password " + e.reason() + ". Fix: " + e.fix() + ".";
         }
     }
 }

@@ -5,7 +5,7 @@ import java.io.Serializable;
 import java.time.Instant;
 
 /**
- * What a session remembers of who signed in; the rest is read anew at every request.
+ * What a session remembers of who signed in; the rest is read again at every request.
  *
  * @param id the person's number
  * @param name the person's name

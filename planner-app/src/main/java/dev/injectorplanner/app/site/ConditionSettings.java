@@ -7,7 +7,7 @@ import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.risk.DefectDefaults;
 import java.util.List;
 
-/** What must not wait, and what inspection takes as given. */
+/** Safety, and the assumptions of injector tests. */
 final class ConditionSettings {
     private static final Policy POLICY = Policy.standard();
     private static final SafetyLimit SAFETY = POLICY.safety();
@@ -27,8 +27,8 @@ final class ConditionSettings {
             figure(
                     "safety-window-days",
                     SettingArea.SAFETY,
-                    "Days that a sighting counts",
-                    "as active, where no injector was fitted since",
+                    "Days a report stays active",
+                    "unless an injector was fitted since",
                     Measure.DAYS,
                     1,
                     365,
@@ -37,8 +37,8 @@ final class ConditionSettings {
             figure(
                     "safety-late-per-day",
                     SettingArea.SAFETY,
-                    "A day later",
-                    "what it is weighed with where the limit cannot be met",
+                    "Penalty per day late",
+                    "used where the limit cannot be met",
                     Measure.MONEY_A_DAY,
                     0,
                     1_000_000,
@@ -48,7 +48,7 @@ final class ConditionSettings {
                     "inspection-hours",
                     SettingArea.INSPECTION,
                     "Testing a truck’s injectors",
-                    "labour of one test of balance and return flow",
+                    "labour for one balance and return-flow test",
                     Measure.HOURS,
                     0,
                     24,
@@ -57,8 +57,8 @@ final class ConditionSettings {
             figure(
                     "unseen-failure-limit",
                     SettingArea.INSPECTION,
-                    "Limit on unseen defects",
-                    "a truck is due for a test when the chance of a road failure from a defect nobody has seen passes this",
+                    "Limit on undetected defects",
+                    "a truck is due for a test when the chance of a road failure from an undetected defect exceeds this",
                     Measure.PERCENT,
                     0.0001,
                     0.9999,
@@ -68,7 +68,7 @@ final class ConditionSettings {
                     "defect-delay",
                     SettingArea.INSPECTION,
                     "From defect to failure",
-                    "distance on average, until the fleet’s records tell",
+                    "average distance, until the fleet’s own data is enough",
                     Measure.DISTANCE,
                     100,
                     1_000_000,
@@ -78,7 +78,7 @@ final class ConditionSettings {
                     "test-sensitivity",
                     SettingArea.INSPECTION,
                     "Defects that a test finds",
-                    "of those there are, until the fleet’s records tell",
+                    "of the defects present, until the fleet’s own data is enough",
                     Measure.PERCENT,
                     0.01,
                     1,
@@ -87,8 +87,8 @@ final class ConditionSettings {
             figure(
                     "silent-share",
                     SettingArea.INSPECTION,
-                    "Failures without a fault before",
-                    "of all failures, until the fleet’s records tell",
+                    "Failures without an earlier fault",
+                    "of all failures, until the fleet’s own data is enough",
                     Measure.PERCENT,
                     0,
                     1,

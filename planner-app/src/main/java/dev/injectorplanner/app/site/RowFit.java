@@ -24,7 +24,7 @@ final class RowFit {
                 .map(step -> Map.of(
                         "cylinders",
                         "“" + cylinders + "”: access step " + step.cells().get("step")
-                                + " serves cylinders beyond that. Mend: correct the step first."))
+                                + " serves cylinders above that. Fix: correct the step first."))
                 .orElse(Map.of());
     }
 }

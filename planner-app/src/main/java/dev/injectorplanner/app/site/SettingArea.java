@@ -6,7 +6,7 @@ import dev.injectorplanner.app.people.Role;
 public enum SettingArea {
     VISITS("Visits and their costs"),
     LOOKING_AHEAD("Looking ahead"),
-    SAFETY("What must not wait"),
+    SAFETY("Safety: bring in now"),
     INSPECTION("Inspection"),
     PARTS("Buying parts"),
     COOLANT("Coolant"),

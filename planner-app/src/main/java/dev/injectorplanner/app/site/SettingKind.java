@@ -106,7 +106,7 @@ public record SettingKind(
                 .filter(choice -> choice.equalsIgnoreCase(text))
                 .findFirst()
                 .orElseThrow(() -> new InvalidValueException(
-                        name, text, "is none of the choices", "choose " + range(SiteUnits.METRIC)));
+                        name, text, "is not one of the choices", "choose " + range(SiteUnits.METRIC)));
     }
 
     private String words(String text) {
@@ -120,11 +120,11 @@ public record SettingKind(
     private double figure(String text, SiteUnits units) {
         String fix = "enter " + (measure.isWhole() ? "a whole number" : "a number") + " from " + range(units);
         if (!NUMBER.matcher(text).matches()) {
-            throw new InvalidValueException(name, text, "is no number", fix + ", such as " + example(units));
+            throw new InvalidValueException(name, text, "is not a number", fix + ", such as " + example(units));
         }
         BigDecimal typed = new BigDecimal(text);
         if (measure.isWhole() && typed.stripTrailingZeros().scale() > 0) {
-            throw new InvalidValueException(name, text, "is no whole number", fix);
+            throw new InvalidValueException(name, text, "is not a whole number", fix);
         }
         if (typed.compareTo(new BigDecimal(measure.shown(least, units))) < 0
                 || typed.compareTo(new BigDecimal(measure.shown(most, units))) > 0) {
@@ -136,5 +136,10 @@ public record SettingKind(
 
     private String example(SiteUnits units) {
         return String.format(Locale.ROOT, "%s", shown(standard.isEmpty() ? Require.plain(least) : standard, units));
+    }
+
+    /** The name under which the store keeps it: that of the first version. */
+    String storedName() {
+        return name.equals(SettingKinds.RESCHEDULING_COST) ? SettingKinds.NUISANCE : name;
     }
 }

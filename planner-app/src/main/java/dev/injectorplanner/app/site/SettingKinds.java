@@ -12,6 +12,12 @@ public final class SettingKinds {
     /** What the site calls itself. */
     public static final String SITE_NAME = "site-name";
 
+    /** What moving a confirmed visit costs. */
+    static final String RESCHEDULING_COST = "rescheduling-cost";
+
+    /** Its name in the first version: rows of the store keep it, and commands take it. */
+    static final String NUISANCE = "nuisance";
+
     static final String DISTANCE = "distance";
     static final String VOLUME = "volume";
     static final String TEMPERATURE = "temperature";
@@ -23,13 +29,18 @@ public final class SettingKinds {
     /** @throws InvalidValueException where there is no such setting, with the names there are */
     public static SettingKind get(String name) {
         return ALL.stream()
-                .filter(kind -> kind.name().equals(name))
+                .filter(kind -> kind.name().equals(name) || kind.storedName().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new InvalidValueException(
                         "setting",
                         name,
-                        "there is none of that name",
+                        "no such setting",
                         "name one of " + ALL.stream().map(SettingKind::name).collect(Collectors.joining(", "))));
+    }
+
+    /** The name of today for a stored one. */
+    static String currentName(String stored) {
+        return stored.equals(NUISANCE) ? RESCHEDULING_COST : stored;
     }
 
     private static List<SettingKind> all() {
@@ -41,7 +52,7 @@ public final class SettingKinds {
                 SITE_NAME,
                 SettingArea.SITE,
                 "Name of the site",
-                "stands at the top of every page",
+                "shown at the top of every page",
                 Measure.TEXT,
                 0,
                 0,

@@ -133,10 +133,10 @@ public final class SiteRows {
 
     private static String meanwhile(@Nullable SiteRow now) {
         return (now == null ? "Somebody removed this row" : "Somebody changed this row")
-                + " after the page was opened; nothing was overwritten. Mend: "
+                + " after the page was opened; nothing was overwritten. Fix: "
                 + (now == null
-                        ? "add it anew if it is to be there."
-                        : "compare with what stands there now, " + words(now.cells()) + ", and save again.");
+                        ? "add it again if it is still needed."
+                        : "compare with the current row, " + words(now.cells()) + ", and save again.");
     }
 
     /** A new row must not change one that is there. */
@@ -148,7 +148,7 @@ public final class SiteRows {
                 .findFirst()
                 .map(each -> Map.of(
                         columns.get(columns.size() - 1),
-                        "“" + each.key() + "” is there already. Mend: change that one, or choose another name."))
+                        "“" + each.key() + "” already exists. Fix: change that one, or choose another name."))
                 .orElse(Map.of());
     }
 
@@ -179,7 +179,7 @@ public final class SiteRows {
             String column =
                     table.findColumn(complaint.column()).map(Column::name).orElse(WHOLE_ROW);
             wrong.putIfAbsent(
-                    column, "“" + complaint.value() + "” " + complaint.reason() + ". Mend: " + complaint.fix() + ".");
+                    column, "“" + complaint.value() + "” " + complaint.reason() + ". Fix: " + complaint.fix() + ".");
         }
         return wrong;
     }
@@ -232,13 +232,13 @@ public final class SiteRows {
      * Removes a row to which nothing refers, with a note in the audit trail.
      *
      * @param seen the mark of the row that the person saw
-     * @return what stands against it, or empty where it was done
+     * @return what prevents it, or empty where it was done
      */
     public synchronized Optional<String> remove(SiteTable table, String key, String seen, String who) {
         try {
             return removed(table, key, seen, who);
         } catch (ReferredToException e) {
-            return Optional.of("“" + key + "” cannot be removed: records of the past refer to it. Mend: leave it.");
+            return Optional.of("“" + key + "” cannot be removed: past records refer to it. Fix: leave it.");
         }
     }
 
@@ -271,7 +271,7 @@ public final class SiteRows {
         return uses.isEmpty()
                 ? delete(connection, table, row, values, who)
                 : Optional.of("“" + key + "” cannot be removed: " + String.join(", ", uses)
-                        + " refer to it. Mend: remove or change those first.");
+                        + " refer to it. Fix: remove or change those first.");
     }
 
     private Optional<String> delete(Connection connection, SiteTable table, SiteRow row, Object[] values, String who)

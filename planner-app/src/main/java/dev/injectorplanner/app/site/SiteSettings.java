@@ -18,11 +18,11 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** What the site has set: read anew each time, so that what another process sets holds at once. */
+/** What the site has set: read again each time, so that what another process sets holds at once. */
 public final class SiteSettings {
     private static final Logger LOG = LoggerFactory.getLogger(SiteSettings.class);
     private static final String MEANWHILE =
-            " meanwhile; nothing was overwritten. Mend: save again if yours is to hold.";
+            " in the meantime; nothing was overwritten. Fix: save again to use your value.";
     private static final String ROWS = "select name, setting, version, changed_at, changed_by from site_setting";
 
     private final StoreSql sql;
@@ -64,7 +64,7 @@ public final class SiteSettings {
         try {
             return kind.effect().on(policy, set.value());
         } catch (IllegalArgumentException e) {
-            LOG.warn("Setting {} is {}, which this program does not take: the default holds", set.name(), set.value());
+            LOG.warn("Setting {} is {}, which is not valid: the default is used", set.name(), set.value());
             return policy;
         }
     }
@@ -151,19 +151,29 @@ public final class SiteSettings {
             SettingKind kind, String typed, @Nullable Long seen) {}
 
     /**
+     * What a wish was refused for.
+     *
+     * @param words one sentence
+     * @param meanwhile whether somebody else has set it since it was seen: who has read the sentence may set it again
+     */
+    public record Refused(String words, boolean meanwhile) {}
+
+    /**
      * Sets all that is wished, or, where anything is wrong, nothing. Each change leaves a note in the audit trail.
      *
      * @param units in which the wishes were typed
      * @return what is wrong, a sentence by name of the setting; empty where all was set
      */
-    public Map<String, String> change(List<Wish> wishes, SiteUnits units, String who) {
-        Map<String, String> wrong = new LinkedHashMap<>();
+    public Map<String, Refused> change(List<Wish> wishes, SiteUnits units, String who) {
+        Map<String, Refused> wrong = new LinkedHashMap<>();
         Map<Wish, String> kept = new LinkedHashMap<>();
         for (Wish wish : wishes) {
             try {
                 kept.put(wish, wish.typed().isBlank() ? "" : wish.kind().kept(wish.typed(), units));
             } catch (InvalidValueException e) {
-                wrong.put(wish.kind().name(), "“" + e.value() + "” " + e.reason() + ". Mend: " + e.fix() + ".");
+                wrong.put(
+                        wish.kind().name(),
+                        new Refused("“" + e.value() + "” " + e.reason() + ". Fix: " + e.fix() + ".", false));
             }
         }
         return sql.inTransaction(connection -> {
@@ -171,7 +181,7 @@ public final class SiteSettings {
             for (Wish wish : wishes) {
                 KeptSetting there = find(connection, wish.kind());
                 if (wish.seen() != null && wish.seen() != (there == null ? KeptSetting.UNSET : there.version())) {
-                    wrong.putIfAbsent(wish.kind().name(), meanwhile(wish.kind(), there, units));
+                    wrong.putIfAbsent(wish.kind().name(), new Refused(meanwhile(wish.kind(), there, units), true));
                 }
             }
             if (wrong.isEmpty()) {
@@ -186,7 +196,7 @@ public final class SiteSettings {
     }
 
     private static @Nullable KeptSetting find(Connection connection, SettingKind kind) throws SQLException {
-        return StoreSql.list(connection, ROWS + " where name = ?", SiteSettings::row, kind.name()).stream()
+        return StoreSql.list(connection, ROWS + " where name = ?", SiteSettings::row, kind.storedName()).stream()
                 .findFirst()
                 .orElse(null);
     }
@@ -197,13 +207,13 @@ public final class SiteSettings {
         if (value.equals(there == null ? "" : there.value())) {
             return;
         }
-        StoreSql.update(connection, "delete from site_setting where name = ?", kind.name());
+        StoreSql.update(connection, "delete from site_setting where name = ?", kind.storedName());
         Instant now = clock.instant();
         if (!value.isEmpty()) {
             StoreSql.update(
                     connection,
                     "insert into site_setting (name, setting, version, changed_at, changed_by) values (?, ?, ?, ?, ?)",
-                    kind.name(),
+                    kind.storedName(),
                     value,
                     turn,
                     now,
@@ -218,14 +228,9 @@ public final class SiteSettings {
 
     private static String meanwhile(SettingKind kind, @Nullable KeptSetting there, SiteUnits units) {
         return (there == null
-                        ? "Somebody set it back to the planner default"
+                        ? "Somebody reset it to the planner default"
                         : there.changedBy() + " set it to " + words(kind, there.value(), units))
                 + MEANWHILE;
-    }
-
-    /** Whether a sentence of {@link #change} tells what somebody else has set: who has read it may set it anew. */
-    public static boolean saysMeanwhile(String sentence) {
-        return sentence.endsWith(MEANWHILE);
     }
 
     /** In words, with its unit. */
@@ -261,7 +266,7 @@ public final class SiteSettings {
 
     private static KeptSetting row(ResultSet row) throws SQLException {
         return new KeptSetting(
-                row.getString("name"),
+                SettingKinds.currentName(row.getString("name")),
                 row.getString("setting"),
                 row.getLong("version"),
                 StoreSql.moment(row, "changed_at"),

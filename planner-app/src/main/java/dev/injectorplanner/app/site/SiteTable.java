@@ -51,7 +51,7 @@ public enum SiteTable {
                 questions.put("trucks", "select count(*) from truck where family = ?");
                 questions.put("access steps", "select count(*) from access_step where family = ?");
                 questions.put("parts of its jobs", "select count(*) from job_part where family = ?");
-                questions.put("interval tasks", "select count(*) from interval_task where family = ?");
+                questions.put("scheduled services", "select count(*) from interval_task where family = ?");
                 questions.put("rules", "select count(*) from due_rule where family = ?");
             }
             case ACCESS ->

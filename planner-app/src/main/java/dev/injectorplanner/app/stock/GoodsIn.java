@@ -4,9 +4,9 @@ import dev.injectorplanner.core.fleet.Origin;
 import java.util.List;
 
 /**
- * Injectors of one part that came in together.
+ * Injectors of one part received together.
  *
- * @param depot whose shelf they go on
+ * @param depot that receives them
  * @param part their part
  * @param origin new or reman
  * @param units each with its serial and code

@@ -17,7 +17,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
 
-/** Kits: injectors from the shelf meant for the cylinders of a planned visit, one for each. */
+/** Kits: injectors in stock allocated to the cylinders of a planned visit, one for each. */
 public final class Kits {
     private final Store store;
     private final KeptPlans plans;
@@ -28,9 +28,9 @@ public final class Kits {
     }
 
     /**
-     * Means an injector for a cylinder of a planned visit.
+     * Allocates an injector to a cylinder of a planned visit.
      *
-     * @throws RefusedEntryException where it is meant for another, does not fit, or the cylinder has one or no visit
+     * @throws RefusedEntryException where it is allocated to another, does not fit, or the cylinder has one or no visit
      */
     public void bind(String depot, long injector, String truck, int cylinder, Instant at, String by) {
         List<Integer> planned = planned(depot, truck);
@@ -39,12 +39,12 @@ public final class Kits {
             StockInjector there = SerialisedStock.there(connection, depot, injector);
             String what = "serial \"" + there.serial() + "\": ";
             if (there.truck() != null) {
-                throw refused(what + "is meant for " + there.place().orElseThrow(), "release it there first");
+                throw refused(what + "is allocated to " + there.place().orElseThrow(), "release it there first");
             }
             if (!planned.contains(cylinder)) {
                 throw refused(
-                        "truck " + truck + ", cylinder " + cylinder + ": is in no planned visit of " + depot,
-                        planned.isEmpty() ? "choose a truck of the plan" : "choose one of cylinders " + planned);
+                        "truck " + truck + ", cylinder " + cylinder + ": is not in any planned visit of " + depot,
+                        planned.isEmpty() ? "choose a truck in the plan" : "choose one of cylinders " + planned);
             }
             for (StockInjector other : StockInjectorRows.boundTo(connection, truck)) {
                 if (other.isFor(truck, cylinder)) {
@@ -57,7 +57,7 @@ public final class Kits {
             EngineFamily family = family(writer, truck);
             if (!there.part().equals(family.injectorPart())) {
                 throw refused(
-                        what + "is a " + there.part() + ", and engines of family " + family.family() + " take "
+                        what + "is a " + there.part() + ", but engines of family " + family.family() + " take "
                                 + family.injectorPart(),
                         "choose an injector of that part");
             }
@@ -68,7 +68,7 @@ public final class Kits {
     }
 
     /**
-     * Fills a visit's kit from the shelf: each planned cylinder that has none gets the injector that lies there longest.
+     * Allocates a visit's kit: each planned cylinder without an injector gets the one in stock longest.
      *
      * @throws RefusedEntryException where the depot's plan has no visit of that truck
      * @return how many cylinders still lack one
@@ -76,7 +76,7 @@ public final class Kits {
     public int fill(String depot, String truck, Instant at, String by) {
         List<Integer> planned = planned(depot, truck);
         if (planned.isEmpty()) {
-            throw refused("truck " + truck + ": is in no planned visit of " + depot, "choose a truck of the plan");
+            throw refused("truck " + truck + ": is not in any planned visit of " + depot, "choose a truck in the plan");
         }
         return store.inJointTransaction((connection, writer) -> {
             StockInjectorRows.takeTurn(connection);

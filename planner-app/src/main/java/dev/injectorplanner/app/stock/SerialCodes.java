@@ -40,20 +40,20 @@ public final class SerialCodes {
             if (part.codePattern() != null) {
                 problems.add(
                         field + "code",
-                        where + "code: is empty, and part " + part.part() + " has calibration codes",
+                        where + "code: is empty, but part " + part.part() + " requires a calibration code",
                         "read it on the injector, or scan its label");
             }
         } else if (!part.acceptsCode(code)) {
             problems.add(
                     field + "code",
-                    where + "code \"" + code + "\": does not fit the pattern of part " + part.part() + ", "
+                    where + "code \"" + code + "\": does not match the pattern of part " + part.part() + ", "
                             + part.codePattern(),
                     "read it on the injector again");
         } else if (code.equals(serial)) {
             problems.add(
                     field + "code",
                     where + "code \"" + code + "\": is the same as the serial",
-                    "scan the other of the two marks");
+                    "scan the other of the two labels");
         }
     }
 
@@ -62,11 +62,11 @@ public final class SerialCodes {
             problems.add(
                     field,
                     where + what + " \"" + shortened(value) + "\": has a semicolon in it",
-                    "scan the injector's own mark, not a label of several values");
+                    "scan the injector's own label, not one with several values");
         } else if (value.length() > Require.LONGEST_NAME || value.chars().anyMatch(Character::isISOControl)) {
             problems.add(
                     field,
-                    where + what + " \"" + shortened(value) + "\": is no " + what + ", the most is "
+                    where + what + " \"" + shortened(value) + "\": is no " + what + ", the maximum is "
                             + Require.LONGEST_NAME + " characters",
                     "read it on the injector again");
         }

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where a serial or a code is now: in which cylinder of which truck, or on which shelf. Of other depots than the one that
+ * Where a serial or a code is now: in which cylinder of which truck, or in which stock. Of other depots than the one that
  * asks no more is said than that it is there.
  */
 public final class SerialLookup {
@@ -46,7 +46,7 @@ public final class SerialLookup {
                 value);
     }
 
-    /** Why a serial and a code cannot come onto a shelf. */
+    /** Why a serial and a code cannot be received. */
     void checkNew(String serial, String code, String where, String field, EntryProblems problems) throws SQLException {
         List<String> serials = new ArrayList<>();
         fittedWithSerial(serial).forEach(there -> serials.add(there.words()));
@@ -73,9 +73,9 @@ public final class SerialLookup {
 
     public String onShelf(StockInjector there) {
         if (!depot.equals(there.depot())) {
-            return "is on the shelf of another depot already";
+            return "is already in stock at another depot";
         }
-        return "is on the shelf of " + there.depot() + " already (serial " + there.serial() + ", "
-                + there.place().map(place -> "meant for " + place).orElse("free") + ")";
+        return "is in stock at " + there.depot() + " already (serial " + there.serial() + ", "
+                + there.place().map(place -> "allocated to " + place).orElse("free") + ")";
     }
 }

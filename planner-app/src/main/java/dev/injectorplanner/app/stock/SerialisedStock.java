@@ -18,7 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Injectors that lie on a depot's shelf, each with serial and calibration code: taken in, or found not to be there. */
+/** Injectors in stock at a depot, each with serial and calibration code: received, or removed from stock. */
 public final class SerialisedStock {
     private final Store store;
 
@@ -26,12 +26,12 @@ public final class SerialisedStock {
         this.store = store;
     }
 
-    /** What lies on a depot's shelf, by part and day of arrival. */
+    /** Stock of a depot, by part and day of arrival. */
     public List<StockInjector> list(String depot) {
         return store.inJointTransaction((connection, writer) -> StockInjectorRows.ofDepot(connection, depot));
     }
 
-    /** What is meant for a truck, by cylinder. */
+    /** What is allocated to a truck, by cylinder. */
     public Map<Integer, StockInjector> kitOf(String truck) {
         return store.inJointTransaction((connection, writer) -> {
             Map<Integer, StockInjector> kit = new HashMap<>();
@@ -46,7 +46,7 @@ public final class SerialisedStock {
     }
 
     /**
-     * Takes injectors in: all of them, or none. OnHandStock of their part goes up.
+     * Receives injectors: all of them, or none. Stock of their part goes up.
      *
      * @return how many
      * @throws RefusedEntryException with all that is wrong; fields are {@code u0.serial}, {@code u0.code}, ...
@@ -85,14 +85,14 @@ public final class SerialisedStock {
             if (!unit.serial().isEmpty() && !serials.add(unit.serial())) {
                 problems.add(
                         field + "serial",
-                        where + "serial \"" + unit.serial() + "\": stands twice in this entry",
+                        where + "serial \"" + unit.serial() + "\": is a duplicate in this entry",
                         "scan each injector once");
             }
             if (!unit.code().isEmpty() && !codes.add(unit.code())) {
                 problems.add(
                         field + "code",
                         where + "code \"" + unit.code()
-                                + "\": stands twice in this entry; no two injectors share a code",
+                                + "\": is a duplicate in this entry; no two injectors share a code",
                         "read both injectors again");
             }
             whereabouts.checkNew(unit.serial(), unit.code(), where, field, problems);
@@ -108,15 +108,15 @@ public final class SerialisedStock {
         }
         if (box.units().size() > StoreSql.IDS) {
             throw RefusedEntryException.of(
-                    "u0.serial", "there are more than " + StoreSql.IDS, "take them in by halves");
+                    "u0.serial", "more than " + StoreSql.IDS, "split the delivery and receive it in parts");
         }
     }
 
     /**
-     * Takes an injector off the shelf that was not fitted: sent back, or taken in by mistake. OnHandStock goes down.
+     * Removes an injector from stock that was not fitted: sent back, or received by mistake. Stock goes down.
      *
      * @return what it was
-     * @throws RefusedEntryException where it is not on that shelf, or is meant for a cylinder
+     * @throws RefusedEntryException where it is not in that stock, or is allocated to a cylinder
      */
     public StockInjector takeOff(String depot, long id, Instant at, String by) {
         return store.inJointTransaction((connection, writer) -> {
@@ -125,9 +125,9 @@ public final class SerialisedStock {
             if (there.truck() != null) {
                 throw RefusedEntryException.of(
                         "shelf",
-                        "serial \"" + there.serial() + "\": is meant for "
+                        "serial \"" + there.serial() + "\": is allocated to "
                                 + there.place().orElseThrow(),
-                        "take it out of that kit first");
+                        "release it from that kit first");
             }
             StockInjectorRows.gone(connection, id, at, by, 0);
             new OnHandStock(writer, depot).take(there.part(), 1);
@@ -141,7 +141,7 @@ public final class SerialisedStock {
                 .filter(row -> row.depot().equals(depot))
                 .orElseThrow(() -> RefusedEntryException.of(
                         "shelf",
-                        "that injector is no longer on the shelf of " + depot,
-                        "look at the shelf again and choose another"));
+                        "that injector is no longer in stock at " + depot,
+                        "look at the stock again and choose another"));
     }
 }

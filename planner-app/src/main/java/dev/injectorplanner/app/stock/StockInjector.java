@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An injector on a depot's shelf.
+ * An injector in stock at a depot.
  *
  * @param id its number
  * @param depot where it lies
@@ -14,10 +14,10 @@ import org.jspecify.annotations.Nullable;
  * @param serial its serial
  * @param code its calibration code, empty where its part has none
  * @param origin new or reman
- * @param receivedAt when it was taken in
+ * @param receivedAt when it was received
  * @param receivedBy by whom
- * @param truck the truck it is meant for, or null
- * @param cylinder the cylinder it is meant for, or null
+ * @param truck the truck it is allocated to, or null
+ * @param cylinder the cylinder it is allocated to, or null
  */
 public record StockInjector(
         long id,
@@ -30,12 +30,12 @@ public record StockInjector(
         String receivedBy,
         @Nullable String truck,
         @Nullable Integer cylinder) {
-    /** The truck and cylinder it is meant for, in words. */
+    /** The truck and cylinder it is allocated to, in words. */
     public Optional<String> place() {
         return truck == null ? Optional.empty() : Optional.of("truck " + truck + ", cylinder " + cylinder);
     }
 
-    /** Whether it is meant for a cylinder of a truck. */
+    /** Whether it is allocated to a cylinder of a truck. */
     public boolean isFor(String other, int place) {
         return other.equals(truck) && cylinder != null && cylinder == place;
     }

@@ -9,7 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
-/** Rows of injectors on shelves. */
+/** Rows of injectors in stock. */
 public final class StockInjectorRows {
     private static final String COLUMNS = "select id, depot, part, serial, calibration_code, origin, received_at,"
             + " received_by, truck, cylinder from shelf_injector where there = 1 and ";
@@ -17,7 +17,7 @@ public final class StockInjectorRows {
 
     private StockInjectorRows() {}
 
-    /** Waits for its turn: until this transaction ends, nobody else changes shelves or closes visits out. */
+    /** Waits for its turn: until this transaction ends, nobody else changes stock or closes visits out. */
     public static void takeTurn(Connection connection) throws SQLException {
         StoreSql.update(connection, "update workshop_gate set turn = turn + 1 where id = 1");
     }
@@ -35,7 +35,7 @@ public final class StockInjectorRows {
                 .findFirst();
     }
 
-    /** The one on any shelf with a serial or a code. */
+    /** The one in any stock with a serial or a code. */
     public static Optional<StockInjector> findThere(Connection connection, String column, String value)
             throws SQLException {
         return StoreSql.list(connection, COLUMNS + column + " = ?", StockInjectorRows::read, value).stream()

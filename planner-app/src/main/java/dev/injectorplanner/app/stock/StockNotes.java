@@ -15,7 +15,7 @@ final class StockNotes {
         String units = box.units().stream()
                 .map(unit -> "serial " + unit.serial() + (unit.code().isEmpty() ? "" : ", code " + unit.code()))
                 .collect(Collectors.joining("; "));
-        AuditTrail.write(connection, at, by, "take injectors in", box.depot() + ", part " + box.part(), "", units);
+        AuditTrail.write(connection, at, by, "receive injectors", box.depot() + ", part " + box.part(), "", units);
     }
 
     static void tookOff(Connection connection, Instant at, String by, StockInjector injector) throws SQLException {
@@ -23,15 +23,15 @@ final class StockNotes {
                 connection,
                 at,
                 by,
-                "take an injector off the shelf",
+                "remove an injector from stock",
                 "serial " + injector.serial(),
-                "on the shelf of " + injector.depot(),
+                "in stock at " + injector.depot(),
                 "gone");
     }
 
     static void bound(Connection connection, Instant at, String by, String truck, List<String> bound)
             throws SQLException {
-        AuditTrail.write(connection, at, by, "fill a kit", "truck " + truck, "", String.join("; ", bound));
+        AuditTrail.write(connection, at, by, "allocate a kit", "truck " + truck, "", String.join("; ", bound));
     }
 
     static void released(Connection connection, Instant at, String by, StockInjector injector) throws SQLException {
@@ -39,9 +39,9 @@ final class StockNotes {
                 connection,
                 at,
                 by,
-                "take an injector out of a kit",
+                "release an injector from a kit",
                 "serial " + injector.serial(),
-                injector.place().map(place -> "meant for " + place).orElse("free"),
+                injector.place().map(place -> "allocated to " + place).orElse("free"),
                 "free");
     }
 

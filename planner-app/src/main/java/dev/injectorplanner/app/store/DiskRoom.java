@@ -24,7 +24,7 @@ final class DiskRoom {
         if (free < RESERVE_BYTES) {
             throw new StoreException(
                     "The disk is full: " + (free >> 20) + " MB are free in " + folder + ", " + (RESERVE_BYTES >> 20)
-                            + " MB must stay so. Nothing was stored. Fix: free space on that disk, then try again.",
+                            + " MB must stay free. Nothing was stored. Fix: free space on that disk, then try again.",
                     new IOException("No space left on device"));
         }
     }

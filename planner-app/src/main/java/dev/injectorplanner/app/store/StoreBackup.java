@@ -69,7 +69,7 @@ public final class StoreBackup {
             StoreFiles.delete(files);
             Files.deleteIfExists(packed);
         } catch (IOException e) {
-            throw StoreFailures.inWords("What is left of a copy cannot be removed: " + files, e);
+            throw StoreFailures.inWords("The remains of a backup cannot be removed: " + files, e);
         }
     }
 
@@ -96,7 +96,7 @@ public final class StoreBackup {
             Files.createDirectories(folder);
             if (!StoreFiles.in(folder).isEmpty()) {
                 throw new StoreException(
-                        folder + " holds a store already. Fix: name an empty folder with --data.",
+                        folder + " already holds a store. Fix: name an empty folder with --data.",
                         new IOException("not empty"));
             }
             StoreFiles.delete(partial);
@@ -119,8 +119,8 @@ public final class StoreBackup {
         for (Path file : StoreFiles.in(partial)) {
             String expected = contents.get(SUM + file.getFileName());
             if (expected != null && !expected.equals(sum(file))) {
-                throw new IOException(
-                        file.getFileName() + " in " + zip + " is not what was copied: its checksum differs");
+                throw new IOException(file.getFileName() + " in " + zip
+                        + " differs from what was backed up: its checksum does not match");
             }
         }
     }
@@ -197,7 +197,7 @@ public final class StoreBackup {
             }
         }
         if (StoreFiles.in(target).isEmpty()) {
-            throw new IOException("it holds no store's files");
+            throw new IOException("it does not hold the files of a store");
         }
         return contents;
     }

@@ -93,8 +93,8 @@ final class StoreOpening {
         int version = Schema.version(pool);
         if (version > NEWEST) {
             throw new StoreException(
-                    "The store in " + settings + " has schema version " + version + ", this program knows " + NEWEST
-                            + ". Mend: use the newer program that wrote it.",
+                    "The store in " + settings + " has schema version " + version + ", but this program supports "
+                            + NEWEST + ". Fix: use the newer program version that wrote it.",
                     new IllegalStateException());
         }
         return version;
@@ -110,11 +110,11 @@ final class StoreOpening {
             Files.createDirectories(folder);
         } catch (IOException e) {
             throw new StoreException(
-                    folder + " is no folder and cannot become one. Mend: choose another with --data.", e);
+                    folder + " is not a folder and cannot be created. Fix: choose another with --data.", e);
         }
         if (!Files.isWritable(folder)) {
             throw new StoreException(
-                    folder + " cannot be written to. Mend: choose another folder with --data.",
+                    folder + " cannot be written to. Fix: choose another folder with --data.",
                     new IOException("not writable"));
         }
     }
@@ -176,7 +176,7 @@ final class StoreOpening {
                 }
                 if (first) {
                     LOG.warn(
-                            "The store in {} is held, or was left by a process that was stopped: waiting up to {} s"
+                            "The store in {} is locked by another process, or by one that was stopped: waiting up to {} s"
                                     + " more",
                             settings,
                             wait.secondsLeft());
@@ -193,13 +193,13 @@ final class StoreOpening {
     private static StoreException inWords(StoreSettings settings, RuntimeException e) {
         if (isHeld(e)) {
             return new StoreException(
-                    "The store in " + settings + " is in use by another process. Mend: stop it (serve) first, or use"
+                    "The store in " + settings + " is in use by another process. Fix: stop it (serve) first, or use"
                             + " its pages.",
                     e);
         }
         return new StoreException(
                 "The store at " + settings + " cannot be opened: " + StoreFailures.lastMessage(e)
-                        + ". Mend: check the address, the folder's permissions, user and password.",
+                        + ". Fix: check the address, the folder's permissions, user and password.",
                 e);
     }
 

@@ -54,7 +54,7 @@ public final class StoreSql {
                 throw failure;
             }
         } catch (SQLException e) {
-            throw new StoreException("The store did not do as asked: " + e.getMessage(), e);
+            throw new StoreException("The store reported an error: " + e.getMessage(), e);
         }
     }
 

@@ -86,7 +86,7 @@ final class StoreUpgrade {
 
     /**
      * Upgrades the store, which must be shut down. A store that was cut off while it was made, by an earlier version of
-     * this program, holds nothing yet and is made anew.
+     * this program, holds nothing yet and is made again.
      *
      * @param version the schema version that it has
      * @param proof looks at the upgraded copy and throws where something is wrong with it
@@ -105,7 +105,8 @@ final class StoreUpgrade {
                         e);
             }
             LOG.warn(
-                    "The store in {} was cut off while it was first made and holds nothing: it is made anew", settings);
+                    "The store in {} was cut off while it was first made and holds nothing: it is created again",
+                    settings);
             remake(version);
         }
     }

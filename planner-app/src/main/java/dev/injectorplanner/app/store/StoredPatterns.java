@@ -8,7 +8,7 @@ import org.slf4j.LoggerFactory;
 
 /**
  * Patterns of calibration codes that an earlier version stored and this one refuses, since they could take for ever. One of
- * them must not keep the fleet from being read: codes of that part are then still asked for, but not held against it.
+ * them must not keep the fleet from being read: codes of that part are then still asked for, but not checked against it.
  */
 final class StoredPatterns {
     private static final String ANY = ".+";

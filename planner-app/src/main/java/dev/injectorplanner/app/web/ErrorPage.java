@@ -19,31 +19,30 @@ class ErrorPage implements ErrorViewResolver {
     public ModelAndView resolveErrorView(HttpServletRequest request, HttpStatus status, Map<String, Object> model) {
         boolean oldForm = "old form".equals(request.getAttribute(RequestDispatcher.ERROR_MESSAGE));
         return switch (status) {
-            case NOT_FOUND -> page(status, "There is no such page", "Mend: go back to the first page.");
+            case NOT_FOUND -> page(status, "Page not found", "Fix: go back to the first page.");
             case FORBIDDEN ->
                 oldForm
                         ? page(
                                 status,
-                                "That form is no longer good",
-                                "It was made before you signed in, or stood open for too long; nothing was changed."
-                                        + " Mend: go back, load the page anew, and send it again.")
+                                "This form has expired",
+                                "It was opened before you signed in, or was open for too long; nothing was changed. Fix: go"
+                                        + " back, reload the page, and send it again.")
                         : page(
                                 status,
-                                "That is not for you",
-                                "Your role does not go there, or may not change it; nothing was changed. Mend: ask the"
-                                        + " administrator, who can give you the role.");
+                                "You cannot do this",
+                                "Your role does not allow it; nothing was changed. Fix: ask the administrator for the role.");
             case BAD_REQUEST ->
                 page(
                         status,
-                        "That could not be understood",
-                        "Something in what was sent is missing or cannot be read; nothing was changed. Mend: go back, load"
-                                + " the page anew, and send it again.");
+                        "The request could not be read",
+                        "Something is missing or cannot be read; nothing was changed. Fix: go back, reload the page,"
+                                + " and send it again.");
             case CONTENT_TOO_LARGE ->
                 page(
                         status,
-                        "That is too large",
-                        "More was sent than this program takes at a time: 64 MB of files; nothing was changed. Mend: send"
-                                + " fewer files, or split the file.");
+                        "Too large",
+                        "At most 64 MB of files can be sent at a time; nothing was changed. Fix: send fewer files,"
+                                + " or split the file.");
             default -> broken(request, status);
         };
     }
@@ -54,12 +53,12 @@ class ErrorPage implements ErrorViewResolver {
                 trouble.map(known -> " Reference: " + known.reference() + ".").orElse("");
         StoreFailures.Cause cause = trouble.map(Trouble::cause).orElse(null);
         if (cause != null) {
-            return page(status, "That cannot be done now", cause.sentence() + reference);
+            return page(status, "This cannot be done now", cause.sentence() + reference);
         }
         return page(
                 status,
-                "That did not work",
-                "The program's log says what went wrong. Fix: try again; if it stays so, tell the administrator."
+                "Something went wrong",
+                "The program's log shows what went wrong. Fix: try again; if it keeps failing, tell the administrator."
                         + reference);
     }
 

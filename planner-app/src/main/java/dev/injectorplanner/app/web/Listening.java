@@ -27,13 +27,14 @@ public record Listening(InetAddress address, int port, boolean behindTls, Set<St
     /** @throws InvalidValueException where there is no such address or port */
     public static Listening on(String address, int port, boolean behindTls) {
         if (port < 0 || port > MOST_PORT) {
-            throw new InvalidValueException("--port", port, "is no port", "choose one from 1 to " + MOST_PORT);
+            throw new InvalidValueException(
+                    "--port", port, "is not a port number", "choose one from 1 to " + MOST_PORT);
         }
         try {
             return new Listening(InetAddress.getByName(address), port, behindTls, Set.of());
         } catch (UnknownHostException e) {
             throw new InvalidValueException(
-                    "--address", address, "is no address", "write 127.0.0.1, or an address of this machine");
+                    "--address", address, "is not an address", "use 127.0.0.1, or an address of this machine");
         }
     }
 
@@ -54,7 +55,7 @@ public record Listening(InetAddress address, int port, boolean behindTls, Set<St
                 known.add(InetAddress.getByName(proxy.strip()).getHostAddress());
             } catch (UnknownHostException e) {
                 throw new InvalidValueException(
-                        "--proxy", proxy, "is not an address", "write the proxy's, such as 10.0.0.5");
+                        "--proxy", proxy, "is not an address", "give the address of the proxy, for example 10.0.0.5");
             }
         }
         return new Listening(address, port, behindTls, known);

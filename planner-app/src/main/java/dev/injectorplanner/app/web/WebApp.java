@@ -194,7 +194,7 @@ public class WebApp {
         for (Throwable t = e; t != null; t = t.getCause()) {
             if (t instanceof PortInUseException) {
                 return new ServeException(
-                        "Port " + port + " is in use. Mend: choose another with --port, or stop what listens there.",
+                        "Port " + port + " is in use. Fix: choose another with --port, or stop the program using it.",
                         e);
             }
         }

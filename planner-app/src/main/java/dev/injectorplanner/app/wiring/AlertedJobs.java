@@ -9,7 +9,7 @@ import java.sql.SQLException;
 import java.time.InstantSource;
 import org.jspecify.annotations.Nullable;
 
-/** A job that is given up raises an alert to the administrator; the next run that goes well clears it. */
+/** A job that has failed for good raises an alert to the administrator; the next run that goes well clears it. */
 record AlertedJobs(InstantSource clock) implements JobWatch {
     @Override
     public void givenUp(Connection connection, FailedJob failed) throws SQLException {

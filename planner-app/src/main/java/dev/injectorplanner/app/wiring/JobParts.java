@@ -23,7 +23,7 @@ import java.util.UUID;
  */
 public record JobParts(JobRunner frame, JobTimes times, DepotZones zones, JobsSettings settings)
         implements AutoCloseable {
-    /** The jobs of an application with their real tasks; a run that is given up is an alert to the administrator. */
+    /** The jobs of an application with their real tasks; a run that has failed for good is an alert to the administrator. */
     public static JobParts of(Application application, JobsSettings settings) {
         return of(
                 application.store(),

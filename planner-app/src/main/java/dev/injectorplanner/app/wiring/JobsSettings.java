@@ -21,12 +21,12 @@ public record JobsSettings(
         QuartzSettings quartz, Duration lease, Optional<Path> backupFolder, int backupKeep, Optional<Path> dropFolder) {
     /** Names of the settings, in words that a file may use. */
     public enum Name {
-        THREADS("jobs.threads", "2", "jobs at a time in this process"),
-        LEASE("jobs.lease-seconds", "20", "how long a silent node keeps a run before another takes it over"),
-        STOP("jobs.stop-seconds", "20", "how long a stop waits for jobs under way"),
+        THREADS("jobs.threads", "2", "number of jobs at a time in this process"),
+        LEASE("jobs.lease-seconds", "20", "how long an unresponsive node keeps a run before another takes over"),
+        STOP("jobs.stop-seconds", "20", "how long a shutdown waits for running jobs"),
         BACKUP_FOLDER("backup.folder", "store's folder + -backup", "where copies of the embedded store go"),
         DROP_FOLDER("drop.folder", "none", "where files are put to be loaded"),
-        BACKUP_KEEP("backup.keep", "7", "how many copies stay");
+        BACKUP_KEEP("backup.keep", "7", "how many copies are kept");
 
         private final String key;
         private final String otherwise;
@@ -58,6 +58,11 @@ public record JobsSettings(
     public JobsSettings {
         Require.within(Name.LEASE.key, lease.toMillis() / 1_000.0, 5, 600);
         Require.within(Name.BACKUP_KEEP.key, backupKeep, 1, 1_000);
+    }
+
+    /** Where copies of an embedded store go. */
+    public Path backupFolderOf(Path store) {
+        return backupFolder.orElse(store.resolveSibling(store.getFileName() + "-backup"));
     }
 
     /** Every name a file may use. */

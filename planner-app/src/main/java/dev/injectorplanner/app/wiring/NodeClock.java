@@ -32,10 +32,10 @@ public final class NodeClock {
             boolean others = othersAtWork(pool);
             if (!said) {
                 LOG.error(
-                        "This machine's clock is {} s {} the database's{}. Fix: set it by a time server",
+                        "This machine's clock is {} s {} the database's{}. Fix: set it from a time server",
                         off.abs().toSeconds(),
                         off.isNegative() ? "behind" : "ahead of",
-                        others ? "; another node is at work, so this one waits" : "");
+                        others ? "; another node is running, so this one waits" : "");
                 said = true;
             }
             if (!others || !pause()) {

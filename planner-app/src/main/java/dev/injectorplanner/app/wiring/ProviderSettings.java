@@ -47,11 +47,11 @@ public record ProviderSettings(
 
     /** Names of the settings, in words that a file may use. */
     public enum Name {
-        ISSUER("oidc.issuer", "none", "address of an OpenID Connect provider that people sign in through as well"),
-        CLIENT("oidc.client-id", "none", "what the provider calls this program"),
-        SECRET_FILE("oidc.client-secret-file", "none", "file with the client's secret, unless the environment has it"),
-        BUTTON("oidc.name", "the provider's host", "the provider's name on the button"),
-        MATCH("oidc.match", "email", "claim that is the person's name here: email (verified) or preferred_username");
+        ISSUER("oidc.issuer", "none", "address of an OpenID Connect provider for sign-in"),
+        CLIENT("oidc.client-id", "none", "client ID of this program at the provider"),
+        SECRET_FILE("oidc.client-secret-file", "none", "file with the client secret, unless it is in the environment"),
+        BUTTON("oidc.name", "provider host name", "provider name shown on the button"),
+        MATCH("oidc.match", "email", "claim used as the user name here: email (verified) or preferred_username");
 
         private final String key;
         private final String otherwise;
@@ -83,11 +83,13 @@ public record ProviderSettings(
                 "https".equals(issuer.getScheme()) || "http".equals(issuer.getScheme()) && isLoopback(issuer.getHost());
         if (issuer.getHost() == null || !safe || issuer.getQuery() != null || issuer.getFragment() != null) {
             throw new InvalidValueException(
-                    Name.ISSUER.key, issuer, "is no https address", "write the issuer as the provider names itself");
+                    Name.ISSUER.key,
+                    issuer,
+                    "is not an https address",
+                    "write the issuer as published by the provider");
         }
         if (clientId.isBlank()) {
-            throw new InvalidValueException(
-                    Name.CLIENT.key, clientId, "is missing", "write what the provider calls this program");
+            throw new InvalidValueException(Name.CLIENT.key, clientId, "is missing", "enter the client ID");
         }
         if (name.isBlank() || name.length() > LONGEST_NAME) {
             throw new InvalidValueException(
@@ -134,7 +136,7 @@ public record ProviderSettings(
             return URI.create(text);
         } catch (IllegalArgumentException e) {
             throw new InvalidValueException(
-                    Name.ISSUER.key, text, "is no address", "write the issuer as the provider names itself");
+                    Name.ISSUER.key, text, "is not an address", "write the issuer as published by the provider");
         }
     }
 
@@ -165,7 +167,7 @@ public record ProviderSettings(
                 Name.SECRET_FILE.key,
                 file.get(),
                 "cannot be read, or is empty",
-                "name a text file with the secret alone");
+                "name a text file containing only the secret");
     }
 
     /** Whether the provider is on this machine, as in a trial: it may then speak without TLS. */

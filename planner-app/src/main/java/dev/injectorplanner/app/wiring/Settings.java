@@ -43,7 +43,7 @@ public final class Settings {
             read.load(reader);
         } catch (IOException | IllegalArgumentException e) {
             throw new InvalidValueException(
-                    "--settings", file, "cannot be read", "name a text file of lines such as backup.keep=7");
+                    "--settings", file, "cannot be read", "name a text file with lines such as backup.keep=7");
         }
         return of(read, known);
     }
@@ -57,8 +57,8 @@ public final class Settings {
                         name,
                         "is not known",
                         nearest(name, known)
-                                .map(near -> "write " + near + ", or take it out")
-                                .orElse("take it out"));
+                                .map(near -> "write " + near + ", or remove it")
+                                .orElse("remove it"));
             }
             values.put(name, read.getProperty(name).strip());
         }
@@ -85,7 +85,7 @@ public final class Settings {
         try {
             return Integer.parseInt(text);
         } catch (NumberFormatException e) {
-            throw new InvalidValueException(name, text, "is no whole number", "write one, such as " + otherwise);
+            throw new InvalidValueException(name, text, "is not a whole number", "write one, such as " + otherwise);
         }
     }
 }

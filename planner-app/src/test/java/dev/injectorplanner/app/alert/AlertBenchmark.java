@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * What the nightly update costs beside so many open alerts: the first night raises all, the next finds each with newer
+ * What the nightly update costs beside this many open alerts: the first night raises all, the next finds each with newer
  * evidence, the next finds nothing new, the last clears a tenth. {@code -Dalerts.sizes=10000,100000,1000000}.
  */
 @Tag("benchmark")

@@ -257,11 +257,11 @@ class AlertsTest {
         plan(DAY, List.of(FOUR_FAULTS));
         long id = only().id();
         assertThatThrownBy(() -> alerts.mute(id, DAY, "later", "manager", at(DAY), DAY))
-                .hasMessage("until \"2026-03-02\": is not after 2026-03-02. Mend: name a later day.");
+                .hasMessage("until \"2026-03-02\": is not after 2026-03-02. Fix: name a later day.");
         assertThatThrownBy(() -> alerts.mute(id, DAY.plusDays(1), " ", "manager", at(DAY), DAY))
-                .hasMessage("why \"\": is empty. Mend: say why it may wait.");
+                .hasMessage("why \"\": is empty. Fix: enter why it may wait.");
         assertThatThrownBy(() -> alerts.seen(-1, "manager", at(DAY)))
-                .hasMessage("alert \"-1\": is not known. Mend: take a number from the list of alerts.");
+                .hasMessage("alert \"-1\": is not known. Fix: use a number from the list of alerts.");
         assertThat(only().state()).isEqualTo(AlertState.RAISED);
     }
 

@@ -20,7 +20,7 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** Alerts of what must not wait are known by their fault code, on both databases. */
+/** Alerts of what is a safety item are known by their fault code, on both databases. */
 class LeakAlertsTest {
     @ParameterizedTest
     @EnumSource(Database.class)
@@ -53,7 +53,7 @@ class LeakAlertsTest {
             StoreSql.update(
                     connection,
                     "update alert set subject = null, subject_key = '', evidence = ?",
-                    "large fuel leak (P0093), small fuel leak (P0094) seen on 2026-03-01");
+                    "large fuel leak (P0093), small fuel leak (P0094) reported on 2026-03-01");
             return StoreSql.update(connection, migration);
         });
         assertThat(only(alerts).subject()).isEqualTo("P0093");

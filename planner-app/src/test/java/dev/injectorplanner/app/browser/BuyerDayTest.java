@@ -22,12 +22,12 @@ class BuyerDayTest {
     void what_to_order_and_to_send_back(Size size, Site.Demo demo) throws IOException {
         try (Person buyer = demo.person(Role.BUYER, size)) {
             buyer.open("/");
-            buyer.goTo("To order");
+            buyer.goTo("Parts to order");
             assertThat(buyer.section("A").locator("h2")).containsText("Order now");
             assertThat(buyer.section("A")).containsText("Calder Diesel Supply");
             buyer.goTo("Cores and claims");
             assertThat(buyer.section("A").locator("h2")).containsText("Cores owed");
-            Download book = buyer.page().waitForDownload(() -> buyer.follow("Workbook of parts"));
+            Download book = buyer.page().waitForDownload(() -> buyer.follow("Parts workbook"));
             try (InputStream in = book.createReadStream();
                     Workbook workbook = WorkbookFactory.create(in)) {
                 assertThat(workbook.getNumberOfSheets()).isGreaterThan(1);
@@ -47,14 +47,14 @@ class BuyerDayTest {
                     .selectOption("KL-6110");
             storeman.type("Serial 1", "S-" + truck);
             storeman.type("Code 1", code.substring(1));
-            storeman.press("Take in");
-            assertThat(storeman.page().locator("#wrong")).containsText("does not fit the pattern of part KL-6110");
+            storeman.press("Receive");
+            assertThat(storeman.page().locator("#wrong")).containsText("does not match the pattern of part KL-6110");
             assertThat(storeman.page().getByLabel("Serial 1", exact())).hasValue("S-" + truck);
             storeman.forgive("the server responded with a status of 422");
             storeman.type("Code 1", code);
-            storeman.press("Take in");
-            assertThat(storeman.page().locator("main")).containsText("1 injector taken in.");
-            storeman.press("Fill the kit of " + truck + " from the shelf");
+            storeman.press("Receive");
+            assertThat(storeman.page().locator("main")).containsText("1 injector received.");
+            storeman.press("Allocate the kit of " + truck + " from stock");
             Locator kit = storeman.section("B")
                     .locator("tr", new Locator.LocatorOptions().setHasText(truck))
                     .first();

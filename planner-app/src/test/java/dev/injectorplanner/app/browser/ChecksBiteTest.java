@@ -53,6 +53,6 @@ class ChecksBiteTest {
     @Test
     void a_machine_without_the_browser_is_told_how_to_mend_it() {
         assertThat(Chromium.findLack(Path.of("/nowhere/chromium")).orElseThrow())
-                .startsWith("no browser at /nowhere/chromium. Mend: apt-get install chromium");
+                .startsWith("no browser at /nowhere/chromium. Fix: apt-get install chromium");
     }
 }

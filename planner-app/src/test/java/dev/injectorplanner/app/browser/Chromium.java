@@ -32,7 +32,7 @@ final class Chromium implements AutoCloseable {
         return Files.isExecutable(place)
                 ? Optional.empty()
                 : Optional.of("no browser at " + place
-                        + ". Mend: apt-get install chromium, or name another with -Dplanner.chromium=PATH");
+                        + ". Fix: apt-get install chromium, or name another with -Dplanner.chromium=PATH");
     }
 
     static Chromium start() {

@@ -83,7 +83,7 @@ class EveryPageTest {
         try (Person manager = demo.person(Role.MANAGER, Size.DESK)) {
             assertThat(manager.open(path).status()).isBetween(400, 404);
             assertThat(Fitness.faults(manager.page())).isEmpty();
-            assertThat(manager.sees()).contains("Mend: ");
+            assertThat(manager.sees()).contains("Fix: ");
             manager.forgive("the server responded with a status of");
         }
     }

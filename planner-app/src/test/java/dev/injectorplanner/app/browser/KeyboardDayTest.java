@@ -46,10 +46,10 @@ class KeyboardDayTest {
             tabTo(page, "T040");
             keys.press("Enter");
             assertThat(page.locator("h1")).hasText("T040");
-            tabTo(page, "Pin, move or refuse");
+            tabTo(page, "Pin, move or block");
             keys.press("Enter");
             assertThat(page.locator("#change")).containsText("Change the visit of T040");
-            tabTo(page, "Work it out");
+            tabTo(page, "Preview");
             keys.press("Enter");
             assertThat(page.locator("#change caption").first()).isVisible();
             tabTo(page, "Leave the plan as it is");

@@ -21,7 +21,7 @@ class ManagerDayTest {
             assertThat(manager.section("A")).containsText("Proposed:");
             manager.follow(truck);
             the_truck_says_why(manager, truck);
-            manager.follow("Pin, move or refuse");
+            manager.follow("Pin, move or block");
             another_week_is_worked_out_and_left(manager, truck, week);
             another_week_is_worked_out_and_kept(manager, truck, week);
             an_alert_is_silenced(manager, truck);
@@ -63,7 +63,7 @@ class ManagerDayTest {
         change.getByLabel("Move, and pin there").check();
         change.getByLabel("Move to week").selectOption(week);
         change.getByLabel("Reason, for the record").fill("the driver is on leave");
-        manager.press("Work it out");
+        manager.press("Preview");
         assertThat(change.locator("caption").first()).containsText(week);
         assertThat(change.locator("tbody")).not().hasCount(0);
         assertThat(change.locator(".note").last()).not().isEmpty();
@@ -75,9 +75,9 @@ class ManagerDayTest {
         assertThat(raised).isPositive();
         Locator first = manager.section("A").locator("tbody tr").first();
         first.getByText("Mute", new Locator.GetByTextOptions().setExact(true)).click();
-        first.getByLabel("Silent until").fill("2026-04-01");
+        first.getByLabel("Snooze until").fill("2026-04-01");
         first.getByLabel("Why it may wait").fill("known at the depot, seen beside " + truck);
-        first.getByText("Mute it").click();
+        first.getByText("Snooze").click();
         assertThat(manager.section("D").locator("h2")).containsText("Muted");
         assertThat(manager.section("D")).containsText("seen beside " + truck);
         assertThat(tally(manager)).isEqualTo(raised - 1);

@@ -8,6 +8,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import java.net.URI;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * be nothing when the person leaves.
  */
 final class Person implements AutoCloseable {
+    private static final double MOST_WAIT = 120_000;
+
     private final URI address;
     private final BrowserContext context;
     private final Page page;
@@ -79,9 +82,18 @@ final class Person implements AutoCloseable {
         press("Sign in");
     }
 
-    /** Opens an address of the site. */
+    /** Opens an address of the site, and stays until what is worked out in the background is there. */
     Response open(String path) {
-        return page.navigate(address.resolve(path).toString());
+        Response response = page.navigate(address.resolve(path).toString());
+        page.getByText("Being worked out").first().waitFor(hidden());
+        return response;
+    }
+
+    /** Until it is no longer there, as long as the slowest work in the background may take. */
+    static Locator.WaitForOptions hidden() {
+        return new Locator.WaitForOptions()
+                .setState(WaitForSelectorState.HIDDEN)
+                .setTimeout(MOST_WAIT);
     }
 
     /** Opens a place by its name in the menu, which a phone shows only when asked for. */

@@ -50,8 +50,8 @@ class CalendarFeedsTest {
     void what_is_not_there_is_said_in_words(Database database) {
         CalendarFeeds feeds = new CalendarFeeds(database.empty().dataSource());
         assertThatThrownBy(() -> feeds.make("West", NOW))
-                .hasMessage("depot \"West\": is not known. Mend: choose one of North, South.");
+                .hasMessage("depot \"West\": is not known. Fix: choose one of North, South.");
         assertThatThrownBy(() -> feeds.revoke(7, NOW))
-                .hasMessage("calendar \"7\": is no open address. Mend: take a number from the list of calendars.");
+                .hasMessage("calendar \"7\": is not an active address. Fix: use a number from the list of calendars.");
     }
 }

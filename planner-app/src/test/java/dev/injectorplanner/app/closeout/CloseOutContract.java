@@ -112,7 +112,7 @@ abstract class CloseOutContract {
                 .noneMatch(row -> row.formKey().equals(entry.formKey()));
         Map<String, String> words = new java.util.TreeMap<>();
         thrown.problems().forEach(problem -> words.put(problem.field(), problem.words()));
-        assertThat(words.values()).allMatch(sentence -> sentence.matches("(?s).+\\. Mend: .+\\."));
+        assertThat(words.values()).allMatch(sentence -> sentence.matches("(?s).+\\. Fix: .+\\."));
         return words;
     }
 
@@ -188,8 +188,8 @@ abstract class CloseOutContract {
         assertThat(words).containsOnlyKeys("c2.code", "c3.code", "c4.readBack", "c5.programmed", "c5.readBack");
         assertThat(words.get("c2.code"))
                 .isEqualTo("Cylinder 2, code \"" + one.code()
-                        + "\": stands under cylinder 1 already. Mend: read both injectors again.");
-        assertThat(words.get("c3.code")).contains("does not fit the pattern of part KV-8140, [A-Z0-9]{16}");
+                        + "\": is already entered under cylinder 1 already. Fix: read both injectors again.");
+        assertThat(words.get("c3.code")).contains("does not match the pattern of part KV-8140, [A-Z0-9]{16}");
         assertThat(words.get("c4.readBack")).contains("differs from the code");
     }
 
@@ -248,14 +248,14 @@ abstract class CloseOutContract {
                         List.of(with(fitted(truck, 2, Found.WORN), "", label, true, code(truck, 1))))))
                 .containsEntry(
                         "c2.code",
-                        "Cylinder 2, the label that was scanned says truck " + truck
-                                + ", cylinder 1. Mend: fit the injector whose label says truck " + truck
+                        "Cylinder 2, the scanned label is for truck " + truck
+                                + ", cylinder 1. Fix: fit the injector labelled truck " + truck
                                 + ", cylinder 2.");
         assertThat(refused(entry(
                         "wrong truck",
                         truck,
                         List.of(with(fitted(truck, 1, Found.WORN), "T999;1;S1;" + code(truck, 1), "", true, "")))))
-                .hasEntrySatisfying("c1.serial", word -> assertThat(word).contains("says truck T999, cylinder 1"));
+                .hasEntrySatisfying("c1.serial", word -> assertThat(word).contains("is for truck T999, cylinder 1"));
         close(entry("label", truck, List.of(scanned)));
         assertThat(open(fleet(), truck).get(0)).satisfies(row -> {
             assertThat(row.serial()).isEqualTo(serial(truck, 1));
@@ -356,9 +356,8 @@ abstract class CloseOutContract {
                 RefusedEntryException.class,
                 () -> shelf.receive(new GoodsIn(depot, PART, Origin.REMAN, good.subList(1, 2)), NOW, "Ilze"));
         assertThat(twice.problems().get(0).words())
-                .isEqualTo(
-                        "Injector 1, serial \"G1\": is on the shelf of " + depot + " already (serial G1, free). Mend:"
-                                + " read it on the injector again, or correct the other one first.");
+                .isEqualTo("Injector 1, serial \"G1\": is in stock at " + depot + " already (serial G1, free). Fix:"
+                        + " read it on the injector again, or correct the other one first.");
         StockInjector there = shelf.list(depot).stream()
                 .filter(row -> row.serial().equals("G1"))
                 .findFirst()
@@ -395,11 +394,11 @@ abstract class CloseOutContract {
         assertThat(catchThrowableOfType(
                         RefusedEntryException.class,
                         () -> kits.bind(depot, kit.get(first).id(), truck, first, NOW, "Ilze")))
-                .hasMessageContaining("is meant for truck " + truck);
+                .hasMessageContaining("is allocated to truck " + truck);
         kits.release(depot, kit.get(first).id(), NOW, "Ilze");
         kits.bind(depot, kit.get(first).id(), truck, first, NOW, "Ilze");
         application.holds().hold(new Hold(truck, Hold.Kind.PIN, visit.week(), NOW, "Ilze", ""));
-        application.holds().announce(Map.of(truck, visit.week()), NOW, "Ilze");
+        application.holds().confirm(Map.of(truck, visit.week()), NOW, "Ilze");
         FittedInjector young = open(fleet(), truck).stream()
                 .filter(row -> visit.cylinders().contains(row.cylinder()))
                 .max(Comparator.comparing(FittedInjector::fittedOn))
@@ -497,7 +496,7 @@ abstract class CloseOutContract {
                         RefusedEntryException.class,
                         () -> closeOuts.correct(
                                 first.id(), entry("third", truck, List.of()), "again", NOW, "Anna", TODAY)))
-                .hasMessageContaining("is not the one that holds");
+                .hasMessageContaining("is out of date");
     }
 
     @Test

@@ -41,7 +41,7 @@ class HeldStoreTest {
                     .isEqualTo(1);
             assertThat(err.toString(StandardCharsets.UTF_8))
                     .contains("The store in " + folder.resolve("planner") + " is in use by another process."
-                            + " Mend: stop it (serve) first, or use its pages.")
+                            + " Fix: stop it (serve) first, or use its pages.")
                     .doesNotContain("Exception");
             other.outputWriter().close();
             assertThat(other.waitFor()).isZero();

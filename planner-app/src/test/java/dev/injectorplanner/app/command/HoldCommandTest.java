@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A manager's Friday on the command line: plan, pin, look, announce. */
+/** A manager's Friday on the command line: plan, pin, look, confirm. */
 class HoldCommandTest {
     @TempDir
     private Path folder;
@@ -32,14 +32,14 @@ class HoldCommandTest {
     }
 
     @Test
-    void a_manager_holds_looks_and_announces() {
+    void a_manager_holds_looks_and_confirms() {
         Path dir = folder.resolve("demo");
         String data = dir.resolve("data").toString();
         assertThat(run("demo", "--dir", dir.toString())).as(printed).isZero();
 
         assertThat(run("hold", "list", "--data", data)).as(printed).isZero();
         assertThat(run("hold", "--data", data, "list")).as(printed).isZero();
-        assertThat(printed).contains("Nothing is held.");
+        assertThat(printed).contains("No holds.");
 
         assertThat(run("hold", "--data", data, "pin", "T005", "2026-W12", "--why", "driver on leave"))
                 .as(printed)
@@ -48,21 +48,21 @@ class HoldCommandTest {
         assertThat(printed).containsPattern("T005 +pinned to 2026-W12 .* driver on leave");
 
         assertThat(run("hold", "--data", data, "pin", "T005", "week 12")).isEqualTo(2);
-        assertThat(printed).contains("is no ISO week").contains("Mend: ");
+        assertThat(printed).contains("is not an ISO week").contains("Fix: ");
         assertThat(run("hold", "--data", data, "refuse", "T999", "never")).isEqualTo(1);
-        assertThat(printed).contains("T999").contains("Mend: ").doesNotContain("Exception");
+        assertThat(printed).contains("T999").contains("Fix: ").doesNotContain("Exception");
 
         assertThat(run("plan", "--data", data, "--on", "2026-03-02", "--keep", "--json"))
                 .isZero();
         assertThat(printed).contains("\"truck\":\"T005\",\"depot\":").contains("2026-W12");
         assertThat(run("plan", "--data", data, "--on", "2026-03-02", "--keep", "--refuse", "T005=never"))
                 .isEqualTo(2);
-        assertThat(printed).contains("--keep: ").contains("Mend: ");
+        assertThat(printed).contains("--keep: ").contains("Fix: ");
 
         assertThat(run("announce", "--data", data, "--depot", "Norrvik", "--week", "2026-W10"))
                 .as(printed)
                 .isZero();
-        assertThat(printed).containsPattern("Norrvik, 2026-W10: [1-9]\\d* visits announced, [1-9]\\d* of them new: T");
+        assertThat(printed).containsPattern("Norrvik, 2026-W10: [1-9]\\d* visits confirmed, [1-9]\\d* of them new: T");
         assertThat(run("hold", "--data", data, "release", "T005")).isZero();
         assertThat(printed).contains("T005: released");
     }

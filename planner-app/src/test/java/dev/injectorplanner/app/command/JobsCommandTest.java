@@ -64,11 +64,11 @@ class JobsCommandTest {
 
     @Test
     void a_job_run_by_hand_stands_in_the_list() {
-        assertThat(run("jobs").out()).startsWith("No job has run yet. Mend: ");
+        assertThat(run("jobs").out()).startsWith("No job has run yet. Fix: ");
         Ran ran = run("jobs", "run", "nightly-plan", "--depot", "North");
         assertThat(ran.exit()).as(ran.err()).isZero();
-        assertThat(ran.out()).startsWith("nightly plan of depot North, due ").contains(": done: findings ");
-        assertThat(run("jobs").out()).contains("nightly-plan (by hand)", "North", "done", "findings ");
+        assertThat(ran.out()).startsWith("nightly plan of depot North, due ").contains(": done: due items ");
+        assertThat(run("jobs").out()).contains("nightly-plan (by hand)", "North", "done", "due items ");
         JsonNode list = JsonMapper.shared().readTree(run("jobs", "--json").out());
         assertThat(list.get("runs").size()).isEqualTo(1);
         assertThat(list.get("runs").get(0).get("outcome").asString()).isEqualTo("done");
@@ -86,12 +86,13 @@ class JobsCommandTest {
     void what_cannot_run_is_said_in_words() {
         assertThat(run("jobs", "run", "nightly-plan")).satisfies(ran -> {
             assertThat(ran.exit()).isEqualTo(1);
-            assertThat(ran.err()).contains("is missing: the nightly plan runs for one depot. Mend: name the depot.");
+            assertThat(ran.err()).contains("is missing: the nightly plan runs for one depot. Fix: name the depot.");
         });
         assertThat(run("jobs", "run", "nightly-plan", "--depot", "South").err())
-                .contains("is not known. Mend: choose one of North.");
-        assertThat(run("jobs", "run", "mail-out").err()).contains("is not set up on this store. Mend: choose among");
-        assertThat(run("jobs", "run", "washing").err()).contains("is no job. Mend: choose among nightly-plan, sweep, ");
+                .contains("is not known. Fix: choose one of North.");
+        assertThat(run("jobs", "run", "mail-out").err()).contains("is not set up for this store. Fix: choose among");
+        assertThat(run("jobs", "run", "washing").err())
+                .contains("is not a job. Fix: choose from nightly-plan, sweep, ");
     }
 
     @Test
@@ -107,7 +108,7 @@ class JobsCommandTest {
         assertThat(run("jobs", "times").out()).doesNotContain("by hand only");
         assertThat(run("jobs", "set", "backup", "--at", "every night"))
                 .satisfies(ran -> assertThat(ran.exit()).isEqualTo(1))
-                .satisfies(ran -> assertThat(ran.err()).contains("has not five fields. Mend: "));
+                .satisfies(ran -> assertThat(ran.err()).contains("does not have five fields. Fix: "));
         assertThat(run("jobs", "set", "backup").exit()).isEqualTo(2);
     }
 
@@ -115,13 +116,13 @@ class JobsCommandTest {
     void serve_says_what_is_no_address_or_port_and_shows_the_demo_on_this_machine_alone() {
         assertThat(run("serve", "--port", "70000"))
                 .satisfies(ran -> assertThat(ran.exit()).isEqualTo(2))
-                .satisfies(ran -> assertThat(ran.err()).contains("70000").contains("is no port. Mend: "));
+                .satisfies(ran -> assertThat(ran.err()).contains("70000").contains("is not a port number. Fix: "));
         assertThat(run("serve", "--demo", "--address", "0.0.0.0").err())
-                .contains("is for this machine alone. Mend: leave out --address and --behind-tls.");
+                .contains("is for this machine only. Fix: leave out --address and --behind-tls.");
         assertThat(run("serve", "--demo"))
                 .satisfies(ran -> assertThat(ran.exit()).isEqualTo(1))
                 .satisfies(ran -> assertThat(ran.err())
-                        .contains("is not the demo's data. Mend: make the demo first with the command demo"));
+                        .contains("is not the demo's data. Fix: make the demo first with the command demo"));
     }
 
     @Test
@@ -130,7 +131,7 @@ class JobsCommandTest {
         Ran ran = runAt(file, "serve", "--port", "0");
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.err())
-                .contains("notes.txt is no folder and cannot become one. Mend: choose another with --data.")
+                .contains("notes.txt is not a folder and cannot be created. Fix: choose another with --data.")
                 .doesNotContain("Exception");
     }
 
@@ -140,7 +141,7 @@ class JobsCommandTest {
             Ran ran = run("serve", "--port", String.valueOf(taken.getLocalPort()));
             assertThat(ran.exit()).isEqualTo(1);
             assertThat(ran.err())
-                    .contains("Port " + taken.getLocalPort() + " is in use. Mend: choose another with --port")
+                    .contains("Port " + taken.getLocalPort() + " is in use. Fix: choose another with --port")
                     .doesNotContain("Exception");
         }
         assertThat(run("jobs", "times").exit()).isZero();

@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The README shows what the demo prints; {@code -Dplanner.readme=write} writes it anew. */
+/** The README shows what the demo prints; {@code -Dplanner.readme=write} writes it again. */
 class ReadmeTest {
     private static final Path README = Path.of("../README.md");
     private static final String START = "<!-- demo: kept by ReadmeTest -->\n```\n";

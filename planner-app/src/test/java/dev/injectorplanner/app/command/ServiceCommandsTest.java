@@ -50,12 +50,12 @@ class ServiceCommandsTest {
         String first = listed.get(0).get("id").asString();
         assertThat(run("alerts", "seen", first).exit).isZero();
         assertThat(run("alerts", "mute", first, "--until", "2999-01-01", "--why", "on order").out)
-                .contains("muted until 2999-01-01: on order");
+                .contains("snoozed until 2999-01-01: on order");
         assertThat(run("alerts", "--state", "muted").out).contains("on order");
         assertThat(run("alerts", "history", first).out).contains("When (UTC)", "plan", "muted");
         assertThat(run("alerts", "mute", first, "--until", "2001-01-01", "--why", "x").err)
-                .contains("Mend: name a later day.");
-        assertThat(run("alerts", "--state", "new").err).contains("Mend: choose among raised, seen, planned");
+                .contains("Fix: name a later day.");
+        assertThat(run("alerts", "--state", "new").err).contains("Fix: choose from raised, seen, planned");
         assertThat(run("alerts", "--depot", "North", "--state", "cleared").out).contains("No alerts.");
     }
 
@@ -65,14 +65,14 @@ class ServiceCommandsTest {
                 .isEqualTo("buyer@example.org, buyer of North: added.\n");
         assertThat(run("mail", "recipients", "list").out).contains("North", "buyer", "buyer@example.org");
         assertThat(run("mail", "recipients", "add", "--for", "owner", "a@example.org").err)
-                .contains("Mend: choose among");
+                .contains("Fix: choose among");
         assertThat(run("mail", "recipients", "remove", "--depot", "North", "--for", "buyer", "buyer@example.org").out)
                 .endsWith("removed.\n");
         assertThat(run("mail", "recipients", "list").out).isEqualTo("Nobody gets mail.\n");
         assertThat(run("mail", "outbox").out).isEqualTo("No mail.\n");
         Ran unset = run("mail", "test", "a@example.org");
         assertThat(unset.exit).isEqualTo(1);
-        assertThat(unset.err).contains("PLANNER_MAIL_HOST").contains("Mend: name the mail server in the environment.");
+        assertThat(unset.err).contains("PLANNER_MAIL_HOST").contains("Fix: name the mail server in the environment.");
     }
 
     @Test
@@ -83,13 +83,13 @@ class ServiceCommandsTest {
         assertThat(run("calendar", "list").out).contains("North", "open").doesNotContain(token);
         assertThat(run("calendar", "revoke", id).out).isEqualTo("Calendar " + id + " is closed.\n");
         assertThat(run("calendar", "list").out).contains("closed at");
-        assertThat(run("calendar", "new", "West").err).contains("Mend: choose one of North");
+        assertThat(run("calendar", "new", "West").err).contains("Fix: choose one of North");
     }
 
     @Test
     void a_drop_folder_is_worked_off_once() throws Exception {
         Path drop = Files.createDirectory(folder.resolve("drop"));
-        assertThat(run("drop", drop.toString()).out).isEqualTo(drop + " holds nothing to load.\n");
+        assertThat(run("drop", drop.toString()).out).isEqualTo(drop + " has nothing to load.\n");
         Files.writeString(drop.resolve("stock.csv"), "depot,part,on_hand\nNorth,INJ-4R,5\n");
         assertThat(run("drop", drop.toString()).out).contains("stock.csv is waited for");
         JsonNode files =

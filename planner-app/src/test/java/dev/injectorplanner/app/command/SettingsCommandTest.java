@@ -52,13 +52,13 @@ class SettingsCommandTest {
         assertThat(printed).contains("weeks 2026-W10 to 2026-W13");
 
         assertThat(run("settings", "--data", data, "set", "weeks", "0")).isEqualTo(1);
-        assertThat(printed).contains("weeks \"0\": is out of range. Mend: ").doesNotContain("Exception");
+        assertThat(printed).contains("weeks \"0\": is out of range. Fix: ").doesNotContain("Exception");
         assertThat(run("settings", "--data", data, "set", "weaks", "4")).isEqualTo(1);
-        assertThat(printed).contains("name one of nuisance, ");
+        assertThat(printed).contains("name one of rescheduling-cost, ");
 
         assertThat(run("settings", "--data", data, "list", "--json")).isZero();
         assertThat(printed)
-                .startsWith("{\"settings\":[{\"name\":\"nuisance\"")
+                .startsWith("{\"settings\":[{\"name\":\"rescheduling-cost\"")
                 .contains("\"name\":\"weeks\",\"value\":\"10\",\"unit\":\"weeks\",\"plannerDefault\":\"26\"")
                 .contains("\"whose\":\"site\"");
 

@@ -109,12 +109,12 @@ class StorePlaceTest {
         Ran ran = run("jobs", "--data", one.toString(), "times", "--data", two.toString());
         assertThat(ran.exit()).isEqualTo(2);
         assertThat(ran.err())
-                .contains("Two stores are named, --data " + one + " and --data " + two + ". Mend: name one.");
+                .contains("Two stores are named, --data " + one + " and --data " + two + ". Fix: name one.");
         assertThat(List.of(one, two)).noneMatch(Files::exists);
         Ran database = run("hold", "--data", one.toString(), "list", "--database", "jdbc:postgresql://h/p?password=x");
         assertThat(database.exit()).isEqualTo(2);
         assertThat(database.err())
-                .contains("--data " + one + " and --database jdbc:postgresql://h/p. Mend: ")
+                .contains("--data " + one + " and --database jdbc:postgresql://h/p. Fix: ")
                 .doesNotContain("password=x");
     }
 

@@ -43,7 +43,7 @@ class UserCommandTest {
 
     @Test
     void people_are_added_listed_and_kept_out() {
-        assertThat(run("", "user", "list").text()).contains("Nobody yet.");
+        assertThat(run("", "user", "list").text()).contains("No users yet.");
         assertThat(run(PASSWORD + "\n", "user", "add", "ann", "--roles", "manager,administrator"))
                 .satisfies(ran -> assertThat(ran.exit()).as(ran.text()).isZero())
                 .satisfies(
@@ -53,7 +53,7 @@ class UserCommandTest {
                 .isZero();
         assertThat(run("", "user", "disable", "bob").text()).contains("bob is kept out.");
         assertThat(run("", "user", "list").text())
-                .contains("fleet manager, administrator", "password to be changed", "kept out");
+                .contains("fleet manager, administrator", "password to be changed", "disabled");
     }
 
     @Test
@@ -61,14 +61,14 @@ class UserCommandTest {
         assertThat(run("short\n", "user", "add", "ann", "--roles", "manager"))
                 .satisfies(ran -> assertThat(ran.exit()).isEqualTo(1))
                 .satisfies(ran ->
-                        assertThat(ran.text()).contains("is too short. Mend: ").doesNotContain("\"short\""));
-        assertThat(run("", "user", "add", "ann", "--roles", "manager").text()).contains("is missing. Mend: type it");
+                        assertThat(ran.text()).contains("is too short. Fix: ").doesNotContain("\"short\""));
+        assertThat(run("", "user", "add", "ann", "--roles", "manager").text()).contains("is missing. Fix: type it");
         assertThat(run(PASSWORD, "user", "add", "ann", "--roles", "driver").text())
-                .contains("choose among manager, buyer, mechanic, administrator");
+                .contains("choose from manager, buyer, mechanic, administrator");
         assertThat(run(PASSWORD, "user", "add", "ann", "--roles", "manager", "--password", "x")
                         .exit())
                 .as("a password is no argument")
                 .isEqualTo(2);
-        assertThat(run("", "user", "list").text()).contains("Nobody yet.");
+        assertThat(run("", "user", "list").text()).contains("No users yet.");
     }
 }

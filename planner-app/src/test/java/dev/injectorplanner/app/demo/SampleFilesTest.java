@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Run with {@code -Dplanner.samples=write} to make the committed files anew; then read the difference. */
+/** Run with {@code -Dplanner.samples=write} to make the committed files again; then read the difference. */
 class SampleFilesTest {
     private static final Path COMMITTED = Path.of("../imports/samples/demo");
 

@@ -70,13 +70,13 @@ class DigestsTest {
                 .as("nothing new")
                 .isZero();
         MimeMessage mail = onlyMail();
-        assertThat(mail.getSubject()).isEqualTo("North: 1 new alert without a visit, 1 that the plan answers");
+        assertThat(mail.getSubject()).isEqualTo("North: 1 new alert without a visit, 1 covered by the plan");
         String text =
                 (String) ((MimeMultipart) mail.getContent()).getBodyPart(0).getContent();
         assertThat(text)
                 .contains("To decide: ", "T-1, cylinder 1, by 2026-03-05.")
                 .contains("4 faults in 30 days", "3 faults in 30 days (site rule)")
-                .contains("Answered by a visit of the plan", "2026-W10")
+                .contains("Covered by a planned visit", "2026-W10")
                 .contains("engine maker's manual");
     }
 
@@ -139,7 +139,7 @@ class DigestsTest {
         String text = (String) ((MimeMultipart) content.getBodyPart(0).getContent())
                 .getBodyPart(0)
                 .getContent();
-        assertThat(text).contains("KL-6110", "now, late since 2026-02-12");
+        assertThat(text).contains("KL-6110", "now, order date missed: 2026-02-12");
         try (var book = WorkbookFactory.create(content.getBodyPart(1).getInputStream())) {
             assertThat(book.getNumberOfSheets()).isGreaterThan(3);
         }

@@ -56,10 +56,10 @@ class DropFolderTest {
         put("stock.csv", HALF_GOOD);
         DropResult dropped = drop.pass().get(0);
         assertThat(dropped.outcome()).isEqualTo(Outcome.REFUSED);
-        assertThat(dropped.words()).contains("1 refused. Mend: ");
+        assertThat(dropped.words()).contains("1 refused. Fix: ");
         assertThat(files())
                 .containsExactly("refused/stock.csv", "refused/stock.refused.csv", "refused/stock.report.txt");
-        assertThat(Files.readString(folder.resolve("refused/stock.report.txt"))).contains("line 3", "Mend: ");
+        assertThat(Files.readString(folder.resolve("refused/stock.report.txt"))).contains("line 3", "Fix: ");
         assertThat(store.snapshot().stock()).as("the good row is in").anyMatch(line -> line.onHand() == 6);
     }
 
@@ -68,7 +68,7 @@ class DropFolderTest {
         put("notes.csv", "just some words\n");
         assertThat(drop.pass().get(0).outcome()).isEqualTo(Outcome.REFUSED);
         assertThat(files()).containsExactly("refused/notes.csv", "refused/notes.report.txt");
-        assertThat(Files.readString(folder.resolve("refused/notes.report.txt"))).contains("Mend: ");
+        assertThat(Files.readString(folder.resolve("refused/notes.report.txt"))).contains("Fix: ");
     }
 
     @Test
@@ -106,7 +106,7 @@ class DropFolderTest {
         clock.move(Duration.ofSeconds(40));
         Files.writeString(file, "North,INJ-4R,8\n", StandardOpenOption.APPEND);
         Files.setLastModifiedTime(file, FileTime.from(NOW.minusSeconds(500))); // a copy that keeps the old time
-        assertThat(drop.pass().get(0).words()).isEqualTo("stock.csv is waited for: it is still growing.");
+        assertThat(drop.pass().get(0).words()).isEqualTo("stock.csv is not complete yet: it is still growing.");
         assertThat(drop.pass().get(0).outcome()).isEqualTo(Outcome.DONE);
     }
 
@@ -121,7 +121,8 @@ class DropFolderTest {
     @Test
     void half_a_workbook_is_waited_for_and_refused_in_the_end() throws IOException {
         Path file = put("stock.xlsx", "PK\u0003\u0004 and so on, without an end");
-        assertThat(drop.pass().get(0).words()).isEqualTo("stock.xlsx is waited for: the workbook is not whole yet.");
+        assertThat(drop.pass().get(0).words())
+                .isEqualTo("stock.xlsx is not complete yet: the workbook is not complete yet.");
         clock.move(DropSettings.DEAD_AFTER);
         DropResult dropped = drop.pass().get(0);
         assertThat(dropped.outcome()).isEqualTo(Outcome.REFUSED);
@@ -147,8 +148,8 @@ class DropFolderTest {
         assertThat(drop.pass())
                 .extracting(DropResult::words)
                 .containsExactly(
-                        "archive is a folder and is left alone. Mend: put the file itself here.",
-                        "stock.csv is a link and is left alone. Mend: put the file itself here.");
+                        "archive is a folder and is ignored. Fix: put the file itself here.",
+                        "stock.csv is a link and is ignored. Fix: put the file itself here.");
         assertThat(outside).exists();
         Files.delete(outside);
     }

@@ -77,9 +77,9 @@ class IntakeTest {
                 .extracting(Object::toString)
                 .containsExactlyInAnyOrder(
                         "stock.csv, line 3, depot \"Nroth\": is not known."
-                                + " Mend: load it with the depots first, or correct it: the nearest is North.",
+                                + " Fix: load it with the depots first, or correct it: the closest is North.",
                         "stock.csv, line 4, on_hand \"-4\": must be from 0 to 10000000."
-                                + " Mend: enter a number from 0 to 10000000.");
+                                + " Fix: enter a number from 0 to 10000000.");
         TableCount count = report.tables().get(0);
         assertThat(List.of(count.read(), count.added(), count.changed(), count.unchanged(), count.refused()))
                 .containsExactly(3L, 0L, 1L, 0L, 2L);
@@ -110,7 +110,8 @@ class IntakeTest {
         assertThat(refused.complaints())
                 .singleElement()
                 .asString()
-                .contains("cylinder 1 of truck T-1 holds the injector fitted on 2025-03-02 and has no removed_on.");
+                .contains(
+                        "cylinder 1 of truck T-1 already holds the injector fitted on 2025-03-02 and has no removed_on.");
         Path both = write(
                 "injectors.csv", head + "T-1,1,INJ-4R,reman,2026-01-05,\nT-1,1,INJ-4R,new,2025-03-02,2026-01-05\n");
         FileReport taken = load(Mode.GOOD_ROWS, List.of(both)).get(0);
@@ -128,7 +129,7 @@ class IntakeTest {
         assertThat(report.remarks())
                 .extracting(Object::toString)
                 .containsExactly(
-                        "readings.csv: truck T-2, odometer goes back (say yes in meter_replaced if the meter was replaced),"
+                        "readings.csv: truck T-2, odometer goes back (set meter_replaced to yes if the meter was replaced),"
                                 + " from 1609.3 km of 2026-01-01T00:00:00Z to 643.7 km of 2026-01-08T00:00:00Z:"
                                 + " kept and flagged.");
     }
@@ -142,7 +143,7 @@ class IntakeTest {
                 .filteredOn(report -> report.file().equals(broken))
                 .singleElement()
                 .satisfies(report -> {
-                    assertThat(report.refusal()).startsWith("stock.csv: ").contains("Mend: ");
+                    assertThat(report.refusal()).startsWith("stock.csv: ").contains("Fix: ");
                     assertThat(report.applied()).isFalse();
                 });
         assertThat(store.snapshot().stock()).isEmpty();

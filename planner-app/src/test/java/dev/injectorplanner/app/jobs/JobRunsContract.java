@@ -217,7 +217,7 @@ abstract class JobRunsContract {
         assertThat(effects()).isEmpty();
         assertThat(stored().outcome()).isEqualTo(RunOutcome.GIVEN_UP);
         assertThat(told).hasSize(1);
-        assertThat(told.get(0).error()).contains("stopped in the middle of each of 4 attempts");
+        assertThat(told.get(0).error()).contains("stopped during each of 4 attempts");
     }
 
     @Test

@@ -40,7 +40,7 @@ class JobTimesTest {
             assertThat(only(times)).isEqualTo("30 2 * * * Europe/Riga true false");
             assertThatThrownBy(() -> times.set(plan, "South", "0 1 * * *", true))
                     .isInstanceOf(InvalidValueException.class)
-                    .hasMessageContaining("Mend: choose one of North");
+                    .hasMessageContaining("Fix: choose one of North");
             assertThatThrownBy(() -> times.set(JobKind.BACKUP, "North", "0 1 * * *", true))
                     .hasMessageContaining("runs for the whole fleet");
             assertThatThrownBy(() -> times.set(plan, "", "at night", true)).hasMessageContaining("five fields");

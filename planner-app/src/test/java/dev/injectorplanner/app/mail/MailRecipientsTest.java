@@ -32,9 +32,9 @@ class MailRecipientsTest {
     void an_unknown_depot_or_reader_is_said_with_those_there_are(Database database) {
         MailRecipients recipients = new MailRecipients(database.empty().dataSource());
         assertThatThrownBy(() -> recipients.add(new MailRecipient("West", Addressee.BUYER, "a@example.org")))
-                .hasMessage("depot \"West\": is not known. Mend: choose one of North, South.");
+                .hasMessage("depot \"West\": is not known. Fix: choose one of North, South.");
         assertThatThrownBy(() -> Addressee.of("owner"))
-                .hasMessage("for \"owner\": is nobody who gets mail. Mend: choose among manager, buyer, mechanic,"
+                .hasMessage("for \"owner\": is not a mail role. Fix: choose from manager, buyer, mechanic,"
                         + " administrator.");
     }
 }

@@ -160,7 +160,7 @@ class MailSendingTest {
     void an_address_that_smuggles_something_is_refused(String address) {
         assertThatThrownBy(() -> new MailRecipient(null, Addressee.BUYER, address))
                 .isInstanceOf(InvalidValueException.class)
-                .hasMessageEndingWith("is no mail address. Mend: write it as name@example.org.");
+                .hasMessageEndingWith("is not an email address. Fix: write it as name@example.org.");
     }
 
     @Test
@@ -195,7 +195,7 @@ class MailSendingTest {
                 .hasMessageContaining("would send the password unencrypted");
         assertThatThrownBy(() -> MailSettings.find(
                         Map.of("PLANNER_MAIL_HOST", "h", "PLANNER_MAIL_PORT", "many", "PLANNER_MAIL_FROM", "a@b.org")))
-                .hasMessageStartingWith("PLANNER_MAIL_PORT \"many\": is no port");
+                .hasMessageStartingWith("PLANNER_MAIL_PORT \"many\": is not a port number");
     }
 
     private void open(Database database) {

@@ -57,7 +57,9 @@ class ChangedMeanwhileTest {
 
     private void wish(String typed) {
         settings.change(
-                List.of(new SiteSettings.Wish(SettingKinds.get("nuisance"), typed, null)), SiteUnits.METRIC, "ann");
+                List.of(new SiteSettings.Wish(SettingKinds.get("rescheduling-cost"), typed, null)),
+                SiteUnits.METRIC,
+                "ann");
     }
 
     @Test

@@ -31,7 +31,7 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Kept plans, holds and announced visits on the demo's fleet, whatever database is below. */
+/** Kept plans, holds and confirmed visits on the demo's fleet, whatever database is below. */
 @TestInstance(Lifecycle.PER_CLASS)
 abstract class PlansContract {
     static final Instant NIGHT = Instant.parse("2026-03-02T01:00:00Z");
@@ -142,7 +142,7 @@ abstract class PlansContract {
     }
 
     @Test
-    void a_stored_refusal_keeps_a_truck_out() {
+    void a_stored_block_keeps_a_truck_out() {
         String truck = plan.visits().get(0).truck();
         application.holds().hold(hold(truck, Hold.Kind.REFUSE, null));
         assertThat(planned(DEPOT).visits()).noneMatch(visit -> visit.truck().equals(truck));
@@ -178,12 +178,12 @@ abstract class PlansContract {
         assertThatThrownBy(() -> application.holds().hold(hold("T-none", Hold.Kind.REFUSE, null)))
                 .isInstanceOf(InvalidValueException.class)
                 .hasMessageContaining("T-none")
-                .hasMessageContaining("Mend: ");
+                .hasMessageContaining("Fix: ");
     }
 
-    /** Left to itself the truck would come in another week; announced for a frozen week it stays there. */
+    /** Left to itself the truck would come in another week; confirmed for a frozen week it stays there. */
     @Test
-    void announced_visits_stay_in_the_frozen_weeks() {
+    void confirmed_visits_stay_in_the_frozen_weeks() {
         Plan free = planned(null);
         IsoWeek week = plan.firstWeek();
         Visit late = free.visits().stream()
@@ -192,12 +192,12 @@ abstract class PlansContract {
                 .orElseThrow();
         application.holds().hold(hold(late.truck(), Hold.Kind.PIN, week));
         application.plans().keep("run 1", null, NIGHT, planned(null));
-        var announced = application.announcing().announce(late.depot(), week, NIGHT, "Ilze");
-        assertThat(announced.trucks()).contains(late.truck());
-        assertThat(announced.added()).isEqualTo(announced.trucks().size());
+        var confirmed = application.confirmation().confirm(late.depot(), week, NIGHT, "Ilze");
+        assertThat(confirmed.trucks()).contains(late.truck());
+        assertThat(confirmed.added()).isEqualTo(confirmed.trucks().size());
         assertThat(application
-                        .announcing()
-                        .announce(late.depot(), week, NIGHT, "Ilze")
+                        .confirmation()
+                        .confirm(late.depot(), week, NIGHT, "Ilze")
                         .added())
                 .isZero();
         application.holds().release(late.truck(), NIGHT, "Ilze");
@@ -213,9 +213,9 @@ abstract class PlansContract {
         assertThat(plan.signEffects()).isEqualTo(planned(null).signEffects());
     }
 
-    /** The same fleet, priced with what the visits of an earlier day's plan paid for set-up. */
+    /** The same fleet, priced with what the visits of an earlier day's plan paid for shared access. */
     @Test
-    void set_up_is_shared_as_the_plans_of_earlier_days_paid_it() {
+    void access_labour_is_shared_as_the_plans_of_earlier_days_paid_it() {
         application.plans().keep("the day before", DEPOT, NIGHT, earlier());
         application.plans().keep("the same day", DEPOT, NIGHT.plusSeconds(1), plan);
         assertThat(application.plans().listEarlier(DEPOT, DemoFleet.TODAY, 4)).containsExactly(earlier());
@@ -237,15 +237,15 @@ abstract class PlansContract {
                 .containsExactly(plan);
     }
 
-    /** Between a work list and its announcement another plan may come into force. */
+    /** Between a work list and its confirmation another plan may come into force. */
     @Test
-    void visits_are_announced_as_the_plan_at_hand_has_them() {
+    void visits_are_confirmed_as_the_plan_at_hand_has_them() {
         Visit visit = plan.visits().get(0);
         application.holds().hold(hold(visit.truck(), Hold.Kind.REFUSE, null));
         application.plans().keep("another", DEPOT, NIGHT, planned(DEPOT));
         assertThat(application
-                        .announcing()
-                        .announce(plan, DEPOT, visit.week(), NIGHT, "work list")
+                        .confirmation()
+                        .confirm(plan, DEPOT, visit.week(), NIGHT, "work list")
                         .trucks())
                 .contains(visit.truck());
         assertThat(application.holds().holds(DEPOT, plan.firstWeek()).confirmed())
@@ -260,10 +260,10 @@ abstract class PlansContract {
     }
 
     @Test
-    void nothing_can_be_announced_without_a_plan() {
-        assertThatThrownBy(() -> application.announcing().announce(DEPOT, plan.firstWeek(), NIGHT, "Ilze"))
+    void nothing_can_be_confirmed_without_a_plan() {
+        assertThatThrownBy(() -> application.confirmation().confirm(DEPOT, plan.firstWeek(), NIGHT, "Ilze"))
                 .isInstanceOf(NothingToPlanException.class)
-                .hasMessageContaining("has no plan in force. Mend: ");
+                .hasMessageContaining("has no plan in force. Fix: ");
     }
 
     private static Hold hold(String truck, Hold.Kind kind, @Nullable IsoWeek week) {

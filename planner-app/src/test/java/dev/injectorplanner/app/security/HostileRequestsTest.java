@@ -90,7 +90,7 @@ class HostileRequestsTest {
     @CsvSource({
         "/plan/anew, depot",
         "/plan/hold, truck",
-        "/store/goods-in, depot",
+        "/store/receiving, depot",
         "/alerts/mute, why",
         "/jobs/run, kind"
     })

@@ -62,7 +62,7 @@ class HostileUploadsTest {
 
     private static void saysWithoutFault(HttpResponse<String> answer) {
         assertThat(answer.body())
-                .doesNotContain("Exception", "\tat ", "That did not work", "/tmp/")
+                .doesNotContain("Exception", "\tat ", "Something went wrong", "/tmp/")
                 .contains("</html>");
     }
 
@@ -104,7 +104,7 @@ class HostileUploadsTest {
         List<Path> before = temporary();
         Multipart form = check("a/x.csv", GOOD.getBytes(StandardCharsets.UTF_8))
                 .file("files", "b/x.csv", GOOD.getBytes(StandardCharsets.UTF_8));
-        assertThat(send(form).body()).contains("was chosen twice. Mend: choose each file once");
+        assertThat(send(form).body()).contains("was chosen twice. Fix: choose each file once");
         assertThat(temporary()).containsExactlyInAnyOrderElementsOf(before);
     }
 
@@ -115,7 +115,7 @@ class HostileUploadsTest {
                 .file("files", "readings.csv", GOOD.getBytes(StandardCharsets.UTF_8));
         HttpResponse<String> answer = send(without);
         assertThat(answer.statusCode()).isEqualTo(403);
-        assertThat(answer.body()).contains("That form is no longer good");
+        assertThat(answer.body()).contains("This form has expired");
         Multipart guessed = new Multipart()
                 .field("_csrf", "guessed")
                 .field("mode", "good_rows")
@@ -132,7 +132,7 @@ class HostileUploadsTest {
                 manager.send(check("large.csv", large).inChunksTo(address.resolve("/imports"))))) {
             assertThat(answer.statusCode()).isEqualTo(413);
             assertThat(answer.body())
-                    .contains("More was sent than this program takes at a time: 64 MB of files", "Mend: ")
+                    .contains("At most 64 MB of files can be sent at a time", "Fix: ")
                     .doesNotContain("Exception");
         }
         HttpResponse<String> form =
@@ -163,7 +163,7 @@ class HostileUploadsTest {
         assertThat(answer.statusCode()).isEqualTo(200);
         assertThat(answer.body())
                 .containsAnyOf("unpacks to more than", "is a damaged workbook")
-                .contains("Mend: ");
+                .contains("Fix: ");
         saysWithoutFault(answer);
     }
 
@@ -180,7 +180,7 @@ class HostileUploadsTest {
         assertThat(answer.statusCode()).isEqualTo(200);
         assertThat(answer.body())
                 .containsAnyOf("unpacks to more than", "more text than fits")
-                .contains("Mend: ");
+                .contains("Fix: ");
         saysWithoutFault(answer);
     }
 
@@ -193,7 +193,7 @@ class HostileUploadsTest {
             }
         })));
         assertThat(answer.statusCode()).isEqualTo(200);
-        assertThat(answer.body()).contains("Mend: ");
+        assertThat(answer.body()).contains("Fix: ");
         saysWithoutFault(answer);
     }
 
@@ -208,7 +208,7 @@ class HostileUploadsTest {
                         <?xml version="1.0"?><!DOCTYPE sst [<!ENTITY x SYSTEM "%s">]>
                         <sst xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><si><t>&x;</t></si></sst>""".formatted(secret.toUri())))));
                 assertThat(answer.statusCode()).as(part).isEqualTo(200);
-                assertThat(answer.body()).as(part).contains("Mend: ").doesNotContain("TOP-SECRET-TEXT");
+                assertThat(answer.body()).as(part).contains("Fix: ").doesNotContain("TOP-SECRET-TEXT");
                 saysWithoutFault(answer);
             }
         } finally {

@@ -44,7 +44,7 @@ import org.junit.jupiter.api.io.TempDir;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ProviderSignInTest {
     private static final String OWN = "quiet lorry under rain";
-    private static final String FAILED = "Signing in through the yard did not work. Mend: try again;";
+    private static final String FAILED = "Signing in through the yard did not work. Fix: try again;";
 
     @TempDir
     private static Path folder;
@@ -149,21 +149,21 @@ class ProviderSignInTest {
     void nobody_is_added_by_signing_in() throws Exception {
         int before = people.list().size();
         assertThat(refusal(claims -> claims.claim("email", "new@fleet.example")))
-                .contains("the yard knows you as new@fleet.example, and nobody of that name is here. Mend: ask the"
-                        + " administrator to add you under it.");
+                .contains("the yard knows you as new@fleet.example, and there is no user with that name here. Fix: ask"
+                        + " the administrator to add you under it.");
         assertThat(people.list()).hasSize(before);
     }
 
     @Test
     void who_is_kept_out_stays_out() throws Exception {
         assertThat(refusal(claims -> claims.claim("email", "gone@fleet.example")))
-                .contains("gone@fleet.example is kept out here. Mend: ask the administrator.");
+                .contains("gone@fleet.example is disabled here. Fix: ask the administrator.");
     }
 
     @Test
     void an_address_that_was_not_verified_is_nobodys() throws Exception {
         assertThat(refusal(claims -> claims.claim("email_verified", false)))
-                .contains("the yard has not verified the address buyer. Mend: verify it there");
+                .contains("the yard has not verified the address buyer. Fix: verify it there");
         assertThat(refusal(claims -> claims.claim("email_verified", null))).contains("has not verified");
     }
 
@@ -241,6 +241,6 @@ class ProviderSignInTest {
                 URI.create(provider.issuer() + "/"), SmallProvider.CLIENT, null, "x", ProviderSettings.Match.EMAIL));
         assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> other.findByRegistrationId(Provider.ID)))
                 .isInstanceOf(ProviderDownException.class)
-                .hasMessageContaining("calls itself " + provider.issuer());
+                .hasMessageContaining("identifies itself as " + provider.issuer());
     }
 }

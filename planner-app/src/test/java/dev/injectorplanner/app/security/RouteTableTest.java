@@ -40,6 +40,8 @@ class RouteTableTest {
             GET  /alerts                 ask    in      in    no       in
             POST /alerts/x               no     in      in    no       no
             GET  /life                   ask    in      in    no       in
+            GET  /outlook                ask    in      in    no       in
+            GET  /outlook/outlook.xlsx   ask    in      in    no       in
             GET  /imports                ask    in      in    no       in
             POST /imports/x              no     in      in    no       in
             GET  /jobs                   ask    in      no    no       in

@@ -57,7 +57,7 @@ class SignInTest {
         assertThat(location(visitor.signIn("buyer", "not the right one"))).isEqualTo("/sign-in?wrong");
         assertThat(location(visitor.signIn("no-such-person", OWN))).isEqualTo("/sign-in?wrong");
         assertThat(location(visitor.signIn("gone", OWN))).isEqualTo("/sign-in?wrong");
-        assertThat(visitor.get("/sign-in?wrong").body()).contains("Name and password do not go together.");
+        assertThat(visitor.get("/sign-in?wrong").body()).contains("Name and password do not match.");
     }
 
     @Test
@@ -66,7 +66,7 @@ class SignInTest {
         HttpResponse<String> answer =
                 administrator.postBare("/settings/people/add", "name=sneaked&role=manager&_csrf=guessed");
         assertThat(answer.statusCode()).isEqualTo(403);
-        assertThat(answer.body()).contains("That form is no longer good", "Mend:");
+        assertThat(answer.body()).contains("This form has expired", "Fix:");
         assertThat(administrator
                         .postBare("/settings/people/add", "name=sneaked&role=manager")
                         .statusCode())
@@ -106,13 +106,13 @@ class SignInTest {
         Visitor visitor = Visitor.as("fresh", OWN, address);
         Visitor elsewhere = Visitor.as("fresh", OWN, address);
         assertThat(location(visitor.get("/trucks"))).isEqualTo("/password");
-        assertThat(change(visitor, OWN, "short", "short").body()).contains("is too short. Mend: take at least 12");
+        assertThat(change(visitor, OWN, "short", "short").body()).contains("is too short. Fix: use at least 12");
         assertThat(change(visitor, OWN, "my own is fresh now", "my own is fresh now")
                         .body())
-                .contains("has the name in it");
+                .contains("contains the name");
         assertThat(change(visitor, "not it at all", "a new one of four words", "a new one of four words")
                         .body())
-                .contains("The password of now is not that");
+                .contains("The current password is wrong");
         assertThat(location(change(visitor, OWN, "a new one of four words", "a new one of four words")))
                 .isEqualTo("/sign-in?changed");
         assertThat(location(elsewhere.get("/trucks"))).isEqualTo("/sign-in?ended");

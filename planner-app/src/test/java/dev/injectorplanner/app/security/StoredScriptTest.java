@@ -38,7 +38,7 @@ class StoredScriptTest {
         assertThat(administrator
                         .post("/settings/people", "/settings/people/add", Map.of("name", SCRIPT, "role", "buyer"))
                         .body())
-                .contains("is no name to sign in with", "&lt;script&gt;")
+                .contains("cannot be used as a sign-in name", "&lt;script&gt;")
                 .doesNotContain("<script", "<img");
         assertThat(administrator
                         .get("/trucks?find=%3Cscript%3Ealert(1)%3C/script%3E")

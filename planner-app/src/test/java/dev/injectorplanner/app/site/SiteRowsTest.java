@@ -77,7 +77,7 @@ class SiteRowsTest {
                 SiteTable.FAMILIES, with(family, "glycol_percent", "140"), family.key(), family.mark(), "ann");
 
         assertThat(wrong).containsOnlyKeys("glycol_percent");
-        assertThat(wrong.get("glycol_percent")).startsWith("“140”").contains("Mend: ");
+        assertThat(wrong.get("glycol_percent")).startsWith("“140”").contains("Fix: ");
         assertThat(row(SiteTable.FAMILIES, "Four")).isEqualTo(family);
     }
 
@@ -106,7 +106,7 @@ class SiteRowsTest {
         assertThat(row(SiteTable.RULES, "all, safety").cells()).containsEntry("limit", "2");
         assertThat(newest().before()).isEmpty();
         assertThat(rows.save(SiteTable.RULES, sooner, null, "", "ann").get("rule"))
-                .contains("is there already");
+                .contains("already exists");
     }
 
     @Test
@@ -157,7 +157,7 @@ class SiteRowsTest {
                 .hasValueSatisfying(words -> assertThat(words)
                         .contains("2 trucks")
                         .contains("access steps")
-                        .contains("Mend: "));
+                        .contains("Fix: "));
 
         Map<String, String> rule = Map.of("family", "Four", "rule", "age_months", "limit", "48", "window_days", "");
         assertThat(rows.save(SiteTable.RULES, rule, null, "", "ann")).isEmpty();
@@ -179,8 +179,8 @@ class SiteRowsTest {
         SiteRow there = row(SiteTable.DEPOTS, "South");
 
         assertThat(rows.remove(SiteTable.DEPOTS, "South", there.mark(), "ann"))
-                .hasValueSatisfying(words ->
-                        assertThat(words).contains("records of the past").contains("Mend: "));
+                .hasValueSatisfying(
+                        words -> assertThat(words).contains("past records").contains("Fix: "));
         assertThat(rows.list(SiteTable.DEPOTS)).extracting(SiteRow::key).isEqualTo(List.of("North", "South"));
     }
 

@@ -93,15 +93,15 @@ class SiteSettingsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "nuisance | many | is no number",
-                "nuisance | -1 | is out of range",
-                "nuisance | 1e3 | is no number",
-                "frozen-weeks | 1.5 | is no whole number",
+                "rescheduling-cost | many | is not a number",
+                "rescheduling-cost | -1 | is out of range",
+                "rescheduling-cost | 1e3 | is not a number",
+                "frozen-weeks | 1.5 | is not a whole number",
                 "frozen-weeks | 27 | is out of range",
                 "service-level | 100 | is out of range",
                 "protect-to | -60 | is out of range",
-                "renew-coolant | maybe | is none of the choices",
-                "distance | leagues | is none of the choices",
+                "renew-coolant | maybe | is not one of the choices",
+                "distance | leagues | is not one of the choices",
             })
     void what_cannot_be_is_said(String name, String typed, String reason) {
         SiteSettings settings = of(Database.HSQLDB);
@@ -109,7 +109,7 @@ class SiteSettingsTest {
         assertThatThrownBy(() -> settings.set(SettingKinds.get(name), typed, "ann"))
                 .isInstanceOf(InvalidValueException.class)
                 .hasMessageContaining("\"" + typed + "\": " + reason)
-                .hasMessageContaining("Mend: ");
+                .hasMessageContaining("Fix: ");
         assertThat(settings.kept()).isEmpty();
     }
 
@@ -118,8 +118,8 @@ class SiteSettingsTest {
     void of_several_wishes_all_are_set_or_none(Database database) {
         SiteSettings settings = of(database);
 
-        Map<String, String> wrong = settings.change(
-                List.of(wish("nuisance", "120", 0), wish("frozen-weeks", "90", 0)), SiteUnits.METRIC, "ann");
+        Map<String, SiteSettings.Refused> wrong = settings.change(
+                List.of(wish("rescheduling-cost", "120", 0), wish("frozen-weeks", "90", 0)), SiteUnits.METRIC, "ann");
 
         assertThat(wrong).containsOnlyKeys("frozen-weeks");
         assertThat(settings.kept()).isEmpty();
@@ -129,16 +129,20 @@ class SiteSettingsTest {
     @EnumSource
     void what_somebody_else_set_meanwhile_is_not_overwritten(Database database) {
         SiteSettings settings = of(database);
-        settings.set(SettingKinds.get("nuisance"), "100", "ann");
-        long seen = settings.kept().get("nuisance").version();
-        settings.set(SettingKinds.get("nuisance"), "150", "bob");
+        settings.set(SettingKinds.get("rescheduling-cost"), "100", "ann");
+        long seen = settings.kept().get("rescheduling-cost").version();
+        settings.set(SettingKinds.get("rescheduling-cost"), "150", "bob");
 
-        Map<String, String> wrong = settings.change(List.of(wish("nuisance", "120", seen)), SiteUnits.METRIC, "ann");
+        Map<String, SiteSettings.Refused> wrong =
+                settings.change(List.of(wish("rescheduling-cost", "120", seen)), SiteUnits.METRIC, "ann");
 
-        assertThat(wrong.get("nuisance")).contains("bob set it to 150").contains("Mend: ");
+        assertThat(wrong.get("rescheduling-cost").words())
+                .contains("bob set it to 150")
+                .contains("Fix: ");
+        assertThat(wrong.get("rescheduling-cost").meanwhile()).isTrue();
         assertThat(settings.policy().visits().reschedulingCost()).isEqualTo(150);
-        long now = settings.kept().get("nuisance").version();
-        assertThat(settings.change(List.of(wish("nuisance", "120", now)), SiteUnits.METRIC, "ann"))
+        long now = settings.kept().get("rescheduling-cost").version();
+        assertThat(settings.change(List.of(wish("rescheduling-cost", "120", now)), SiteUnits.METRIC, "ann"))
                 .isEmpty();
         assertThat(settings.policy().visits().reschedulingCost()).isEqualTo(120);
     }

@@ -25,7 +25,7 @@ class HsqldbStoreTest extends StoreContract {
         Path file = java.nio.file.Files.writeString(folder.resolve("notes.txt"), "notes");
         assertThatThrownBy(() -> Store.open(StoreSettings.embedded(file)))
                 .isInstanceOf(StoreException.class)
-                .hasMessage(file + " is no folder and cannot become one. Mend: choose another with --data.");
+                .hasMessage(file + " is not a folder and cannot be created. Fix: choose another with --data.");
     }
 
     @Test
@@ -33,6 +33,6 @@ class HsqldbStoreTest extends StoreContract {
         assertThatThrownBy(() -> Store.open(new StoreSettings("jdbc:hsqldb:hsql://localhost:1/none", "SA", "")))
                 .isInstanceOf(StoreException.class)
                 .hasMessageStartingWith("The store at jdbc:hsqldb:hsql://localhost:1/none cannot be opened: ")
-                .hasMessageContaining("Mend: ");
+                .hasMessageContaining("Fix: ");
     }
 }

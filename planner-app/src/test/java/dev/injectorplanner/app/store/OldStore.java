@@ -13,7 +13,7 @@ import java.util.zip.ZipInputStream;
 
 /**
  * Stores as earlier versions of the program left them. The zips in {@code stores} are the files of stores that held the rows
- * of {@link OneOfEach} at their schema version, shut down; they are never made anew.
+ * of {@link OneOfEach} at their schema version, shut down; they are never made again.
  */
 final class OldStore {
     /** Schema version of the last release. */

@@ -6,7 +6,7 @@ import java.time.Instant;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 
-/** A job that was given up, told in a transaction of its own. */
+/** A job that failed for good, told in a transaction of its own. */
 public final class GivenUp {
     private GivenUp() {}
 

@@ -74,7 +74,7 @@ public final class PlanByHand {
                 by);
     }
 
-    /** A fault of the whole truck that must not wait. */
+    /** A fault of the whole truck that is a safety item. */
     public static DueItem mustNotWait(String truck, String code, LocalDate by) {
         return new DueItem(
                 truck,
@@ -84,7 +84,7 @@ public final class PlanByHand {
                 null,
                 DueAction.INSPECT,
                 code + " seen",
-                "must not wait",
+                "safety: bring in now",
                 "planner default",
                 by,
                 code);

@@ -104,12 +104,12 @@ class AuditedRoutesTest {
         Visitor mechanic = Visitor.as(Role.MECHANIC, address);
         String kits = "/store/kits";
         notes.take(
-                "/store/goods-in",
+                "/store/receiving",
                 "mechanic",
-                "take injectors in",
+                "receive injectors",
                 () -> mechanic.post(
                         "/store",
-                        "/store/goods-in",
+                        "/store/receiving",
                         AuditNotes.form(
                                 "depot",
                                 "North",
@@ -132,7 +132,7 @@ class AuditedRoutesTest {
         notes.take(
                 kits,
                 "mechanic",
-                "fill a kit",
+                "allocate a kit",
                 () -> mechanic.post("/store", kits, AuditNotes.form("depot", "North", "truck", "T-1", "do", "fill")));
         String injector = String.valueOf(new SerialisedStock(app.application().store())
                 .kitOf("T-1")
@@ -141,13 +141,13 @@ class AuditedRoutesTest {
         notes.take(
                 kits,
                 "mechanic",
-                "take an injector out of a kit",
+                "release an injector from a kit",
                 () -> mechanic.post(
                         "/store", kits, AuditNotes.form("depot", "North", "injector", injector, "do", "release")));
         notes.take(
                 kits,
                 "mechanic",
-                "fill a kit",
+                "allocate a kit",
                 () -> mechanic.post(
                         "/store",
                         kits,
@@ -165,19 +165,19 @@ class AuditedRoutesTest {
         notes.take(
                 kits,
                 "mechanic",
-                "take an injector out of a kit",
+                "release an injector from a kit",
                 () -> mechanic.post(
                         "/store", kits, AuditNotes.form("depot", "North", "injector", injector, "do", "release")));
         notes.take(
                 kits,
                 "mechanic",
-                "take an injector off the shelf",
+                "remove an injector from stock",
                 () -> mechanic.post(
                         "/store", kits, AuditNotes.form("depot", "North", "injector", injector, "do", "off")));
         notes.take(
                 "/bay/{truck}",
                 "mechanic",
-                "close a visit out",
+                "close out a visit",
                 () -> mechanic.post("/store", "/bay/T-1", closeOut("key-1", "FAILED")));
         long id = new CloseOuts(app.application().store()).ofTruck("T-1").get(0).id();
         Visitor manager = Visitor.as(Role.MANAGER, address);
@@ -234,12 +234,12 @@ class AuditedRoutesTest {
         notes.take(
                 "/alerts/seen",
                 "manager",
-                "see an alert",
+                "acknowledge an alert",
                 () -> manager.post("/alerts", "/alerts/seen", AuditNotes.form("id", id)));
         notes.take(
                 "/alerts/mute",
                 "manager",
-                "mute an alert",
+                "snooze an alert",
                 () -> manager.post(
                         "/alerts",
                         "/alerts/mute",
@@ -249,10 +249,10 @@ class AuditedRoutesTest {
     private void plan() throws Exception {
         Visitor manager = Visitor.as(Role.MANAGER, address);
         notes.take(
-                "/plan/announce",
+                "/plan/confirm",
                 "manager",
-                "announce visits",
-                () -> manager.post("/plan", "/plan/announce", AuditNotes.form("depot", "North", "week", WEEK)));
+                "confirm visits",
+                () -> manager.post("/plan", "/plan/confirm", AuditNotes.form("depot", "North", "week", WEEK)));
         notes.take(
                 "/plan/hold",
                 "manager",
@@ -265,7 +265,7 @@ class AuditedRoutesTest {
                 "release a truck",
                 () -> manager.post("/plan", "/plan/release", AuditNotes.form("truck", "T-2")));
         assertThat(notes.of("/plan/release"))
-                .isEqualTo("release a truck T-2: kept out of every week (harvest) -> not held");
+                .isEqualTo("release a truck T-2: blocked in every week (harvest) -> not held");
         notes.take(
                 "/plan/anew",
                 "manager",

@@ -36,7 +36,8 @@ final class AuditedSettings {
         Visitor administrator = Visitor.as(Role.ADMINISTRATOR, address);
         String rows = "/settings/{table:families|access|rules|depots}";
         String figures = "/settings/figures";
-        notes.take(figures, "manager", "set", () -> sent(manager, figures, figures, Map.of("v.nuisance", "120")));
+        notes.take(
+                figures, "manager", "set", () -> sent(manager, figures, figures, Map.of("v.rescheduling-cost", "120")));
         String site = "/settings/site";
         notes.take(
                 site,
@@ -82,7 +83,7 @@ final class AuditedSettings {
         String closeOut = "{\"truck\":\"T-2\",\"done_on\":\"2026-03-02\",\"labour_hours\":1,\"cylinders\":"
                 + "[{\"cylinder\":3,\"fitted\":false,\"reason\":\"tested, healthy\"}]}";
         notes.take(
-                "/api/v1/close-outs", who, "close a visit out", () -> program("close-outs", token.secret(), closeOut));
+                "/api/v1/close-outs", who, "close out a visit", () -> program("close-outs", token.secret(), closeOut));
         notes.take(
                 page + "/revoke",
                 "administrator",

@@ -6,20 +6,25 @@ import dev.injectorplanner.app.jobs.JobRun;
 import dev.injectorplanner.app.jobs.JobRuns;
 import dev.injectorplanner.app.jobs.RunOutcome;
 import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.store.StoreBackup;
 import dev.injectorplanner.app.testkit.PlannerRuns;
 import dev.injectorplanner.app.testkit.Visitor;
 import java.net.HttpURLConnection;
 import java.net.URI;
 import java.net.http.HttpResponse;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Health and job history of the real application on the embedded store. */
 @PlannerRuns
@@ -72,6 +77,24 @@ class JobsPageTest {
 
     @Test
     @Timeout(60)
+    void the_administrator_sees_each_backup_with_the_command_that_restores_it(
+            URI address, RunningApp app, @TempDir Path restored) throws Exception {
+        Instant due = Instant.now().minusSeconds(7).truncatedTo(ChronoUnit.SECONDS);
+        run(address, "backup", "", due);
+        assertThat(ended(app, "backup", due).outcome()).isEqualTo(RunOutcome.DONE);
+
+        String page = Visitor.as(Role.ADMINISTRATOR, address).get("/jobs").body();
+        Matcher command = Pattern.compile("java -jar planner.jar restore (\\S+\\.zip) --data (\\S+?)<")
+                .matcher(page);
+        assertThat(command.find()).as(page).isTrue();
+        assertThat(page).contains("java -jar planner.jar serve --data " + command.group(2));
+        assertThat(StoreBackup.restore(Path.of(command.group(1)), restored.resolve("data")))
+                .isPositive();
+        assertThat(get(address, "/jobs").body()).doesNotContain("planner.jar restore");
+    }
+
+    @Test
+    @Timeout(60)
     void a_job_run_by_hand_is_in_the_history_and_pressing_twice_is_one_run(URI address, RunningApp app)
             throws Exception {
         Instant due = Instant.now().minusSeconds(5).truncatedTo(ChronoUnit.SECONDS);
@@ -85,7 +108,7 @@ class JobsPageTest {
         assertThat(run.outcome()).as(run.error()).isEqualTo(RunOutcome.DONE);
         assertThat(run.byHand()).isTrue();
         assertThat(run.attempt()).isEqualTo(1);
-        assertThat(run.counts()).startsWith("findings ").contains(", visits ");
+        assertThat(run.counts()).startsWith("due items ").contains(", visits ");
         run(address, "nightly-plan", "North", due);
         Thread.sleep(300); // had it run again, it would show
         assertThat(runs(app).stream().filter(other -> other.key().due().equals(due)))
@@ -101,14 +124,15 @@ class JobsPageTest {
         assertThat(run(address, "nightly-plan", "Nowhere", due))
                 .returns(400, HttpResponse::statusCode)
                 .satisfies(answer -> assertThat(answer.body())
-                        .contains("depot &quot;Nowhere&quot;: is not known. Mend: choose one of North."));
-        assertThat(run(address, "laundry", "", due).body()).contains("is no job. Mend: choose among nightly-plan, ");
+                        .contains("depot &quot;Nowhere&quot;: is not known. Fix: choose one of North."));
+        assertThat(run(address, "laundry", "", due).body()).contains("is not a job. Fix: choose from nightly-plan, ");
         assertThat(run(address, "backup", "North", due).body()).contains("runs for the whole fleet");
         assertThat(run(address, "nightly-plan", "", due).body()).contains("is missing");
-        assertThat(run(address, "backup", "", due.plusSeconds(900)).body()).contains("is no moment that has come");
+        assertThat(run(address, "backup", "", due.plusSeconds(900)).body())
+                .contains("is not a due time that has passed");
         HttpResponse<String> none = get(address, "/jobs/%3Cb%3E");
         assertThat(none.statusCode()).isEqualTo(404);
-        assertThat(none.body()).contains("There is no such page").doesNotContain("<b>", "Exception");
+        assertThat(none.body()).contains("Page not found").doesNotContain("<b>", "Exception");
     }
 
     @Test

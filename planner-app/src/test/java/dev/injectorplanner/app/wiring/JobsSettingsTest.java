@@ -34,16 +34,16 @@ class JobsSettingsTest {
     void a_name_that_is_not_known_is_refused_with_the_nearest_one() {
         assertThatThrownBy(() -> read("backup.kep=3"))
                 .isInstanceOf(InvalidValueException.class)
-                .hasMessage("setting \"backup.kep\": is not known. Mend: write backup.keep, or take it out.");
+                .hasMessage("setting \"backup.kep\": is not known. Fix: write backup.keep, or remove it.");
     }
 
     @Test
     void values_that_make_no_sense_are_refused() {
-        assertThatThrownBy(() -> read("backup.keep=some")).hasMessageContaining("is no whole number");
+        assertThatThrownBy(() -> read("backup.keep=some")).hasMessageContaining("is not a whole number");
         assertThatThrownBy(() -> read("backup.keep=0")).hasMessageContaining("backup.keep");
         assertThatThrownBy(() -> read("jobs.threads=1000")).hasMessageContaining("jobs.threads");
         assertThatThrownBy(() -> read("jobs.lease-seconds=1")).hasMessageContaining("jobs.lease-seconds");
         assertThatThrownBy(() -> Settings.read(folder.resolve("none"), JobsSettings.names()))
-                .hasMessageContaining("cannot be read. Mend: ");
+                .hasMessageContaining("cannot be read. Fix: ");
     }
 }

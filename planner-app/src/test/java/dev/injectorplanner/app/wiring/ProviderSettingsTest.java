@@ -26,7 +26,7 @@ class ProviderSettingsTest {
     void without_settings_there_is_no_provider() throws Exception {
         assertThat(read(Map.of(), "")).isEmpty();
         assertThatThrownBy(() -> read(Map.of(), "oidc.client-id=planner"))
-                .hasMessage("oidc.client-id \"planner\": is set without oidc.issuer. Mend: set both, or none.");
+                .hasMessage("oidc.client-id \"planner\": is set without oidc.issuer. Fix: set both, or none.");
     }
 
     @Test
@@ -46,7 +46,7 @@ class ProviderSettingsTest {
         assertThat(read(Map.of(), lines).orElseThrow().secret()).isNull();
         assertThatThrownBy(
                         () -> read(Map.of(), lines[0], lines[1], "oidc.client-secret-file=" + folder.resolve("none")))
-                .hasMessageContaining("cannot be read, or is empty. Mend: ");
+                .hasMessageContaining("cannot be read, or is empty. Fix: ");
     }
 
     @ParameterizedTest
@@ -65,7 +65,7 @@ class ProviderSettingsTest {
         assertThatThrownBy(() -> read(Map.of(), "oidc.issuer=" + issuer, "oidc.client-id=planner"))
                 .isInstanceOf(InvalidValueException.class)
                 .hasMessageContaining("oidc.issuer")
-                .hasMessageContaining("Mend: ");
+                .hasMessageContaining("Fix: ");
     }
 
     @Test

@@ -36,7 +36,7 @@ public record IsoWeek(int year, int week) implements Comparable<IsoWeek> {
     public static IsoWeek parse(String text) {
         Matcher matcher = WRITTEN.matcher(text.strip());
         if (!matcher.matches()) {
-            throw new InvalidValueException("week", text, "is no ISO week", "write it as 2026-W48");
+            throw new InvalidValueException("week", text, "is not an ISO week", "write it as 2026-W48");
         }
         return new IsoWeek(Integer.parseInt(matcher.group(1)), Integer.parseInt(matcher.group(2)));
     }

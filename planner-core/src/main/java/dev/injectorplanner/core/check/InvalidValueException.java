@@ -1,7 +1,7 @@
 package dev.injectorplanner.core.check;
 
 /** A value that a record refuses: which field, what was there, why not, and how to fix it. */
-public final class InvalidValueException extends IllegalArgumentException {
+public final class InvalidValueException extends IllegalArgumentException implements UserError {
     private static final long serialVersionUID = 1L;
 
     private final String field;
@@ -16,7 +16,7 @@ public final class InvalidValueException extends IllegalArgumentException {
      * @param fix what to do about it, without a full stop
      */
     public InvalidValueException(String field, Object value, String reason, String fix) {
-        super(field + " \"" + value + "\": " + reason + ". Mend: " + fix + ".");
+        super(field + " \"" + value + "\": " + reason + ". Fix: " + fix + ".");
         this.field = field;
         this.value = String.valueOf(value);
         this.reason = reason;

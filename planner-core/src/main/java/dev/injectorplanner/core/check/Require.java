@@ -22,7 +22,7 @@ public final class Require {
             throw new InvalidValueException(
                     field,
                     name.substring(0, 20) + "...",
-                    "has " + name.length() + " characters, the most is " + LONGEST_NAME,
+                    "has " + name.length() + " characters, the maximum is " + LONGEST_NAME,
                     "shorten it, or check whether the columns have shifted");
         }
         return withoutControls(field, name);
@@ -40,7 +40,7 @@ public final class Require {
             throw new InvalidValueException(
                     field,
                     text.substring(0, 20) + "...",
-                    "has " + text.length() + " characters, the most is " + LONGEST_TEXT,
+                    "has " + text.length() + " characters, the maximum is " + LONGEST_TEXT,
                     "shorten it");
         }
         return withoutControls(field, text);
@@ -117,7 +117,8 @@ public final class Require {
         }
         BigDecimal plain = value.stripTrailingZeros();
         if (plain.precision() - plain.scale() > 13) {
-            throw new InvalidValueException(field, plain, "is not a believable amount", "enter it in whole units");
+            throw new InvalidValueException(
+                    field, plain, "is too large to be a real amount", "enter it in whole units");
         }
         if (plain.scale() > 4) {
             throw new InvalidValueException(

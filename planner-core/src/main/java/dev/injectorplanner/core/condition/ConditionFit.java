@@ -64,7 +64,7 @@ public final class ConditionFit {
     }
 
     /**
-     * Learns from a history. Beyond 200,000 pieces of life every so many-th injector tells.
+     * Learns from a history. Beyond 200,000 pieces of life only every n-th injector is used.
      *
      * @param remaining what an injector found worn would have run on, as for the lives: it counts as failed that much later,
      *     exponentially spread

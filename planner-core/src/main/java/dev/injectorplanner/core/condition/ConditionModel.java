@@ -17,7 +17,7 @@ public final class ConditionModel {
     /** Source of a ratio fitted to the fleet's records by proportional hazards. */
     public static final String FITTED = "fitted to the fleet's records";
 
-    /** Source of a ratio that holds until the records tell. */
+    /** Source of a ratio that holds until the records are enough. */
     public static final String DEFAULT = "planner default";
 
     /** No product of ratios goes beyond this. */
@@ -80,7 +80,7 @@ public final class ConditionModel {
     /** The condition that signs make. */
     public Condition of(Set<Sign> signs) {
         String words = signs.isEmpty()
-                ? "no sign"
+                ? "no warning sign"
                 : EnumSet.copyOf(signs).stream().map(Sign::words).collect(Collectors.joining(", "));
         Set<Sign> counting = Sign.counting(signs);
         boolean fitted = effects.stream()

@@ -15,7 +15,7 @@ record Profile(double early, double middle, double late, double whole) {
     /** Last day of each period. */
     static final int[] ENDS = {28, 84, 182};
 
-    /** Until records tell. */
+    /** Until the records are enough. */
     static final Profile FLAT = new Profile(1, 1, 1, 1);
 
     private static final double SLOW = 10;

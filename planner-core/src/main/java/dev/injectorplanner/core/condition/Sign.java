@@ -29,7 +29,7 @@ public enum Sign {
         return words;
     }
 
-    /** Hazard ratio against an injector without this sign, until the fleet's records tell. */
+    /** Hazard ratio against an injector without this sign, until the fleet's own data is enough. */
     public double defaultRatio() {
         return usual;
     }

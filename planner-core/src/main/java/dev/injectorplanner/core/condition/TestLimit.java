@@ -2,7 +2,7 @@ package dev.injectorplanner.core.condition;
 
 import dev.injectorplanner.core.fleet.CylinderTest;
 
-/** Holds a test against the limit in force. */
+/** Compares a test with the limit in force. */
 @FunctionalInterface
 public interface TestLimit {
     /** Whether a test of an engine of this family is over its limit; false where the two cannot be compared. */

@@ -41,7 +41,7 @@ public final class CoolantMixer {
                     "drained_l",
                     Require.plain(drainedLitres),
                     "is more than the system holds, " + Require.plain(capacityLitres) + " l",
-                    "correct the one that is wrong");
+                    "correct whichever is wrong");
         }
         this.nowPercent = Require.within("now_percent", nowPercent, 0, 100);
         this.anyStrength = anyStrength;
@@ -137,13 +137,13 @@ public final class CoolantMixer {
         Require.within("target_percent", targetPercent, 0, 100);
         if (!anyStrength && (targetPercent < LEAST_PERCENT || targetPercent > MOST_PERCENT)) {
             String why = targetPercent < LEAST_PERCENT
-                    ? "below it the additives are too thin and the engine may rust and freeze"
-                    : "above it the coolant carries off less heat and its additives may fall out";
+                    ? "below that, the additives are too diluted and the engine may corrode or freeze"
+                    : "above that, the coolant carries less heat and its additives may drop out";
             throw new InvalidValueException(
                     "target_percent",
                     Require.plain(targetPercent),
-                    "is outside 40 to 60 % by volume, for which heavy-duty concentrate is made (ASTM D6210): " + why,
-                    "choose 40 to 60, or let the site allow any strength if the engine maker does");
+                    "is outside 40 to 60 % by volume, the range of heavy-duty concentrate (ASTM D6210): " + why,
+                    "choose 40 to 60, or allow any strength in the site settings if the engine maker does");
         }
     }
 

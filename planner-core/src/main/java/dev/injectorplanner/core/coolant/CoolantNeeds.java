@@ -36,7 +36,7 @@ public final class CoolantNeeds {
         } catch (InvalidValueException refused) {
             remark = String.valueOf(refused.getMessage());
             mix = kept(family, visit, rules, target);
-            remark += mix == null ? " No mix is worked out." : " Until then the strength there is is kept.";
+            remark += mix == null ? " No mix is calculated." : " Until then the current strength is kept.";
         }
         return new CoolantNeed(
                 visit.depot(),

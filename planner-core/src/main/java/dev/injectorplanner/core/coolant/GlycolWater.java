@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  * Melinder (2010). They lie up to 2.9 K apart, the ASHRAE table being the warmer nearly everywhere.
  */
 public final class GlycolWater {
-    /** Both curves end at 60 percent by mass, which is so much by volume. */
+    /** Both curves end at 60 percent by mass, which is this much by volume. */
     public static final double CURVES_END_PERCENT = AshraeTable.LAST_VOLUME_PERCENT;
 
     /**
@@ -74,7 +74,7 @@ public final class GlycolWater {
             throw new InvalidValueException(
                     "protect_to_c",
                     Require.plain(protectToC),
-                    "is colder than the published freezing points reach: "
+                    "is below the range of the published freezing points: "
                             + Require.plain(coldest)
                             + " C at " + Require.plain(CURVES_END_PERCENT) + " % by volume",
                     "ask for " + Require.plain(coldest) + " C or warmer, and keep the truck plugged in below that");
@@ -110,9 +110,9 @@ public final class GlycolWater {
 
     /** Where the figures come from and how far they reach, for a sheet. */
     public static String basis() {
-        return "freezing points by percent of volume: the warmer of ASHRAE (Handbook Fundamentals 2001, chapter 21) and"
+        return "freezing points by volume percent: the warmer of ASHRAE (Handbook Fundamentals 2001, chapter 21) and"
                 + " Melinder (2010), which differ by up to 2.9 K; both reach to "
-                + Figures.tenths(CURVES_END_PERCENT) + " % by volume, from there to 60 % the figure of "
-                + Figures.tenths(CURVES_END_PERCENT) + " % is used, the warmer one; beyond 60 % none is given";
+                + Figures.tenths(CURVES_END_PERCENT) + " % by volume; from there to 60 % the figure for "
+                + Figures.tenths(CURVES_END_PERCENT) + " % is used, which is warmer; none is given above 60 %";
     }
 }

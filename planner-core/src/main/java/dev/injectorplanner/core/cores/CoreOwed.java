@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param part the reman part that was fitted
  * @param supplier who wants the old unit
  * @param fittedOn day it was fitted, from which the days count
- * @param oldSerial serial of the unit that came out, or null where history does not tell
+ * @param oldSerial serial of the unit that came out, or null where unknown
  * @param deposit deposit at stake
  * @param lastDay last day to send it
  * @param daysLeft days from today to that day, below 0 where it has passed

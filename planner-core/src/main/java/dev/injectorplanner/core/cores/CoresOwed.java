@@ -17,10 +17,10 @@ import org.jspecify.annotations.Nullable;
  * and as owed until then.
  */
 public final class CoresOwed {
-    /** A core whose last day has passed is still shown for so many days. Planner default. */
+    /** A core whose last day has passed is still shown for this many days. Planner default. */
     public static final int PAST_DAYS = 30;
 
-    /** A core is to be sent now when so many days are left or fewer. Planner default. */
+    /** A core is to be sent now when this many days are left or fewer. Planner default. */
     public static final int REMIND_DAYS = 14;
 
     private CoresOwed() {}

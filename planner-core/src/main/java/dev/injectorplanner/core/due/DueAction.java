@@ -6,6 +6,6 @@ public enum DueAction {
     REPLACE,
     /** Test the truck's injectors; no access needed. */
     INSPECT,
-    /** Do an interval task. */
+    /** Do a scheduled service. */
     SERVICE
 }

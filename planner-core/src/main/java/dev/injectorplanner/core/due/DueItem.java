@@ -11,13 +11,13 @@ import org.jspecify.annotations.Nullable;
  * @param depot where it is looked after
  * @param cylinder the cylinder, or null where it concerns the whole truck
  * @param kind what made it due
- * @param task the interval task where {@code kind} is INTERVAL, else null
+ * @param task the scheduled service where {@code kind} is INTERVAL, else null
  * @param action what it asks for
  * @param evidence what was seen, in words with figures and units
- * @param limit the limit it was held against, in words with figures and units
+ * @param limit the limit it was checked against, in words with figures and units
  * @param limitSource whose limit that is: "site rule" or "planner default"
  * @param by the day by which it should be done; in the past where it is overdue
- * @param faultCode the fault that must not wait where {@code kind} is SAFETY, else null
+ * @param faultCode the safety fault where {@code kind} is SAFETY, else null
  */
 public record DueItem(
         String truck,

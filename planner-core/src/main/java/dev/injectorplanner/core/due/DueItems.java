@@ -19,11 +19,11 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is due within a horizon: what must not wait, and what the rules find on age, distance, engine hours, faults, tests, risk, unseen defects, warranty
- * and interval tasks. Where the risk of an injector is known, the evidence quotes it.
+ * What is due within a horizon: safety items, and what the rules find on age, distance, engine hours, faults, tests, risk, undetected defects, warranty
+ * and scheduled services. Where the risk of an injector is known, the evidence quotes it.
  */
 public final class DueItems {
-    /** Most pressing first: what must not wait, then by day, then work before tests before tasks, then by truck, cylinder, kind, task, fault code and evidence. */
+    /** Most pressing first: safety items, then by day, then work before tests before tasks, then by truck, cylinder, kind, task, fault code and evidence. */
     public static final Comparator<DueItem> MOST_PRESSING = comparing((DueItem item) -> item.kind() != DueKind.SAFETY)
             .thenComparing(DueItem::by)
             .thenComparing(DueItem::action)
@@ -41,13 +41,13 @@ public final class DueItems {
     private final UnseenLimit unseen;
     private final SafetyLimit safety;
 
-    /** Without forecasts: rules on risk and unseen defects find nothing. */
+    /** Without forecasts: rules on risk and undetected defects find nothing. */
     public DueItems(FleetIndex index, RuleBook rules, FleetUsage usage) {
         this(index, rules, usage, null, UnseenLimit.of(UnseenLimit.STANDARD), SafetyLimit.standard());
     }
 
     /**
-     * @param unseen how likely a road failure from an unseen defect may become before a truck is tested
+     * @param unseen how likely a road failure from an undetected defect may become before a truck is tested
      * @param safety how soon a truck with a fuel leak must come in
      */
     public DueItems(

@@ -2,7 +2,7 @@ package dev.injectorplanner.core.due;
 
 /** What made something due. */
 public enum DueKind {
-    /** A fuel leak or a fault of the fuel pressure: it must not wait. */
+    /** A fuel leak or fuel pressure fault: the truck is brought in now. */
     SAFETY,
     AGE_MONTHS,
     DISTANCE_KM,

@@ -18,17 +18,17 @@ final class InspectionRule {
                         null,
                         DueAction.INSPECT,
                         evidence(inspection),
-                        Figures.tenths(100 * limit.chance()) + " % for a road failure from a defect nobody has seen",
+                        Figures.tenths(100 * limit.chance()) + " % for a road failure from an undetected defect",
                         limit.source(),
                         inspection.by()));
     }
 
     private static String evidence(TruckInspection inspection) {
         String last = inspection.lastTestOn() == null
-                ? "no test of all injectors on record, "
+                ? "no full injector test on record, "
                 : "injectors last tested on " + inspection.lastTestOn() + ", ";
         return last + Figures.km(inspection.sinceKm())
-                + " ago; chance since then of a road failure from an unseen defect "
+                + " ago; chance since then of a road failure from an undetected defect "
                 + Figures.percent(inspection.chanceNow())
                 + (inspection.estimated() ? "" : "; delay and sensitivity are planner defaults");
     }

@@ -52,7 +52,7 @@ final class IntervalRule {
                 ? null
                 : new Next(
                         by,
-                        Figures.whole(now) + " " + unit + " in all, next at " + Figures.whole(next) + " " + unit,
+                        Figures.whole(now) + " " + unit + " in total, next at " + Figures.whole(next) + " " + unit,
                         "every " + Figures.whole(every) + " " + unit);
     }
 

@@ -29,7 +29,7 @@ final class RiskRule {
                         null,
                         DueAction.REPLACE,
                         Figures.whole(risk.age()) + " " + risk.clock().unit() + " since fitting, " + risk.condition(),
-                        Figures.tenths(rule.limit()) + " % to fail within 12 weeks",
+                        Figures.tenths(rule.limit()) + " % chance of failing within 12 weeks",
                         rule.source(),
                         truck.today.plusWeeks(weeks)));
     }

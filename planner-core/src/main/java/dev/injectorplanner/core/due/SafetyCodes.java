@@ -10,7 +10,7 @@ import java.util.TreeMap;
  * P008A, P008B, P0093, P0094 in SAE J2012 / ISO 15031-6; SPN 94 fuel delivery pressure, 157 rail pressure, 1239 and 1240
  * fuel leakage in SAE J1939-71 and its Digital Annex; FMI 0 and 1 most severe, 16 and 18 moderately severe, above and below
  * normal, in SAE J1939-73. The least severe levels, FMI 15 and 17, and faults of the sensor itself ask for no such haste.
- * That these must not wait is common practice; the engine maker's manual goes before it.
+ * Bringing these in at once is common practice; the engine maker's manual takes precedence.
  */
 final class SafetyCodes {
     private static final Map<String, String> WORDS = new TreeMap<>();
@@ -39,7 +39,7 @@ final class SafetyCodes {
         WORDS.put("SPN " + spn + " FMI 18", what + " too low, moderately severe");
     }
 
-    /** What a code says in words, where it must not wait. */
+    /** A safety code in words. */
     static Optional<String> find(FaultCode code) {
         return Optional.ofNullable(WORDS.get(code.text()));
     }

@@ -7,7 +7,7 @@ import dev.injectorplanner.core.fleet.RuleKind;
  * How soon a truck with a fuel leak or a fault of its fuel pressure must be in a bay.
  *
  * @param days days from the first sighting, 0 to 60
- * @param windowDays sightings of so many days back count as active, 1 to 365
+ * @param windowDays sightings of this many days back count as active, 1 to 365
  * @param latePerDay what a day later is weighed with where the limit cannot be met, in the site's currency
  */
 public record SafetyLimit(int days, int windowDays, double latePerDay) {

@@ -15,7 +15,7 @@ import java.util.TreeMap;
  * a later day. Each code is a due item of its own, so that one who knows of a small leak is still told of a large one. Earlier
  * sightings of a code belong to it as long as no gap between two is as long as the window. Fitting ends with a leak check
  * and cleared faults, so that it counts as the cure; a sighting on the day of fitting itself counts as after it, which is
- * the cautious side. Due so many days after the first sighting since then.
+ * the cautious side. Due this many days after the first sighting since then.
  */
 final class SafetyRule {
     private SafetyRule() {}
@@ -31,8 +31,7 @@ final class SafetyRule {
             truck.mustNotWait(
                     each.getKey(),
                     evidence(each.getKey(), first, each.getValue().getLast().day()),
-                    "must not wait: in the bay within " + Figures.count(limit.days(), "day", "days")
-                            + " of the first sighting",
+                    "safety: in the bay within " + Figures.count(limit.days(), "day", "days") + " of the first report",
                     limit.source(),
                     first.plusDays(limit.days()));
         }
@@ -60,7 +59,7 @@ final class SafetyRule {
     }
 
     private static String evidence(String code, LocalDate first, LocalDate last) {
-        String when = first.equals(last) ? " seen on " + first : " seen from " + first + " to " + last;
+        String when = first.equals(last) ? " reported on " + first : " reported from " + first + " to " + last;
         return SafetyCodes.words(code) + " (" + code + ")" + when + ", no injector fitted since";
     }
 }

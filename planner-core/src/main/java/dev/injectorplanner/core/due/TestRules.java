@@ -24,7 +24,7 @@ public final class TestRules {
                 .ifPresent(rule -> test(truck, age, rule, TestKind.RETURN_FLOW, DueKind.RETURN_FLOW));
     }
 
-    /** Whether a test can be held against a limit: its unit is the limit's. Contribution tests have no limit. */
+    /** Whether a test can be checked against a limit: its unit is the limit's. Contribution tests have no limit. */
     public static boolean comparable(CylinderTest test) {
         String unit = test.unit().toLowerCase(Locale.ROOT).replace("³", "3").replace(" ", "");
         return switch (test.test()) {

@@ -17,7 +17,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
-/** One truck held against the rules: what the rules may ask, and the due items so far. */
+/** One truck checked against the rules: what the rules may ask, and the due items so far. */
 final class TruckCheck {
     private static final double LONGEST_WAIT_DAYS = 36_500;
 
@@ -118,7 +118,7 @@ final class TruckCheck {
         }
     }
 
-    /** Notes a fault of the whole truck that must not wait, where its day lies within the horizon. */
+    /** Notes a safety fault of the whole truck where its day lies within the horizon. */
     void mustNotWait(String faultCode, String evidence, String limit, String limitSource, LocalDate by) {
         if (inHorizon(by)) {
             dueItems.add(new DueItem(
@@ -141,7 +141,7 @@ final class TruckCheck {
         return cylinder == null || risk == null
                 ? ""
                 : risk.find(truck.truck(), cylinder)
-                        .map(found -> "; " + Figures.percent(found.chance12()) + " to fail within 12 weeks")
+                        .map(found -> "; " + Figures.percent(found.chance12()) + " chance of failing within 12 weeks")
                         .orElse("");
     }
 

@@ -10,7 +10,7 @@ public record AwayWindow(String truck, LocalDate from, LocalDate to, String reas
         truck = Require.name("truck", truck);
         reason = Require.text("reason", reason);
         if (to.isBefore(from)) {
-            throw new InvalidValueException("to", to, "is before from " + from, "correct the one that is wrong");
+            throw new InvalidValueException("to", to, "is before from " + from, "correct whichever is wrong");
         }
     }
 

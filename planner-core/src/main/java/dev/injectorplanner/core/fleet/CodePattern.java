@@ -29,7 +29,7 @@ public final class CodePattern {
         if (bare.length() > MOST_CHARACTERS) {
             throw refused(
                     bare.substring(0, 40) + "...",
-                    "has " + bare.length() + " characters, the most is " + MOST_CHARACTERS);
+                    "has " + bare.length() + " characters, the maximum is " + MOST_CHARACTERS);
         }
         if (PatternSize.hasClassInClass(bare)) {
             throw refused(bare, "has a class of characters within a class");
@@ -37,7 +37,7 @@ public final class CodePattern {
         try {
             Pattern.compile(bare.replaceAll("\\{[0-9,]*}", "{1}")); // its form first: counts cost memory
             if (PatternSize.of(bare) > MOST_STEPS) {
-                throw refused(bare, "repeats too much, the most is " + MOST_STEPS + " characters written out");
+                throw refused(bare, "repeats too much, the maximum is " + MOST_STEPS + " characters written out");
             }
             Pattern.compile(bare);
         } catch (PatternSyntaxException e) {
@@ -51,7 +51,7 @@ public final class CodePattern {
 
     private static InvalidValueException refused(String pattern, String why) {
         return new InvalidValueException(
-                "code_pattern", pattern, why, "write it such as [0-9A-Z]{16}, without look-ahead or back-references");
+                "code_pattern", pattern, why, "write it as [0-9A-Z]{16}, without look-ahead or back-references");
     }
 
     /**

@@ -4,7 +4,7 @@ import dev.injectorplanner.core.check.Require;
 import java.math.BigDecimal;
 
 /**
- * Trucks that can stand in for one another.
+ * Trucks that can replace one another.
  *
  * @param dutyGroup its name in the tables
  * @param minimumOnRoad trucks that must stay on the road

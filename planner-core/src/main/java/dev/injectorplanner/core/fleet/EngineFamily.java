@@ -53,10 +53,7 @@ public record EngineFamily(
         List<Integer> all = IntStream.rangeClosed(1, cylinders).boxed().toList();
         if (!listed.stream().sorted().toList().equals(all)) {
             throw new InvalidValueException(
-                    field,
-                    listed,
-                    "does not name each cylinder 1 to " + cylinders + " once",
-                    "list every cylinder once");
+                    field, listed, "must list each cylinder 1 to " + cylinders + " once", "list every cylinder once");
         }
     }
 

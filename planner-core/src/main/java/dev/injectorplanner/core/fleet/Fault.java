@@ -32,7 +32,7 @@ public record Fault(
             throw new InvalidValueException(
                     "cylinder",
                     cylinder,
-                    "the code " + code + " speaks of cylinder " + fromCode,
+                    "the code " + code + " is for cylinder " + fromCode,
                     "leave the cylinder empty, or correct the code");
         }
         cylinder = fromCode != null ? fromCode : cylinder;

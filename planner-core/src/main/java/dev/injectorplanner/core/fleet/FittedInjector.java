@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param truck the truck
  * @param cylinder number as the engine maker counts
  * @param part its part number
- * @param serial the unit's serial, or null where history does not tell
+ * @param serial the unit's serial, or null where unknown
  * @param calibrationCode the code that goes into the engine controller under its cylinder, or null
  * @param origin new or reman
  * @param fittedOn day it went in
@@ -50,7 +50,7 @@ public record FittedInjector(
             nothingWithoutRemoval(removedOdometerKm, removedEngineHours, found);
         } else if (removedOn.isBefore(fittedOn)) {
             throw new InvalidValueException(
-                    "removed_on", removedOn, "is before fitted_on " + fittedOn, "correct the one that is wrong");
+                    "removed_on", removedOn, "is before fitted_on " + fittedOn, "correct whichever is wrong");
         }
     }
 
@@ -62,7 +62,7 @@ public record FittedInjector(
             throw new InvalidValueException(
                     "removed_on",
                     "",
-                    "is empty, yet the row tells of a removal (" + stray + ")",
+                    "is empty, but other removal columns are filled (" + stray + ")",
                     "enter removed_on, or clear the other removed columns and found");
         }
     }

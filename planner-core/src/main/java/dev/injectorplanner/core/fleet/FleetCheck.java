@@ -73,8 +73,8 @@ final class FleetCheck {
     private <R> void twice(String table, List<R> rows, Comparator<R> key) {
         for (int i = 1; i < rows.size(); i++) {
             if (key.compare(rows.get(i - 1), rows.get(i)) == 0) {
-                add(table + ": two rows with one key, " + rows.get(i - 1) + " and " + rows.get(i)
-                        + ". Mend: leave one of them out.");
+                add(table + ": duplicate key, " + rows.get(i - 1) + " and " + rows.get(i)
+                        + ". Fix: remove one of them.");
             }
         }
     }
@@ -128,7 +128,7 @@ final class FleetCheck {
             String named = name.apply(row);
             if (named != null && !named.equals(last) && !known.contains(named)) {
                 add(table + ": " + column + " \"" + named + "\" is not known. Known: " + shown(known)
-                        + ". Mend: load it first, or correct the name.");
+                        + ". Fix: load it first, or correct the name.");
             }
             last = named;
         }
@@ -172,8 +172,8 @@ final class FleetCheck {
 
     private void within(String table, String whose, int cylinder, int most) {
         if (cylinder > most) {
-            add(table + ": " + whose + " names cylinder " + cylinder + ", its engine has " + most
-                    + ". Mend: correct the cylinder, or the family.");
+            add(table + ": " + whose + " names cylinder " + cylinder + ", but its engine has " + most
+                    + ". Fix: correct the cylinder, or the family.");
         }
     }
 
@@ -184,7 +184,7 @@ final class FleetCheck {
             FittedInjector after = fleet.injectors().get(i);
             if (before.overlaps(after)) {
                 add("injectors: truck " + after.truck() + ", cylinder " + after.cylinder() + ": one was fitted on "
-                        + after.fittedOn() + " while that of " + before.fittedOn() + " was still in. Mend: enter "
+                        + after.fittedOn() + " while that of " + before.fittedOn() + " was still fitted. Fix: enter "
                         + "removed_on for the earlier one, or correct a date.");
             }
         }

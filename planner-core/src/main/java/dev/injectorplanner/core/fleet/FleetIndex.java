@@ -74,7 +74,7 @@ public final class FleetIndex {
     private static <R> R known(String what, String name, Map<String, R> rows) {
         R row = rows.get(name);
         if (row == null) {
-            throw new IllegalArgumentException("no " + what + " \"" + name + "\", there are " + rows.keySet());
+            throw new IllegalArgumentException("no " + what + " \"" + name + "\", the names are " + rows.keySet());
         }
         return row;
     }

@@ -1,9 +1,10 @@
 package dev.injectorplanner.core.fleet;
 
+import dev.injectorplanner.core.check.UserError;
 import java.util.List;
 
 /** Rows that are right each by itself and do not fit together. The message lists the first ten. */
-public final class InvalidFleetException extends IllegalArgumentException {
+public final class InvalidFleetException extends IllegalArgumentException implements UserError {
     private static final long serialVersionUID = 1L;
 
     private final transient List<String> problems;

@@ -50,7 +50,7 @@ public record Part(
         Require.within("lead_days_max", leadDaysMax, 0, 1_000);
         if (leadDaysMax < leadDays) {
             throw new InvalidValueException(
-                    "lead_days_max", leadDaysMax, "is below lead_days " + leadDays, "enter the longest wait");
+                    "lead_days_max", leadDaysMax, "is below lead_days " + leadDays, "enter the longest lead time");
         }
         Require.within("pack", pack, 1, 100_000);
         Require.within("minimum_order", minimumOrder, 0, 1_000_000);

@@ -2,7 +2,7 @@ package dev.injectorplanner.core.fleet;
 
 import dev.injectorplanner.core.check.Require;
 
-/** What lies on the shelf: {@code onHand} pieces (or litres) of a part at a depot, zero or more. */
+/** What is in stock: {@code onHand} pieces (or litres) of a part at a depot, zero or more. */
 public record StockLine(String depot, String part, double onHand) {
     public StockLine {
         depot = Require.name("depot", depot);

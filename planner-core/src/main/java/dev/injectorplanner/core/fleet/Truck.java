@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param vin identification number
  * @param depot where it is looked after
  * @param family its engine
- * @param dutyGroup trucks that can stand in for it, or null
+ * @param dutyGroup trucks that can replace it, or null
  * @param inServiceOn first day of service
  * @param outOfServiceOn day it left the fleet, or null; after {@code inServiceOn}
  * @param warrantyUntil last day of the truck's own warranty, or null
@@ -36,7 +36,7 @@ public record Truck(
                     "out_of_service_on",
                     outOfServiceOn,
                     "is before in_service_on " + inServiceOn,
-                    "correct the one that is wrong");
+                    "correct whichever is wrong");
         }
     }
 

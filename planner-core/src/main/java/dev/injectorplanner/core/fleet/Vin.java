@@ -28,15 +28,15 @@ public record Vin(String text) {
                         text,
                         "has \"" + text.charAt(i) + "\" in position " + (i + 1)
                                 + "; a VIN has letters and digits without I, O and Q",
-                        "read the plate again: 1 for I, 0 for O and Q");
+                        "read the plate again: use 1 for I, and 0 for O or Q");
             }
         }
         if (isNorthAmerican(text) && text.charAt(CHECK_POSITION) != checkDigit(text)) {
             throw refused(
                     text,
-                    "check digit in position 9 is " + text.charAt(CHECK_POSITION) + ", the other characters ask for "
-                            + checkDigit(text),
-                    "compare it with the plate, a character is wrong or two have changed places");
+                    "the check digit in position 9 is " + text.charAt(CHECK_POSITION)
+                            + ", but the other characters require " + checkDigit(text),
+                    "compare it with the plate: a character is wrong or two are swapped");
         }
     }
 

@@ -1,4 +1,4 @@
-/** The fleet as immutable records: what stands in the tables, checked on construction. */
+/** The fleet as immutable records: what is in the tables, checked on construction. */
 @NullMarked
 package dev.injectorplanner.core.fleet;
 

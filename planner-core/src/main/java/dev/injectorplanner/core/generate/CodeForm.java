@@ -20,7 +20,10 @@ final class CodeForm {
         Matcher matcher = FORM.matcher(String.valueOf(part.codePattern()));
         if (!matcher.matches()) {
             throw new InvalidValueException(
-                    "code_pattern", part.codePattern() + "", "is no form the generator writes", "use " + pattern(16));
+                    "code_pattern",
+                    part.codePattern() + "",
+                    "is not a code form that the generator can write",
+                    "use " + pattern(16));
         }
         return Integer.parseInt(matcher.group(1));
     }

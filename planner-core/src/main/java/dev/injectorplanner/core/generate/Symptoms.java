@@ -5,6 +5,7 @@ import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.truth.Draws;
+import dev.injectorplanner.core.truth.TestTruth;
 import dev.injectorplanner.core.truth.TruckClock;
 import dev.injectorplanner.core.truth.UsagePath;
 import java.time.LocalDate;
@@ -24,6 +25,7 @@ final class Symptoms {
     private static final double KM_BETWEEN_FAULTS = 2_200;
     private static final double KM_BETWEEN_STRAY_FAULTS = 70_000;
     private static final int DAYS_BETWEEN_TESTS = 110;
+    private static final TestTruth SHOWN = new TestTruth(0.9, 2.5, 5, 26, 4, 22, 40, 4);
 
     private final Draws draws;
     private final EngineUse use;
@@ -117,10 +119,10 @@ final class Symptoms {
         double gone = Math.max(0, Math.min(1, (ageKm - unit.defectKm) / Math.max(1, unit.lifeKm - unit.defectKm)));
         boolean defect = ageKm > unit.defectKm;
         double side = unit.cylinder % 2 == 0 ? 1 : -1;
-        double balance = draws.normal(0, 0.9) + (defect ? side * (2.5 + 5 * gone) : 0);
-        double flow = Math.max(4, draws.normal(26, 4) + (defect ? 22 + 40 * gone : 0));
-        add(tests, unit, day, TestKind.BALANCE, tenth(balance), "mm3/stroke", "warm idle");
-        add(tests, unit, day, TestKind.RETURN_FLOW, tenth(flow), "ml/min", "1,200 rpm in neutral");
+        double balance = SHOWN.balance(draws, side, defect, gone);
+        double flow = SHOWN.flow(draws, defect, gone);
+        add(tests, unit, day, TestKind.BALANCE, balance, "mm3/stroke", "warm idle");
+        add(tests, unit, day, TestKind.RETURN_FLOW, flow, "ml/min", "1,200 rpm in neutral");
     }
 
     private void add(
@@ -133,9 +135,5 @@ final class Symptoms {
             String state) {
         tests.add(new CylinderTest(
                 clock.truck(), unit.cylinder, clock.moment(day, 9 * 3_600), kind, value, unitWords, state));
-    }
-
-    private static double tenth(double value) {
-        return Math.rint(value * 10) / 10;
     }
 }

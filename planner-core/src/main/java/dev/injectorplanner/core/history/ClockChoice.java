@@ -14,7 +14,7 @@ import java.util.List;
  */
 final class ClockChoice {
     /**
-     * Hours are taken only where they fit better by so much log-likelihood, strong evidence in the words of Kass and Raftery
+     * Hours are taken only where they fit better by this much log-likelihood, strong evidence in the words of Kass and Raftery
      * (1995), Journal of the American Statistical Association 90:773-795; else it stays with distance.
      */
     static final double CLEARLY_BETTER = 3;

@@ -13,7 +13,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The lives of all injectors a fleet's tables tell of, as far as they were observed. A truck's records begin with its
+ * The lives of all injectors in a fleet's tables, as far as they were observed. A truck's records begin with its
  * first meter reading: an injector that was in before enters at the age it had then (delayed entry), because had it
  * failed earlier nobody would have noted it; one that came out before is left out. Lives of age 0 are left out.
  */
@@ -50,12 +50,12 @@ public final class LifeHistory {
         return beforeRecords;
     }
 
-    /** Injectors whose age no meter tells, or whose age is 0. */
+    /** Injectors whose age no meter shows, or whose age is 0. */
     public int withoutAge() {
         return withoutAge;
     }
 
-    /** Age of a unit on a day within its observation, within its observed stretch; null where meters do not tell. */
+    /** Age of a unit on a day within its observation, within its observed stretch; null where the meters cannot say. */
     public @Nullable Double ageOn(UnitLife unit, LocalDate day, Clock clock) {
         Span span = unit.on(clock);
         TruckUsage meters = usage.find(unit.truck()).orElse(null);

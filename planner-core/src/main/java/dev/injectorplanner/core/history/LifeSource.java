@@ -6,7 +6,7 @@ public enum LifeSource {
     FITTED("fitted to the fleet's records"),
     /** The fleet's own records and a prior together. */
     POSTERIOR("fleet's records with a prior"),
-    /** The prior alone: the records tell nothing yet. */
+    /** The prior alone: there are no records yet. */
     PRIOR("prior alone");
 
     private final String words;

@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param observedFrom first day of observation: of fitting, or of the truck's first readings where that is later
  * @param exitOn day observation ended: of removal, today, or the truck's last day
  * @param end how it ended
- * @param km ages in km, or null where meters do not tell
- * @param hours ages in engine hours, or null where meters do not tell
+ * @param km ages in km, or null where the meters cannot say
+ * @param hours ages in engine hours, or null where the meters cannot say
  */
 public record UnitLife(
         String truck,
@@ -29,7 +29,7 @@ public record UnitLife(
         LifeEnd end,
         @Nullable Span km,
         @Nullable Span hours) {
-    /** The observed stretch on a clock, or null where meters do not tell. */
+    /** The observed stretch on a clock, or null where the meters cannot say. */
     public @Nullable Span on(Clock clock) {
         return clock == Clock.DISTANCE ? km : hours;
     }

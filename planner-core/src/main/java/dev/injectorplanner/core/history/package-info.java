@@ -1,4 +1,4 @@
-/** What a fleet's own records tell of the lives of its injectors, and the life models learned from them. */
+/** What a fleet's own records show of the lives of its injectors, and the life models learned from them. */
 @NullMarked
 package dev.injectorplanner.core.history;
 

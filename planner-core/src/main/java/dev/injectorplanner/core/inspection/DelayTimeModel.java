@@ -11,7 +11,7 @@ import java.util.function.DoubleUnaryOperator;
  * Society 35:401-406, with their version for imperfect inspection. Defects arise independently (Poisson).
  *
  * @param delay from a defect's rise to its failure
- * @param sensitivity chance that a test finds a defect that is there, 0..1, each test anew
+ * @param sensitivity chance that a test finds a defect that is there, 0..1, each test again
  */
 public record DelayTimeModel(Delay delay, double sensitivity) {
     private static final double RELATIVE_ERROR = 1e-10;

@@ -26,7 +26,7 @@ public final class UnseenDefects {
     }
 
     /**
-     * Chance of at least one failure on the road from an unseen defect within {@code sinceTest} of the last test.
+     * Chance of at least one failure on the road from an undetected defect within {@code sinceTest} of the last test.
      *
      * @param injectors of one truck, all running the same distance
      * @param sinceTest distance (or hours) since the last test, zero or more

@@ -103,7 +103,7 @@ final class CoxSweep {
         return this;
     }
 
-    /** Units that left may have weighed so much that what they leave behind is rounding: the sums are made anew. */
+    /** Units that left may have weighed this much that what they leave behind is rounding: the sums are made again. */
     private void addAgain(int fromStop, double time) {
         zeroth = 0;
         peak = 0;

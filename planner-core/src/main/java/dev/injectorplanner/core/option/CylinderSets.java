@@ -81,7 +81,7 @@ public final class CylinderSets {
                         + rates.bayPerVisit();
     }
 
-    /** A cylinder's share of the full set's shared access: what it bears in a typical visit, before plans tell better. */
+    /** A cylinder's share of the full set's shared access: what it bears in a typical visit, before plans give a better figure. */
     public double fullSetShare(Rates rates) {
         return sharedCost(count() - 1, rates) / cylinders;
     }

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 
 /**
  * Prices the ways to treat one truck. Against no visit, cylinders B in week t cost the sum over B of [D(t) - D later -
- * share] plus the cost of the union of access steps, downtime, and what rides along. Source: grouping by deferral costs,
+ * share] plus the cost of the union of access steps, downtime, and ride-along tasks. Source: grouping by deferral costs,
  * Wildeman, Dekker and Smit (1997), European Journal of Operational Research 99:530-551; the shares inside the planned
  * costs are taken out again, since the union is paid in full.
  */

@@ -27,12 +27,12 @@ public record Rates(
         Require.positive("bay_hours_per_day", bayHoursPerDay);
     }
 
-    /** Days a truck stands for so many hours of work: an eighth of a day at least. */
+    /** Days a truck stands for this many hours of work: an eighth of a day at least. */
     public double truckDays(double labourHours) {
         return Math.max(SHORTEST_STAY_DAYS, labourHours / bayHoursPerDay);
     }
 
-    /** What standing for so many hours of work costs. */
+    /** What standing for this many hours of work costs. */
     public double downtime(double labourHours) {
         return downtimePerDay * truckDays(labourHours);
     }

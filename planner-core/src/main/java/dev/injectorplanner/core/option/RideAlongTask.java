@@ -3,7 +3,7 @@ package dev.injectorplanner.core.option;
 import dev.injectorplanner.core.check.Require;
 
 /**
- * Work that is no cylinder: an inspection or an interval task.
+ * Work that is no cylinder: an inspection or a scheduled service.
  *
  * @param name the task's name, or {@link #INSPECTION}
  * @param labourHours labour

@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param left cylinders it leaves, each with what the visit would cost more with it
  * @param weekEarlier what the same work costs more a week earlier, or null in the first week
  * @param weekLater what it costs more a week later, or null in the last week
- * @param earlierLimit the limit that stands against a week earlier, in words, or null
- * @param laterLimit the limit that stands against a week later, in words, or null
+ * @param earlierLimit the limit that prevents a week earlier, in words, or null
+ * @param laterLimit the limit that prevents a week later, in words, or null
  */
 public record VisitReason(
         double saves,
@@ -47,7 +47,7 @@ public record VisitReason(
      * The visit in another week, the rest of the schedule where it is.
      *
      * @param costs what it costs more
-     * @param limit the limit that stands against it, in words, or null
+     * @param limit the limit that prevents it, in words, or null
      */
     public record Move(double costs, @Nullable String limit) {}
 
@@ -95,9 +95,9 @@ public record VisitReason(
 
     /** In words, two or three sentences. */
     public String words() {
-        StringBuilder words = new StringBuilder("Saves ").append(money(saves)).append(" against no visit.");
+        StringBuilder words = new StringBuilder("Saves ").append(money(saves)).append(" compared with no visit.");
         if (done.size() > 1) {
-            words.append(" Set-up ")
+            words.append(" Shared access ")
                     .append(money(sharedCost))
                     .append(" is shared by ")
                     .append(done.size())
@@ -108,7 +108,7 @@ public record VisitReason(
                 .map(each -> each.cylinder() + " (" + money(each.otherWayCosts()) + ")")
                 .toList();
         if (!done.isEmpty() && !others.isEmpty()) {
-            words.append(" Doing another as well would cost more: cylinder ")
+            words.append(" Adding another would cost more: cylinder ")
                     .append(String.join(", ", others))
                     .append('.');
         }
@@ -126,14 +126,15 @@ public record VisitReason(
         boolean limited = earlierLimit != null || laterLimit != null;
         return moves.isEmpty()
                 ? ""
-                : " " + moves.stream().collect(Collectors.joining(limited ? "; " : ", ", "Moved ", "."));
+                : " " + moves.stream().collect(Collectors.joining(limited ? "; " : ", ", "Moving it: ", "."));
     }
 
     private static String told(double cost, @Nullable String limit) {
         if (limit == null) {
             return cost < 0 ? "saves " + money(-cost) : "costs " + money(cost);
         }
-        return (cost < 0 ? "would save " + money(-cost) : "would cost " + money(cost)) + " but cannot be: " + limit;
+        return (cost < 0 ? "would save " + money(-cost) : "would cost " + money(cost)) + " but is not possible: "
+                + limit;
     }
 
     private static String money(double amount) {

@@ -9,10 +9,10 @@ import dev.injectorplanner.core.check.Require;
  * @param coolantPerLitre a litre of coolant drained: what is lost, and its handling
  * @param downtimePerDay a day that a truck without a duty group stands
  * @param latePerDay a day that a cylinder is past a limit of the rules
- * @param taskLatePerDay a day that an interval task or an inspection is late
+ * @param taskLatePerDay a day that a scheduled service or an inspection is late
  * @param warrantyTestWorth a test made in time before a warranty ends
  * @param rescheduling cost moving a visit that was confirmed
- * @param frozenWeeks confirmed visits of so many first weeks stay where they are
+ * @param frozenWeeks confirmed visits of this many first weeks stay where they are
  * @param keptSets the most sets of cylinders kept a truck and week
  */
 public record VisitRules(
@@ -32,7 +32,7 @@ public record VisitRules(
         Require.notNegative("late_per_day", latePerDay);
         Require.notNegative("task_late_per_day", taskLatePerDay);
         Require.notNegative("warranty_test_worth", warrantyTestWorth);
-        Require.notNegative("nuisance", reschedulingCost);
+        Require.notNegative("rescheduling_cost", reschedulingCost);
         Require.within("frozen_weeks", frozenWeeks, 0, 26);
         Require.within("kept_sets", keptSets, 1, 50);
     }

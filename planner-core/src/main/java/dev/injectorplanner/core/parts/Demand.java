@@ -165,12 +165,12 @@ public final class Demand {
         return method;
     }
 
-    /** Chance of exactly so many. */
+    /** Chance of exactly this many. */
     public double chanceOf(int pieces) {
         return chanceOfAtMost(pieces) - chanceOfAtMost(pieces - 1);
     }
 
-    /** Chance of so many or fewer. */
+    /** Chance of this many or fewer. */
     public double chanceOfAtMost(int pieces) {
         return pieces < 0 ? 0 : pieces >= cumulated.length ? 1 : cumulated[pieces];
     }

@@ -16,7 +16,7 @@ public record FailureChance(String depot, String part, double chancePerWeek) {
         Require.within("chance_per_week", chancePerWeek, 0, Math.nextDown(1.0));
     }
 
-    /** Chance of failing within so many days, at the same rate every day. */
+    /** Chance of failing within this many days, at the same rate every day. */
     double within(double days) {
         return -Math.expm1(days / 7 * Math.log1p(-chancePerWeek));
     }

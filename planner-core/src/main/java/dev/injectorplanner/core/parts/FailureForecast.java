@@ -26,7 +26,7 @@ public interface FailureForecast {
     }
 
     /**
-     * Chance of each injector to fail in service within so many days from today.
+     * Chance of each injector to fail in service within this many days from today.
      *
      * @param depot depot of the trucks
      * @param part part that will replace the injectors

@@ -8,7 +8,7 @@ import java.util.Map;
 
 /**
  * When the parts of a visit can be there, for whoever chooses its week. Each visit is seen alone, as if nobody else took
- * from the shelf: a day that this names too early for a busy shelf comes out on the short list.
+ * from stock: a day that this names too early for a busy shelf comes out on the short list.
  */
 public final class PartArrivals {
     private final Supply supply;
@@ -21,7 +21,7 @@ public final class PartArrivals {
         this.today = today;
     }
 
-    /** The first day on which the whole kit is there, from the shelf, from open purchase lines, or ordered today. */
+    /** The first day on which the whole kit is there, from stock, from open purchase lines, or ordered today. */
     public LocalDate readyOn(Visit visit) {
         LocalDate ready = today;
         for (Map.Entry<String, Kit> kit : needs.kitOf(visit).entrySet()) {

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param part part number
  * @param needed pieces used on average
  * @param required pieces to have for that week, so that all visits up to it are covered with the service level
- * @param onHandBefore pieces on the shelf before that week's visits: stock, less what earlier weeks require, plus what
+ * @param onHandBefore pieces in stock before that week's visits: stock, less what earlier weeks require, plus what
  *     arrived by then or was ordered for them
  * @param arriving pieces on open purchase lines due within the week's Monday and the one before
  * @param missing pieces short that week, 0 or more

@@ -23,7 +23,7 @@ import java.util.TreeMap;
  * the longest lead time, the cautious one.
  */
 public final class PartNeeds {
-    /** An open purchase line that is past its day is expected so many days from today. */
+    /** An open purchase line that is past its day is expected this many days from today. */
     public static final int OVERDUE_DAYS = 7;
 
     private static final double ROUNDING = 1e-9;

@@ -12,7 +12,7 @@ import java.util.TreeMap;
  * size.
  */
 final class StockDemand {
-    /** Beyond so many pieces that may break an approximation stands in. */
+    /** Beyond this many pieces that may break an approximation stands in. */
     static final int EXACT_PIECES = 4_000;
 
     private double certain;
@@ -49,7 +49,7 @@ final class StockDemand {
         }
     }
 
-    /** Adds so many times a quantity, each with a chance. */
+    /** Adds this many times a quantity, each with a chance. */
     void add(long times, double quantity, double chance) {
         expected += times * quantity * chance;
         if (chance >= 1) {
@@ -77,7 +77,7 @@ final class StockDemand {
         return Figures.tidy(sum);
     }
 
-    /** Chance that so many pieces do not suffice; where sizes differ, of the most pressing size. */
+    /** Chance that this many pieces do not suffice; where sizes differ, of the most pressing size. */
     double chanceAbove(double pieces, double level) {
         if (certain > pieces + 1e-9) {
             return 1;

@@ -133,8 +133,8 @@ public final class Advisor {
                 throw new InvalidValueException(
                         "step",
                         step,
-                        "is no access step of family " + family.family(),
-                        "choose among " + steps.stream().map(AccessStep::step).collect(Collectors.joining(", ")));
+                        "is not an access step of family " + family.family(),
+                        "choose from " + steps.stream().map(AccessStep::step).collect(Collectors.joining(", ")));
             }
         }
     }
@@ -190,14 +190,15 @@ public final class Advisor {
     private static String why(List<Option> options) {
         Option best = options.get(0);
         if (best.cost() >= 0) {
-            return "Do what must be done and leave the others: each other set costs more now than later.";
+            return "Do only what must be done: every other set costs more now than later.";
         }
         return "Doing cylinders "
                 + best.cylinders().stream().map(String::valueOf).collect(Collectors.joining(" "))
                 + " while it is open saves " + Figures.whole(-best.cost())
-                + " against doing only what must be done: opening more costs " + Figures.whole(best.sharedCost())
-                + ", standing longer " + Figures.whole(best.downtime())
-                + ", and leaving the others for later would cost "
+                + " compared with doing only what must be done: the extra access costs "
+                + Figures.whole(best.sharedCost())
+                + ", the longer downtime " + Figures.whole(best.downtime())
+                + ", and doing them later would cost "
                 + Figures.whole(-best.gains()) + ".";
     }
 }

@@ -59,8 +59,8 @@ final class Assumptions {
                 whose(policy.weeks() == usual.weeks()));
         add(
                 "usage",
-                "km and hours a week are the median slope of the meter readings of the last " + policy.usageWindowDays()
-                        + " days, parked time counted (Theil 1950, Sen 1968)",
+                "km and hours a week come from the median slope of the meter readings of the last "
+                        + policy.usageWindowDays() + " days, parked time included (Theil 1950, Sen 1968)",
                 whose(policy.usageWindowDays() == usual.usageWindowDays()));
         add(
                 "bay",
@@ -79,13 +79,13 @@ final class Assumptions {
             add(
                     "rule " + rule.kind().name().toLowerCase(Locale.ROOT),
                     "limit " + Figures.tenths(rule.limit()) + " " + unit(rule.kind()) + window
-                            + ", until the site gives its own; the engine maker's limits go before it",
+                            + ", until the site sets its own; the engine maker's limits come first",
                     PRACTICE);
         }
         if (!index.fleet().intervals().isEmpty()) {
             add(
-                    "interval tasks",
-                    "done at each multiple of the interval so far, by meter or months in service; next due at the next",
+                    "scheduled services",
+                    "taken as done at each multiple of the interval so far, by meter or months in service; next due at the next multiple",
                     DEFAULT);
         }
         long apart = index.fleet().cylinderTests().stream()
@@ -94,8 +94,8 @@ final class Assumptions {
         if (apart > 0) {
             add(
                     "tests",
-                    Figures.count(apart, "test is", "tests are") + " in another unit than " + TestRules.BALANCE_UNIT
-                            + " or " + TestRules.RETURN_FLOW_UNIT + " and not held against a limit",
+                    Figures.count(apart, "test is", "tests are") + " in a unit other than " + TestRules.BALANCE_UNIT
+                            + " or " + TestRules.RETURN_FLOW_UNIT + " and not checked against a limit",
                     DEFAULT);
         }
         return this;
@@ -110,8 +110,8 @@ final class Assumptions {
             case BALANCE -> TestRules.BALANCE_UNIT + " either way";
             case RETURN_FLOW -> TestRules.RETURN_FLOW_UNIT;
             case RISK -> "%";
-            case WARRANTY -> "days before a warranty ends, in which to test";
-            case SAFETY -> "days from the first sighting to the bay";
+            case WARRANTY -> "days before a warranty ends in which to test";
+            case SAFETY -> "days from the first report to the bay";
         };
     }
 
@@ -130,7 +130,7 @@ final class Assumptions {
         if (!above.isEmpty()) {
             add(
                     "odometers at fitting",
-                    "above today's reading and not believed, the readings around the day tell instead: "
+                    "above today's reading and not used; the readings around that day are used instead: "
                             + firstOf(above),
                     DEFAULT);
         }
@@ -139,7 +139,7 @@ final class Assumptions {
             add(
                     "usage not known",
                     Figures.count(unknown.size(), "truck has", "trucks have")
-                            + " fewer than two good readings, its km are not counted on: " + firstOf(unknown),
+                            + " fewer than two good readings, so the usage is unknown: " + firstOf(unknown),
                     DEFAULT);
         }
         return this;
@@ -158,11 +158,12 @@ final class Assumptions {
     /** How soon a leak brings a truck in. */
     Assumptions safety(SafetyLimit limit) {
         add(
-                "must not wait",
-                "a truck with a fuel leak or a fault of its fuel pressure (generic codes P0087, P0088, P008A, P008B, P0093,"
+                "safety: bring in now",
+                "a truck with a fuel leak or a fuel pressure fault (generic codes P0087, P0088, P008A, P008B, P0093,"
                         + " P0094; SPN 94 and 157 at severe levels, 1239, 1240) comes in within "
-                        + Figures.count(limit.days(), "day", "days") + " of the first sighting; active are sightings of"
-                        + " the last " + Figures.count(limit.windowDays(), "day", "days")
+                        + Figures.count(limit.days(), "day", "days")
+                        + " of the first report; a report counts as active for "
+                        + Figures.count(limit.windowDays(), "day", "days")
                         + " with no injector fitted since; the engine maker's manual and local codes may ask to stop it at"
                         + " once; a rule of the kind safety goes before it",
                 limit.source().equals(DueRule.DEFAULT) ? PRACTICE : SITE);
@@ -173,35 +174,36 @@ final class Assumptions {
         VisitRules usual = VisitRules.standard();
         add(
                 "visits",
-                "at most one visit a truck in the horizon; cylinders and week by the least of deferral costs, set-up of the"
-                        + " union of access steps and downtime (Wildeman, Dekker and Smit 1997); in weeks before its parts can"
-                        + " be there, plus one express shipment",
+                "at most one visit a truck in the horizon; cylinders and week by the least of deferral"
+                        + " costs, shared access and downtime (Wildeman, Dekker and Smit 1997); in weeks before its"
+                        + " parts can be there, plus one express shipment",
                 DEFAULT);
         add(
-                "set-up",
-                "a visit's bay costs " + Figures.given(rules.bayPerVisit()) + ", coolant "
-                        + Figures.given(rules.coolantPerLitre()) + " a litre, a day standing "
-                        + Figures.given(rules.downtimePerDay()) + " where no duty group says otherwise",
+                "shared access labour",
+                "a bay costs " + Figures.given(rules.bayPerVisit()) + ", coolant "
+                        + Figures.given(rules.coolantPerLitre()) + " a litre, a day off the road "
+                        + Figures.given(rules.downtimePerDay()) + " unless the duty group sets its own cost",
                 whose(
                         rules.bayPerVisit() == usual.bayPerVisit(),
                         rules.coolantPerLitre() == usual.coolantPerLitre(),
                         rules.downtimePerDay() == usual.downtimePerDay()));
         add(
-                "announced visits",
-                "moving one costs " + Figures.given(rules.reschedulingCost()) + "; in the first "
-                        + Figures.count(rules.frozenWeeks(), "week", "weeks") + " they stay",
+                "confirmed visits",
+                "rescheduling one costs " + Figures.given(rules.reschedulingCost()) + "; in the first "
+                        + Figures.count(rules.frozenWeeks(), "week", "weeks") + " they stay where they are",
                 whose(
                         rules.reschedulingCost() == usual.reschedulingCost(),
                         rules.frozenWeeks() == usual.frozenWeeks()));
         add(
                 "days",
-                "the visits of the first two weeks get bay, day and hour; the shift opens at " + DayLayout.OPENS
-                        + ", one pair of hands a bay",
+                "visits in the first two weeks get a bay, day and hour; the shift starts at " + DayLayout.OPENS
+                        + ", one technician per bay",
                 DEFAULT);
         add(
                 "being late",
-                "a day past a limit of the rules costs " + Figures.given(rules.latePerDay()) + ", of a task or test "
-                        + Figures.given(rules.taskLatePerDay()) + "; a test in time before a warranty ends is worth "
+                "each day past a site limit costs " + Figures.given(rules.latePerDay())
+                        + ", each day a task or test is late "
+                        + Figures.given(rules.taskLatePerDay()) + "; a test done before a warranty ends is worth "
                         + Figures.given(rules.warrantyTestWorth()),
                 whose(
                         rules.latePerDay() == usual.latePerDay(),
@@ -213,7 +215,7 @@ final class Assumptions {
     Assumptions supply(FleetIndex index, Policy policy, PartsPlan parts, LocalDate today) {
         add(
                 "order-by day",
-                "counted back from the Monday of the visits by the longest lead time, the cautious one",
+                "counted back from the Monday of the visits by the longest lead time, to be on the safe side",
                 DEFAULT);
         List<String> past = index.fleet().purchaseLines().stream()
                 .filter(line -> line.receivedOn() == null && line.dueOn().isBefore(today))
@@ -221,7 +223,7 @@ final class Assumptions {
                 .toList();
         if (!past.isEmpty()) {
             add(
-                    "purchase lines past their day",
+                    "overdue purchase lines",
                     "expected " + PartNeeds.OVERDUE_DAYS + " days from today: " + firstOf(past),
                     DEFAULT);
         }
@@ -232,7 +234,7 @@ final class Assumptions {
                 .sorted()
                 .toList();
         if (!unknown.isEmpty()) {
-            add("parts not in the table", "no lead time known, to be ordered today: " + firstOf(unknown), DEFAULT);
+            add("parts missing from the parts table", "no lead time known, order today: " + firstOf(unknown), DEFAULT);
         }
         rows.addAll(SupplyAssumptions.of(policy.orders(), policy.coolant(), parts));
         return this;

@@ -36,11 +36,11 @@ final class BrokenWishes {
     private String words(TruckChoices truck, BrokenWish wish) {
         IsoWeek week = weekOf(wish.week());
         if (wish.wish() == Wish.LATEST_WEEK) {
-            return "must not wait beyond " + week + ": " + untilLatest(truck, wish);
+            return "safety needs it in by " + week + ": " + untilLatest(truck, wish);
         }
         Integer latest = truck.options().latestWeek();
         if (latest != null && wish.week() > latest) {
-            return "pinned to " + week + ": it must not wait beyond " + weekOf(latest);
+            return "pinned to " + week + ": safety needs it in by " + weekOf(latest);
         }
         return "pinned to " + week + ": " + in(truck, wish.week()).orElse(wish.reason());
     }
@@ -62,7 +62,7 @@ final class BrokenWishes {
     /** The limit that keeps a truck out of a week; empty where this finds none. */
     private Optional<String> in(TruckChoices truck, int week) {
         if (week >= draft.request().weeks()) {
-            return Optional.of("it lies after the plan's last week");
+            return Optional.of("it is after the plan's last week");
         }
         Optional<VisitOption> shortest = truck.options().options().stream()
                 .filter(option -> option.week() == week)
@@ -75,7 +75,7 @@ final class BrokenWishes {
     private @Nullable String notOffered(TruckChoices truck, int week) {
         if (truck.pricer().pricedCylinders().isEmpty()
                 && truck.priced().visits().stream().noneMatch(visit -> visit.week() == week)) {
-            return "nothing is known of its injectors that a visit in that week could be made of";
+            return "too little is known about its injectors to plan a visit in that week";
         }
         double days = truck.priced().visits().stream()
                 .filter(visit -> visit.week() == week)
@@ -99,6 +99,6 @@ final class BrokenWishes {
                 .filter(name -> draft.choicesOf(name).options().hasWish())
                 .limit(SHOWN)
                 .toList();
-        return held.isEmpty() ? beside : beside + " (" + String.join(", ", held) + " held as well)";
+        return held.isEmpty() ? beside : beside + " (" + String.join(", ", held) + " also held)";
     }
 }

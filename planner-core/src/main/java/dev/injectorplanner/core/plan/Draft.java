@@ -15,7 +15,7 @@ import java.util.Map;
  * @param builder made the cases
  * @param cases trucks in service with their ways, by truck, the most pressing first
  * @param request what the scheduler was asked
- * @param schedule its answer, held against every limit
+ * @param schedule its answer, checked against every limit
  * @param booked what the schedule takes of every week
  */
 record Draft(

@@ -10,7 +10,7 @@ import java.util.TreeMap;
  * The manager's hold on a plan.
  *
  * @param pins truck and the week its visit is fixed to; a week after the plan's last keeps the truck out of the plan, unless
- *     it must not wait
+ *     safety needs it sooner
  * @param blocked truck and the weeks it is kept out of; an empty set blocks every week
  * @param confirmed truck and the week that the shop was told for its visit
  */
@@ -32,7 +32,7 @@ public record Holds(Map<String, IsoWeek> pins, Map<String, Set<IsoWeek>> blocked
         return refused == null || !refused.isEmpty() && !refused.contains(week);
     }
 
-    /** Whether a truck is pinned to a week after a plan's last one: it waits for a later plan, unless it must not wait. */
+    /** Whether a truck is pinned to a week after a plan's last one: it waits for a later plan, unless safety needs it sooner. */
     boolean isPinnedAfter(String truck, IsoWeek lastWeek) {
         IsoWeek pin = pins.get(truck);
         return pin != null && pin.compareTo(lastWeek) > 0;

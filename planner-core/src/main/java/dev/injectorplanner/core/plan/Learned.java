@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param ages fitted injectors with their ages
  * @param risk chances of failure
  * @param costs costs of replacing and of waiting
- * @param unseen limit for unseen defects
+ * @param unseen limit for undetected defects
  * @param dueItems what is due within the horizon, most pressing first
  */
 record Learned(

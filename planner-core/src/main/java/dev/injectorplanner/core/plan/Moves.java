@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What a visit of a schedule would cost in the week before or after, all other visits where they are: its own price, an
- * express shipment, overtime, the rescheduling cost of moving; and which limit stands against it.
+ * express shipment, overtime, the rescheduling cost of moving; and which limit prevents it.
  */
 final class Moves {
     private final Draft draft;
@@ -38,7 +38,7 @@ final class Moves {
     private @Nullable String limit(TruckChoices truck, VisitOption to) {
         Integer latest = truck.options().latestWeek();
         if (latest != null && to.week() > latest) {
-            return "it must not wait";
+            return "safety needs it sooner";
         }
         String own = stops.of(truck, to.week(), to.truckDays());
         return own != null ? own : draft.booked().limitBeside(truck.options(), to);

@@ -81,7 +81,8 @@ final class Outcome {
                     .toList();
             if (!open.isEmpty()) {
                 String reason = visit != null
-                        ? "its visit in " + visit.week() + " leaves it: waiting costs less, a later plan places it"
+                        ? "its visit in " + visit.week()
+                                + " leaves it out: deferring costs less, and a later plan will place it"
                         : reasons.getOrDefault(name, nothingPays(truck));
                 rows.add(new Unplanned(name, truck.truck().depot(), open, reason));
             }
@@ -120,10 +121,10 @@ final class Outcome {
         }
         return truck.pricer()
                 .leastOf()
-                .map(visit -> "no visit costs less than waiting: the least, cylinders "
+                .map(visit -> "deferring costs less than any visit: the cheapest, cylinders "
                         + visit.cylinders().stream().map(String::valueOf).collect(Collectors.joining(" ")) + " in "
                         + firstWeek.plus(visit.week()) + ", would cost " + Figures.whole(visit.cost()) + " more")
-                .orElse("nothing is known of its injectors that a visit could be weighed by");
+                .orElse("too little is known about its injectors to price a visit");
     }
 
     private String reason(Schedule.NotPlaced truck) {
@@ -133,7 +134,7 @@ final class Outcome {
         }
         TruckChoices own = choicesOf(truck.truck());
         if (refusedAlways(own)) {
-            return "it is refused in every week it could come in";
+            return "it is blocked in every week it could come in";
         }
         String waits = stops.waits(own);
         if (waits != null) {
@@ -141,8 +142,8 @@ final class Outcome {
         }
         String away = stops.away(own.truck(), firstWeek.monday(), LocalDate.MAX);
         return away.isEmpty()
-                ? "its visit takes more days than its depot works, or than it stays in the fleet, in any week"
-                : "cannot be spared long enough in any week it could come in: " + away;
+                ? "its visit takes more days than its depot works in any week, or than it stays in the fleet"
+                : "the truck cannot be spared long enough in any week: " + away;
     }
 
     private boolean refusedAlways(TruckChoices truck) {

@@ -36,7 +36,7 @@ public record PlanChange(
         ADDED,
         DROPPED,
         MOVED,
-        /** Same week, other cylinders or riding work. */
+        /** Same week, other cylinders or ride-along work. */
         OTHER_WORK
     }
 
@@ -61,7 +61,7 @@ public record PlanChange(
      *
      * @param week its week
      * @param cylinders cylinders done
-     * @param along what is done along: the injector test and interval tasks, by name
+     * @param along what is done along: the injector test and scheduled services, by name
      * @param labourHours its labour
      */
     public record Stay(IsoWeek week, List<Integer> cylinders, List<String> along, double labourHours) {

@@ -35,7 +35,7 @@ public final class Planner {
      * Plans a fleet.
      *
      * @param fleet the fleet, of one depot or of all; of a duty group all trucks should be there, since those missing
-     *     cannot stand in
+     *     cannot replace others
      * @param policy how to plan
      * @param today the day it is made for; what was noted after it is left alone as far as meters go
      * @throws IllegalStateException if the scheduler breaks a limit, with each in words

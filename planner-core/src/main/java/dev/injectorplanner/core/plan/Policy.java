@@ -18,12 +18,12 @@ import java.util.TreeMap;
  * @param usageWindowDays readings of that many days back tell the usage
  * @param inspectionHours labour of testing a truck's injectors
  * @param bayHoursPerDay hours of work a truck in a bay gets a day
- * @param unseenFailureLimit chance of a road failure from an unseen defect at which a truck is due for inspection
+ * @param unseenFailureLimit chance of a road failure from an undetected defect at which a truck is due for inspection
  * @param orders how the site buys
  * @param coolant how the site handles coolant
  * @param visits how visits are weighed
  * @param safety how soon a truck with a fuel leak or a fault of its fuel pressure must come in
- * @param defects how defects behave where the records are too few to tell
+ * @param defects how defects behave where there are too few records
  * @param accessShareHours hours of access labour that a cylinder bears, by family, as the last plans paid it ({@link AccessLabourShares}); the
  *     full set's access labour divided by its cylinders where missing
  */

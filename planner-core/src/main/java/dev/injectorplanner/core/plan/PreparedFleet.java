@@ -118,7 +118,7 @@ public final class PreparedFleet {
             throw new InvalidValueException(
                     "week",
                     row.week(),
-                    "lies outside the plan, " + first + " to "
+                    "is outside the plan, " + first + " to "
                             + first.plus(learned.policy().weeks() - 1),
                     "add capacity in a week of the plan, or plan more weeks");
         }

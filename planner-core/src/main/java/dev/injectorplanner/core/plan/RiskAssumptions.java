@@ -34,20 +34,20 @@ final class RiskAssumptions {
         if (!risk.tested()) {
             to.add(
                     "inspection",
-                    "no balance or return-flow test is on record: nothing is due for inspection until the first are",
+                    "no balance or return-flow test on record: no injector test is due until the first results are in",
                     DEFAULT);
         }
         to.add(
-                "unseen defects",
-                "a truck is due for inspection when the chance of a road failure from a defect nobody has seen passes "
-                        + Figures.givenPercent(unseen.chance()) + "; defects that announce themselves by faults are"
-                        + " seen without a test",
+                "undetected defects",
+                "a truck is due for an injector test when the chance of a road failure from an undetected defect exceeds "
+                        + Figures.givenPercent(unseen.chance())
+                        + "; defects that show up as faults are found without a test",
                 unseen.source().equals(DEFAULT) ? DEFAULT : "site");
     }
 
     private void life(PartLife life) {
         String data = Figures.count(life.failures(), "failure", "failures") + ", " + life.worn() + " found worn, "
-                + Figures.count(life.suspensions(), "still alive when last seen", "still alive when last seen");
+                + Figures.count(life.suspensions(), "still working when last seen", "still working when last seen");
         String prior = life.prior().isEmpty() ? "" : "; prior: " + life.prior();
         to.add(
                 "life of " + life.part() + " " + life.origin().name().toLowerCase(Locale.ROOT),
@@ -61,22 +61,22 @@ final class RiskAssumptions {
 
     private void history(FleetRisk risk) {
         to.add(
-                "injectors found worn",
-                "count as failing half a mean delay after they came out: to count them as merely not seen to fail would make"
-                        + " lives look longer than they are",
+                "worn injectors",
+                "count as failing half the mean defect delay after removal; counting them as survivors would"
+                        + " overstate life",
                 DEFAULT);
         if (risk.history().beforeRecords() > 0) {
             to.add(
-                    "injectors from before the records",
+                    "injectors removed before the records begin",
                     Figures.count(risk.history().beforeRecords(), "injector", "injectors")
-                            + " came out before the first reading of their truck and are left out of the life models",
+                            + " came out before their truck's first reading and are left out of the life models",
                     DEFAULT);
         }
         if (risk.unknown() > 0) {
             to.add(
                     "risk not known",
                     Figures.count(risk.unknown(), "fitted injector has", "fitted injectors have")
-                            + " no age or usage that meters tell",
+                            + " no age or usage on record",
                     DEFAULT);
         }
     }
@@ -85,8 +85,8 @@ final class RiskAssumptions {
         for (SignEffect effect : conditions.effects()) {
             to.add(
                     "sign: " + effect.sign().words(),
-                    "multiplies the hazard of the next " + ConditionFit.LANDMARK_DAYS / 7 + " weeks by "
-                            + Figures.tenths(effect.ratio()) + " against an injector without it ("
+                    "multiplies the failure rate of the next " + ConditionFit.LANDMARK_DAYS / 7 + " weeks by "
+                            + Figures.tenths(effect.ratio()) + " compared with an injector without it ("
                             + Figures.count(effect.failuresWith(), "failure", "failures") + " with it on record)",
                     effect.source().equals(ConditionModel.DEFAULT) ? DEFAULT : RECORDS);
         }
@@ -94,15 +94,15 @@ final class RiskAssumptions {
 
     private void defects(DefectEstimate estimate) {
         String topic = "defects of " + estimate.part();
-        to.add(topic, "fail " + delay(estimate) + " km after they arise, on average", source(estimate.delaySource()));
+        to.add(topic, "fail " + delay(estimate) + " km after they appear, on average", source(estimate.delaySource()));
         to.add(
                 topic,
                 "a test finds " + share(estimate.sensitivity(), estimate.sensitivitySource())
-                        + " of those that are there",
+                        + " of the defects present",
                 source(estimate.sensitivitySource()));
         to.add(
                 topic,
-                share(estimate.silentShare(), estimate.silentSource()) + " of failures come without faults before",
+                share(estimate.silentShare(), estimate.silentSource()) + " of failures come without an earlier fault",
                 source(estimate.silentSource()));
     }
 
@@ -129,7 +129,7 @@ final class RiskAssumptions {
         to.add(
                 "tests of " + family.family(),
                 interval == null
-                        ? "testing never pays by its costs"
+                        ? "testing never pays for itself"
                         : "cheapest every " + Figures.whole(Math.rint(interval / 100) * 100) + " "
                                 + family.clock().unit() + " (Christer and Waller 1984)",
                 RECORDS);

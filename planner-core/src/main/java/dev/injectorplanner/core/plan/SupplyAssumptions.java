@@ -37,22 +37,22 @@ final class SupplyAssumptions {
         OrderRules usual = OrderRules.standard();
         add(
                 "service level",
-                "kits and shelves are to suffice with a chance of " + Figures.givenPercent(rules.serviceLevel())
-                        + "; pieces that break do so each by itself (binomial), what a kit leaves over goes back",
+                "kits and stock cover the need with a chance of " + Figures.givenPercent(rules.serviceLevel())
+                        + "; breakage of each piece is independent (binomial); unused kit parts go back to stock",
                 Assumptions.whose(rules.serviceLevel() == usual.serviceLevel()));
         add(
                 "ordering",
-                "the buyer looks every " + Figures.count(rules.reviewDays(), "day", "days")
-                        + "; what must be ordered before the next look is ordered now, the rest with the supplier's"
+                "the buyer reviews orders every " + Figures.count(rules.reviewDays(), "day", "days")
+                        + "; whatever must be ordered before the next review is ordered now, the rest with the supplier's"
                         + " other lines of its week",
                 Assumptions.whose(rules.reviewDays() == usual.reviewDays()));
         add(
                 "expediting",
                 "a shipment costs " + rules.expeditePrice().toPlainString() + " and takes "
                         + Figures.count(rules.expediteDays(), "day", "days")
-                        + "; advised where that is less than waiting: "
+                        + "; used where it costs less than postponing: "
                         + rules.postponementPerWeek().toPlainString()
-                        + " for each week the visit would move, times the chance that it comes to that",
+                        + " for each week the visit would move, times the chance of that",
                 Assumptions.whose(
                         rules.expeditePrice().compareTo(usual.expeditePrice()) == 0,
                         rules.expediteDays() == usual.expediteDays(),
@@ -62,26 +62,27 @@ final class SupplyAssumptions {
     private void unplanned(OrderRules rules, PartsPlan parts) {
         if (parts.forecastKnown()) {
             add(
-                    "unplanned need",
-                    "stock covers failures until an order of the buyer's next look has come, with a chance of "
+                    "safety stock",
+                    "covers failures until an order placed at the buyer's next review arrives, with a chance of "
                             + Figures.givenPercent(rules.serviceLevel())
-                            + "; any lead time from the usual to the longest is as likely as the others",
+                            + "; every lead time from usual to longest is equally likely",
                     DEFAULT);
         } else {
-            add("unplanned need", "no forecast of unplanned need yet: nothing is kept for it", DEFAULT);
+            add("safety stock", "no forecast of unplanned failures yet: no safety stock is held", DEFAULT);
         }
     }
 
     private void returns() {
         add(
                 "cores",
-                "one owed for each reman injector fitted in service; returns are not recorded yet, so a core is taken as"
-                        + " sent or lost " + CoresOwed.PAST_DAYS + " days after its last day",
+                "one owed for each reman injector fitted in service; returns are not recorded yet, so a core"
+                        + " counts as sent or lost " + CoresOwed.PAST_DAYS + " days after its return deadline",
                 DEFAULT);
         add(
                 "warranty claims",
-                "listed for " + WarrantyClaims.CLAIM_DAYS + " days after the unit came out, then taken as made or given"
-                        + " up; evidence is what was seen in the " + WarrantyClaims.EVIDENCE_DAYS + " days before",
+                "listed for " + WarrantyClaims.CLAIM_DAYS
+                        + " days after removal, then taken as claimed or dropped; the evidence covers the "
+                        + WarrantyClaims.EVIDENCE_DAYS + " days before",
                 DEFAULT);
     }
 
@@ -90,18 +91,18 @@ final class SupplyAssumptions {
         add(
                 "coolant",
                 rules.renew()
-                        ? "what is drained is replaced, the old is waste"
-                        : "what is drained goes back in, save " + Figures.givenPercent(rules.lostShare())
-                                + " that is lost, and more only where the strength must change",
+                        ? "drained coolant is replaced; the old coolant is waste"
+                        : "drained coolant goes back in, except for " + Figures.givenPercent(rules.lostShare())
+                                + " lost, unless the strength has to change",
                 rules.renew()
                         ? Assumptions.whose(rules.renew() == usual.renew())
                         : Assumptions.whose(rules.renew() == usual.renew(), rules.lostShare() == usual.lostShare()));
         add(
                 "coolant strength",
                 (rules.protectToC() == null
-                                ? "each family keeps its own, which is also taken as what is in the block"
+                                ? "each family keeps its own strength, also assumed for what is in the block"
                                 : "to protect to " + Figures.given(rules.protectToC())
-                                        + " C; each family's own is taken as what is in the block")
+                                        + " C; the family's own strength is assumed for what is in the block")
                         + (rules.anyStrength()
                                 ? "; the site allows any strength"
                                 : "; " + Figures.tenths(CoolantMixer.LEAST_PERCENT) + " to "
@@ -113,7 +114,7 @@ final class SupplyAssumptions {
                 "containers",
                 "concentrate by " + Figures.given(rules.concentrateContainerLitres()) + " l, water by "
                         + Figures.given(rules.waterContainerLitres()) + " l, waste by "
-                        + Figures.given(rules.wasteContainerLitres()) + " l, whole ones for each depot and week",
+                        + Figures.given(rules.wasteContainerLitres()) + " l, in whole containers per depot and week",
                 Assumptions.whose(
                         rules.concentrateContainerLitres() == usual.concentrateContainerLitres(),
                         rules.waterContainerLitres() == usual.waterContainerLitres(),
@@ -121,8 +122,8 @@ final class SupplyAssumptions {
         add("freezing points", GlycolWater.basis(), "ASHRAE 2001, Melinder 2010");
         add(
                 "mixing",
-                "volumes add up; in truth the mix shrinks by under 1 %, made good when the level is checked;"
-                        + " concentrate counts as pure glycol",
+                "volumes are added; the real mix shrinks by less than 1 %, corrected when the level is"
+                        + " checked; concentrate counts as pure glycol",
                 "common practice");
     }
 }

@@ -89,7 +89,7 @@ final class TruckChoicesBuilder {
         return option(priced, visit, holds.confirmed().get(priced.truck().truck()));
     }
 
-    /** The week by which a truck that must not wait comes in; the first where that is past. */
+    /** The week by which a truck with a safety item comes in; the first where that is past. */
     private @Nullable Integer latest(PricedTruck priced) {
         DueItem safety = priced.findSafety().orElse(null);
         return safety == null ? null : Integer.valueOf(Math.max(0, firstWeek.weeksUntil(IsoWeek.of(safety.by()))));

@@ -32,11 +32,11 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Prices the weeks of every cylinder and task of a truck. Leaving an injector alone costs its deferral cost; being past a
- * limit of the rules costs so much a day, counted to the end of the horizon where nothing is done; a task costs its share
- * of an interval that is lost when it is early, and so much a day when it is late.
+ * limit of the rules costs this much a day, counted to the end of the horizon where nothing is done; a task costs its share
+ * of an interval that is lost when it is early, and this much a day when it is late.
  */
 final class TruckPricing {
-    /** A test so many weeks before a warranty ends still counts for it. */
+    /** A test this many weeks before a warranty ends still counts for it. */
     private static final int TEST_WEEKS = 8;
 
     private static final double DAYS_A_MONTH = 365.25 / 12;

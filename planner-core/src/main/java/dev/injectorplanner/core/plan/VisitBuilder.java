@@ -84,7 +84,7 @@ final class VisitBuilder {
                         DueAction.REPLACE,
                         evidence(truck.truck().truck(), done.cylinder()),
                         "leaving it out of this visit costs " + Figures.whole(done.otherWayCosts()) + " more",
-                        "deferral cost",
+                        "cost of deferring",
                         firstWeek.plus(chosen.week()).sunday()));
             }
         }
@@ -96,7 +96,7 @@ final class VisitBuilder {
         return known.map(injector ->
                         Figures.whole(injector.age()) + " " + injector.clock().unit() + " since fitting, "
                                 + Figures.whole(100 * injector.chance12()) + " % chance of failing within 12 weeks")
-                .orElse("age not known");
+                .orElse("age unknown");
     }
 
     private static String why(List<DueItem> dueItems, List<String> tasks, PricedVisit chosen) {
@@ -108,10 +108,12 @@ final class VisitBuilder {
                 ? "Cylinder " + first.cylinder()
                 : first.task() != null ? first.task() : "The truck";
         int others = dueItems.size() - 1;
-        String joins = others == 0 ? "" : " " + Figures.count(others, "more finding joins.", "more findings join.");
+        String joins = others == 0
+                ? ""
+                : " " + Figures.count(others, "more due item is covered.", "more due items are covered.");
         String rides = tasks.isEmpty() || chosen.cylinders().isEmpty()
                 ? ""
-                : tasks.stream().collect(Collectors.joining(", ", " Rides along: ", "."));
+                : tasks.stream().collect(Collectors.joining(", ", " Also done: ", "."));
         return subject + ": " + first.evidence() + "; " + first.limit() + " (" + first.limitSource() + "), due "
                 + first.by() + "." + joins + rides;
     }

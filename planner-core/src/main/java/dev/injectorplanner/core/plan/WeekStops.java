@@ -16,12 +16,12 @@ final class WeekStops {
         this.draft = draft;
     }
 
-    /** Null where the truck itself could come for so many days. */
+    /** Null where the truck itself could come for this many days. */
     @Nullable
     String of(TruckChoices truck, int week, double truckDays) {
         IsoWeek asked = draft.learned().firstWeek().plus(week);
         if (!draft.holds().allows(truck.truck().truck(), asked)) {
-            return "it is refused";
+            return "it is blocked";
         }
         String waits = waits(truck);
         if (waits != null) {

@@ -3,7 +3,7 @@ package dev.injectorplanner.core.risk;
 import dev.injectorplanner.core.check.Require;
 
 /**
- * How defects behave where the fleet's records are too few to tell.
+ * How defects behave where the fleet has too few records.
  *
  * @param meanDelayKm km from a defect's arising to its failure, on average
  * @param sensitivity share of defects there are that a test finds, 0 to 1

@@ -42,13 +42,13 @@ public final class DefectHistory {
     /** Source: records of all parts of the fleet. */
     public static final String FLEET = "fitted to the fleet's records";
 
-    /** Source: a figure that holds until the records tell. */
+    /** Source: a figure that holds until the records are enough. */
     public static final String DEFAULT = "planner default";
 
     /** Where in its delay a defect is found when it is found, on average: a planner default. */
     static final double FOUND_AT = 0.5;
 
-    /** Source: the site's own figure, until the records tell. */
+    /** Source: the site's own figure, until the records are enough. */
     public static final String SITE = "site";
 
     private static final double DEFAULT_KM_PER_HOUR = 50;

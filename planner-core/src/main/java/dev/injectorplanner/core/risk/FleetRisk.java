@@ -85,7 +85,7 @@ public final class FleetRisk {
      * @param ages the fitted injectors, as {@link FleetUsage#injectorAges} lists them
      * @param limits holds tests against their limits
      * @param today the day the usage was made for
-     * @param otherwise how defects behave where the records are too few to tell
+     * @param otherwise how defects behave where there are too few records
      * @param shared lives of a fleet that has all injector parts of this one; null to learn them here
      */
     public static FleetRisk of(
@@ -151,7 +151,7 @@ public final class FleetRisk {
         return Optional.ofNullable(risks.get(key(truck, cylinder)));
     }
 
-    /** Fitted injectors whose age or usage no meter tells. */
+    /** Fitted injectors whose age or usage no meter shows. */
     public int unknown() {
         return unknown;
     }

@@ -46,7 +46,7 @@ public record InjectorRisk(
     }
 
     /**
-     * Chance within so many days: the cumulative hazard runs straight between today, 4, 12 and 26 weeks, and on at the last
+     * Chance within this many days: the cumulative hazard runs straight between today, 4, 12 and 26 weeks, and on at the last
      * pace beyond.
      *
      * @param days zero or more

@@ -26,14 +26,14 @@ import org.jspecify.annotations.Nullable;
  * oldest injector's fitting; a fleet without any test on record has no dates: they begin with its first tests.
  */
 public final class InspectionDates {
-    /** A defect that so many tests missed is hardly there; more of them take time and change nothing. */
+    /** A defect that this many tests missed is hardly there; more of them take time and change nothing. */
     private static final int TESTS_COUNTED = 3;
 
     private final FleetRisk risk;
     private final double limit;
     private final LocalDate today;
 
-    /** @param limit chance of a road failure from an unseen defect that the site accepts, between 0 and 1 */
+    /** @param limit chance of a road failure from an undetected defect that the site accepts, between 0 and 1 */
     public InspectionDates(FleetRisk risk, double limit, LocalDate today) {
         this.risk = risk;
         this.limit = limit;

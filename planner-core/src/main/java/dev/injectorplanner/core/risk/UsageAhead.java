@@ -26,7 +26,7 @@ record UsageAhead(double perWeek, double spreadPerWeek) {
     }
 
     /**
-     * Mean of a function of the use over so many weeks, by the three-point rule of Gauss and Hermite: exact for polynomials
+     * Mean of a function of the use over this many weeks, by the three-point rule of Gauss and Hermite: exact for polynomials
      * up to the fifth degree (Abramowitz and Stegun 1964, 25.4.46).
      */
     double mean(double weeks, DoubleUnaryOperator ofUse) {

@@ -60,14 +60,14 @@ public final class Booked {
         }
         double bays = there == null ? 0 : there.bayDays();
         if (option.truckDays() > bays + ROUNDING) {
-            return "it holds a bay for " + days(option.truckDays()) + ", the week has " + days(bays);
+            return "it needs a bay for " + days(option.truckDays()) + ", the week has " + days(bays);
         }
         String group = truck.dutyGroup();
         double spare = group == null ? 0 : groups.getOrDefault(new Key(group, option.week()), 0.0);
         return group == null || option.truckDays() <= spare + ROUNDING
                 ? null
-                : "it stands " + days(option.truckDays()) + ", duty group " + group + " spares " + days(spare)
-                        + " that week";
+                : "it is off the road for " + days(option.truckDays()) + ", duty group " + group + " spares "
+                        + days(spare) + " that week";
     }
 
     /** The limit that leaves no room for a visit beside those of other trucks, in words with figures; null where it fits. */
@@ -80,12 +80,12 @@ public final class Booked {
         double used = hoursBut(truck, option.week());
         double most = there.labourHours() + there.overtimeHours();
         if (used + option.labourHours() > most + ROUNDING) {
-            return "no labour hours left, " + Figures.tenths(used) + " of " + Figures.hours(most) + " are taken";
+            return "no labour hours free: " + Figures.tenths(used) + " of " + Figures.hours(most) + " are booked";
         }
         Key cell = new Key(truck.depot(), option.week());
         double bays = bayDays.getOrDefault(cell, 0.0) - (ownIn(truck, option.week(), true));
         if (bays + option.truckDays() > there.bayDays() + ROUNDING) {
-            return "no bay left, " + Figures.tenths(bays) + " of " + Figures.tenths(there.bayDays())
+            return "no bay free: " + Figures.tenths(bays) + " of " + Figures.tenths(there.bayDays())
                     + " bay-days are taken";
         }
         return groupBeside(truck, option);
@@ -101,7 +101,7 @@ public final class Booked {
         double used = groupDays.getOrDefault(cell, 0.0) - ownIn(truck, option.week(), true);
         return used + option.truckDays() <= spare + ROUNDING
                 ? null
-                : "duty group " + group + " spares no more, " + Figures.tenths(used) + " of " + Figures.tenths(spare)
+                : "duty group " + group + " can spare no more: " + Figures.tenths(used) + " of " + Figures.tenths(spare)
                         + " truck-days are taken";
     }
 

@@ -64,7 +64,7 @@ public final class EarliestFit implements VisitScheduler {
         Map<Room.Limit, Integer> limits = new EnumMap<>(Room.Limit.class);
         List<VisitOption> options = byWeek(truck);
         if (options.isEmpty()) {
-            return "it can be spared in no week of the horizon";
+            return "it cannot be spared in any week of the plan";
         }
         for (VisitOption option : options) {
             Room.Limit limit = room.inTheWay(truck, option, true);
@@ -76,6 +76,6 @@ public final class EarliestFit implements VisitScheduler {
                 .map(entry -> entry.getKey().words + " in " + entry.getValue())
                 .collect(Collectors.joining(", "));
         return "no room in any of the " + Figures.count(options.size(), "week", "weeks")
-                + " it could come in; what stopped it: " + tried;
+                + " it could come in; limited by: " + tried;
     }
 }

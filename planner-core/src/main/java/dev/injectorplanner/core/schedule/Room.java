@@ -22,7 +22,7 @@ final class Room {
     enum Limit {
         LABOUR_HOURS("labour hours"),
         BAYS("bays"),
-        DUTY_GROUP("trucks of the duty group that must stay on the road");
+        DUTY_GROUP("trucks the duty group must keep on the road");
 
         final String words;
 

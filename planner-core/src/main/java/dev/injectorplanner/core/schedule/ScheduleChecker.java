@@ -88,7 +88,7 @@ public final class ScheduleChecker {
         request.trucks().stream()
                 .filter(truck -> truck.hasWish() && !placed.contains(truck.truck()) && !told.contains(truck.truck()))
                 .forEach(truck -> wrong.add("truck " + truck.truck()
-                        + ": pinned or due, not placed, and not told among the broken wishes"));
+                        + ": pinned or due, not placed, and not listed among the holds that cannot be kept"));
     }
 
     private static void limits(
@@ -114,7 +114,7 @@ public final class ScheduleChecker {
         used.forEach((cell, value) -> {
             double limit = most.getOrDefault(cell, 0.0);
             if (!(value <= limit + ROUNDING)) {
-                wrong.add(what + cell + ": " + value + " booked, " + limit + " there");
+                wrong.add(what + cell + ": " + value + " booked, " + limit + " available");
             }
         });
     }

@@ -21,9 +21,9 @@ public record MeterFlag(String truck, Instant takenAt, Meter meter, double value
 
     private String reason() {
         return switch (verdict) {
-            case ROLL_BACK -> "is below an earlier reading; say meter_replaced if it was";
-            case IMPLAUSIBLE -> "does not fit the readings around it";
-            case MILES_FOR_KM -> "looks like miles entered for kilometres";
+            case ROLL_BACK -> "is below an earlier reading; set meter_replaced if the meter was replaced";
+            case IMPLAUSIBLE -> "does not fit the readings before and after";
+            case MILES_FOR_KM -> "looks like miles entered as kilometres";
             default -> "is good";
         };
     }

@@ -1,6 +1,6 @@
 package dev.injectorplanner.core.usage;
 
-/** What a meter reading is when held against the last good one before it. */
+/** What a meter reading is when checked against the last good one before it. */
 public enum MeterVerdict {
     /** Went on at a believable pace. */
     ACCEPTED(true),

@@ -36,7 +36,8 @@ public record TheilSen(double slope, double intercept, int pairs) {
             }
         }
         if (pairs == 0) {
-            throw new InvalidValueException("x", n + " points", "no two differ in x", "give two or more");
+            throw new InvalidValueException(
+                    "x", n + " points", "all points have the same x", "give two or more different ones");
         }
         double slope = Medians.median(slopes, pairs);
         double[] residuals = new double[n];

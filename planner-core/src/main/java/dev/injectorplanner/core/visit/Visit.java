@@ -6,7 +6,7 @@ import dev.injectorplanner.core.due.DueItem;
 import java.util.List;
 
 /**
- * One truck in one bay for one set of cylinders and riding tasks.
+ * One truck in one bay for one set of cylinders and ride-along tasks.
  *
  * @param truck the truck
  * @param depot where
@@ -14,7 +14,7 @@ import java.util.List;
  * @param week the ISO week
  * @param cylinders cylinders whose injectors are replaced, ascending; empty for an inspection or a task alone
  * @param steps access steps in order of taking off
- * @param tasks interval tasks done along
+ * @param tasks scheduled services done along
  * @param inspection whether the injectors are tested
  * @param labourHours labour: union of the steps, own labour of the cylinders, tasks, inspection
  * @param drainedLitres coolant that comes out: the largest drain of the steps

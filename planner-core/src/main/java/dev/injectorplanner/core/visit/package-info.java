@@ -1,4 +1,4 @@
-/** Visits: one truck in one bay for one set of cylinders and riding tasks, and what it takes to reach them. */
+/** Visits: one truck in one bay for one set of cylinders and ride-along tasks, and what it takes to reach them. */
 @NullMarked
 package dev.injectorplanner.core.visit;
 

@@ -22,14 +22,14 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Claims still to be made: injectors found failed that came out within the months and the km of their part's warranty.
- * Claims made are not recorded yet; so one is taken as made or given up once the unit is out for more than
+ * Claims made are not recorded yet; so one is taken as made or failed for good once the unit is out for more than
  * {@link #CLAIM_DAYS} days. Where the km are not known, the months decide and the claim says so.
  */
 public final class WarrantyClaims {
-    /** A failure is listed for so many days after the unit came out. Planner default. */
+    /** A failure is listed for this many days after the unit came out. Planner default. */
     public static final int CLAIM_DAYS = 180;
 
-    /** Faults and tests of so many days before it came out are evidence. Planner default. */
+    /** Faults and tests of this many days before it came out are evidence. Planner default. */
     public static final int EVIDENCE_DAYS = 90;
 
     private WarrantyClaims() {}

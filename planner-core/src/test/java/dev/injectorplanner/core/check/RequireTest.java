@@ -27,7 +27,7 @@ class RequireTest {
         assertThat(Require.within("x", 1, 0, 1)).isEqualTo(1);
         assertThat(Require.notNegative("x", 0)).isZero();
         assertThatThrownBy(() -> Require.positive("x", 0))
-                .hasMessage("x \"0\": must be above zero. Mend: enter a number above zero.");
+                .hasMessage("x \"0\": must be above zero. Fix: enter a number above zero.");
     }
 
     @Test
@@ -57,6 +57,6 @@ class RequireTest {
         assertThat(Require.money("price", new BigDecimal("5.1250"))).isEqualTo(new BigDecimal("5.125"));
         assertThat(Require.money("price", new BigDecimal("1E+3"))).isEqualTo(new BigDecimal("1000.00"));
         assertThatThrownBy(() -> Require.money("price", new BigDecimal("1E+20")))
-                .hasMessageContaining("not a believable");
+                .hasMessageContaining("too large to be a real");
     }
 }

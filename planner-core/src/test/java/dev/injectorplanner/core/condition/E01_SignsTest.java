@@ -88,6 +88,6 @@ class E01_SignsTest {
         assertThat(model.of(EnumSet.of(Sign.FAULTS, Sign.TEST)).multiplier()).isEqualTo(8);
         assertThat(model.of(EnumSet.of(Sign.FAULTS, Sign.RAIL)).multiplier()).isEqualTo(9);
         assertThat(model.of(EnumSet.of(Sign.ONE_FAULT)).source()).isEqualTo("planner default");
-        assertThat(model.of(EnumSet.noneOf(Sign.class)).words()).isEqualTo("no sign");
+        assertThat(model.of(EnumSet.noneOf(Sign.class)).words()).isEqualTo("no warning sign");
     }
 }

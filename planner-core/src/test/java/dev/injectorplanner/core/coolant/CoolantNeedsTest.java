@@ -105,7 +105,7 @@ class CoolantNeedsTest {
         FleetIndex index = new FleetIndex(fleet.build());
         CoolantNeed need = CoolantNeeds.of(index, List.of(visit(10, 20)), RULES).get(0);
         assertThat(need.mix()).isNull();
-        assertThat(need.remark()).contains("outside 40 to 60 %").contains("No mix is worked out");
+        assertThat(need.remark()).contains("outside 40 to 60 %").contains("No mix is calculated");
         assertThat(need.wasteLitres()).isEqualTo(20);
         assertThat(CoolantNeeds.of(index, List.of(visit(10, 20)), RULES.withAnyStrength(true))
                         .get(0)

@@ -116,7 +116,7 @@ class E01_PublishedCurvesTest {
         assertThat(GlycolWater.findFreezingPointC(60.1)).isEmpty();
         assertThatThrownBy(() -> GlycolWater.percentFor(-50))
                 .isInstanceOf(InvalidValueException.class)
-                .hasMessageContaining("colder than the published freezing points reach: -48.3 C at 57.8 % by volume");
+                .hasMessageContaining("below the range of the published freezing points: -48.3 C at 57.8 % by volume");
         assertThatThrownBy(() -> GlycolWater.percentFor(Double.NaN)).isInstanceOf(InvalidValueException.class);
     }
 }

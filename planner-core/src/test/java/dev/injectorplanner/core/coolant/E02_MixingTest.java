@@ -85,9 +85,9 @@ class E02_MixingTest {
                 .isInstanceOf(InvalidValueException.class)
                 .hasMessage(
                         "target_percent \"50\": cannot be reached: with 5 l of 40 l drained, 35 % becomes at most 43.1 %,"
-                                + " all concentrate. Mend: drain 9.3 l or more and fill concentrate.");
+                                + " all concentrate. Fix: drain 9.3 l or more and fill concentrate.");
         assertThatThrownBy(() -> mixer(40, 5, 60).renew(50))
-                .hasMessageContaining("becomes at least 52.5 %, all water. Mend: drain 6.7 l or more and fill water");
+                .hasMessageContaining("becomes at least 52.5 %, all water. Fix: drain 6.7 l or more and fill water");
         assertThat(mixer(40, 9.3, 35).renew(50).afterPercent()).isCloseTo(50, within(1e-9));
         assertThatThrownBy(() -> mixer(40, 5, 35).reuse(50, 0.05)).hasMessageContaining("drain 9.3 l");
     }
@@ -98,7 +98,7 @@ class E02_MixingTest {
         assertThatThrownBy(() -> mixer(40, 40, 35).renew(35))
                 .hasMessageContaining("outside 40 to 60 % by volume")
                 .hasMessageContaining("ASTM D6210");
-        assertThatThrownBy(() -> mixer(40, 40, 50).renew(60.5)).hasMessageContaining("carries off less heat");
+        assertThatThrownBy(() -> mixer(40, 40, 50).renew(60.5)).hasMessageContaining("carries less heat");
         assertThat(mixer(40, 40, 50).renew(40).concentrateLitres()).isCloseTo(16, within(1e-9));
         assertThat(mixer(40, 40, 50).renew(60).concentrateLitres()).isCloseTo(24, within(1e-9));
         CoolantMix strong = new CoolantMixer(40, 40, 50, true).renew(65);

@@ -198,7 +198,7 @@ class DueItemsTest {
         assertThat(only().action()).isEqualTo(DueAction.SERVICE);
         assertThat(only().task()).isEqualTo("valve clearances");
         assertThat(only().by()).isEqualTo(TODAY.plusWeeks(5));
-        assertThat(only().evidence()).isEqualTo("300,000 km in all, next at 307,000 km");
+        assertThat(only().evidence()).isEqualTo("300,000 km in total, next at 307,000 km");
     }
 
     /** In service since 2020-01-10: 72 months were over on 2026-01-10, 78 are on 2026-07-10. */

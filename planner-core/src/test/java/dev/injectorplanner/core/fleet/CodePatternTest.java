@@ -67,7 +67,7 @@ class CodePatternTest {
     void a_long_expression_is_refused() {
         assertThatThrownBy(() -> CodePattern.checked("A".repeat(201)))
                 .isInstanceOf(InvalidValueException.class)
-                .hasMessageContaining("has 201 characters, the most is 200");
+                .hasMessageContaining("has 201 characters, the maximum is 200");
     }
 
     @ParameterizedTest

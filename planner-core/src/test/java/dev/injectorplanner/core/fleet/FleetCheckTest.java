@@ -18,7 +18,7 @@ class FleetCheckTest {
         assertThatThrownBy(fleet::build)
                 .isInstanceOf(InvalidFleetException.class)
                 .hasMessageContaining(words)
-                .hasMessageContaining("Mend:");
+                .hasMessageContaining("Fix:");
     }
 
     @Test
@@ -42,19 +42,19 @@ class FleetCheckTest {
     @Test
     void aCylinderTheEngineHasNot() {
         fleet.injector("T1", 9, TODAY, null);
-        refused("injectors: truck T1 names cylinder 9, its engine has 8.");
+        refused("injectors: truck T1 names cylinder 9, but its engine has 8.");
     }
 
     @Test
     void aFaultCodeOfACylinderTheEngineHasNot() {
         fleet.fault("T1", TODAY, "P0209");
-        refused("faults: truck T1 names cylinder 9, its engine has 8.");
+        refused("faults: truck T1 names cylinder 9, but its engine has 8.");
     }
 
     @Test
     void anAccessStepToACylinderTheEngineHasNot() {
         fleet.access.add(new AccessStep(V8, "far off", 9, 1, List.of(12), 0, ""));
-        refused("access: family V8, step far off names cylinder 12, its engine has 8.");
+        refused("access: family V8, step far off names cylinder 12, but its engine has 8.");
     }
 
     @Test
@@ -66,13 +66,13 @@ class FleetCheckTest {
     @Test
     void twoInjectorsInOneCylinderAtOnce() {
         fleet.injector("T1", 3, LocalDate.of(2023, 1, 1), null).injector("T1", 3, LocalDate.of(2024, 1, 1), null);
-        refused("truck T1, cylinder 3: one was fitted on 2024-01-01 while that of 2023-01-01 was still in.");
+        refused("truck T1, cylinder 3: one was fitted on 2024-01-01 while that of 2023-01-01 was still fitted.");
     }
 
     @Test
     void oneKeyTwice() {
         fleet.rule(RuleKind.DISTANCE_KM, 1_000).rule(RuleKind.DISTANCE_KM, 2_000);
-        refused("rules: two rows with one key");
+        refused("rules: duplicate key");
     }
 
     @Test

@@ -28,7 +28,7 @@ class RecordsRefuseTest {
                 .isInstanceOf(InvalidValueException.class)
                 .hasMessageStartingWith(field + " \"")
                 .hasMessageContaining(words)
-                .hasMessageContaining("Mend: ");
+                .hasMessageContaining("Fix: ");
     }
 
     private static Depot depot(int bays, double hours, Set<DayOfWeek> days, String overtime) {
@@ -57,8 +57,8 @@ class RecordsRefuseTest {
         List<Integer> four = List.of(1, 2, 3, 4);
         assertThat(family(4, four, List.of(1, 3, 4, 2), 50).bankOf(3).name()).isEqualTo("inline");
         refused("cylinders", "from 1 to 16", () -> family(17, four, four, 50));
-        refused("banks", "does not name each cylinder 1 to 4 once", () -> family(4, List.of(1, 2, 3), four, 50));
-        refused("firing_order", "does not name each cylinder", () -> family(4, four, List.of(1, 3, 3, 2), 50));
+        refused("banks", "must list each cylinder 1 to 4 once", () -> family(4, List.of(1, 2, 3), four, 50));
+        refused("firing_order", "must list each cylinder", () -> family(4, four, List.of(1, 3, 3, 2), 50));
         refused("glycol_percent", "from 0 to 100", () -> family(4, four, four, 101));
         refused("banks", "has no cylinders", () -> new Bank("left", List.of()));
         assertThatThrownBy(() -> family(4, four, four, 50).bankOf(5)).hasMessage("V8 has no cylinder 5");
@@ -110,8 +110,11 @@ class RecordsRefuseTest {
         refused("odometer", "zero or more", () -> fitted(-1.0, null, null, null));
         refused("odometer", "zero or more", () -> fitted(Double.NaN, null, null, null));
         refused("removed_on", "is before fitted_on 2024-01-01", () -> fitted(1.0, "2023-12-31", null, null));
-        refused("removed_on", "yet the row tells of a removal (500.0)", () -> fitted(1.0, null, 500.0, null));
-        refused("removed_on", "yet the row tells of a removal (FAILED)", () -> fitted(1.0, null, null, Found.FAILED));
+        refused("removed_on", "but other removal columns are filled (500.0)", () -> fitted(1.0, null, 500.0, null));
+        refused(
+                "removed_on",
+                "but other removal columns are filled (FAILED)",
+                () -> fitted(1.0, null, null, Found.FAILED));
     }
 
     @Test
@@ -132,7 +135,7 @@ class RecordsRefuseTest {
         refused("odometer", "from 0 to 10000000", () -> new Reading("T1", noon(TODAY), 1e8, null, false));
         refused("engine_hours", "from 0", () -> new Reading("T1", noon(TODAY), null, -1.0, false));
         FaultCode code = new FaultCode("P0203");
-        refused("cylinder", "speaks of cylinder 3", () -> new Fault("T1", noon(TODAY), code, 4, 1, null));
+        refused("cylinder", "is for cylinder 3", () -> new Fault("T1", noon(TODAY), code, 4, 1, null));
         refused("count", "from 1", () -> new Fault("T1", noon(TODAY), code, null, 0, null));
         assertThat(new Fault("T1", noon(TODAY), code, null, 1, null).cylinder()).isEqualTo(3);
         refused("unit", "is empty", () -> new CylinderTest("T1", 1, noon(TODAY), TestKind.BALANCE, 1, "", ""));

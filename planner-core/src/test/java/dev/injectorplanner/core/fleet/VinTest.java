@@ -18,7 +18,7 @@ class VinTest {
             } else {
                 assertThatThrownBy(() -> new Vin(row[0]))
                         .hasMessageContaining("position 9 is " + row[4])
-                        .hasMessageContaining("ask for " + row[3]);
+                        .hasMessageContaining("require " + row[3]);
             }
         }
     }

@@ -20,7 +20,7 @@ class A01_WeibullFitsPublishedDataTest {
 
     @Test
     void generatorFansOfNelson1982() {
-        WeibullFit fit = WeibullFit.of(Published.table("generator-fans").lives());
+        WeibullFit fit = WeibullFit.of(DataTable.table("generator-fans").lives());
         assertThat(fit.events()).isEqualTo(12);
         assertThat(fit.suspensions()).isEqualTo(58);
         // 1.0584 and 26.2968 thousand hours are printed in SciPy's test of fits to censored data
@@ -49,7 +49,7 @@ class A01_WeibullFitsPublishedDataTest {
     @Test
     void handbookExampleOfNist() {
         // NIST/SEMATECH e-Handbook 8.4.1.3; 1.7207 and 606.5280 are the digits it printed for a first failure at 54 h
-        WeibullFit fit = WeibullFit.of(Published.table("handbook-20-units").lives());
+        WeibullFit fit = WeibullFit.of(DataTable.table("handbook-20-units").lives());
         near(fit.shape(), 1.7207, 1e-4);
         near(fit.scale(), 606.528, 1e-4);
         near(fit.shape(), 1.72079726080136, 1e-8);
@@ -68,7 +68,7 @@ class A01_WeibullFitsPublishedDataTest {
     @Test
     void handbookExampleWithFirstFailureAt55() {
         // the variant distributed with the R package EstimationTools, which cites the same page
-        Published table = Published.table("handbook-20-units");
+        DataTable table = DataTable.table("handbook-20-units");
         double[] exits = table.column("exit");
         assertThat(exits[0]).isEqualTo(54);
         exits[0] = 55;
@@ -85,7 +85,7 @@ class A01_WeibullFitsPublishedDataTest {
     @Test
     void lateEntriesInKilometres() {
         // likelihood of Klein and Moeschberger (2003), section 3.5
-        WeibullFit fit = WeibullFit.of(Published.table("late-entry-km").lives());
+        WeibullFit fit = WeibullFit.of(DataTable.table("late-entry-km").lives());
         near(fit.shape(), 2.22132388934108, 1e-8);
         near(fit.scale(), 415880.507275135, 1e-8);
         assertThat(fit.logLikelihood()).isCloseTo(-372.035023448878, within(1e-7));
@@ -102,7 +102,7 @@ class A01_WeibullFitsPublishedDataTest {
 
     @Test
     void leavingTheEntriesOutGivesAClearlyDifferentFit() {
-        Published table = Published.table("late-entry-km");
+        DataTable table = DataTable.table("late-entry-km");
         WeibullFit fit = WeibullFit.of(LifeRecords.of(table.column("exit"), table.flags("event")));
         near(fit.shape(), 2.46303261181752, 1e-8);
         near(fit.scale(), 434639.185386286, 1e-8);

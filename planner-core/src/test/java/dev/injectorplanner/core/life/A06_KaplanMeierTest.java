@@ -16,9 +16,9 @@ class A06_KaplanMeierTest {
     @ParameterizedTest
     @ValueSource(strings = {"generator-fans", "handbook-20-units", "late-entry-km"})
     void curvesOfPublishedData(String name) {
-        Published expected = Published.table(name + "-curve");
+        DataTable expected = DataTable.table(name + "-curve");
         List<KaplanMeier.Point> points =
-                KaplanMeier.of(Published.table(name).lives()).points();
+                KaplanMeier.of(DataTable.table(name).lives()).points();
         assertThat(points).hasSize(expected.size());
         for (int i = 0; i < points.size(); i++) {
             KaplanMeier.Point point = points.get(i);

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 /** Digits from coxph of R survival 3.5-3, Efron ties, unless a closed form is named. */
 class A07_ProportionalHazardsTest {
 
-    private static EffectRecords records(Published table, String... names) {
+    private static EffectRecords records(DataTable table, String... names) {
         double[][] covariates = new double[names.length][];
         for (int j = 0; j < names.length; j++) {
             covariates[j] = table.column(names[j]);
@@ -33,7 +33,7 @@ class A07_ProportionalHazardsTest {
     }
 
     private static void baseline(EffectsFit fit, String name) {
-        Published expected = Published.table(name);
+        DataTable expected = DataTable.table(name);
         assertThat(fit.baseline()).hasSize(expected.size());
         for (int i = 0; i < expected.size(); i++) {
             assertThat(fit.baseline().get(i).time()).isEqualTo(expected.column("time")[i]);
@@ -45,7 +45,7 @@ class A07_ProportionalHazardsTest {
     @Test
     void heartTransplantsOfCrowleyAndHu1977() {
         EffectsFit fit = ProportionalHazards.fit(
-                records(Published.table("heart-transplant"), "age", "year", "surgery", "transplant"));
+                records(DataTable.table("heart-transplant"), "age", "year", "surgery", "transplant"));
         effect(fit.effects().get(0), 0.0271666409576767, 0.0137141152103185);
         effect(fit.effects().get(1), -0.146346345674196, 0.0704679795188561);
         effect(fit.effects().get(2), -0.637209889966967, 0.367225996180325);
@@ -65,7 +65,7 @@ class A07_ProportionalHazardsTest {
 
     @Test
     void ovarianCancerOfEdmunson1979() {
-        EffectsFit fit = ProportionalHazards.fit(records(Published.table("ovarian"), "age", "ecog.ps", "rx"));
+        EffectsFit fit = ProportionalHazards.fit(records(DataTable.table("ovarian"), "age", "ecog.ps", "rx"));
         effect(fit.effects().get(0), 0.146989256211902, 0.0463020480369044);
         effect(fit.effects().get(1), 0.103179602127612, 0.606377104738059);
         effect(fit.effects().get(2), -0.814584764008128, 0.634161024896107);
@@ -113,7 +113,7 @@ class A07_ProportionalHazardsTest {
 
     @Test
     void splittingRowsChangesNothing() {
-        Published table = Published.table("ovarian");
+        DataTable table = DataTable.table("ovarian");
         EffectsFit whole = ProportionalHazards.fit(records(table, "age", "rx"));
         long seed = 77;
         SplittableRandom random = new SplittableRandom(seed);

@@ -128,7 +128,7 @@ class A11_WeibullLifeTest {
     /** Definitions of Rausand and Hoyland (2004), chapter 2; digits from R 4.2.2. */
     @Test
     void residualLives() {
-        Published table = Published.table("residual-life");
+        DataTable table = DataTable.table("residual-life");
         for (int i = 0; i < table.size(); i++) {
             double age = table.column("age")[i];
             WeibullLife life = new WeibullLife(table.column("shape")[i], table.column("scale")[i]);

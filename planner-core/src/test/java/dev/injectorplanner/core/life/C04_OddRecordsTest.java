@@ -48,7 +48,7 @@ class C04_OddRecordsTest {
                 sound(WeibullFit.of(records), "seed " + seed + " round " + round);
                 fitted++;
             } catch (NoEstimateException e) {
-                assertThat(e.getMessage()).contains("Mend: ");
+                assertThat(e.getMessage()).contains("Fix: ");
                 refused++;
             }
         }
@@ -78,7 +78,7 @@ class C04_OddRecordsTest {
     @Test
     void profileLimitsOfB10LieWhereTheLikelihoodSays() {
         for (String name : List.of("generator-fans", "handbook-20-units", "late-entry-km")) {
-            LifeRecords records = Published.table(name).lives();
+            LifeRecords records = DataTable.table(name).lives();
             WeibullFit fit = WeibullFit.of(records);
             WeibullIntervals.Interval limits = fit.intervals(0.95).b10().profile();
             for (double b10 : new double[] {limits.low(), limits.high()}) {
@@ -122,7 +122,7 @@ class C04_OddRecordsTest {
                 assertThat(fit.logLikelihood()).isGreaterThanOrEqualTo(fit.logLikelihoodNull() - 1e-9);
                 fitted++;
             } catch (NoEstimateException e) {
-                assertThat(e.getMessage()).contains("Mend: ");
+                assertThat(e.getMessage()).contains("Fix: ");
                 refused++;
             }
         }

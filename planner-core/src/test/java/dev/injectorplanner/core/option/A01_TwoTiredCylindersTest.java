@@ -11,14 +11,14 @@ import org.junit.jupiter.api.Test;
 /**
  * Worked by hand. A V8 with three access steps: covers (1 h, all), left pipes (2 h, cylinders 1 3 5 7), rear mounts (3 h,
  * cylinders 7 8, drains 60 % of 50 l = 30 l); 0.5 h a cylinder. An hour costs 70, a litre 2, the bay 40, a day standing
- * 400 at 8 h a day, so 50 an hour. A set-up share of 100 lies inside every planned cost.
+ * 400 at 8 h a day, so 50 an hour. A shared access share of 100 lies inside every planned cost.
  *
  * <p>Cylinders 2 and 7 are tired: leaving them until their best later moment costs 500 and 900. The others save 150 by
  * waiting. Gain = D(week) - D later - share. Week 0 has D = 0 for all; until week 1 cylinder 2 costs 20, cylinder 7 45,
  * the others save 5.
  *
  * <pre>
- * week 0, set   gains            set-up                    hours  standing   cost
+ * week 0, set   gains            shared access                    hours  standing   cost
  * {2}           -600             1 x 70 + 40 = 110         1.5     75        -415
  * {7}          -1000             6 x 70 + 60 + 40 = 520    6.5    325        -155
  * {2,7}        -1600             520                       7.0    350        -730   less than both apart (-570)
@@ -75,7 +75,8 @@ class A01_TwoTiredCylindersTest {
 
     @Test
     void an_open_engine_asks_only_for_what_is_opened_in_addition() {
-        // Cylinder 7 has failed: covers, left pipes and rear mounts are off anyway. Cylinder 2 then costs no set-up:
+        // Cylinder 7 has failed: covers, left pipes and rear mounts are off anyway. Cylinder 2 then costs no shared
+        // access:
         // gain -600, half an hour of standing 25: -575. The right bank is 2 4 6 8: -600 + 3 x 50 + 4 x 25 = -350.
         // All: -600 + 6 x 50 + 7 x 25 = -125. That one alone: 0.
         UnplannedVisit visit = new UnplannedVisit(Engines.v8(), Engines.threeSteps(), RATES, prices());

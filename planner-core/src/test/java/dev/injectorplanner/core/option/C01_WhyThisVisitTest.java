@@ -36,7 +36,7 @@ class C01_WhyThisVisitTest {
         assertThat(reason.weekEarlier()).isNull();
         assertThat(reason.weekLater()).isCloseTo(65, within(1e-9));
         assertThat(reason.words())
-                .startsWith("Saves 730 against no visit. Set-up 520 is shared by 2.")
-                .endsWith("Moved a week later costs 65.");
+                .startsWith("Saves 730 compared with no visit. Shared access 520 is shared by 2.")
+                .endsWith("Moving it: a week later costs 65.");
     }
 }

@@ -18,9 +18,9 @@ import org.junit.jupiter.api.Test;
 
 /**
  * One-truck decisions simulated over years, four policies, no limit on hours and no condition data: eight cylinders, shape
- * 2.6, scale 260,000 km, 1,500 km a week, 530 a cylinder, set-up 1,460 + 210 a bank + 140 if a rear cylinder, road failure
+ * 2.6, scale 260,000 km, 1,500 km a week, 530 a cylinder, shared access 1,460 + 210 a bank + 140 if a rear cylinder, road failure
  * 4,200 more. An earlier simulation of the same rules (numpy) came to 224 for running to failure, 105.4 for the best
- * fixed full-set interval, 94.0 for the best pair of age thresholds, 93.4 for the rules with a set-up share of 320
+ * fixed full-set interval, 94.0 for the best pair of age thresholds, 93.4 for the rules with a shared access share of 320
  * (94.0 at 252, 95.3 at 180), all in cost per 1,000 km, on 40 trucks of one seed. On 400 trucks it came to 222.1, 106.0,
  * 96.6 (thresholds 120,000 and 60,000 km) and 96.2 (share 320): forty trucks leave some 1.3 of chance in each figure.
  */

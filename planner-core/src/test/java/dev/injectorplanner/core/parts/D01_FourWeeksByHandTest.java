@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
 /**
  * One depot, four weeks, worked by hand; the same example stands in DEVELOPERS.md, "Parts and coolant by hand".
  *
- * <p>North plans four visits from Monday 2 March 2026: A cylinders 1 2, B 1 to 4, C 5 6, D 7. Injectors: 3 on the shelf,
+ * <p>North plans four visits from Monday 2 March 2026: A cylinders 1 2, B 1 to 4, C 5 6, D 7. Injectors: 3 in stock,
  * 2 due on 10 March; usual lead time 10 days, longest 21. Clips: one a cylinder, breaks with 0.3, packs of 5, 2 on the
  * shelf, lead time 4 to 8 days. Service level 95 %.
  */

@@ -170,7 +170,7 @@ class D02_OrderAdviceTest {
         assertThat(line.waitingCost()).isEqualByComparingTo("25");
     }
 
-    /** The most pressing visit of a week takes first: 2 on the shelf, A and B want 2 each, equally pressing: B goes short. */
+    /** The most pressing visit of a week takes first: 2 in stock, A and B want 2 each, equally pressing: B goes short. */
     @Test
     void theVisitThatSuffersIsNamed() {
         fleet.stock.add(new StockLine(NORTH, INJECTOR, 2));
@@ -190,7 +190,7 @@ class D02_OrderAdviceTest {
         assertThat(need.arriving()).isEqualTo(1);
     }
 
-    /** Two on the shelf, one more due on 10 March; the fourth is ordered today and takes 21 days. */
+    /** Two in stock, one more due on 10 March; the fourth is ordered today and takes 21 days. */
     @Test
     void theSchedulerLearnsWhenAKitIsThere() {
         fleet.stock.add(new StockLine(NORTH, INJECTOR, 2));

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Two cylinders are beyond their limit, and the truck is away until Friday 2026-04-24: the visit comes in week 18. One
- * injector lies on the shelf, one arrives in April: enough. With none on the shelf one is missing, to be ordered 21 days
+ * injector lies in stock, one arrives in April: enough. With none in stock one is missing, to be ordered 21 days
  * before Monday 2026-04-27.
  */
 class C01_PartOnItsWayTest {

@@ -31,8 +31,8 @@ class E01_HoursRunOutTest {
         assertThat(plan.visits()).extracting(visit -> visit.week().week()).containsExactly(10, 10, 11);
         assertThat(plan.visits().get(2).why())
                 .contains(
-                        "Moved a week earlier would save",
-                        "but cannot be: no labour hours left, 18.4 of 19 h are taken")
+                        "Moving it: a week earlier would save",
+                        "but is not possible: no labour hours free: 18.4 of 19 h are booked")
                 .contains("a week later costs");
     }
 

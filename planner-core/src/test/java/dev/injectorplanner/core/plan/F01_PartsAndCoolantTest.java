@@ -14,7 +14,7 @@ import dev.injectorplanner.core.testkit.FleetBuilder;
 import java.util.Collections;
 import org.junit.jupiter.api.Test;
 
-/** A truck with all eight injectors over the limit, nothing on the shelf. */
+/** A truck with all eight injectors over the limit, nothing on the stock. */
 class F01_PartsAndCoolantTest {
     private static final FleetSnapshot FLEET = new FleetBuilder()
             .truck("T1")
@@ -42,7 +42,7 @@ class F01_PartsAndCoolantTest {
             assertThat(line.missing()).isEqualTo(8);
         });
         assertThat(plan.parts().stockWeeks()).hasSize(26);
-        assertThat(assumption(plan, "unplanned need")).startsWith("stock covers failures until an order");
+        assertThat(assumption(plan, "safety stock")).startsWith("covers failures until an order");
         assertThat(assumption(plan, "expediting")).endsWith("planner default");
     }
 
@@ -60,7 +60,7 @@ class F01_PartsAndCoolantTest {
         assertThat(plan.parts().orders())
                 .singleElement()
                 .satisfies(line -> assertThat(line.quantity()).isEqualTo(11));
-        assertThat(assumption(plan, "unplanned need")).startsWith("stock covers failures");
+        assertThat(assumption(plan, "safety stock")).startsWith("covers failures");
     }
 
     @Test
@@ -77,6 +77,7 @@ class F01_PartsAndCoolantTest {
             assertThat(week.concentrateContainers()).isEqualTo(1);
             assertThat(week.wasteContainers()).isEqualTo(1);
         });
-        assertThat(assumption(plan, "coolant")).isEqualTo("what is drained is replaced, the old is waste | site");
+        assertThat(assumption(plan, "coolant"))
+                .isEqualTo("drained coolant is replaced; the old coolant is waste | site");
     }
 }

@@ -34,8 +34,8 @@ class F01_RiskInThePlanTest {
         assertThat(now.get(0).by()).isEqualTo(TODAY);
         assertThat(now.get(0).action()).isEqualTo(DueAction.REPLACE);
         assertThat(now.get(0).evidence())
-                .contains("200,000 km since fitting, no sign;")
-                .contains("to fail within 12");
+                .contains("200,000 km since fitting, no warning sign;")
+                .contains("chance of failing within 12");
         List<DueItem> later = dueItems(oneTruck().rule(RuleKind.RISK, 1.05 * percent), DueKind.RISK);
         assertThat(later).hasSize(1);
         assertThat(later.get(0).by()).isAfter(TODAY);
@@ -70,7 +70,7 @@ class F01_RiskInThePlanTest {
         assertThat(item.evidence())
                 .startsWith("injectors last tested on " + TODAY.minusWeeks(20) + ", 28,000 km ago;")
                 .endsWith("delay and sensitivity are planner defaults");
-        assertThat(item.limit()).isEqualTo("5 % for a road failure from a defect nobody has seen");
+        assertThat(item.limit()).isEqualTo("5 % for a road failure from an undetected defect");
         assertThat(item.limitSource()).isEqualTo("planner default");
     }
 
@@ -83,11 +83,11 @@ class F01_RiskInThePlanTest {
                 .allSatisfy(row -> assertThat(row.expected()).isNotNegative());
         assertThat(plan.assumptions())
                 .extracting(Assumption::topic)
-                .contains("life of KV-8140 new", "life of KV-8140 reman", "injectors found worn", "unseen defects")
+                .contains("life of KV-8140 new", "life of KV-8140 reman", "worn injectors", "undetected defects")
                 .contains("defects of KV-8140", "tests of V8-140", "sign: test over its limit");
         assertThat(plan.dueItems())
                 .filteredOn(item -> item.cylinder() != null && item.action() == DueAction.REPLACE)
                 .isNotEmpty()
-                .allSatisfy(item -> assertThat(item.evidence()).contains("to fail within 12 weeks"));
+                .allSatisfy(item -> assertThat(item.evidence()).contains("chance of failing within 12 weeks"));
     }
 }

@@ -15,7 +15,7 @@ import dev.injectorplanner.core.testkit.FleetBuilder;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 
-/** With its parts on the shelf a visit pays for no express shipment, on whatever day of the week the plan is made. */
+/** With its parts in stock a visit pays for no express shipment, on whatever day of the week the plan is made. */
 class G01_ShelfFullOnAWednesdayTest {
     private static Plan plan(double onHand, LocalDate day) {
         FleetBuilder fleet =

@@ -41,8 +41,9 @@ class H01_FuelLeakMustNotWaitTest {
         DueItem leak = plan.dueItems().get(0);
         assertThat(leak.kind()).isEqualTo(DueKind.SAFETY);
         assertThat(leak.by()).isEqualTo(TODAY.plusDays(2));
-        assertThat(leak.evidence()).isEqualTo("large fuel leak (P0093) seen on 2026-03-01, no injector fitted since");
-        assertThat(leak.limit()).startsWith("must not wait: in the bay within 3 days");
+        assertThat(leak.evidence())
+                .isEqualTo("large fuel leak (P0093) reported on 2026-03-01, no injector fitted since");
+        assertThat(leak.limit()).startsWith("safety: in the bay within 3 days");
         assertThat(leak.limitSource()).isEqualTo("planner default");
         Visit visit = plan.visits().get(0);
         assertThat(visit.week()).isEqualTo(THIS_WEEK);
@@ -58,7 +59,7 @@ class H01_FuelLeakMustNotWaitTest {
                 .build());
         DueItem leak = safety(plan).get(0);
         assertThat(leak.by()).isEqualTo(TODAY);
-        assertThat(leak.limit()).startsWith("must not wait: in the bay within 1 day of");
+        assertThat(leak.limit()).startsWith("safety: in the bay within 1 day of");
         assertThat(leak.limitSource()).isEqualTo("site rule");
     }
 
@@ -134,8 +135,8 @@ class H01_FuelLeakMustNotWaitTest {
         assertThat(safety(PlanOf.fleet(fleet.build()))).singleElement().satisfies(leak -> {
             assertThat(leak.by()).isEqualTo(TODAY.minusDays(60).plusDays(45));
             assertThat(leak.evidence())
-                    .startsWith(
-                            "small fuel leak (P0094) seen from " + TODAY.minusDays(60) + " to " + TODAY.minusDays(5));
+                    .startsWith("small fuel leak (P0094) reported from " + TODAY.minusDays(60) + " to "
+                            + TODAY.minusDays(5));
         });
     }
 
@@ -166,7 +167,7 @@ class H01_FuelLeakMustNotWaitTest {
             assertThat(wish.truck()).isEqualTo("T1");
             assertThat(wish.wish()).isEqualTo(Schedule.Wish.LATEST_WEEK);
             assertThat(wish.reason())
-                    .isEqualTo("must not wait beyond 2026-W10: away 2026-02-27 to 2026-03-12 (harvest)");
+                    .isEqualTo("safety needs it in by 2026-W10: away 2026-02-27 to 2026-03-12 (harvest)");
         });
         assertThat(plan.visits()).extracting(Visit::truck).containsExactly("T2", "T1");
         assertThat(plan.visits().get(1).week()).isEqualTo(new IsoWeek(2026, 11));
@@ -178,7 +179,8 @@ class H01_FuelLeakMustNotWaitTest {
         Plan plan = PlanOf.held(fleet.build(), new Holds(Map.of(), Map.of("T1", Set.of(THIS_WEEK)), Map.of()));
         assertThat(plan.cost().brokenWishes())
                 .singleElement()
-                .satisfies(wish -> assertThat(wish.reason()).isEqualTo("must not wait beyond 2026-W10: it is refused"));
+                .satisfies(
+                        wish -> assertThat(wish.reason()).isEqualTo("safety needs it in by 2026-W10: it is blocked"));
         assertThat(plan.visits().get(0).week()).isEqualTo(new IsoWeek(2026, 11));
     }
 
@@ -190,7 +192,7 @@ class H01_FuelLeakMustNotWaitTest {
         assertThat(plan.cost().brokenWishes())
                 .singleElement()
                 .satisfies(wish ->
-                        assertThat(wish.reason()).isEqualTo("pinned to 2026-W14: it must not wait beyond 2026-W10"));
+                        assertThat(wish.reason()).isEqualTo("pinned to 2026-W14: safety needs it in by 2026-W10"));
     }
 
     /** A pin beyond the plan keeps an ordinary truck out of it, but not one that leaks. */
@@ -203,7 +205,7 @@ class H01_FuelLeakMustNotWaitTest {
         assertThat(plan.cost().brokenWishes())
                 .singleElement()
                 .satisfies(wish ->
-                        assertThat(wish.reason()).isEqualTo("pinned to 2026-W50: it must not wait beyond 2026-W10"));
+                        assertThat(wish.reason()).isEqualTo("pinned to 2026-W50: safety needs it in by 2026-W10"));
     }
 
     /** One who knows of a small leak is still told of a large one. */

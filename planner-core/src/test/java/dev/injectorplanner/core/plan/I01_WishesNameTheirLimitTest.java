@@ -59,7 +59,7 @@ class I01_WishesNameTheirLimitTest {
     @Test
     void refused() {
         Plan plan = pinned(Map.of("T1", Set.of(W12)));
-        assertThat(plan.cost().brokenWishes().get(0).reason()).isEqualTo("pinned to 2026-W12: it is refused");
+        assertThat(plan.cost().brokenWishes().get(0).reason()).isEqualTo("pinned to 2026-W12: it is blocked");
         assertThat(plan.visits()).hasSize(1);
     }
 
@@ -101,7 +101,8 @@ class I01_WishesNameTheirLimitTest {
         fleet.dutyGroups.clear();
         fleet.dutyGroups.add(new DutyGroup("haul", 1, BigDecimal.TEN));
         assertThat(broken())
-                .isEqualTo("pinned to 2026-W12: it stands 0.7 days, duty group haul spares 0 days that week");
+                .isEqualTo(
+                        "pinned to 2026-W12: it is off the road for 0.7 days, duty group haul spares 0 days that week");
     }
 
     /** Two trucks pinned to a week of 5 h and 4 h overtime: both would need 10.8 h. */
@@ -114,15 +115,14 @@ class I01_WishesNameTheirLimitTest {
         assertThat(plan.cost().brokenWishes())
                 .singleElement()
                 .satisfies(wish -> assertThat(wish.reason())
-                        .startsWith(
-                                "pinned to 2026-W12: no labour hours left, 8.8 of 9 h are taken (T1 held as well)"));
+                        .startsWith("pinned to 2026-W12: no labour hours free: 8.8 of 9 h are booked (T1 also held)"));
         assertThat(plan.visits()).hasSize(2);
     }
 
     @Test
     void refusedAlwaysIsTheReasonOfATruckWithoutVisit() {
         Plan plan = PlanOf.held(fleet.build(), new Holds(Map.of(), Map.of("T1", Set.of()), Map.of()));
-        assertThat(plan.unplanned().get(0).reason()).isEqualTo("it is refused in every week it could come in");
+        assertThat(plan.unplanned().get(0).reason()).isEqualTo("it is blocked in every week it could come in");
     }
 
     @Test

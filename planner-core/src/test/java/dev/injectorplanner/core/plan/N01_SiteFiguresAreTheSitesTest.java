@@ -31,8 +31,10 @@ class N01_SiteFiguresAreTheSitesTest {
     @Test
     void whatTheSiteLeavesIsThePlanners() {
         Plan plan = PlanOf.fleet(fleet);
-        assertThat(of(plan, "announced visits", "moving one costs 80").source()).isEqualTo("planner default");
-        assertThat(of(plan, "set-up", "coolant 3 a litre").source()).isEqualTo("planner default");
+        assertThat(of(plan, "confirmed visits", "rescheduling one costs 80").source())
+                .isEqualTo("planner default");
+        assertThat(of(plan, "shared access labour", "coolant 3 a litre").source())
+                .isEqualTo("planner default");
         assertThat(of(plan, "service level", "95 %").source()).isEqualTo("planner default");
         assertThat(of(plan, "containers", "20 l").source()).isEqualTo("planner default");
     }
@@ -56,12 +58,13 @@ class N01_SiteFiguresAreTheSitesTest {
                         .withOrders(usual.orders().withServiceLevel(0.9))
                         .withDefects(new DefectDefaults(12_000, 0.9, 0.5)));
 
-        assertThat(of(plan, "announced visits", "moving one costs 120").source())
+        assertThat(of(plan, "confirmed visits", "rescheduling one costs 120").source())
                 .isEqualTo("site and planner default");
-        assertThat(of(plan, "set-up", "a visit's bay costs 75, coolant 5 a litre")
+        assertThat(of(plan, "shared access labour", "a bay costs 75, coolant 5 a litre")
                         .source())
                 .isEqualTo("site");
-        assertThat(of(plan, "being late", "a day past a limit").source()).isEqualTo("planner default");
+        assertThat(of(plan, "being late", "each day past a site limit").source())
+                .isEqualTo("planner default");
         assertThat(of(plan, "service level", "90 %").source()).isEqualTo("site");
         String part = plan.injectors().get(0).part();
         assertThat(of(plan, "defects of " + part, "12,000 km").source()).isEqualTo(DefectHistory.SITE);
@@ -119,13 +122,13 @@ class N01_SiteFiguresAreTheSitesTest {
 
         String part = plan.injectors().get(0).part();
         of(read, "containers", "concentrate by 5 US gal");
-        of(read, "set-up", "a visit's bay costs 75.5, coolant 1 a US gallon");
-        of(read, "announced visits", "moving one costs 80.25;");
+        of(read, "shared access labour", "a bay costs 75.5, coolant 1 a US gallon");
+        of(read, "confirmed visits", "rescheduling one costs 80.25;");
         of(read, "coolant strength", "to protect to -30 F;");
-        of(read, "coolant", "save 1.25 % that is lost");
+        of(read, "coolant", "except for 1.25 % lost");
         of(read, "service level", "a chance of 99.99 %;");
         of(read, "defects of " + part, "fail 12,400 mi after");
         of(read, "defects of " + part, "finds 92.5 % of");
-        of(plan, "set-up", "coolant 0.2642 a litre");
+        of(plan, "shared access labour", "coolant 0.2642 a litre");
     }
 }

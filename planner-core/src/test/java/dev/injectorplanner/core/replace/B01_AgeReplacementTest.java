@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.life.DataTable;
 import dev.injectorplanner.core.life.LifeModel;
-import dev.injectorplanner.core.life.Published;
 import dev.injectorplanner.core.life.WeibullLife;
 import org.junit.jupiter.api.Test;
 
@@ -16,7 +16,7 @@ class B01_AgeReplacementTest {
     /** Barlow and Hunter (1960), Barlow and Proschan (1965) chapter 4; digits computed with R 4.2.2, 12 decimals. */
     @Test
     void gridOfShapesAndCostRatios() {
-        Published grid = Published.table("age-replacement-grid");
+        DataTable grid = DataTable.table("age-replacement-grid");
         assertThat(grid.size()).isEqualTo(15);
         for (int i = 0; i < grid.size(); i++) {
             WeibullLife life = new WeibullLife(grid.column("shape")[i], 1);

@@ -31,7 +31,7 @@ class F02_RiskLawsTest {
                 Origin.NEW,
                 Clock.DISTANCE,
                 1_000,
-                "no sign",
+                "no warning sign",
                 1,
                 ConditionModel.DEFAULT,
                 four,
@@ -146,7 +146,7 @@ class F02_RiskLawsTest {
     }
 
     /**
-     * By hand for the small fleet: part 480 (its deposit of 120 comes back), own labour 0.4 h, set-up 6 h for eight cylinders
+     * By hand for the small fleet: part 480 (its deposit of 120 comes back), own labour 0.4 h, shared access 6 h for eight cylinders
      * = 0.75 h each, 60 an hour: 480 + 69 = 549 planned; 4,200 more after a failure.
      */
     @Test

@@ -79,7 +79,7 @@ class EarliestFitTest {
         Schedule schedule = solve(request(1.5, 9, truck("A", null, 2, 1, 1), truck("B", null, 2, 1, 1)));
         assertThat(schedule.notPlaced())
                 .containsExactly(new Schedule.NotPlaced(
-                        "B", "no room in any of the 1 week it could come in; what stopped it: bays in 1"));
+                        "B", "no room in any of the 1 week it could come in; limited by: bays in 1"));
     }
 
     @Test
@@ -93,8 +93,8 @@ class EarliestFitTest {
                 truck("D", null, 2, 1, 1)));
         assertThat(weeks(schedule)).containsExactly(0, 1, 0);
         assertThat(schedule.notPlaced().get(0).reason())
-                .isEqualTo("no room in any of the 2 weeks it could come in; what stopped it:"
-                        + " trucks of the duty group that must stay on the road in 2");
+                .isEqualTo("no room in any of the 2 weeks it could come in; limited by: trucks the duty group must keep"
+                        + " on the road in 2");
     }
 
     @Test

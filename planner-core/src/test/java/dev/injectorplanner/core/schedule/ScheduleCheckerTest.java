@@ -113,6 +113,7 @@ class ScheduleCheckerTest {
     void aPinnedTruckLeftOutInSilence() {
         Schedule.NotPlaced left = new Schedule.NotPlaced("A", "no room");
         assertThat(checkPinned(new Schedule(List.of(), List.of(left), 0, 0.0, List.of(), Schedule.Stop.PROVEN)))
-                .containsExactly("truck A: pinned or due, not placed, and not told among the broken wishes");
+                .containsExactly(
+                        "truck A: pinned or due, not placed, and not listed among the holds that cannot be kept");
     }
 }

@@ -92,7 +92,7 @@ public final class FleetBuilder {
         return v8(50);
     }
 
-    /** With so many percent of glycol. */
+    /** With this many percent of glycol. */
     public static EngineFamily v8(double glycolPercent) {
         return new EngineFamily(
                 V8,

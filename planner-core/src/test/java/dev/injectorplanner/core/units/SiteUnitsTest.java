@@ -65,9 +65,11 @@ class SiteUnitsTest {
     /** 351,397 / 1.609344 = 218,348.0; 1,648 / 1.609344 = 1,024.0; 7.6 / 3.785412 = 2.008; 40 / 3.785412 = 10.567; 3 x 3.785412 = 11.36; 4,542.4941 / 3.785412 = 1,200; by calculator. */
     @Test
     void sentences_of_the_engine_speak_the_sites_units() {
-        assertThat(AMERICAN.sentence(
-                        "351,397 km since fitting on 2022-01-24, 1,648 km a week; 4 % to fail within 12 weeks"))
-                .isEqualTo("218,348 mi since fitting on 2022-01-24, 1,024 mi a week; 4 % to fail within 12 weeks");
+        assertThat(
+                        AMERICAN.sentence(
+                                "351,397 km since fitting on 2022-01-24, 1,648 km a week; 4 % chance of failing within 12 weeks"))
+                .isEqualTo(
+                        "218,348 mi since fitting on 2022-01-24, 1,024 mi a week; 4 % chance of failing within 12 weeks");
         assertThat(AMERICAN.sentence("with 7.6 l of 40 l drained"))
                 .isEqualTo("with 2.01 US gal of 10.57 US gal drained");
         assertThat(AMERICAN.sentence("coolant 3 a litre")).isEqualTo("coolant 11.36 a US gallon");

@@ -51,8 +51,8 @@ class TruckUsageTest {
                 .singleElement()
                 .satisfies(flag -> assertThat(flag.verdict()).isEqualTo(MeterVerdict.ROLL_BACK))
                 .satisfies(flag -> assertThat(flag.words())
-                        .isEqualTo("truck T1, 2026-02-16T12:00:00Z: odometer 1,500 km is below an earlier reading;"
-                                + " say meter_replaced if it was"));
+                        .isEqualTo("truck T1, 2026-02-16T12:00:00Z: odometer 1,500 km is below an earlier reading; set"
+                                + " meter_replaced if the meter was replaced"));
     }
 
     @Test

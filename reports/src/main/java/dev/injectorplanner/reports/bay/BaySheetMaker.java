@@ -100,7 +100,7 @@ public final class BaySheetMaker {
     private String seen(DueItem item) {
         return units.sentence(item.evidence())
                 + (item.kind() == DueKind.COST
-                        ? " (done along, since the engine is open)"
+                        ? " (worth doing while it's open)"
                         : " (limit " + units.sentence(item.limit()) + ", " + item.limitSource() + ")");
     }
 
@@ -144,8 +144,8 @@ public final class BaySheetMaker {
                 .filter(injector -> injector.cylinder() == cylinder && injector.removedOn() == null)
                 .findFirst();
         return now.map(injector -> injector.part() + (injector.serial() == null ? "" : ", serial " + injector.serial())
-                        + ", in since " + injector.fittedOn())
-                .orElse("no record of what is fitted");
+                        + ", fitted " + injector.fittedOn())
+                .orElse("no record of the fitted injector");
     }
 
     private List<BaySheet.Pick> kit(Visit visit) {
@@ -156,7 +156,7 @@ public final class BaySheetMaker {
                     number,
                     index.findPart(number).map(Part::description).orElse("not in the table of parts"),
                     Words.quantity(pieces.pieces()),
-                    spare > 0.005 ? "some may break: about " + Words.quantity(pieces.expected()) + " used" : ""));
+                    spare > 0.005 ? "may break: about " + Words.quantity(pieces.expected()) + " used" : ""));
         });
         return kit;
     }

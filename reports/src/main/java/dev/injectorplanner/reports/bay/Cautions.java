@@ -8,7 +8,7 @@ public final class Cautions {
     public static final List<String> BEFORE = List.of(
             "The engine maker's manual, local codes and licensed practice come first; torques and limits are theirs.",
             "High-pressure fuel pierces skin: never search for leaks by hand. Let the rail bleed down before opening it.",
-            "Batteries off before any connector is pulled. Mind stored energy. Wear eye protection.",
+            "Batteries off before any connector is pulled. Beware of stored energy. Wear eye protection.",
             "Coolant may be hot and under pressure. Glycol is poisonous: collect it all.",
             "Clean first: blow off, cap every opened port at once, suction the bore before fitting.",
             "No flame, no sparks near fuel. With wheels off the truck is on stands.");

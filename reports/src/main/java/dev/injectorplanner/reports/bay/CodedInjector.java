@@ -1,7 +1,7 @@
 package dev.injectorplanner.reports.bay;
 
 /**
- * An injector from the shelf that is meant for a cylinder.
+ * An injector from stock that is allocated to a cylinder.
  *
  * @param serial its serial
  * @param calibrationCode its calibration code, empty where the part has none

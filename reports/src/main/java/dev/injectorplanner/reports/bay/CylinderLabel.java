@@ -4,7 +4,7 @@ import dev.injectorplanner.core.check.InvalidValueException;
 import java.util.Optional;
 
 /**
- * A label for an injector that is meant for one cylinder of one truck.
+ * A label for an injector that is allocated to one cylinder of one truck.
  *
  * @param truck the truck
  * @param cylinder the cylinder
@@ -23,7 +23,7 @@ public record CylinderLabel(
         for (String field : new String[] {truck, serial, calibrationCode}) {
             if (field.contains(SEPARATOR) || field.chars().anyMatch(Character::isISOControl)) {
                 throw new InvalidValueException(
-                        "label", field, "cannot be written into a label", "names without semicolons can");
+                        "label", field, "cannot be written into a label", "use names without semicolons");
             }
         }
     }

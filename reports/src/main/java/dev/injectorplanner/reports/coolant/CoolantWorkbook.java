@@ -109,7 +109,7 @@ public final class CoolantWorkbook {
                         SheetColumn.of("System holds, l", Format.ONE_DECIMAL, 10),
                         SheetColumn.summed("Drained, l", Format.ONE_DECIMAL, 9),
                         SheetColumn.of("Glycol now, %", Format.ONE_DECIMAL, 13),
-                        SheetColumn.of("Aimed at, %", Format.ONE_DECIMAL, 10),
+                        SheetColumn.of("Target, %", Format.ONE_DECIMAL, 10),
                         SheetColumn.of("Mixed to, %", Format.ONE_DECIMAL, 10),
                         SheetColumn.summed("Old coolant to collect, l", Format.ONE_DECIMAL, 13),
                         SheetColumn.summed("Concentrate, l", Format.TWO_DECIMALS, 12),
@@ -160,7 +160,7 @@ public final class CoolantWorkbook {
                         SheetColumn.summed("Containers", Format.WHOLE, 11),
                         SheetColumn.of("Collected on", Format.DATE, 13),
                         SheetColumn.of("By", Format.TEXT, 22),
-                        SheetColumn.summed("Still there, l", Format.ONE_DECIMAL, 11)));
+                        SheetColumn.summed("Still to collect, l", Format.ONE_DECIMAL, 11)));
         int row = FIRST;
         for (CoolantWeek week : plan.coolant().weeks()) {
             sheet.row(
@@ -182,11 +182,11 @@ public final class CoolantWorkbook {
         TableSheet sheet = book.table(
                 "Containers",
                 "What the containers hold",
-                Words.planOf(plan) + ". Change a size; the weeks follow.",
+                Words.planOf(plan) + ". Change a size; the weeks update themselves.",
                 List.of(
                         SheetColumn.of("Container of", Format.TEXT, 24),
                         SheetColumn.of("Holds, l", Format.ONE_DECIMAL, 10),
-                        SheetColumn.of("Needed in all", Format.WHOLE, 11)));
+                        SheetColumn.of("Needed in total", Format.WHOLE, 11)));
         List<CoolantWeek> weeks = plan.coolant().weeks();
         sheet.row(
                 "concentrate",

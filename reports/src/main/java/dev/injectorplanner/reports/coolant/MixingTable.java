@@ -35,7 +35,7 @@ final class MixingTable {
     void write(Book book) {
         TableSheet sheet = book.table(
                 "Mixing table",
-                "Strength, freezing point and what 10 litres take",
+                "Strength, freezing point and the mix for 10 litres",
                 remark + ". The warmer of two published curves; see Assumptions.",
                 List.of(
                         SheetColumn.of("Glycol, % by volume", Format.ONE_DECIMAL, 11),
@@ -58,7 +58,7 @@ final class MixingTable {
                     new Formula("A#*" + (int) MIX_LITRES + "/100", percent * MIX_LITRES / 100),
                     new Formula((int) MIX_LITRES + "-F#", MIX_LITRES - percent * MIX_LITRES / 100),
                     GlycolWater.kgPerLitre(percent),
-                    percent < CoolantMixer.LEAST_PERCENT ? "too thin" : "within 40 to 60 %");
+                    percent < CoolantMixer.LEAST_PERCENT ? "too weak" : "within 40 to 60 %");
         }
         sheet.finish();
     }

@@ -18,15 +18,15 @@ final class NeedSheets {
             SheetColumn.of("Part", Format.TEXT, 13),
             SheetColumn.of("Description", Format.WRAPPED, 28),
             SheetColumn.summed("Injectors in service", Format.WHOLE, 10),
-            SheetColumn.of("Days to cover, least", Format.WHOLE, 9),
-            SheetColumn.of("Days to cover, most", Format.WHOLE, 9),
-            SheetColumn.summed("Failures to expect", Format.TWO_DECIMALS, 10),
-            SheetColumn.summed("To keep", Format.WHOLE, 8),
+            SheetColumn.of("Days to cover, min", Format.WHOLE, 9),
+            SheetColumn.of("Days to cover, max", Format.WHOLE, 9),
+            SheetColumn.summed("Expected failures", Format.TWO_DECIMALS, 10),
+            SheetColumn.summed("Safety stock", Format.WHOLE, 8),
             SheetColumn.summed("Free", Format.QUANTITY, 8),
             SheetColumn.summed("Missing", Format.QUANTITY, 9),
-            SheetColumn.of("Free ones suffice with, %", Format.ONE_DECIMAL, 11),
-            SheetColumn.of("Worked out by", Format.TEXT, 24),
-            SheetColumn.of("May be off by, %", Format.TWO_DECIMALS, 10));
+            SheetColumn.of("Covered by free stock, %", Format.ONE_DECIMAL, 11),
+            SheetColumn.of("Method", Format.TEXT, 24),
+            SheetColumn.of("Error up to, %", Format.TWO_DECIMALS, 10));
 
     private final Plan plan;
     private final String remark;
@@ -46,8 +46,8 @@ final class NeedSheets {
     private void byWeek(Book book) {
         TableSheet sheet = book.table(
                 "Needs by week",
-                "What each week's visits need, against what there will be",
-                remark + ". To have: enough with the service level; used: on average.",
+                "What each week's visits need and what will be available",
+                remark + ". To have: enough for the service level; used: on average.",
                 List.of(
                         SheetColumn.of("Week", Format.TEXT, 10),
                         SheetColumn.of("Monday", Format.DATE, 12),
@@ -56,8 +56,8 @@ final class NeedSheets {
                         SheetColumn.of("Description", Format.WRAPPED, 30),
                         SheetColumn.summed("Used on average", Format.TWO_DECIMALS, 10),
                         SheetColumn.summed("To have", Format.QUANTITY, 9),
-                        SheetColumn.of("On the shelf before", Format.QUANTITY, 10),
-                        SheetColumn.of("Of that arriving that week", Format.QUANTITY, 11),
+                        SheetColumn.of("On hand before", Format.QUANTITY, 10),
+                        SheetColumn.of("Arriving that week", Format.QUANTITY, 11),
                         SheetColumn.summed("Missing", Format.QUANTITY, 9),
                         SheetColumn.of("Left after", Format.QUANTITY, 9),
                         SheetColumn.of("Order by", Format.DATE, 12),
@@ -83,11 +83,11 @@ final class NeedSheets {
 
     private void unplanned(Book book) {
         TableSheet sheet = book.table(
-                "Unplanned need",
-                "What to keep for failures that no plan foresees",
+                "Safety stock",
+                "Safety stock for unplanned failures",
                 plan.parts().forecastKnown()
-                        ? remark + ". Until an order of the buyer's next look has come."
-                        : remark + ". No forecast of unplanned need yet: life curves tell it.",
+                        ? remark + ". Until an order placed at the buyer's next review arrives."
+                        : remark + ". No forecast of unplanned failures yet: it needs life curves.",
                 UNPLANNED_COLUMNS);
         for (UnplannedNeed need : plan.parts().unplannedNeeds()) {
             sheet.row(

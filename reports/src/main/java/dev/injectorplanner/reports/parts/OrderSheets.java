@@ -13,21 +13,21 @@ import java.util.List;
 final class OrderSheets {
     private static final List<SheetColumn> COLUMNS = List.of(
             SheetColumn.of("Supplier", Format.TEXT, 23),
-            SheetColumn.of("Place on", Format.DATE, 12),
-            SheetColumn.of("Last day in time", Format.DATE, 12),
+            SheetColumn.of("Order on", Format.DATE, 12),
+            SheetColumn.of("Order by", Format.DATE, 12),
             SheetColumn.of("Part", Format.TEXT, 12),
             SheetColumn.of("Description", Format.WRAPPED, 26),
             SheetColumn.of("Depot", Format.TEXT, 12),
             SheetColumn.summed("For visits", Format.QUANTITY, 10),
-            SheetColumn.summed("For reserve", Format.QUANTITY, 11),
-            SheetColumn.of("Left over before", Format.QUANTITY, 9),
+            SheetColumn.summed("For safety stock", Format.QUANTITY, 11),
+            SheetColumn.of("Surplus", Format.QUANTITY, 9),
             SheetColumn.of("Pack", Format.WHOLE, 7),
-            SheetColumn.of("Least order", Format.WHOLE, 7),
+            SheetColumn.of("Minimum order", Format.WHOLE, 7),
             SheetColumn.summed("Order, pieces", Format.QUANTITY, 8),
             SheetColumn.of("Price", Format.TWO_DECIMALS, 10),
             SheetColumn.summed("Order value", Format.TWO_DECIMALS, 12),
             SheetColumn.summed("Core deposits", Format.TWO_DECIMALS, 12),
-            SheetColumn.of("There by, at the latest", Format.DATE, 13),
+            SheetColumn.of("Arrives by, at the latest", Format.DATE, 13),
             SheetColumn.of("In time", Format.TEXT, 9),
             SheetColumn.of("For trucks", Format.WRAPPED, 24),
             SheetColumn.of("Deposit of one", Format.TWO_DECIMALS, 10));
@@ -46,11 +46,11 @@ final class OrderSheets {
     }
 
     void now(Book book) {
-        write(book, NOW, "Order now", " Lines of one supplier go out together.", now);
+        write(book, NOW, "Order now", " Lines for the same supplier go out together.", now);
     }
 
     void later(Book book) {
-        write(book, LATER, "Order later, each supplier's lines of a week together", "", later);
+        write(book, LATER, "Order later, one order per supplier and week", "", later);
     }
 
     private void write(Book book, String tab, String title, String more, List<OrderLine> lines) {

@@ -13,7 +13,7 @@ import java.util.List;
 /** Sheets {@code Cores} and {@code Warranty claims}: a date that is entered takes its line off what is still open. */
 final class ReturnSheets {
     private static final List<SheetColumn> CLAIM_COLUMNS = List.of(
-            SheetColumn.of("Came out", Format.DATE, 12),
+            SheetColumn.of("Removed", Format.DATE, 12),
             SheetColumn.of("Supplier", Format.TEXT, 21),
             SheetColumn.of("Part", Format.TEXT, 10),
             SheetColumn.of("Serial", Format.TEXT, 15),
@@ -21,13 +21,13 @@ final class ReturnSheets {
             SheetColumn.of("VIN", Format.TEXT, 20),
             SheetColumn.of("Cylinder", Format.WHOLE, 8),
             SheetColumn.of("Fitted", Format.DATE, 12),
-            SheetColumn.of("Months in", Format.WHOLE, 8),
-            SheetColumn.of("Km in", Format.WHOLE, 9),
+            SheetColumn.of("Months in service", Format.WHOLE, 8),
+            SheetColumn.of("Km in service", Format.WHOLE, 9),
             SheetColumn.of("Warranty, months", Format.WHOLE, 9),
             SheetColumn.of("Warranty, km", Format.WHOLE, 9),
             SheetColumn.of("Fault codes", Format.WRAPPED, 28),
             SheetColumn.of("Tests", Format.WRAPPED, 28),
-            SheetColumn.of("Still lacking", Format.WRAPPED, 16),
+            SheetColumn.of("Missing evidence", Format.WRAPPED, 16),
             SheetColumn.summed("Value", Format.TWO_DECIMALS, 11),
             SheetColumn.of("Claimed on", Format.DATE, 12),
             SheetColumn.summed("Open", Format.TWO_DECIMALS, 11));
@@ -51,7 +51,7 @@ final class ReturnSheets {
         TableSheet sheet = book.table(
                 "Cores",
                 "Cores to send back before the deposit is lost",
-                remark + ". Enter the day it was sent; what is at stake follows.",
+                remark + ". Enter the day it was sent; the deposit at stake updates itself.",
                 List.of(
                         SheetColumn.of("Last day", Format.DATE, 12),
                         SheetColumn.of("Days left", Format.WHOLE, 8),
@@ -89,7 +89,7 @@ final class ReturnSheets {
 
     private static String state(CoreOwed core) {
         return switch (core.state()) {
-            case PAST -> "past: ask the supplier";
+            case PAST -> "overdue: ask the supplier";
             case SEND_NOW -> "send now";
             case OPEN -> "open";
         };
@@ -98,8 +98,8 @@ final class ReturnSheets {
     private void claims(Book book) {
         TableSheet sheet = book.table(
                 "Warranty claims",
-                "Failures inside their warranty, with the evidence",
-                remark + ". Enter the day it was claimed; what is open follows.",
+                "Failures under warranty, with the evidence",
+                remark + ". Enter the day it was claimed; the open amount updates itself.",
                 CLAIM_COLUMNS);
         for (WarrantyClaim claim : plan.claims()) {
             sheet.row(

@@ -23,8 +23,8 @@ final class ShortSheet {
     void write(Book book) {
         TableSheet sheet = book.table(
                 "Short list",
-                "Short: parts that may come too late, and the visit that will suffer",
-                remark + ". Moving, waiting and expediting are for the whole visit.",
+                "Short list: parts that may arrive too late, and the visit affected",
+                remark + ". Costs to postpone, to wait and of express are for the whole visit.",
                 List.of(
                         SheetColumn.of("Week", Format.TEXT, 10),
                         SheetColumn.of("Depot", Format.TEXT, 12),
@@ -33,12 +33,12 @@ final class ShortSheet {
                         SheetColumn.of("Description", Format.WRAPPED, 26),
                         SheetColumn.summed("Missing", Format.QUANTITY, 9),
                         SheetColumn.of("Chance it is needed, %", Format.WHOLE, 10),
-                        SheetColumn.of("Comes usually", Format.DATE, 12),
+                        SheetColumn.of("Usual arrival", Format.DATE, 12),
                         SheetColumn.of("At the latest", Format.DATE, 12),
                         SheetColumn.of("What to do", Format.WRAPPED, 40),
-                        SheetColumn.of("Moving it costs", Format.TWO_DECIMALS, 10),
-                        SheetColumn.of("Waiting costs on average", Format.TWO_DECIMALS, 11),
-                        SheetColumn.of("Expediting costs", Format.TWO_DECIMALS, 10)));
+                        SheetColumn.of("Cost to postpone", Format.TWO_DECIMALS, 10),
+                        SheetColumn.of("Average cost of waiting", Format.TWO_DECIMALS, 11),
+                        SheetColumn.of("Cost of express", Format.TWO_DECIMALS, 10)));
         for (ShortLine line : plan.parts().shortList()) {
             sheet.row(
                     line.week(),
@@ -60,10 +60,10 @@ final class ShortSheet {
 
     private static String words(ShortLine line) {
         return switch (line.advice()) {
-            case ORDER_TODAY -> "order today, the supplier will probably make it";
-            case EXPEDITE -> "expedite: cheaper than moving the visit";
-            case GO_AHEAD -> "order today and go ahead, it will probably not be needed";
-            case MOVE -> "move the visit to week " + line.moveTo();
+            case ORDER_TODAY -> "order today; the supplier will probably deliver in time";
+            case EXPEDITE -> "order express: cheaper than postponing the visit";
+            case GO_AHEAD -> "order today and go ahead; it will probably not be needed";
+            case MOVE -> "postpone the visit to week " + line.moveTo();
         };
     }
 }

@@ -32,9 +32,9 @@ final class StockSheets {
             SheetColumn.of("Until", Format.DATE, 12),
             SheetColumn.of("Before", Format.QUANTITY, 9),
             SheetColumn.summed("Arriving", Format.QUANTITY, 9),
-            SheetColumn.summed("Advised orders", Format.QUANTITY, 9),
+            SheetColumn.summed("Proposed orders", Format.QUANTITY, 9),
             SheetColumn.summed("To have for visits", Format.QUANTITY, 12),
-            SheetColumn.of("Left at its end", Format.QUANTITY, 12));
+            SheetColumn.of("Left at the end of the week", Format.QUANTITY, 12));
 
     private static final String WEEKS = "Stock by week";
     private static final String SHELVES = "Shelves";
@@ -90,14 +90,14 @@ final class StockSheets {
         TableSheet sheet = book.table(
                 "Stock of one",
                 "One part at one depot, week by week",
-                remark + ". Choose another in the cell below; the chart follows.",
+                remark + ". Choose another in the cell below; the chart updates itself.",
                 List.of(
                         SheetColumn.of("Week", Format.TEXT, 22),
                         SheetColumn.of("Before", Format.QUANTITY, 26),
                         SheetColumn.of("Arriving", Format.QUANTITY, 10),
-                        SheetColumn.of("Advised orders", Format.QUANTITY, 10),
+                        SheetColumn.of("Proposed orders", Format.QUANTITY, 10),
                         SheetColumn.of("To have for visits", Format.QUANTITY, 12),
-                        SheetColumn.of("Left at its end", Format.QUANTITY, 12)));
+                        SheetColumn.of("Left at the end of the week", Format.QUANTITY, 12)));
         sheet.choice(
                 "Depot and part",
                 "'" + SHELVES + "'!$A$" + first + ":$A$" + (first + byShelf.size() - 1),
@@ -134,12 +134,12 @@ final class StockSheets {
                         SheetColumn.of("Depot", Format.TEXT, 13),
                         SheetColumn.of("Part", Format.TEXT, 13),
                         SheetColumn.of("Description", Format.WRAPPED, 34),
-                        SheetColumn.of("On the shelf", Format.QUANTITY, 9),
+                        SheetColumn.of("On hand", Format.QUANTITY, 9),
                         SheetColumn.summed("Arriving", Format.QUANTITY, 9),
-                        SheetColumn.summed("Advised orders", Format.QUANTITY, 9),
+                        SheetColumn.summed("Proposed orders", Format.QUANTITY, 9),
                         SheetColumn.summed("To have for visits", Format.QUANTITY, 12),
                         SheetColumn.of("Lowest", Format.QUANTITY, 9),
-                        SheetColumn.of("Left in the end", Format.QUANTITY, 11)));
+                        SheetColumn.of("Left at the end", Format.QUANTITY, 11)));
         int row = first;
         for (Map.Entry<String, List<StockWeek>> shelf : byShelf.entrySet()) {
             List<StockWeek> weeks = shelf.getValue();
@@ -169,7 +169,7 @@ final class StockSheets {
         TableSheet sheet = book.table(
                 WEEKS,
                 "Stock by week, if the order list is followed",
-                remark + ". Below zero: the short list names the visit.",
+                remark + ". Below zero: see the short list for the visit affected.",
                 WEEK_COLUMNS);
         int row = first;
         for (List<StockWeek> weeks : byShelf.values()) {

@@ -45,7 +45,7 @@ final class RiskSheet {
         boolean cut = plan.risks().size() > MOST_ROWS;
         TableSheet sheet = book.table(
                 "Risk",
-                "Chance of failing in service if left in",
+                "Chance of failing in service if not replaced",
                 cut ? remark + ". The " + MOST_ROWS + " with the highest chances" : remark,
                 List.of(
                         SheetColumn.of("Truck", Format.TEXT, 11),
@@ -56,12 +56,12 @@ final class RiskSheet {
                         SheetColumn.of("Age", Format.WHOLE, 11),
                         SheetColumn.of("counted in", Format.TEXT, 12),
                         SheetColumn.of("Condition", Format.WRAPPED, 40),
-                        SheetColumn.of("Hazard, times the usual", Format.ONE_DECIMAL, 11),
+                        SheetColumn.of("Failure rate, times normal", Format.ONE_DECIMAL, 11),
                         SheetColumn.of("4 weeks, %", Format.ONE_DECIMAL, 9),
                         SheetColumn.of("12 weeks, %", Format.ONE_DECIMAL, 9),
                         SheetColumn.of("26 weeks, %", Format.ONE_DECIMAL, 9),
                         SheetColumn.of("Life model", Format.TEXT, 30),
-                        SheetColumn.of("Hazard from", Format.TEXT, 28)));
+                        SheetColumn.of("Failure rate from", Format.TEXT, 28)));
         plan.risks().stream()
                 .sorted(comparingDouble(InjectorRisk::chance12).reversed())
                 .limit(MOST_ROWS)

@@ -38,7 +38,7 @@ final class TruckPage {
                 "Truck " + visit.truck() + "   " + work(),
                 visit.family() + ", " + visit.depot() + ", week " + visit.week() + ", "
                         + Words.quantity(visit.labourHours()) + " h, " + Words.quantity(visit.drainedLitres())
-                        + " l of coolant out. " + remark);
+                        + " l of coolant drained. " + remark);
         seen(page);
         cautions(page);
         steps(page);
@@ -59,14 +59,14 @@ final class TruckPage {
     }
 
     private void seen(PageSheet page) {
-        page.section(next(), "What was seen");
+        page.section(next(), "Evidence");
         for (DueItem item : visit.dueItems()) {
             page.text(WorkListBook.seen(item)
                     + (item.kind() == DueKind.COST
-                            ? " (done along, since the engine is open)"
+                            ? " (worth doing while it's open)"
                             : " (limit " + item.limit() + ", " + item.limitSource() + ")"));
         }
-        visit.tasks().forEach(task -> page.text("Along with it: " + task));
+        visit.tasks().forEach(task -> page.text("Also done: " + task));
     }
 
     private void cautions(PageSheet page) {
@@ -114,8 +114,8 @@ final class TruckPage {
                 .filter(injector -> injector.cylinder() == cylinder && injector.removedOn() == null)
                 .findFirst();
         return now.map(injector -> injector.part() + (injector.serial() == null ? "" : " serial " + injector.serial())
-                        + ", in since " + injector.fittedOn())
-                .orElse("no record of what is fitted");
+                        + ", fitted " + injector.fittedOn())
+                .orElse("no record of the fitted injector");
     }
 
     private void kit(PageSheet page) {

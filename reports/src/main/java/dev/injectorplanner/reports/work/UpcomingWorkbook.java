@@ -61,7 +61,7 @@ public final class UpcomingWorkbook {
                         SheetColumn.of("Truck", Format.TEXT, 9),
                         SheetColumn.of("Cylinders", Format.TEXT, 16),
                         SheetColumn.summed("Injectors", Format.WHOLE, 10),
-                        SheetColumn.of("Along with it", Format.WRAPPED, 24),
+                        SheetColumn.of("Also done", Format.WRAPPED, 24),
                         SheetColumn.summed("Labour, h", Format.ONE_DECIMAL, 9),
                         SheetColumn.summed("Coolant drained, l", Format.ONE_DECIMAL, 10),
                         SheetColumn.of("Due by", Format.DATE, 12),
@@ -111,11 +111,11 @@ public final class UpcomingWorkbook {
                         SheetColumn.of("Truck", Format.TEXT, 12),
                         SheetColumn.of("Cylinder", Format.WHOLE, 9),
                         SheetColumn.of("Rule", Format.TEXT, 14),
-                        SheetColumn.of("Asks for", Format.TEXT, 10),
+                        SheetColumn.of("Action", Format.TEXT, 10),
                         SheetColumn.of("Evidence", Format.WRAPPED, 60),
                         SheetColumn.of("Limit", Format.WRAPPED, 34),
-                        SheetColumn.of("Whose limit", Format.TEXT, 16),
-                        SheetColumn.of("P(fail) 12 weeks, %", Format.ONE_DECIMAL, 11),
+                        SheetColumn.of("Source of the limit", Format.TEXT, 16),
+                        SheetColumn.of("Fails in 12 weeks, %", Format.ONE_DECIMAL, 11),
                         SheetColumn.of("Visit", Format.TEXT, 12)));
         for (DueItem item : plan.dueItems()) {
             sheet.row(
@@ -137,7 +137,7 @@ public final class UpcomingWorkbook {
     private void hours(Book book) {
         TableSheet sheet = book.table(
                 "Hours",
-                "Hours booked against hours there are",
+                "Hours booked and available",
                 remark,
                 List.of(
                         SheetColumn.of("Depot and week", Format.TEXT, 26),
@@ -145,11 +145,11 @@ public final class UpcomingWorkbook {
                         SheetColumn.of("Week", Format.TEXT, 11),
                         SheetColumn.summed("Visits", Format.WHOLE, 8),
                         SheetColumn.summed("Booked, h", Format.ONE_DECIMAL, 10),
-                        SheetColumn.summed("There are, h", Format.ONE_DECIMAL, 11),
+                        SheetColumn.summed("Available, h", Format.ONE_DECIMAL, 11),
                         SheetColumn.summed("Overtime, h", Format.ONE_DECIMAL, 11),
-                        SheetColumn.summed("Left, h", Format.ONE_DECIMAL, 10),
+                        SheetColumn.summed("Free, h", Format.ONE_DECIMAL, 10),
                         SheetColumn.summed("Bay-days booked", Format.ONE_DECIMAL, 10),
-                        SheetColumn.summed("Bay-days there are", Format.ONE_DECIMAL, 11)));
+                        SheetColumn.summed("Bay-days available", Format.ONE_DECIMAL, 11)));
         for (WeekLoad load : plan.loads()) {
             sheet.row(
                     load.depot() + " " + load.week(),
@@ -164,19 +164,19 @@ public final class UpcomingWorkbook {
                     load.availableBayDays());
         }
         sheet.finish();
-        sheet.chart(new BarChart("Hours booked against hours there are", "hours", 0, List.of(4, 5)));
+        sheet.chart(new BarChart("Hours booked and available", "hours", 0, List.of(4, 5)));
     }
 
     private void unplanned(Book book) {
         TableSheet sheet = book.table(
                 "No visit",
-                "Due, but without a visit",
+                "Due, but no visit planned",
                 remark,
                 List.of(
                         SheetColumn.of("Depot", Format.TEXT, 14),
                         SheetColumn.of("Truck", Format.TEXT, 12),
                         SheetColumn.of("What is due", Format.WRAPPED, 70),
-                        SheetColumn.of("Why it has no visit", Format.WRAPPED, 60)));
+                        SheetColumn.of("Why no visit is planned", Format.WRAPPED, 60)));
         for (Unplanned each : plan.unplanned()) {
             String due = String.join(
                     "; ",

@@ -76,10 +76,10 @@ public final class WorkListBook {
                         SheetColumn.of("Family", Format.TEXT, 12),
                         SheetColumn.of("Cylinders", Format.TEXT, 16),
                         SheetColumn.summed("Injectors", Format.WHOLE, 10),
-                        SheetColumn.of("Along with it", Format.WRAPPED, 26),
+                        SheetColumn.of("Also done", Format.WRAPPED, 26),
                         SheetColumn.summed("Labour, h", Format.ONE_DECIMAL, 10),
                         SheetColumn.summed("Coolant drained, l", Format.ONE_DECIMAL, 12),
-                        SheetColumn.of("What was seen", Format.WRAPPED, 60),
+                        SheetColumn.of("Evidence", Format.WRAPPED, 60),
                         SheetColumn.of("Done on", Format.DATE, 12),
                         SheetColumn.of("By", Format.TEXT, 14)));
         for (Visit visit : visits()) {

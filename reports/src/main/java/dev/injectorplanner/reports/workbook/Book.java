@@ -43,7 +43,7 @@ public final class Book implements AutoCloseable {
     public void assumptions(List<Assumption> assumptions, String remark) {
         TableSheet sheet = table(
                 "Assumptions",
-                "What the figures rest on",
+                "What the figures are based on",
                 remark,
                 List.of(
                         SheetColumn.of("About", Format.TEXT, 22),

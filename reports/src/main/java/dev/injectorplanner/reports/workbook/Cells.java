@@ -43,7 +43,7 @@ final class Cells {
         }
     }
 
-    /** Height of a row of so many lines of text, points. */
+    /** Height of a row of this many lines of text, points. */
     static float points(int lines) {
         return AIR_POINTS + LINE_POINTS * lines;
     }

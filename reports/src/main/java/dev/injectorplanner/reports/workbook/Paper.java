@@ -3,7 +3,7 @@ package dev.injectorplanner.reports.workbook;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Sheet;
 
-/** Print set-up: one page wide, as many long as it takes, page numbers below. */
+/** Print shared access: one page wide, as many long as it takes, page numbers below. */
 final class Paper {
     private static final double SIDE_INCHES = 0.4;
     private static final double END_INCHES = 0.6;

@@ -82,7 +82,7 @@ public final class TableSheet {
         return HEAD + 2;
     }
 
-    /** Puts totals, filter and print set-up on. To be called once, after the last row. */
+    /** Puts totals, filter and print shared access on. To be called once, after the last row. */
     public TableSheet finish() {
         int last = Math.max(next - 1, HEAD + 1);
         totals(last);

@@ -1,4 +1,4 @@
-/** What all workbooks share: heads that stay, filters, totals that follow, charts, print set-up. */
+/** What all workbooks share: heads that stay, filters, totals that follow, charts, print shared access. */
 @NullMarked
 package dev.injectorplanner.reports.workbook;
 

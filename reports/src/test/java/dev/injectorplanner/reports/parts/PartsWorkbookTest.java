@@ -94,7 +94,7 @@ class PartsWorkbookTest {
         Plan plan = SmallPlan.with(FailureForecast.NONE, CoolantRules.standard());
         try (XSSFWorkbook book = Golden.open(workbook(plan)::write)) {
             List<String> texts = new ArrayList<>();
-            book.getSheet("Unplanned need").forEach(row -> row.forEach(cell -> texts.add(cell.toString())));
+            book.getSheet("Safety stock").forEach(row -> row.forEach(cell -> texts.add(cell.toString())));
             assertThat(texts).contains("no forecast of unplanned need yet");
             Golden.recalculated(book);
         }
@@ -121,7 +121,7 @@ class PartsWorkbookTest {
                             "Shelves",
                             "Stock by week",
                             "Needs by week",
-                            "Unplanned need",
+                            "Safety stock",
                             "Cores",
                             "Warranty claims",
                             "Assumptions");

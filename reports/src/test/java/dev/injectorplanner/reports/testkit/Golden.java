@@ -20,7 +20,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
- * Workbooks held against a dump of their cells, one a line: sheet!cell, type, value, format, formula. To accept a change,
+ * Workbooks checked against a dump of their cells, one a line: sheet!cell, type, value, format, formula. To accept a change,
  * run the test with {@code -Dgolden.rewrite=true} and read the difference before committing it.
  */
 public final class Golden {

@@ -28,7 +28,7 @@ import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.List;
 
-/** One depot, three trucks with a V8, an injector with core and warranty, seals, clips that break, little on the shelf. */
+/** One depot, three trucks with a V8, an injector with core and warranty, seals, clips that break, little on the stock. */
 public final class SmallFleet {
     public static final LocalDate TODAY = LocalDate.of(2026, 3, 2);
     public static final String DEPOT = "North";

@@ -24,10 +24,10 @@ import tools.jackson.core.json.JsonFactory;
         name = "coolant",
         mixinStandardHelpOptions = true,
         description = {
-            "What to pour when coolant was drained: concentrate and water, counting what stays in the block.",
+            "What to refill after draining coolant: concentrate and water, allowing for what stays in the block.",
             "Percent is ethylene glycol by volume. A target that topping up cannot reach is refused with the drain that"
-                    + " would do it; so is one outside 40 to 60 %%, for which heavy-duty concentrate is made.",
-            "Glycol is poisonous: collect every litre. The engine maker's coolant and strength come first."
+                    + " would do it; so is one outside 40 to 60 %%, the range of heavy-duty concentrate.",
+            "Glycol is poisonous: collect every litre. The engine maker's coolant and strength take precedence."
         })
 public final class CoolantCommand implements Callable<Integer> {
     private static final int REFUSED = 1;
@@ -35,10 +35,10 @@ public final class CoolantCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--capacity-l", required = true, description = "what the system holds, litres")
+    @Option(names = "--capacity-l", required = true, description = "system capacity, litres")
     private double capacityLitres;
 
-    @Option(names = "--drained-l", required = true, description = "what was drained, litres")
+    @Option(names = "--drained-l", required = true, description = "drained, litres")
     private double drainedLitres;
 
     @Option(names = "--now-percent", required = true, description = "glycol now, percent by volume")
@@ -111,7 +111,7 @@ public final class CoolantCommand implements Callable<Integer> {
         String back = mix.putBackLitres() > 0 ? " Put back " + two(mix.putBackLitres()) + " l." : "";
         Double freezing = mix.freezingPointC();
         String protects = freezing == null
-                ? "the published freezing points do not reach so far"
+                ? "outside the range of the published freezing points"
                 : "freezes at " + Figures.tenths(freezing) + " C (" + GlycolWater.curveUsed(mix.afterPercent())
                         + ", the warmer of two published curves)";
         return "Pour " + two(mix.concentrateLitres()) + " l of concentrate and " + two(mix.waterLitres())

@@ -14,8 +14,8 @@ import picocli.CommandLine.Command;
         name = "curve",
         mixinStandardHelpOptions = true,
         description = {
-            "Survival without a formula: Kaplan-Meier with Greenwood errors.",
-            "Columns: entry (optional), exit, event (1 failed, 0 still alive), count (optional)."
+            "Survival curve: Kaplan-Meier with Greenwood standard errors.",
+            "Columns: entry (optional), exit, event (1 failed, 0 still working), count (optional)."
         })
 final class CurveCommand extends FileCommand<LifeRecords> {
 

@@ -16,7 +16,7 @@ import picocli.CommandLine.Command;
         name = "effects",
         mixinStandardHelpOptions = true,
         description = {
-            "How much covariates raise or lower the hazard: proportional hazards, Efron ties.",
+            "How covariates raise or lower the failure rate: proportional hazards, Efron ties.",
             "Columns: start (optional), stop, event (1 failed, 0 not), id (optional), every other column a covariate."
         })
 final class EffectsCommand extends FileCommand<EffectRecords> {

@@ -11,14 +11,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** A command on one file: reads, computes, prints; refused input is said line by line on standard error. */
+/** A command on one file: reads, computes, prints; refused input is reported line by line on standard error. */
 abstract class FileCommand<T> implements Callable<Integer> {
     private static final int REFUSED = 1;
 
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "FILE", description = "CSV file with a line of headings")
+    @Parameters(index = "0", paramLabel = "FILE", description = "CSV file with a heading line")
     private Path file;
 
     @Option(names = "--json", description = "print one JSON object and nothing else")

@@ -19,17 +19,14 @@ import picocli.CommandLine.ParameterException;
         mixinStandardHelpOptions = true,
         description = {
             "Fits a Weibull life by maximum likelihood.",
-            "Columns: entry (optional, age when first watched), exit (age), event (1 failed, 0 still alive), count"
+            "Columns: entry (optional, age when first watched), exit (age), event (1 failed, 0 still working), count"
                     + " (optional). Ages in one unit, km or hours.",
             "Fisher intervals are the normal approximation on the logarithm, profile intervals the likelihood ratio."
         })
 final class FitCommand extends FileCommand<LifeRecords> {
     private static final int FEW = 5;
 
-    @Option(
-            names = "--level",
-            defaultValue = "0.95",
-            description = "chance of covering the truth, between 0 and 1 (default: 0.95)")
+    @Option(names = "--level", defaultValue = "0.95", description = "confidence level, between 0 and 1 (default: 0.95)")
     private double level;
 
     @Override
@@ -81,7 +78,7 @@ final class FitCommand extends FileCommand<LifeRecords> {
         String percent = Require.plain(Math.rint(1e6 * intervals.level()) / 1e4) + " %";
         StringBuilder text = new StringBuilder(String.format(
                 Locale.ROOT,
-                "Weibull life of %s: %,d units, %,d failed, %,d alive when last seen%n%n",
+                "Weibull life of %s: %,d units, %,d failed, %,d still working when last seen%n%n",
                 fileName(),
                 fit.events() + fit.suspensions(),
                 fit.events(),
@@ -94,9 +91,7 @@ final class FitCommand extends FileCommand<LifeRecords> {
         text.append(String.format(Locale.ROOT, "%nLog-likelihood %.6f.", fit.logLikelihood()));
         if (fit.events() < FEW) {
             text.append(String.format(
-                    Locale.ROOT,
-                    "%nOnly %d failed: take the intervals more seriously than the estimates.",
-                    fit.events()));
+                    Locale.ROOT, "%nOnly %d failed: trust the intervals more than the estimates.", fit.events()));
         }
         return text.toString();
     }

@@ -15,7 +15,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "interval",
         mixinStandardHelpOptions = true,
-        description = "The cheapest age to replace at, for a Weibull life and two costs.")
+        description = "The cheapest replacement age for a Weibull life and two costs.")
 final class IntervalCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -66,8 +66,8 @@ final class IntervalCommand implements Callable<Integer> {
         String why = failure <= planned
                 ? "a failure costs no more than a planned replacement"
                 : shape <= 1
-                        ? "with a shape of 1 or less an old unit is no likelier to fail than a new one"
-                        : "the costs lie so close together that waiting is always cheaper";
+                        ? "with a shape of 1 or less an old unit is not more likely to fail than a new one"
+                        : "the costs are so close that waiting is always cheaper";
         return "Never replace on age: " + why + ". Running to failure costs " + toFailure + " per km or hour.";
     }
 }

@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
         name = "life",
         mixinStandardHelpOptions = true,
         synopsisSubcommandLabel = "COMMAND",
-        description = "What recorded lives say: fits, curves, effects, and the best age to replace at.",
+        description = "Statistics of recorded lives: fits, curves, effects, and the best replacement age.",
         subcommands = {
             FitCommand.class,
             CurveCommand.class,

@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
 
-/** LifeFigures as people read them. */
+/** Figures as people read them. */
 final class LifeFigures {
     private static final MathContext FIVE = new MathContext(5, RoundingMode.HALF_EVEN);
 

@@ -15,7 +15,7 @@ import picocli.CommandLine.Command;
         name = "repeats",
         mixinStandardHelpOptions = true,
         description = {
-            "Mean number of failures of one position up to each age, with robust errors.",
+            "Mean number of failures per position up to each age, with robust standard errors.",
             "Columns: unit, age, what (event for a failure, end for when the unit was last seen)."
         })
 final class RepeatsCommand extends FileCommand<List<RepeatHistory>> {

@@ -49,21 +49,22 @@ final class InstanceFile {
         try {
             return JsonMapper.shared().readTree(Files.readString(file, StandardCharsets.UTF_8));
         } catch (NoSuchFileException e) {
-            throw new InstanceRefusedException(name + ": there is no such file. Mend: check the name and the folder.");
+            throw new InstanceRefusedException(name + ": no such file. Fix: check the name and the folder.");
         } catch (IOException e) {
             throw new InstanceRefusedException(
-                    name + ": cannot be read as text in UTF-8. Mend: check what it is and whether you may read it.");
+                    name
+                            + ": cannot be read as text in UTF-8. Fix: check what it is and whether you have permission to read it.");
         } catch (JacksonException e) {
             TokenStreamLocation at = e.getLocation();
             String where = at == null ? "" : ", line " + at.getLineNr() + ", column " + at.getColumnNr();
             throw new InstanceRefusedException(
-                    name + where + ": is not JSON from there on. Mend: write the file again, or repair it there.");
+                    name + where + ": is not JSON from there on. Fix: write the file again, or repair it there.");
         }
     }
 
     private ScheduleRequest request(JsonNode root) throws InstanceRefusedException {
         if (!root.isObject()) {
-            throw refused("", "is not one JSON object", "put weeks, capacity_tenths and trucks into { }");
+            throw refused("", "is not one JSON object", "put weeks, capacity_tenths and trucks inside { }");
         }
         double weeks = number(root.path("weeks"), "weeks", 1, MOST_WEEKS);
         if (weeks != Math.rint(weeks)) {
@@ -169,6 +170,6 @@ final class InstanceFile {
 
     private InstanceRefusedException refused(String where, String what, String fix) {
         String place = where.isEmpty() ? "" : ", " + where;
-        return new InstanceRefusedException(name + place + ": " + what + ". Mend: " + fix + ".");
+        return new InstanceRefusedException(name + place + ": " + what + ". Fix: " + fix + ".");
     }
 }

@@ -20,10 +20,10 @@ import picocli.CommandLine.Spec;
         name = "schedule",
         mixinStandardHelpOptions = true,
         description = {
-            "Solves a schedule instance: at most one option a truck, weekly hours with dearer overtime, least cost.",
+            "Solves a schedule instance: at most one option per truck, weekly hours with overtime at a higher price, lowest cost.",
             "Prints the cost, a proven lower bound, the gap between them, and the choices.",
-            "The work it does is set by --seconds and counted in steps, so that the same file gives the same answer on"
-                    + " any number of cores; only where a machine is far slower than usual does the clock stop it."
+            "--seconds sets the amount of work, counted in steps, so the same file gives the same answer"
+                    + " on any number of cores; only a much slower machine is stopped: time limit reached."
         })
 public final class ScheduleCommand implements Callable<Integer> {
     private static final int REFUSED = 1;
@@ -43,7 +43,7 @@ public final class ScheduleCommand implements Callable<Integer> {
     @Option(
             names = "--seconds",
             defaultValue = "10",
-            description = "the most it may take, above 0 and up to 86,400 (default: 10)")
+            description = "time limit, above 0 and up to 86,400 (default: 10)")
     private double seconds;
 
     @Option(names = "--json", description = "print one JSON object and nothing else")

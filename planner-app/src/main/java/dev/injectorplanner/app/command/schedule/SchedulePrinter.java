@@ -60,7 +60,7 @@ final class SchedulePrinter {
         StringBuilder text = new StringBuilder(String.format(
                 Locale.ROOT,
                 "Schedule of %s: %s placed, %,d not%n"
-                        + "Cost against no visit %,.2f; none can cost less than %,.2f; gap %.3f %%; %.1f s; %s%n%n",
+                        + "Cost compared with no visit %,.2f; lower bound %,.2f; gap %.3f %%; %.1f s; %s%n%n",
                 name,
                 Figures.count(schedule.choices().size(), "truck", "trucks"),
                 schedule.notPlaced().size(),
@@ -85,9 +85,9 @@ final class SchedulePrinter {
 
     private static String ended(Schedule.Stop stop) {
         return switch (stop) {
-            case PROVEN -> "ended because the gap is small enough";
-            case WORK_LIMIT -> "ended at its limit of work";
-            case CLOCK -> "stopped by the clock";
+            case PROVEN -> "stopped: the gap is small enough";
+            case WORK_LIMIT -> "stopped: work limit reached";
+            case CLOCK -> "stopped: time limit reached";
             case RULE -> "planned by a fixed rule";
         };
     }

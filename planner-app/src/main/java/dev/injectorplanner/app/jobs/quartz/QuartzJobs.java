@@ -17,7 +17,7 @@ import org.quartz.utils.DBConnectionManager;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** Timed jobs, kept in the store; on PostgreSQL shared by all nodes of the database. */
+/** Scheduled jobs, kept in the store; on PostgreSQL shared by all nodes of the database. */
 public final class QuartzJobs implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(QuartzJobs.class);
     private static final int UPKEEP_SECONDS = 10;
@@ -67,7 +67,7 @@ public final class QuartzJobs implements AutoCloseable {
     }
 
     private static IllegalStateException cannotStart(SchedulerException e) {
-        return new IllegalStateException("the timed jobs cannot start: " + e.getMessage(), e);
+        return new IllegalStateException("the scheduled jobs cannot start: " + e.getMessage(), e);
     }
 
     /** Starts firing. */
@@ -88,7 +88,7 @@ public final class QuartzJobs implements AutoCloseable {
         try {
             triggers.follow(times.list(frame.registry().kinds()));
         } catch (SchedulerException e) {
-            LOG.error("The timed jobs cannot follow their settings", e);
+            LOG.error("The scheduled jobs cannot apply their settings", e);
         }
     }
 
@@ -128,13 +128,11 @@ public final class QuartzJobs implements AutoCloseable {
                 Thread.sleep(50);
             }
             if (frame.active() > 0) {
-                LOG.warn(
-                        "{} runs are cut off; they are taken over at the next start, or by another node",
-                        frame.active());
+                LOG.warn("{} runs were interrupted; they resume at the next start, or on another node", frame.active());
             }
             scheduler.shutdown(false);
         } catch (SchedulerException e) {
-            LOG.error("The timed jobs do not stop as they should", e);
+            LOG.error("The scheduled jobs do not stop properly", e);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

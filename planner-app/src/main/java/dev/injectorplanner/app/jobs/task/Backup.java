@@ -54,13 +54,21 @@ public final class Backup implements JobTask {
         this.clock = clock;
         if (Pattern.compile("['\\p{Cntrl}]").matcher(this.folder.toString()).find()) {
             throw new InvalidValueException(
-                    "backup.folder", folder, "has a quote in its name", "set backup.folder to another");
+                    "backup.folder",
+                    folder,
+                    "has a quotation mark in its name",
+                    "set backup.folder to a different folder");
         }
     }
 
     /** Where a copy that is made now goes, by default. */
     public static String nameAt(Instant moment) {
         return NAME.format(moment) + ".zip";
+    }
+
+    /** Copies in a folder that were made by this job, the newest first; none where there is no folder yet. */
+    public static List<Path> listIn(Path folder) throws IOException {
+        return Files.isDirectory(folder) ? named(folder, OURS) : List.of();
     }
 
     @Override
@@ -78,7 +86,7 @@ public final class Backup implements JobTask {
 
     /** Left by a process that was killed while it copied. */
     private void removeLeft() throws IOException {
-        for (Path left : named(LEFT)) {
+        for (Path left : named(folder, LEFT)) {
             if (Files.isDirectory(left)) {
                 FolderZip.delete(left);
             } else {
@@ -87,7 +95,7 @@ public final class Backup implements JobTask {
         }
     }
 
-    private List<Path> named(Pattern pattern) throws IOException {
+    private static List<Path> named(Path folder, Pattern pattern) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file ->
                             pattern.matcher(String.valueOf(file.getFileName())).matches())
@@ -101,7 +109,7 @@ public final class Backup implements JobTask {
         List<Path> lastOfDays = new ArrayList<>();
         List<Path> others = new ArrayList<>();
         Set<String> days = new HashSet<>();
-        for (Path copy : named(OURS)) {
+        for (Path copy : named(folder, OURS)) {
             String day = String.valueOf(copy.getFileName()).substring(0, END_OF_DAY);
             (days.add(day) ? lastOfDays : others).add(copy);
         }

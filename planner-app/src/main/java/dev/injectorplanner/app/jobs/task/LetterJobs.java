@@ -15,15 +15,15 @@ import java.util.Optional;
 public final class LetterJobs {
     private final CurrentPlans inForce;
     private final Digests digests;
-    private final VisitConfirmation announcing;
+    private final VisitConfirmation confirmation;
 
-    public LetterJobs(CurrentPlans inForce, Digests digests, VisitConfirmation announcing) {
+    public LetterJobs(CurrentPlans inForce, Digests digests, VisitConfirmation confirmation) {
         this.inForce = inForce;
         this.digests = digests;
-        this.announcing = announcing;
+        this.confirmation = confirmation;
     }
 
-    /** Next week's work list; with it its visits are announced, and move only for cause from then on. */
+    /** Next week's work list; with it its visits are confirmed, and move only for cause from then on. */
     public JobTask workList() {
         return context -> {
             String depot = context.key().depot();
@@ -32,11 +32,11 @@ public final class LetterJobs {
             Map<String, Long> counts = new LinkedHashMap<>();
             if (planned.isPresent()) {
                 // First, so that no list of visits goes out that may still move freely.
-                var announced = announcing.announce(
+                var confirmed = confirmation.confirm(
                         planned.get().plan(), depot, week, context.key().due(), "work list");
                 counts.put("mails", (long) digests.workList(
                         planned.get(), depot, week, context.key().due()));
-                counts.put("visits announced", (long) announced.added());
+                counts.put("visits confirmed", (long) confirmed.added());
             }
             return TaskResult.counted(counts);
         };

@@ -9,7 +9,7 @@ import dev.injectorplanner.app.mail.MailSending.SendCounts;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Sends what waits in the outbox, and tells the administrator of jobs that were given up. */
+/** Sends what waits in the outbox, and tells the administrator of jobs that failed for good. */
 public final class MailOut implements JobTask {
     private final Digests digests;
     private final MailSending sending;

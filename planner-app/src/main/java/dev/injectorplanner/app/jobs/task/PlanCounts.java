@@ -10,7 +10,7 @@ final class PlanCounts {
 
     static Map<String, Long> of(Plan plan) {
         Map<String, Long> counts = new LinkedHashMap<>();
-        counts.put("findings", (long) plan.dueItems().size());
+        counts.put("due items", (long) plan.dueItems().size());
         counts.put("visits", (long) plan.visits().size());
         counts.put("without a visit", (long) plan.unplanned().size());
         counts.put("to order", (long) plan.parts().orders().size());

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Plans the depots anew whose trucks have readings, faults or tests that came in since the last sweep. The first sweep
+ * Replans the depots whose trucks have readings, faults or tests that came in since the last sweep. The first sweep
  * only notes how far the histories reach: the nightly plan has seen them.
  */
 public final class Sweep implements JobTask {
@@ -42,7 +42,7 @@ public final class Sweep implements JobTask {
         Map<String, Long> counts = new LinkedHashMap<>();
         counts.put("depots with news", (long) depots.size());
         counts.put("records", found.records());
-        counts.put("findings", dueItems);
+        counts.put("due items", dueItems);
         return new TaskResult(counts, found.seen());
     }
 }

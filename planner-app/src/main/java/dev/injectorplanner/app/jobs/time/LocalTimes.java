@@ -54,11 +54,11 @@ public final class LocalTimes {
         List<String> fields = List.of(clean.split(" ", -1));
         if (fields.size() != 5) {
             throw new InvalidValueException(
-                    "times", line, "has not five fields", "write it as 30 2 * * * for half past two every night");
+                    "times", line, "does not have five fields", "write it as 30 2 * * * for half past two every night");
         }
         LocalTimes times = new LocalTimes(clean, zone, fields);
         if (times.findAfter(Instant.EPOCH).isEmpty()) {
-            throw new InvalidValueException("times", line, "names a day that never comes", "correct day and month");
+            throw new InvalidValueException("times", line, "names a day that never occurs", "correct day and month");
         }
         return times;
     }

@@ -27,7 +27,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** What somebody is told about: to say that it is known, or to silence it until a day with a reason. */
+/** What somebody is told about: to acknowledge it, or to snooze it until a date with a reason. */
 @Controller
 public class AlertsPage {
     private static final int MOST = 200;
@@ -74,17 +74,17 @@ public class AlertsPage {
         model.addAttribute(
                 "groups",
                 List.of(
-                        group("A", "Raised", "Nothing new waits for you.", only, AlertState.RAISED, may, may),
+                        group("A", "Raised", "No new alerts.", only, AlertState.RAISED, may, may),
                         group(
                                 "B",
                                 "Seen",
-                                "Nothing that is known waits for a visit.",
+                                "No acknowledged alert is waiting for a visit.",
                                 only,
                                 AlertState.SEEN,
                                 false,
                                 may),
-                        group("C", "Planned", "No visit answers an alert.", only, AlertState.PLANNED, false, may),
-                        group("D", "Muted", "Nothing is silenced.", only, AlertState.MUTED, false, false)));
+                        group("C", "Planned", "No alert is covered by a visit.", only, AlertState.PLANNED, false, may),
+                        group("D", "Muted", "Nothing is snoozed.", only, AlertState.MUTED, false, false)));
         model.addAttribute("most", MOST);
         return "alerts";
     }
@@ -111,7 +111,7 @@ public class AlertsPage {
         if (alert.visitWeek() != null) {
             answer = "visit in " + alert.visitWeek();
         } else if (alert.mutedUntil() != null) {
-            answer = "silent until " + DisplayFormat.shortDate(alert.mutedUntil()) + ": " + alert.mutedWhy();
+            answer = "snoozed until " + DisplayFormat.shortDate(alert.mutedUntil()) + ": " + alert.mutedWhy();
         }
         return new Row(
                 alert.id(),
@@ -150,7 +150,7 @@ public class AlertsPage {
         Permissions.require(viewer, Role.MANAGER, Role.ADMINISTRATOR);
         Alert alert = alerts.get(id);
         if (alert.depot() != null && !viewer.sees(alert.depot())) {
-            throw new InvalidValueException("alert", id, "is not known", "take a number from the list of alerts");
+            throw new InvalidValueException("alert", id, "is not known", "use a number from the list of alerts");
         }
         return alert;
     }
@@ -159,7 +159,7 @@ public class AlertsPage {
         try {
             return LocalDate.parse(text.strip());
         } catch (DateTimeParseException e) {
-            throw new InvalidValueException("until", text, "is no day", "write it as 2026-03-31");
+            throw new InvalidValueException("until", text, "is not a date", "write it as 2026-03-31");
         }
     }
 }

@@ -28,7 +28,7 @@ class ApiErrors {
 
     @ExceptionHandler(MissingServletRequestParameterException.class)
     ResponseEntity<Map<String, Object>> missing(MissingServletRequestParameterException e) {
-        String detail = "Parameter " + e.getParameterName() + " is missing. Mend: add it to the address.";
+        String detail = "Parameter " + e.getParameterName() + " is missing. Fix: add it to the address.";
         return answer(400, ProblemDetails.of(400, "The request cannot be read", detail));
     }
 
@@ -43,9 +43,9 @@ class ApiErrors {
         }
         Map<String, Object> problem = ProblemDetails.of(
                 500,
-                "That did not work",
-                "The program's log says what went wrong, under this reference. Mend: send the same again with the same"
-                        + " Idempotency-Key; if it stays so, tell the administrator.");
+                "Something went wrong",
+                "The program's log shows what went wrong, under this reference. Fix: send it again with the"
+                        + " same Idempotency-Key; if it keeps failing, tell the administrator.");
         LOG.error("API problem {}", problem.get("reference"), e);
         return answer(500, problem);
     }

@@ -99,8 +99,9 @@ class ApiPage {
         if (kept == null) {
             throw new ApiRefusal(
                     404,
-                    "There is no such plan",
-                    "Depot \"" + depot + "\" has no plan in force, or this token is not for it. Mend: check its name.",
+                    "No such plan",
+                    "Depot \"" + depot
+                            + "\" has no plan in force, or this token does not cover it. Fix: check the name.",
                     List.of());
         }
         return PlanAnswer.of(depot, kept, Cursor.of(cursor, limit));

@@ -25,7 +25,7 @@ final class ApiRequest {
         byte[] bytes = request.getInputStream().readNBytes(MOST_BYTES + 1);
         if (bytes.length > MOST_BYTES) {
             throw new ApiRefusal(
-                    413, "The request is too large", "More than 1 MiB. Mend: send it in several requests.", List.of());
+                    413, "The request is too large", "More than 1 MiB. Fix: send it in several requests.", List.of());
         }
         return new String(bytes, StandardCharsets.UTF_8);
     }

@@ -54,8 +54,8 @@ class CloseOutApi {
             throw new ApiRefusal(
                     400,
                     "The request cannot be read",
-                    "Idempotency-Key is missing. Mend: send a UUID with each close-out, and the same one when you send it"
-                            + " again: it is then kept once.",
+                    "Idempotency-Key is missing. Fix: send a UUID with each close-out, and the same one when you send it"
+                            + " again: it is then saved only once.",
                     List.of());
         }
         ApiToken token = ApiRequest.token(known);

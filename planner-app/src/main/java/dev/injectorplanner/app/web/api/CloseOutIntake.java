@@ -50,9 +50,9 @@ public final class CloseOutIntake {
             if (saved.again() && !sent.isOf(saved.closeOut())) {
                 throw new ApiRefusal(
                         409,
-                        "The idempotency key is taken",
+                        "The idempotency key is already used",
                         "Close-out " + saved.closeOut().id()
-                                + " was kept under this key, and it is another one. Mend: take a new key.",
+                                + " was saved under this key, and it is a different one. Fix: use a new key.",
                         List.of());
             }
             return CloseOutAnswer.of(saved.closeOut());
@@ -62,7 +62,7 @@ public final class CloseOutIntake {
                     422,
                     REFUSED,
                     problems.size() + (problems.size() == 1 ? " thing is" : " things are")
-                            + " wrong with it, so nothing was kept. Mend: see problems, correct them, send it again.",
+                            + " wrong with it, so nothing was saved. Fix: see problems, correct them and send it again.",
                     problems.stream().map(sent::problem).toList());
         }
     }

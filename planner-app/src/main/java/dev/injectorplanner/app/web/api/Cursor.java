@@ -31,13 +31,15 @@ public record Cursor(long after, int most) {
         try {
             return Long.parseLong(new String(Base64.getUrlDecoder().decode(cursor), StandardCharsets.US_ASCII));
         } catch (IllegalArgumentException e) {
-            throw ApiRefusal.badRequest("cursor is none of ours. Mend: send what the page before gave as next.");
+            throw ApiRefusal.badRequest(
+                    "cursor was not issued here. Fix: send the value of next from the previous page.");
         }
     }
 
     private static int most(String limit) {
         if (!limit.matches("[1-9]\\d{0,3}") || Integer.parseInt(limit) > MOST) {
-            throw ApiRefusal.badRequest("limit is no number from 1 to " + MOST + ". Mend: write one, or leave it out.");
+            throw ApiRefusal.badRequest(
+                    "limit is not a number from 1 to " + MOST + ". Fix: write one, or leave it out.");
         }
         return Integer.parseInt(limit);
     }

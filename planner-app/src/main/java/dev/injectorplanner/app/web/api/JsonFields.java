@@ -27,7 +27,7 @@ final class JsonFields {
      */
     JsonFields(JsonNode object, String place, Set<String> known) {
         if (!object.isObject()) {
-            throw refused(place.isEmpty() ? "The body" : place, "is no JSON object", "send {...} there");
+            throw refused(place.isEmpty() ? "The body" : place, "is not a JSON object", "send {...} there");
         }
         this.object = object;
         this.place = place;
@@ -43,7 +43,7 @@ final class JsonFields {
     }
 
     private static ApiRefusal refused(String place, String what, String fix) {
-        return ApiRefusal.badRequest(place + " " + what + ". Mend: " + fix + ".");
+        return ApiRefusal.badRequest(place + " " + what + ". Fix: " + fix + ".");
     }
 
     private static String shortened(String text) {
@@ -66,7 +66,7 @@ final class JsonFields {
             return "";
         }
         if (!value.isString()) {
-            throw wrong(name, "is no text", "send it in quotes");
+            throw wrong(name, "is not text", "send it in quotes");
         }
         return value.stringValue();
     }
@@ -84,7 +84,7 @@ final class JsonFields {
     Double number(String name) {
         JsonNode value = find(name);
         if (value != null && !value.isNumber()) {
-            throw wrong(name, "is no number", "send one such as 6.5, without quotes");
+            throw wrong(name, "is not a number", "send one such as 6.5, without quotes");
         }
         return value == null ? null : Double.valueOf(value.doubleValue());
     }
@@ -94,7 +94,7 @@ final class JsonFields {
     Long whole(String name) {
         JsonNode value = find(name);
         if (value != null && !(value.isIntegralNumber() && value.canConvertToLong())) {
-            throw wrong(name, "is no whole number", "send one such as 3, without quotes");
+            throw wrong(name, "is not a whole number", "send one such as 3, without quotes");
         }
         return value == null ? null : Long.valueOf(value.longValue());
     }
@@ -103,7 +103,7 @@ final class JsonFields {
     int cylinder(String name) {
         Long number = whole(name);
         if (number == null || number < 1 || number > Byte.MAX_VALUE) {
-            throw wrong(name, "is no cylinder", "send its number, as the engine maker counts");
+            throw wrong(name, "is not a cylinder", "send its number, as the engine maker counts");
         }
         return number.intValue();
     }
@@ -123,7 +123,7 @@ final class JsonFields {
         try {
             return text.isEmpty() ? null : LocalDate.parse(text);
         } catch (DateTimeParseException e) {
-            throw wrong(name, "is no day", "write it such as 2026-03-02");
+            throw wrong(name, "is not a date", "write it as 2026-03-02");
         }
     }
 
@@ -138,8 +138,8 @@ final class JsonFields {
                 .findFirst()
                 .orElseThrow(() -> wrong(
                         name,
-                        "is none of its words",
-                        "choose among "
+                        "is not an allowed value",
+                        "choose from "
                                 + Stream.of(type.getEnumConstants())
                                         .map(JsonFields::word)
                                         .collect(Collectors.joining(", "))));
@@ -155,7 +155,7 @@ final class JsonFields {
         List<String> texts = new ArrayList<>();
         for (JsonNode each : array(name)) {
             if (!each.isString()) {
-                throw wrong(name + "/" + texts.size(), "is no text", "send it in quotes");
+                throw wrong(name + "/" + texts.size(), "is not text", "send it in quotes");
             }
             texts.add(each.stringValue());
         }
@@ -174,7 +174,7 @@ final class JsonFields {
     private Iterable<JsonNode> array(String name) {
         JsonNode value = find(name);
         if (value != null && !value.isArray()) {
-            throw wrong(name, "is no list", "send [...] there");
+            throw wrong(name, "is not a list", "send [...] there");
         }
         return value == null ? List.of() : value;
     }

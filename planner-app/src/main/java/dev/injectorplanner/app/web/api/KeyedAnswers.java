@@ -20,7 +20,7 @@ public final class KeyedAnswers {
     private static final int MOST_KEY = 100;
     private static final Duration KEPT = Duration.ofDays(7);
     private static final Duration LOST = Duration.ofMinutes(1);
-    private static final String CONFLICT = "The idempotency key is taken";
+    private static final String CONFLICT = "The idempotency key is already used";
 
     private final StoreSql sql;
     private final InstantSource clock;
@@ -59,7 +59,7 @@ public final class KeyedAnswers {
         }
         if (key.isBlank() || key.length() > MOST_KEY) {
             throw ApiRefusal.badRequest(
-                    "Idempotency-Key is empty or longer than " + MOST_KEY + " characters. Mend: send a UUID.");
+                    "Idempotency-Key is empty or longer than " + MOST_KEY + " characters. Fix: send a UUID.");
         }
         Kept kept = claim(token, key, Secrets.hash(request));
         if (kept != null && kept.body() != null) {
@@ -114,13 +114,13 @@ public final class KeyedAnswers {
     private static Kept checked(Kept kept, String hash) {
         if (!kept.hash().equals(hash)) {
             throw new ApiRefusal(
-                    409, CONFLICT, "This key came with another request before. Mend: take a new key.", List.of());
+                    409, CONFLICT, "This key was already used for a different request. Fix: use a new key.", List.of());
         }
         if (kept.body() == null) {
             throw new ApiRefusal(
                     409,
                     CONFLICT,
-                    "The first request with this key is still being answered. Mend: ask again.",
+                    "The first request with this key is still being answered. Fix: ask again.",
                     List.of());
         }
         return kept;

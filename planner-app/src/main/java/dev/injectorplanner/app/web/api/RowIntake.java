@@ -46,7 +46,7 @@ public final class RowIntake {
                     422,
                     REFUSED,
                     report.refusedCount() + " of " + sent.rows().size()
-                            + " rows were refused, so none was stored. Mend: see problems, correct them, send all again.",
+                            + " rows were refused, so none was stored. Fix: see problems, correct them and send all rows again.",
                     report.complaints().stream().map(RowIntake::problem).toList());
         }
         Map<String, Object> answer = new LinkedHashMap<>();
@@ -77,14 +77,14 @@ public final class RowIntake {
             String truck = sent.rows().get(i).get(at).strip();
             if (!trucks.contains(truck)) {
                 problems.add(problem(
-                        i + 1, "truck", truck, "is no truck of depot " + depot, "send it with a token of its depot"));
+                        i + 1, "truck", truck, "is not a truck of depot " + depot, "use a token for that depot"));
             }
         }
         if (!problems.isEmpty()) {
             throw new ApiRefusal(
                     422,
                     REFUSED,
-                    problems.size() + " rows name trucks that this token is not for; none was stored.",
+                    problems.size() + " rows name trucks outside this token's depot; none was stored.",
                     problems);
         }
     }
@@ -100,7 +100,8 @@ public final class RowIntake {
         problem.put("field", field);
         problem.put("value", value);
         problem.put("reason", reason);
-        problem.put("mend", fix);
+        problem.put("fix", fix);
+        problem.put("mend", fix); // the name of the first version
         return problem;
     }
 }

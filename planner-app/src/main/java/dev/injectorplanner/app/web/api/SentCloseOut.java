@@ -117,7 +117,7 @@ record SentCloseOut(CloseOutEntry entry, @Nullable Long corrects, String why) {
         TestKind kind = Objects.requireNonNull(fields.constant(TestKind.class, "test"));
         Double value = fields.number("value");
         if (value == null) {
-            throw ApiRefusal.badRequest("A test of cylinder " + cylinder + " has no value. Mend: send the number.");
+            throw ApiRefusal.badRequest("A test of cylinder " + cylinder + " has no value. Fix: send the number.");
         }
         return new CloseOutEntry.Test(
                 cylinder,

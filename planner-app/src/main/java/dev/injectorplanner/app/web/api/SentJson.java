@@ -20,7 +20,7 @@ final class SentJson {
         try {
             tree = mapper.readTree(body);
         } catch (JacksonException e) {
-            throw ApiRefusal.badRequest("The body is not JSON. Mend: " + fix + ".");
+            throw ApiRefusal.badRequest("The body is not JSON. Fix: " + fix + ".");
         }
         check(tree, "");
         return tree;
@@ -29,17 +29,17 @@ final class SentJson {
     private static void check(JsonNode node, String place) {
         if (node.isString() && !isWhole(node.stringValue())) {
             throw ApiRefusal.badRequest(
-                    place + " holds half a character (a lone surrogate, RFC 8259 section 8.2). Mend: send"
+                    place + " holds half a character (a lone surrogate, RFC 8259 section 8.2). Fix: send"
                             + " whole characters.");
         }
         if (node.isNumber() && !isFinite(node)) {
-            throw ApiRefusal.badRequest(place + " is a number that is too large. Mend: send one that can be measured.");
+            throw ApiRefusal.badRequest(place + " is a number that is too large. Fix: send one that can be measured.");
         }
         node.properties().forEach(field -> {
             String there = place + "/" + shown(field.getKey());
             if (!isWhole(field.getKey())) {
                 throw ApiRefusal.badRequest(
-                        place + " has a name with half a character in it. Mend: send whole characters.");
+                        place + " has a name with half a character in it. Fix: send whole characters.");
             }
             check(field.getValue(), there);
         });

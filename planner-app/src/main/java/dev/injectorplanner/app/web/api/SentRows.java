@@ -42,8 +42,9 @@ record SentRows(List<String> headings, List<List<String>> rows) {
         for (int i = 0; i < objects.size(); i++) {
             for (Map.Entry<String, JsonNode> field : objects.get(i).properties()) {
                 if (!known.contains(field.getKey())) {
-                    throw ApiRefusal.badRequest("Row " + (i + 1) + ": field \"" + shortened(field.getKey())
-                            + "\" is none of table " + table.name() + ". Mend: use " + String.join(", ", known) + ".");
+                    throw ApiRefusal.badRequest(
+                            "Row " + (i + 1) + ": field \"" + shortened(field.getKey()) + "\" is not a column of table "
+                                    + table.name() + ". Fix: use " + String.join(", ", known) + ".");
                 }
                 used.add(field.getKey());
             }
@@ -57,17 +58,17 @@ record SentRows(List<String> headings, List<List<String>> rows) {
     private static List<JsonNode> objects(String body) {
         JsonNode rows = SentJson.read(JSON, body, "send {\"rows\": [{...}]}").path("rows");
         if (!rows.isArray() || rows.isEmpty()) {
-            throw ApiRefusal.badRequest("The body has no rows. Mend: send {\"rows\": [{...}]} with at least one row.");
+            throw ApiRefusal.badRequest("The body has no rows. Fix: send {\"rows\": [{...}]} with at least one row.");
         }
         if (rows.size() > MOST) {
             throw ApiRefusal.badRequest("The body has " + rows.size() + " rows, at most " + MOST
-                    + " go in one request. Mend: send them in several.");
+                    + " go in one request. Fix: send them in several.");
         }
         List<JsonNode> objects = new ArrayList<>();
         for (JsonNode row : rows) {
             if (!row.isObject()) {
                 throw ApiRefusal.badRequest(
-                        "Row " + (objects.size() + 1) + " is no object. Mend: send {\"rows\": [{...}]}.");
+                        "Row " + (objects.size() + 1) + " is not an object. Fix: send {\"rows\": [{...}]}.");
             }
             objects.add(row);
         }
@@ -93,7 +94,7 @@ record SentRows(List<String> headings, List<List<String>> rows) {
         if (value.isString()) {
             return value.stringValue();
         }
-        throw ApiRefusal.badRequest("Field \"" + heading + "\" is neither text nor number. Mend: send one of them.");
+        throw ApiRefusal.badRequest("Field \"" + heading + "\" is neither text nor a number. Fix: send one of them.");
     }
 
     private static String shortened(String text) {

@@ -30,8 +30,9 @@ record TokenTrucks(StoreSql sql) {
         if (places.isEmpty() || depot != null && !places.get(0).depot().equals(depot)) {
             throw new ApiRefusal(
                     404,
-                    "There is no such truck",
-                    "Truck \"" + truck + "\" is not known, or this token is not for its depot. Mend: check its name.",
+                    "No such truck",
+                    "Truck \"" + truck
+                            + "\" is not known, or this token does not cover its depot. Fix: check the name.",
                     List.of());
         }
         return places.get(0).zone();

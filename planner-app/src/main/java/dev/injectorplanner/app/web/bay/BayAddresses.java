@@ -2,7 +2,7 @@ package dev.injectorplanner.app.web.bay;
 
 import org.springframework.web.util.UriUtils;
 
-/** BayAddresses of this package's pages, whatever characters a truck's name has. */
+/** Addresses of this package's pages, whatever characters a truck's name has. */
 final class BayAddresses {
     private BayAddresses() {}
 

@@ -117,7 +117,7 @@ class BayListPage {
                     Laid laid = placed.laid();
                     return new Line(
                             visit.truck(),
-                            laid == null ? "day open" : laid.start().format(START),
+                            laid == null ? "day not set" : laid.start().format(START),
                             laid == null ? null : laid.bay(),
                             work(visit),
                             Words.quantity(visit.labourHours()),

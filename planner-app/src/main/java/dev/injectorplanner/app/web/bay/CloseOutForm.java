@@ -132,7 +132,7 @@ final class CloseOutForm {
             fields.add(new CylinderField(
                     cylinder,
                     at.planned().contains(cylinder),
-                    at.fittedIn(cylinder).map(CloseOutForm::words).orElse("no record of what is fitted"),
+                    at.fittedIn(cylinder).map(CloseOutForm::words).orElse("no record of the fitted injector"),
                     picked == null
                             ? ""
                             : picked.serial() + (picked.code().isEmpty() ? "" : ", code " + grouped(picked.code()))));

@@ -85,7 +85,7 @@ class CorrectionPage {
             }
         }
         if (only && typed.allWrong().isEmpty()) {
-            typed.wrong(new EntryProblem("why", "Nothing was saved yet. Mend: press the button at the end to save."));
+            typed.wrong(new EntryProblem("why", "Nothing was saved yet. Fix: press the button at the end to save."));
         }
         model.addAttribute("again", true);
         response.setStatus(NOT_KEPT);

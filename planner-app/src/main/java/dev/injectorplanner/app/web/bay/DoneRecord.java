@@ -18,7 +18,7 @@ import java.util.Locale;
  * @param entered when and by whom
  * @param odometer as read, in the site's unit; empty where it was not
  * @param lines what was done a cylinder
- * @param next what follows from it: cores owed, claims, shelf to count, recheck
+ * @param next what follows from it: cores owed, claims, stock to count, recheck
  */
 record DoneRecord(CloseOut closeOut, String entered, String odometer, List<Line> lines, List<String> next) {
     private static final DateTimeFormatter AT = DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.ENGLISH);
@@ -70,7 +70,7 @@ record DoneRecord(CloseOut closeOut, String entered, String odometer, List<Line>
                         + (claim.serial() == null ? "the old unit" : claim.serial()) + " of cylinder "
                         + claim.cylinder() + ", "
                         + at.fleet().findPart(claim.part()).map(Part::supplier).orElse(claim.supplier())
-                        + ": keep it apart, with its fault codes."));
+                        + ": keep it aside, with its fault codes."));
         if (made.recheckOn() != null) {
             next.add("Recheck faults and leaks on " + made.recheckOn() + ".");
         }

@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Reads a close-out from its form. What cannot be read as a number or a day is said at its field. */
+/** Reads a close-out from its form. What cannot be read as a number or a day is reported at its field. */
 final class EntryReader {
     private final TruckInBay at;
     private final FormState typed;
@@ -134,14 +134,14 @@ final class EntryReader {
         if (text.matches("-?\\d{1,3}([ \u00a0]\\d{3})+([.,]\\d+)?|-?\\d+([.,]\\d+)?")) {
             return Double.valueOf(text.replaceAll("[ \u00a0]", "").replace(',', '.'));
         }
-        typed.wrong(new EntryProblem(
-                field, words + " \"" + text + "\": is no number. Mend: write it such as 412600 or 6.5."));
+        typed.wrong(
+                new EntryProblem(field, words + " \"" + text + "\": is not a number. Fix: write it as 412600 or 6.5."));
         return null;
     }
 
     private static String twoWays(String text) {
-        return "its comma can be read two ways. Mend: write " + text.replace(",", "") + " or " + text.replace(',', '.')
-                + ".";
+        return "its comma can be read in two ways. Fix: write " + text.replace(",", "") + " or "
+                + text.replace(',', '.') + ".";
     }
 
     private @Nullable LocalDate day(String field, String words) {
@@ -149,8 +149,8 @@ final class EntryReader {
         try {
             return text.isEmpty() ? null : LocalDate.parse(text);
         } catch (DateTimeParseException e) {
-            typed.wrong(new EntryProblem(
-                    field, words + " \"" + text + "\": is no day. Mend: write it such as 2026-03-02."));
+            typed.wrong(
+                    new EntryProblem(field, words + " \"" + text + "\": is not a date. Fix: write it as 2026-03-02."));
             return null;
         }
     }

@@ -17,7 +17,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** The storeman's page: injectors in, with serial and code; kits of the visits to come; the shelf. */
+/** The storeman's page: injectors in, with serial and code; kits of the visits to come; the stock. */
 @Controller
 class StorePage {
     private static final int NOT_KEPT = 422;
@@ -44,7 +44,7 @@ class StorePage {
         return show(viewer, asked, new FormState(), model);
     }
 
-    @PostMapping("/store/goods-in")
+    @PostMapping("/store/receiving")
     String receive(
             @ModelAttribute("viewer") Viewer viewer,
             @RequestParam MultiValueMap<String, String> sent,
@@ -63,7 +63,7 @@ class StorePage {
         }
     }
 
-    /** One of: {@code fill} a truck's kit, {@code bind} an injector, {@code release} it, take it {@code off} the shelf. */
+    /** One of: {@code fill} a truck's kit, {@code bind} an injector, {@code release} it, take it {@code off} the stock. */
     @PostMapping("/store/kits")
     String kit(
             @ModelAttribute("viewer") Viewer viewer,

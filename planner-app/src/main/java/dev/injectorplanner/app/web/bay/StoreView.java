@@ -24,7 +24,7 @@ import java.util.Set;
  * @param depot the depot
  * @param parts injector parts there are
  * @param visits visits of the coming weeks that need injectors, by week and truck
- * @param shelf what lies on the shelf
+ * @param shelf what is in stock
  */
 record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<ShelfLine> shelf) {
     /** Injectors that one entry takes: a full set of the largest engine. */
@@ -49,7 +49,7 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
         }
     }
 
-    /** An injector on the shelf. */
+    /** An injector in stock. */
     record ShelfLine(StockInjector injector, String code, String place, List<Free> fits) {}
 
     /** A cylinder that still lacks an injector. */

@@ -1,4 +1,4 @@
-/** Pages at the truck and in the store: bay sheets, close-outs, goods-in, kits, labels. */
+/** Pages at the truck and in the store: bay sheets, close-outs, receiving, kits, labels. */
 @NullMarked
 package dev.injectorplanner.app.web.bay;
 

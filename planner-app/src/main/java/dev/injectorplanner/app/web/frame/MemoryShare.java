@@ -4,8 +4,8 @@ import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.plan.Plan;
 
 /**
- * What the pages' copies of fleets and plans weigh, and how much they may. The weights are estimates from the number of rows,
- * checked against heap dumps of the demo's fleets: right within a factor of two, which is what a bound needs.
+ * What the pages' copies of fleets and plans weigh, and how much they may. The weights are estimates from the
+ * number of rows.
  */
 final class MemoryShare {
     /** Each of the two kinds of copies may take so much of the memory that the process may have. */

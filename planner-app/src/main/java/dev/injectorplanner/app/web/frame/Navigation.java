@@ -59,7 +59,7 @@ public final class Navigation {
             new Place("/week", "Week ahead", ALL, Set.of(Role.MANAGER)),
             new Place("/plan", "Plan", OFFICE, Set.of(Role.MANAGER)),
             new Place("/trucks", "Trucks", ALL, Set.of(Role.MANAGER)),
-            new Place("/order", "To order", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
+            new Place("/order", "Parts to order", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
             new Place("/returns", "Cores and claims", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
             new Place("/coolant", "Coolant", ALL, Set.of(Role.MANAGER, Role.BUYER)),
             new Place(
@@ -67,9 +67,10 @@ public final class Navigation {
                     "Bay sheets",
                     Set.of(Role.MANAGER, Role.MECHANIC, Role.ADMINISTRATOR),
                     Set.of(Role.MANAGER, Role.MECHANIC)),
-            new Place("/store", "Goods in and kits", ALL, Set.of(Role.MANAGER, Role.BUYER, Role.MECHANIC)),
+            new Place("/store", "Receiving and kits", ALL, Set.of(Role.MANAGER, Role.BUYER, Role.MECHANIC)),
             new Place(ALERTS, "Alerts", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
             new Place("/life", "Life curves", OFFICE, Set.of(Role.MANAGER)),
+            new Place("/outlook", "Outlook", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
             new Place("/imports", "Imports", OFFICE),
             new Place("/jobs", "Jobs", Set.of(Role.MANAGER, Role.ADMINISTRATOR)),
             new Place("/settings", "Settings", Set.of(Role.MANAGER, Role.ADMINISTRATOR)));

@@ -58,8 +58,8 @@ final class SlowSenders extends ValveBase {
         response.setContentType("text/html;charset=utf-8");
         response.getWriter()
                 .write(
-                        "<!DOCTYPE html><html lang=\"en\"><title>Too much at a time</title><h1>Too much at a time</h1><p>Too"
-                                + " many forms or files are on their way from your address. Nothing was changed. Fix: wait ten"
+                        "<!DOCTYPE html><html lang=\"en\"><title>Too many uploads at a time</title><h1>Too many uploads at a time</h1><p>Too"
+                                + " many forms or files are being sent from your address. Nothing was changed. Fix: wait ten"
                                 + " seconds, then send it again.</p></html>");
         response.finishResponse();
     }

@@ -48,10 +48,10 @@ public final class StoreWatch implements AutoCloseable {
         missed = trouble == null ? 0 : missed + 1;
         if (trouble == null && !up) {
             up = true;
-            LOG.warn("The database answers again");
+            LOG.warn("The database is back");
         } else if (missed >= MISSES && up) {
             up = false;
-            LOG.error("The database does not answer; pages say so until it is back. It said: {}", trouble);
+            LOG.error("The database does not answer; pages show this until it is back. Its error: {}", trouble);
         }
     }
 

@@ -118,8 +118,8 @@ final class TroubleFilter extends OncePerRequestFilter {
         Cause cause = trouble.cause();
         Map<String, Object> problem = ProblemDetails.of(
                 status,
-                cause == null ? "That did not work" : "The store cannot be used now",
-                cause == null ? "The program's log says what went wrong, under this reference." : cause.sentence());
+                cause == null ? "Something went wrong" : "The store cannot be used now",
+                cause == null ? "The log shows what went wrong, under this reference." : cause.sentence());
         problem.put("reference", trouble.reference());
         return problem;
     }

@@ -66,7 +66,7 @@ public class ImportsPage {
         List<MultipartFile> given =
                 files.stream().filter(file -> !file.isEmpty()).toList();
         if (given.isEmpty()) {
-            throw new InvalidValueException("files", "", "none was chosen", "choose one or more CSV or XLSX files");
+            throw new InvalidValueException("files", "", "no file was chosen", "choose one or more CSV or XLSX files");
         }
         Mode how = mode(mode);
         Uploads.Taken taken = uploads.take(given);
@@ -93,7 +93,7 @@ public class ImportsPage {
         try {
             return Mode.valueOf(name.toUpperCase(Locale.ROOT));
         } catch (IllegalArgumentException e) {
-            throw new InvalidValueException("mode", name, "is no way to load", "choose one of the three");
+            throw new InvalidValueException("mode", name, "is not a way to load", "choose one of the three");
         }
     }
 
@@ -103,8 +103,8 @@ public class ImportsPage {
             throws IOException {
         allow(viewer);
         Path file = uploads.findRefused(key)
-                .orElseThrow(() -> new NotHereException(
-                        "That file of refused rows is not kept any more. Mend: load the file again."));
+                .orElseThrow(() ->
+                        new NotHereException("That file of refused rows is no longer kept. Fix: load the file again."));
         return ResponseEntity.ok()
                 .contentType(MediaType.parseMediaType("text/csv;charset=UTF-8"))
                 .header(

@@ -67,9 +67,7 @@ final class JobsFiller {
                 run.outcome().words() + (run.nextTry() == null ? "" : " after " + said(run.nextTry(), zone)),
                 run.attempt(),
                 took(run),
-                run.passedOver() == 0
-                        ? run.counts()
-                        : run.counts() + " (stands for " + run.passedOver() + " missed before it)",
+                run.passedOver() == 0 ? run.counts() : run.counts() + " (covers " + run.passedOver() + " missed runs)",
                 run.error() == null ? "" : run.error());
     }
 

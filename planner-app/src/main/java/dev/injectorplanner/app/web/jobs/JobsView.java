@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * The page of jobs.
  *
- * @param givenUp runs among the newest that failed and were given up
+ * @param givenUp runs among the newest that failed and failed for good
  * @param most how many runs are shown at most
  * @param runs the newest, by due time
  * @param times jobs with their times

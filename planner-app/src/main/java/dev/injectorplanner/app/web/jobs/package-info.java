@@ -1,4 +1,4 @@
-/** What the timed jobs did and will do. */
+/** What the scheduled jobs did and will do. */
 @NullMarked
 package dev.injectorplanner.app.web.jobs;
 

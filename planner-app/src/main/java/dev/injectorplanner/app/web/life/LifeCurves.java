@@ -129,8 +129,8 @@ final class LifeCurves {
                         life.life().scale(),
                         life.clock().unit())
                 + life.source().words() + (life.prior().isEmpty() ? "" : " (" + life.prior() + ")") + ". "
-                + Figures.count(life.failures(), "failure", "failures") + ", " + life.worn() + " taken out worn, "
-                + life.suspensions() + " last seen alive. One in ten has failed by "
+                + Figures.count(life.failures(), "failure", "failures") + ", " + life.worn() + " removed worn, "
+                + life.suspensions() + " still working when last seen. One in ten has failed by "
                 + Figures.whole(life.life().quantile(0.1)) + " " + life.clock().unit() + ".");
     }
 

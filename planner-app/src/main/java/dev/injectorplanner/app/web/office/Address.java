@@ -41,4 +41,9 @@ public final class Address {
     public static String order(String depot) {
         return "/order?depot=" + escaped(depot);
     }
+
+    /** The months ahead of a depot, or of all for an empty name. */
+    public static String outlook(String depot, int months) {
+        return "/outlook?depot=" + escaped(depot) + "&months=" + months;
+    }
 }

@@ -44,7 +44,7 @@ public final class Office {
         String depot = asked.isEmpty() ? null : asked;
         if (depot != null && !seen.contains(depot)) {
             throw new InvalidValueException(
-                    "depot", asked, "is none that you see", "choose one of " + String.join(", ", seen));
+                    "depot", asked, "is not a depot you can see", "choose one of " + String.join(", ", seen));
         }
         List<DepotPlan> found = new ArrayList<>();
         List<String> without = new ArrayList<>();
@@ -96,7 +96,7 @@ public final class Office {
                 .filter(viewer::sees);
     }
 
-    /** Everything shown is read anew. */
+    /** Everything shown is read again. */
     public void changed() {
         fleets.changed();
     }

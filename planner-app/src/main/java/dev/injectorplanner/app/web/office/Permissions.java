@@ -2,6 +2,7 @@ package dev.injectorplanner.app.web.office;
 
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.core.check.UserError;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -14,7 +15,7 @@ public final class Permissions {
         if (!viewer.is(roles)) {
             throw new NotAllowedException("This is for "
                     + List.of(roles).stream().map(Role::words).collect(Collectors.joining(" or "))
-                    + " to do. Mend: ask one, or sign in as one.");
+                    + " to do. Fix: ask one, or sign in as one.");
         }
     }
 
@@ -24,13 +25,13 @@ public final class Permissions {
      */
     public static void requireAllDepots(Viewer viewer, String what) {
         if (viewer.depot() != null) {
-            throw new NotAllowedException(what + " concern all depots, and you see " + viewer.depot()
-                    + " only. Mend: ask somebody who sees all depots.");
+            throw new NotAllowedException(what + " concern all depots, and you are limited to " + viewer.depot()
+                    + ". Fix: ask someone with access to all depots.");
         }
     }
 
     /** Somebody may not do that. */
-    public static final class NotAllowedException extends RuntimeException {
+    public static final class NotAllowedException extends RuntimeException implements UserError {
         private static final long serialVersionUID = 1L;
 
         NotAllowedException(String message) {

@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.web.office;
 
 import dev.injectorplanner.app.planning.Planning.NothingToPlanException;
+import dev.injectorplanner.app.web.download.TooManyDownloadsException;
 import dev.injectorplanner.app.web.frame.Frames;
 import dev.injectorplanner.core.check.InvalidValueException;
 import org.springframework.http.HttpStatus;
@@ -19,6 +20,7 @@ import org.springframework.web.method.annotation.MethodArgumentTypeMismatchExcep
             "dev.injectorplanner.app.web.order",
             "dev.injectorplanner.app.web.alerts",
             "dev.injectorplanner.app.web.life",
+            "dev.injectorplanner.app.web.outlook",
             "dev.injectorplanner.app.web.imports",
             "dev.injectorplanner.app.web.jobs",
             "dev.injectorplanner.app.web.settings"
@@ -33,34 +35,40 @@ public class Refusals {
     @ExceptionHandler(InvalidValueException.class)
     @ResponseStatus(HttpStatus.BAD_REQUEST)
     String refused(InvalidValueException e, Model model) {
-        return page("That cannot be", String.valueOf(e.getMessage()), model);
+        return page("Not possible", String.valueOf(e.getMessage()), model);
     }
 
     @ExceptionHandler(MethodArgumentTypeMismatchException.class)
     @ResponseStatus(HttpStatus.BAD_REQUEST)
     String misread(MethodArgumentTypeMismatchException e, Model model) {
         return page(
-                "That cannot be",
-                e.getName() + " \"" + e.getValue() + "\": cannot be read. Mend: go back and choose from the page.",
+                "Not possible",
+                e.getName() + " \"" + e.getValue() + "\": cannot be read. Fix: go back and choose from the page.",
                 model);
     }
 
     @ExceptionHandler(NothingToPlanException.class)
     @ResponseStatus(HttpStatus.CONFLICT)
     String nothing(NothingToPlanException e, Model model) {
-        return page("There is nothing to plan", String.valueOf(e.getMessage()), model);
+        return page("Nothing to plan", String.valueOf(e.getMessage()), model);
+    }
+
+    @ExceptionHandler(TooManyDownloadsException.class)
+    @ResponseStatus(HttpStatus.SERVICE_UNAVAILABLE)
+    String tooMany(TooManyDownloadsException e, Model model) {
+        return page("Try again later", String.valueOf(e.getMessage()), model);
     }
 
     @ExceptionHandler(Permissions.NotAllowedException.class)
     @ResponseStatus(HttpStatus.FORBIDDEN)
     String forbidden(Permissions.NotAllowedException e, Model model) {
-        return page("Not yours to do", String.valueOf(e.getMessage()), model);
+        return page("You cannot do this", String.valueOf(e.getMessage()), model);
     }
 
     @ExceptionHandler(NotHereException.class)
     @ResponseStatus(HttpStatus.NOT_FOUND)
     String missing(NotHereException e, Model model) {
-        return page("That is not here", String.valueOf(e.getMessage()), model);
+        return page("Not found", String.valueOf(e.getMessage()), model);
     }
 
     private String page(String title, String sentence, Model model) {

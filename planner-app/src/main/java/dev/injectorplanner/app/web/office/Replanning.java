@@ -12,7 +12,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import org.jspecify.annotations.Nullable;
 
-/** Plans again and keeps the plan, so that it is in force with what was changed; alerts are held against it. */
+/** Plans again and keeps the plan, so that it is in force with what was changed; alerts are updated from it. */
 public final class Replanning {
     private final Application application;
     private final Office office;

@@ -51,25 +51,25 @@ final class OrderViews {
         List<OrderLine> later = lines.stream().filter(line -> !line.now()).toList();
         List<ShortLine> shorts = all(DepotPlan::shortList, ShortLine::depot);
         return new TablesView(
-                "To order",
-                "What to order by which day, from whom, for which visits",
+                "Parts to order",
+                "What to order, by when, from whom, and for which visits",
                 "/order",
                 List.of(
                         new Field("To order now", String.valueOf(now.size())),
-                        new Field("Worth", DisplayFormat.money(sum(now, OrderLine::value))),
+                        new Field("Order value", DisplayFormat.money(sum(now, OrderLine::value))),
                         new Field("Deposits", DisplayFormat.money(sum(now, OrderLine::deposits))),
                         new Field("Short", String.valueOf(shorts.size()))),
-                List.of(new Field("Workbook of parts", "/sheets/parts-needs.xlsx")),
+                List.of(new Field("Parts workbook", "/sheets/parts-needs.xlsx")),
                 List.of(
                         orders("A", "Order now", now, "Nothing needs to be ordered now."),
                         shorts(shorts),
-                        orders("C", "Order later", later, "Nothing more is to be ordered in the plan’s weeks."),
+                        orders("C", "Order later", later, "Nothing else needs to be ordered in the plan’s weeks."),
                         reserve()));
     }
 
     private static TablesView.Section orders(String letter, String title, List<OrderLine> lines, String empty) {
         Rows rows = new Rows(
-                letter, title, "Part", "Supplier", "Depot", "#Quantity", "Order by", "There by", "#Worth", "For");
+                letter, title, "Part", "Supplier", "Depot", "#Quantity", "Order by", "Arrives by", "#Worth", "For");
         for (OrderLine line : lines) {
             rows.row(
                     line.part() + ", " + line.description(),
@@ -77,11 +77,11 @@ final class OrderViews {
                     line.depot(),
                     DisplayFormat.pieces(line.quantity()),
                     line.late()
-                            ? "late since " + DisplayFormat.shortDate(line.orderBy())
+                            ? "order date missed: " + DisplayFormat.shortDate(line.orderBy())
                             : DisplayFormat.shortDate(line.orderBy()),
                     DisplayFormat.shortDate(line.thereBy()),
                     DisplayFormat.money(line.value().doubleValue()),
-                    line.trucks().isEmpty() ? "the reserve" : String.join(", ", line.trucks()));
+                    line.trucks().isEmpty() ? "safety stock" : String.join(", ", line.trucks()));
         }
         return rows.section(lines.size() + " lines", NOT_SHOWN, empty);
     }
@@ -117,14 +117,14 @@ final class OrderViews {
         }
         return rows.section(
                 lines.size() + " lines",
-                "What an order placed today may not bring in time, and which visit suffers.",
+                "Parts that an order placed today may not bring in time, and the visits affected.",
                 "Every planned visit gets its parts in time.");
     }
 
     private TablesView.Section reserve() {
         Rows rows = new Rows(
                 "D",
-                "Reserve for failures no plan foresees",
+                "Safety stock for unplanned failures",
                 "Part",
                 "Depot",
                 "#Expected",
@@ -144,8 +144,8 @@ final class OrderViews {
         }
         return rows.section(
                 NOT_SHOWN,
-                "Until an order placed at the next look has come.",
-                "No injector may fail unforeseen in these weeks.");
+                "Until an order placed at the next review arrives.",
+                "No safety stock is needed for these weeks.");
     }
 
     TablesView returns() {
@@ -153,17 +153,17 @@ final class OrderViews {
         List<WarrantyClaim> claims = all(plan -> plan.plan().claims(), WarrantyClaim::depot);
         return new TablesView(
                 "Cores and claims",
-                "Old units to send back before the deposit is lost, and failures inside their part’s warranty",
+                "Old units to send back before the deposit is lost, and failures under warranty",
                 "/returns",
                 List.of(
                         new Field("Cores owed", String.valueOf(cores.size())),
                         new Field("Deposits at stake", DisplayFormat.money(sum(cores, CoreOwed::deposit))),
                         new Field("Claims", String.valueOf(claims.size())),
-                        new Field("Worth", DisplayFormat.money(sum(claims, WarrantyClaim::value)))),
-                List.of(new Field("Workbook of parts", "/sheets/parts-needs.xlsx")),
+                        new Field("Order value", DisplayFormat.money(sum(claims, WarrantyClaim::value)))),
+                List.of(new Field("Parts workbook", "/sheets/parts-needs.xlsx")),
                 List.of(
-                        owed(cores).section("the most urgent first", NOT_SHOWN, "No old unit is owed back."),
-                        open(claims).section(NOT_SHOWN, NOT_SHOWN, "No failure inside a warranty waits for a claim.")));
+                        owed(cores).section("most urgent first", NOT_SHOWN, "No old unit is owed back."),
+                        open(claims).section(NOT_SHOWN, NOT_SHOWN, "No warranty claim is open.")));
     }
 
     private static Rows owed(List<CoreOwed> cores) {
@@ -188,7 +188,7 @@ final class OrderViews {
                     core.depot(),
                     core.supplier(),
                     core.part(),
-                    serial == null ? "not noted" : serial,
+                    serial == null ? "not recorded" : serial,
                     DisplayFormat.shortDate(core.lastDay()),
                     word(core.state()) + ", " + left(core.daysLeft()),
                     DisplayFormat.money(core.deposit().doubleValue()));
@@ -207,13 +207,13 @@ final class OrderViews {
     private static Rows open(List<WarrantyClaim> claims) {
         Rows open = new Rows(
                 "B",
-                "Claims to make",
+                "Claims to send",
                 "Truck",
                 "Cylinder",
                 "Depot",
                 "Supplier",
                 "Part and serial",
-                "In and out",
+                "Fitted and removed",
                 "Evidence",
                 "Lacking",
                 "#Worth");
@@ -253,16 +253,16 @@ final class OrderViews {
                                                 .mapToDouble(CoolantNeed::wasteLitres)
                                                 .sum())
                                         + " " + units.volumeUnit())),
-                List.of(new Field("Workbook of coolant", "/sheets/coolant.xlsx")),
+                List.of(new Field("Coolant workbook", "/sheets/coolant.xlsx")),
                 List.of(
                         weeks().section(
                                         NOT_SHOWN,
-                                        "Coolant is poisonous and hot: collect all of it, by the rules of the place.",
+                                        "Coolant is poisonous and hot: collect all of it, following local rules.",
                                         "No visit of the plan drains coolant."),
                         visits(needs)
                                 .section(
                                         NOT_SHOWN,
-                                        "Measure the strength before pouring; the engine maker’s manual decides what goes in.",
+                                        "Measure the strength before refilling; the engine maker’s manual decides what goes in.",
                                         "No visit of the plan drains coolant.")));
     }
 

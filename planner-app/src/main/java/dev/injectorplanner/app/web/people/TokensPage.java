@@ -70,7 +70,7 @@ class TokensPage {
         try {
             return Integer.parseInt(text.strip());
         } catch (NumberFormatException e) {
-            throw new InvalidValueException(field, text, "is no whole number", "write one, such as 365");
+            throw new InvalidValueException(field, text, "is not a whole number", "write one, such as 365");
         }
     }
 

@@ -41,18 +41,18 @@ final class Consequence {
                         stay(visit.after()),
                         hours(visit) + " h")));
         facts.add(new Fact(
-                "Cost of the plan, against doing nothing",
+                "Cost of the plan, compared with doing nothing",
                 DisplayFormat.money(
                         Math.rint(after.cost()) - Math.rint(change.cost())), // the row adds up as it is shown
                 DisplayFormat.money(after.cost()),
                 DisplayFormat.more(change.cost())));
         facts.add(new Fact("Labour of the plan", "", "", DisplayFormat.moreTenth(change.hours()) + " h"));
         facts.add(new Fact(
-                "Failures to expect in these weeks",
+                "Expected failures in these weeks",
                 hundredth(change.expectedFailuresBefore()),
                 hundredth(change.expectedFailuresBefore() + change.expectedFailures()),
                 (change.expectedFailures() >= 0 ? "+" : "\u2212") + hundredth(Math.abs(change.expectedFailures()))));
-        facts.add(new Fact("Proven within", gap(change.gapBefore()), gap(change.gap()), ""));
+        facts.add(new Fact("Best possible within", gap(change.gapBefore()), gap(change.gap()), ""));
         return facts;
     }
 
@@ -78,7 +78,7 @@ final class Consequence {
         Stay after = visit.after();
         String what = before == null
                 ? "new, " + stay(after)
-                : after == null ? "gone, was " + stay(before) : stay(before) + ", then " + stay(after);
+                : after == null ? "removed, was " + stay(before) : stay(before) + ", then " + stay(after);
         return new Other(visit.truck(), visit.depot(), mark, what, hours(visit));
     }
 

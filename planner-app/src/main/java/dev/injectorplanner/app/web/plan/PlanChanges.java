@@ -70,13 +70,13 @@ public final class PlanChanges {
         return Consequence.of(act, tried.change(), tried.planned().plan().cost());
     }
 
-    /** Holds the truck and plans anew. */
+    /** Holds the truck and replans. */
     void make(Viewer viewer, DepotPlan plan, VisitAction act, String why) {
         application.holds().hold(act.hold(clock.now(), viewer.name(), why));
         anew.plan(viewer, plan.depot(), "hold " + act.truck() + " " + clock.now());
     }
 
-    /** Takes back all holds of a truck and plans anew. */
+    /** Takes back all holds of a truck and replans. */
     void release(Viewer viewer, DepotPlan plan, String truck) {
         application.holds().release(truck, clock.now(), viewer.name());
         anew.plan(viewer, plan.depot(), "release " + truck + " " + clock.now());

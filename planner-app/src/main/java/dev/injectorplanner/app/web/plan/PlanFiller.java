@@ -55,8 +55,8 @@ final class PlanFiller {
             throw new InvalidValueException(
                     "week",
                     week,
-                    "lies outside the plan, " + first + " to " + first.plus(weeks - 1),
-                    "choose one of it");
+                    "is outside the plan, " + first + " to " + first.plus(weeks - 1),
+                    "choose a week in the plan");
         }
         GridFiller grid = new GridFiller(plans, first, weeks, week, frozen);
         List<Visit> visits = plans.stream()
@@ -178,6 +178,7 @@ final class PlanFiller {
         if (reason == null || later == null) {
             return "last week of the plan";
         }
-        return DisplayFormat.more(later) + (reason.laterLimit() == null ? "" : ", cannot be: " + reason.laterLimit());
+        return DisplayFormat.more(later)
+                + (reason.laterLimit() == null ? "" : ", not possible: " + reason.laterLimit());
     }
 }

@@ -78,7 +78,7 @@ public class PlanPage {
         return office.findDepotOf(viewer, truck)
                 .flatMap(office::find)
                 .orElseThrow(() -> new NotHereException(
-                        "There is no plan with a truck \"" + truck + "\". Mend: check its name under Trucks."));
+                        "No plan has a truck \"" + truck + "\". Fix: check its name under Trucks."));
     }
 
     @PostMapping("/plan/hold")
@@ -104,11 +104,11 @@ public class PlanPage {
         Permissions.require(viewer, Role.MANAGER);
         DepotPlan plan = planOf(viewer, truck);
         changing.release(viewer, plan, truck);
-        return shown(next, plan.depot(), "", truck + " is no longer held; planned anew.");
+        return shown(next, plan.depot(), "", truck + " released and replanned.");
     }
 
-    @PostMapping("/plan/announce")
-    String announce(
+    @PostMapping("/plan/confirm")
+    String confirm(
             @ModelAttribute("viewer") Viewer viewer,
             @RequestParam("depot") String depot,
             @RequestParam("week") String week,
@@ -116,10 +116,10 @@ public class PlanPage {
         Permissions.require(viewer, Role.MANAGER);
         office.choose(viewer, depot);
         int added = application
-                .announcing()
-                .announce(depot, IsoWeek.parse(week), clock.now(), viewer.name())
+                .confirmation()
+                .confirm(depot, IsoWeek.parse(week), clock.now(), viewer.name())
                 .added();
-        return shown(next, depot, week, added + " visits of " + depot + " announced for " + week + ".");
+        return shown(next, depot, week, added + " visits of " + depot + " confirmed for " + week + ".");
     }
 
     @PostMapping("/plan/anew")
@@ -127,7 +127,7 @@ public class PlanPage {
         Permissions.require(viewer, Role.MANAGER);
         office.choose(viewer, depot);
         anew.plan(viewer, depot, "by hand " + clock.now());
-        return shown(next, depot, "", "Planned anew.");
+        return shown(next, depot, "", "Replanned.");
     }
 
     private static String shown(RedirectAttributes next, String depot, String week, String done) {

@@ -15,13 +15,13 @@ import org.jspecify.annotations.Nullable;
  *
  * @param kind what
  * @param truck the truck
- * @param week the week pinned, moved to or refused; null for never
+ * @param week the week pinned, moved to or blocked; null for never
  */
 record VisitAction(Kind kind, String truck, @Nullable IsoWeek week) {
     enum Kind {
         PIN,
         MOVE,
-        REFUSE,
+        BLOCK,
         NEVER
     }
 
@@ -37,24 +37,24 @@ record VisitAction(Kind kind, String truck, @Nullable IsoWeek week) {
         try {
             act = Kind.valueOf(kind.toUpperCase(Locale.ROOT));
         } catch (IllegalArgumentException e) {
-            throw new InvalidValueException("do", kind, "is none of pin, move, refuse, never", "choose one of them");
+            throw new InvalidValueException("do", kind, "is not one of pin, move, block, never", "choose one of them");
         }
         return new VisitAction(
                 act,
                 truck,
                 switch (act) {
                     case MOVE -> IsoWeek.parse(to);
-                    case PIN, REFUSE -> IsoWeek.parse(from);
+                    case PIN, BLOCK -> IsoWeek.parse(from);
                     case NEVER -> null;
                 });
     }
 
-    /** To be tried out. */
+    /** To be previewed. */
     Holds tried() {
         if (week == null) {
             return new Holds(Map.of(), Map.of(truck, Set.of()), Map.of());
         }
-        return kind == Kind.REFUSE
+        return kind == Kind.BLOCK
                 ? new Holds(Map.of(), Map.of(truck, Set.of(week)), Map.of())
                 : new Holds(Map.of(truck, week), Map.of(), Map.of());
     }
@@ -71,8 +71,8 @@ record VisitAction(Kind kind, String truck, @Nullable IsoWeek week) {
         return switch (kind) {
             case PIN -> "Pin " + truck + " to " + to;
             case MOVE -> "Move " + truck + " to " + to;
-            case REFUSE -> "Keep " + truck + " out of " + to;
-            case NEVER -> "Keep " + truck + " out of every week";
+            case BLOCK -> "Block " + truck + " in " + to;
+            case NEVER -> "Block " + truck + " in every week";
         };
     }
 }

@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param standard the planner's default
  * @param plain the planner's default without its unit
  * @param choices what may be chosen; empty where it is typed
- * @param typed what stands in the field; empty for the default
+ * @param typed what is in the field; empty for the default
  * @param was what stood in the field at that version
  * @param seen the version that the person has seen
  * @param whose "planner default", or who set it when
@@ -71,7 +71,7 @@ record FigureView(
                 "");
     }
 
-    /** The same with what was typed and what is wrong with it, the person having read what stands there now. */
+    /** The same with what was typed and what is wrong with it, the person having read the current value. */
     FigureView again(String typedNow, String wrongNow) {
         return again(typedNow, was, seen, wrongNow);
     }

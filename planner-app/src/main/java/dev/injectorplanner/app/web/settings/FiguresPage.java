@@ -6,6 +6,7 @@ import dev.injectorplanner.app.site.SettingArea;
 import dev.injectorplanner.app.site.SettingKind;
 import dev.injectorplanner.app.site.SettingKinds;
 import dev.injectorplanner.app.site.SiteSettings;
+import dev.injectorplanner.app.site.SiteSettings.Refused;
 import dev.injectorplanner.app.web.office.OwnWords;
 import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.core.units.SiteUnits;
@@ -13,7 +14,6 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -84,7 +84,7 @@ public class FiguresPage {
         Permissions.requireAllDepots(viewer, "Settings");
         SiteUnits units = FormUnits.of(sent.getOrDefault("units", ""), settings.units());
         List<SiteSettings.Wish> wishes = wishes(path, sent);
-        Map<String, String> wrong = settings.change(wishes, units, viewer.name());
+        Map<String, Refused> wrong = settings.change(wishes, units, viewer.name());
         if (wrong.isEmpty()) {
             next.addFlashAttribute(
                     "done", wishes.isEmpty() ? "Nothing was changed." : "Saved: " + titles(wishes) + ".");
@@ -136,7 +136,7 @@ public class FiguresPage {
             Viewer viewer,
             SiteUnits units,
             Map<String, String> sent,
-            Map<String, String> wrong,
+            Map<String, Refused> wrong,
             Model model) {
         Map<String, KeptSetting> kept = settings.kept();
         List<Group> groups = new ArrayList<>();
@@ -165,16 +165,17 @@ public class FiguresPage {
      * A field of a page that is shown again. What was not touched stands as it is stored now; what was typed stays with the
      * version that the person saw, until a sentence has told what somebody else set.
      */
-    private static FigureView field(FigureView now, Map<String, String> sent, Map<String, String> wrong) {
+    private static FigureView field(FigureView now, Map<String, String> sent, Map<String, Refused> wrong) {
         if (!sent.containsKey("v." + now.name())) {
             return now;
         }
         String typed = typed(now.name(), sent);
         String was = was(now.name(), sent);
-        String said = Objects.requireNonNullElse(wrong.get(now.name()), "");
-        if (SiteSettings.saysMeanwhile(said)) {
-            return now.again(typed, said);
+        Refused refused = wrong.get(now.name());
+        if (refused != null && refused.meanwhile()) {
+            return now.again(typed, refused.words());
         }
-        return typed.equals(was) ? now : now.again(typed, was, seen(now.name(), sent), said);
+        String words = refused == null ? "" : refused.words();
+        return typed.equals(was) ? now : now.again(typed, was, seen(now.name(), sent), words);
     }
 }

@@ -18,7 +18,7 @@ public final class OutdatedPlans {
         this.settings = settings;
     }
 
-    /** One depot for each such plan that a person sees; planning it anew renews the plan. */
+    /** One depot for each such plan that a person sees; replanning it renews the plan. */
     List<String> depots(Viewer viewer) {
         Map<Long, String> depots = new LinkedHashMap<>();
         for (DepotPlan plan : office.choose(viewer, "").plans()) {

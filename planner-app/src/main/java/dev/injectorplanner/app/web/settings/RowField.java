@@ -9,7 +9,7 @@ import java.util.List;
  * @param label what people read
  * @param hint what it means and how it is written
  * @param options what may be chosen; empty where it is typed
- * @param typed what stands in it
+ * @param typed its content
  * @param fixed whether it is the row's name and stays
  * @param needed whether it must not be empty
  * @param wrong what is wrong with it; empty where nothing is

@@ -132,7 +132,7 @@ final class RowForm {
 
     private static String converted(Column<?> column, String typed, DoubleUnaryOperator convert) {
         if (!typed.isEmpty() && !typed.matches("\\d{1,9}(\\.\\d{1,6})?")) {
-            throw new InvalidValueException(column.name(), typed, "is no number", "write it such as 12.5");
+            throw new InvalidValueException(column.name(), typed, "is not a number", "write it as 12.5");
         }
         return typed.isEmpty() ? typed : Require.plain(convert.applyAsDouble(Double.parseDouble(typed)));
     }

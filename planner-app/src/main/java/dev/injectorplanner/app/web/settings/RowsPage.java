@@ -139,7 +139,7 @@ public class RowsPage {
         return "row";
     }
 
-    /** The row that the person has seen: the one he sent, until a sentence on the whole row has told what stands there now. */
+    /** The row that the person has seen: the one he sent, until a sentence on the whole row has told the current value. */
     private static String seen(@Nullable SiteRow row, Map<String, String> sent, Map<String, String> wrong) {
         boolean told = sent.isEmpty() || wrong.containsKey(SiteRows.WHOLE_ROW);
         return !told ? sent.getOrDefault("seen", "") : row == null ? "" : row.mark();
@@ -175,6 +175,6 @@ public class RowsPage {
                 .filter(row -> row.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> new NotHereException("There is no “" + key + "” under " + table.title()
-                        + ". Mend: it may have been removed; look at the list."));
+                        + ". Fix: it may have been removed; look at the list."));
     }
 }

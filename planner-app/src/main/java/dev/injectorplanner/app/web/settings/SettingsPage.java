@@ -14,7 +14,7 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 
-/** Where what can be set is set, and what the plan in force takes as given, with whose each figure is. */
+/** Where what can be set is set, and what the plan in force takes as given, with the source of each figure. */
 @Controller
 public class SettingsPage {
     private final Office office;

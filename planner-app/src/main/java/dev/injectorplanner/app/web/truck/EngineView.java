@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
 
 /** The engine from above, front at the top: banks side by side, each cylinder with its figures. */
 final class EngineView {
-    /** Faults seen in so many days and since fitting count as open. */
+    /** Faults seen in this many days and since fitting count as open. */
     static final int OPEN_DAYS = 30;
 
     private static final int PITCH = 106;
@@ -108,7 +108,8 @@ final class EngineView {
         }
         String words = cylinders.stream()
                 .map(each -> "Cylinder " + each.number() + ": " + each.age() + ", " + each.chance()
-                        + " to fail within 12 weeks, " + each.faults() + ", " + (each.done() ? "replace" : "leave")
+                        + " chance of failing within 12 weeks, " + each.faults() + ", "
+                        + (each.done() ? "replace" : "leave")
                         + ".")
                 .collect(Collectors.joining(" "));
         return new Drawing(64 + length + 56, sides, cylinders, words);
@@ -147,7 +148,7 @@ final class EngineView {
                 .filter(each -> each.truck().equals(truck.truck()) && each.cylinder() == number)
                 .findFirst();
         if (age.isEmpty()) {
-            return "age not known";
+            return "age unknown";
         }
         Double km = age.get().km();
         return km == null ? age.get().months() + " months" : plan.units().distance(km);

@@ -85,7 +85,7 @@ final class TruckFile {
                 newest(readings, Reading::odometerKm, plan.units()::distance),
                 newest(readings, Reading::engineHours, hours -> Figures.whole(hours) + " h"),
                 perWeek(),
-                truck.warrantyUntil() == null ? "not noted" : "to " + DisplayFormat.shortDate(truck.warrantyUntil()),
+                truck.warrantyUntil() == null ? "not recorded" : "to " + DisplayFormat.shortDate(truck.warrantyUntil()),
                 visit.map(each -> each.week().toString()).orElse(""),
                 visit.map(this::when).orElse("none planned"),
                 visit.map(each -> facts(each, reason)).orElse(List.of()),
@@ -147,11 +147,9 @@ final class TruckFile {
         }
         facts.add(new Pair(
                 "Coolant",
-                visit.drainedLitres() == 0
-                        ? "none comes out"
-                        : plan.units().volume(visit.drainedLitres()) + " come out"));
+                visit.drainedLitres() == 0 ? "none drained" : plan.units().volume(visit.drainedLitres()) + " drained"));
         reason.map(TruckReason::reason).ifPresent(figures -> {
-            facts.add(new Pair("Against no visit", "saves " + DisplayFormat.money(figures.saves())));
+            facts.add(new Pair("Compared with no visit", "saves " + DisplayFormat.money(figures.saves())));
             move("A week earlier", figures.weekEarlier(), figures.earlierLimit(), facts);
             move("A week later", figures.weekLater(), figures.laterLimit(), facts);
         });
@@ -160,14 +158,15 @@ final class TruckFile {
 
     private static void move(String label, @Nullable Double cost, @Nullable String limit, List<Pair> facts) {
         if (cost != null) {
-            facts.add(new Pair(label, DisplayFormat.costs(cost) + (limit == null ? "" : ", but cannot be: " + limit)));
+            facts.add(new Pair(
+                    label, DisplayFormat.costs(cost) + (limit == null ? "" : ", but is not possible: " + limit)));
         }
     }
 
     private static List<String> left(VisitReason reason) {
         return reason.left().stream()
-                .map(each -> "Cylinder " + each.cylinder() + ": doing it too "
-                        + DisplayFormat.costs(each.otherWayCosts()) + ".")
+                .map(each -> "Cylinder " + each.cylinder() + ": adding it " + DisplayFormat.costs(each.otherWayCosts())
+                        + ".")
                 .toList();
     }
 
@@ -176,8 +175,8 @@ final class TruckFile {
         return on == null
                 ? ""
                 : "Closed out on " + DisplayFormat.shortDate(on)
-                        + ", since this plan was made: codes and history are of now; ages, chances,"
-                        + " proposal and findings are the plan’s. Make the plan anew, under Plan, to see them as they are.";
+                        + ", after this plan was made: codes and history are current; ages, chances, proposal and due"
+                        + " items are from the plan. Replan on the Plan page to update them.";
     }
 
     /** What no visit answers, and why. */

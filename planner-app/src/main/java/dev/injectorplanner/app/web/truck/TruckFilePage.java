@@ -101,13 +101,13 @@ public class TruckFilePage {
         return office.findDepotOf(viewer, truck)
                 .flatMap(office::find)
                 .orElseThrow(() -> new NotHereException("There is no truck \"" + truck
-                        + "\" with a plan. Mend: look for it under Trucks, or plan its depot first."));
+                        + "\" with a plan. Fix: find it under Trucks, or plan its depot first."));
     }
 
     private static Truck truck(DepotPlan plan, String name) {
         return plan.fleet().fleet().trucks().stream()
                 .filter(each -> each.truck().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new NotHereException("Truck \"" + name + "\" is not there any more."));
+                .orElseThrow(() -> new NotHereException("Truck \"" + name + "\" no longer exists."));
     }
 }

@@ -14,7 +14,7 @@ import java.util.List;
 
 /**
  * The record an audit asks for: identification, nature and due date of inspection and maintenance, inspections and work
- * done with their dates. Source: 49 CFR 396.3(b) (1) to (3), from memory; it covers injectors and what rides along only.
+ * done with their dates. Source: 49 CFR 396.3(b) (1) to (3), from memory; it covers injectors and ride-along tasks only.
  */
 public final class TruckRecord {
     private final DepotPlan plan;

@@ -50,7 +50,7 @@ final class TruckTimeLine {
                 Found found = each.found();
                 rows.add(row(
                         removed,
-                        "cylinder " + each.cylinder() + ": injector taken out",
+                        "cylinder " + each.cylinder() + ": injector removed",
                         "found " + (found == null ? "unknown" : word(found)) + serial + at(each.removedOdometerKm())));
             }
         }

@@ -109,7 +109,7 @@ final class BoardFiller {
         if (!laid.start().toLocalDate().equals(work.date())) {
             return new Stay(
                     visit.truck(),
-                    "goes on",
+                    "continues",
                     DisplayFormat.tenth(work.labourHours()) + " h, bay " + laid.bay(),
                     "",
                     "",
@@ -160,6 +160,6 @@ final class BoardFiller {
                 .filter(each -> each.truck().equals(visit.truck()))
                 .map(DayPlan.NotLaid::reason)
                 .findFirst()
-                .orElse("days are laid for the plan’s first two weeks");
+                .orElse("days are set for the plan’s first two weeks only");
     }
 }

@@ -30,11 +30,11 @@ final class Changes {
         return changes;
     }
 
-    /** What the plans are held against, in words. */
+    /** What the plans are checked against, in words. */
     String since(List<DepotPlan> plans) {
         return plans.stream().anyMatch(plan -> before(plan).isPresent())
-                ? "against the plan before"
-                : "this is the first plan: nothing to hold it against";
+                ? "compared with the previous plan"
+                : "this is the first plan, so there is nothing to compare";
     }
 
     private Optional<List<KeptVisit>> before(DepotPlan plan) {
@@ -58,7 +58,7 @@ final class Changes {
                     && was != null
                     && was.week().compareTo(plan.plan().firstWeek()) >= 0) {
                 changes.add(change(
-                        plan, truck, "gone", "gone, was " + was.week(), without(plan, truck), -was.labourHours()));
+                        plan, truck, "gone", "removed, was " + was.week(), without(plan, truck), -was.labourHours()));
             } else if (was != null && is != null) {
                 changed(plan, was, is).ifPresent(changes::add);
             }
@@ -89,6 +89,6 @@ final class Changes {
                 .filter(each -> each.truck().equals(truck))
                 .map(each -> each.reason())
                 .findFirst()
-                .orElse("nothing of it is due any more");
+                .orElse("nothing is due on it any more");
     }
 }

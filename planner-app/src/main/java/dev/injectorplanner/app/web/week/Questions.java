@@ -22,7 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** What somebody must decide: what must not wait, wishes that cannot be kept, parts too late, work without a visit. */
+/** What somebody must decide: safety items, holds that cannot be kept, parts too late, work without a visit. */
 final class Questions {
     private final IsoWeek week;
     private final boolean first;
@@ -64,14 +64,14 @@ final class Questions {
         String evidence = dueItems.stream().map(DueItem::evidence).collect(Collectors.joining("; "));
         Optional<Visit> visit = plan.findVisit(item.truck());
         return new Question(
-                item.truck() + ", " + item.depot() + ": must not wait",
+                item.truck() + ", " + item.depot() + ": safety, bring in now",
                 DisplayFormat.sentence(evidence) + ". Due " + DisplayFormat.day(item.by()) + ".",
                 visit.map(each -> "it comes in " + when(plan, each) + ", " + plan.work(each) + ", "
                                 + DisplayFormat.tenth(each.labourHours()) + " h.")
-                        .orElse("bring it in at once: the plan has no visit for it."),
-                "Where fuel leaks, stop the truck now; the engine maker’s manual decides. "
+                        .orElse("bring it in now: the plan has no visit for it."),
+                "If fuel leaks, stop the truck now; the engine maker’s manual decides. "
                         + anotherWeek(plan, item.truck()),
-                "Look at the truck",
+                "Open the truck",
                 Address.truck(item.truck()),
                 visit.isPresent() ? "Change the visit" : "",
                 visit.map(Address::change).orElse(""));
@@ -82,13 +82,13 @@ final class Questions {
         Optional<Visit> visit = plan.findVisit(wish.truck());
         return new Question(
                 wish.truck() + ", " + plan.depot() + ": "
-                        + (wish.wish() == Wish.PIN ? "its pin to " + asked : "its latest week, " + asked + ",")
+                        + (wish.wish() == Wish.PIN ? "its pin to " + asked : "the latest week, " + asked + ",")
                         + " cannot be kept",
                 DisplayFormat.sentence(wish.reason()) + ".",
                 visit.map(each -> "it comes in " + when(plan, each) + " instead.")
-                        .orElse("no visit: none of its weeks fits."),
+                        .orElse("no visit: none of its weeks is possible."),
                 anotherWeek(plan, wish.truck()),
-                visit.isPresent() ? "Choose another week" : "Look at the truck",
+                visit.isPresent() ? "Choose another week" : "Open the truck",
                 visit.map(Address::change).orElse(Address.truck(wish.truck())),
                 "",
                 "");
@@ -108,30 +108,30 @@ final class Questions {
                 .map(each -> DisplayFormat.pieces(each.missing()) + " × " + each.part())
                 .collect(Collectors.joining(", "));
         String express = "express, " + DisplayFormat.money(line.expeditePrice().doubleValue());
-        String moved = "move it to " + DisplayFormat.week(line.moveTo()) + ", "
-                + DisplayFormat.money(line.postponementCost().doubleValue()) + " by the price of a week";
-        String late = "if the supplier is late, moving it to " + DisplayFormat.week(line.moveTo()) + " costs "
+        String moved = "postpone it to " + DisplayFormat.week(line.moveTo()) + ", "
+                + DisplayFormat.money(line.postponementCost().doubleValue()) + " at the cost per week";
+        String late = "if the supplier is late, postponing it to " + DisplayFormat.week(line.moveTo()) + " costs "
                 + DisplayFormat.money(line.postponementCost().doubleValue()) + " ("
                 + DisplayFormat.money(line.waitingCost().doubleValue())
                 + " on average)";
         boolean move = line.advice() == ShortAdvice.MOVE;
         return new Question(
                 line.truck() + ", " + line.depot() + ": " + missing + " short for " + when(plan, line),
-                "Ordered today it comes " + DisplayFormat.day(line.usualArrival()) + ", at the latest "
+                "Ordered today it arrives " + DisplayFormat.day(line.usualArrival()) + ", at the latest "
                         + DisplayFormat.day(line.latestArrival()) + ".",
                 switch (line.advice()) {
-                    case EXPEDITE -> "send for it by " + express + "; the visit stays.";
+                    case EXPEDITE -> "order it by " + express + "; the visit stays.";
                     case MOVE -> moved + ".";
                     default -> "order today as usual; the visit stays.";
                 },
                 switch (line.advice()) {
-                    case EXPEDITE -> "Without it: " + moved + ".";
+                    case EXPEDITE -> "Otherwise: " + moved + ".";
                     case MOVE -> "To keep it: " + express + ".";
                     default -> DisplayFormat.sentence(late) + "; " + express + ".";
                 },
-                move ? "Move to " + DisplayFormat.week(line.moveTo()) : "To the order list",
+                move ? "Move to " + DisplayFormat.week(line.moveTo()) : "Open parts to order",
                 move ? Address.tryMove(plan, line.truck(), line.moveTo()) : Address.order(line.depot()),
-                move ? "To the order list" : "Move to " + DisplayFormat.week(line.moveTo()),
+                move ? "Open parts to order" : "Move to " + DisplayFormat.week(line.moveTo()),
                 move ? Address.order(line.depot()) : Address.tryMove(plan, line.truck(), line.moveTo()));
     }
 
@@ -143,12 +143,12 @@ final class Questions {
         for (Unplanned each : trucks.values()) {
             DueItem pressing = each.dueItems().get(0);
             questions.add(new Question(
-                    each.truck() + ", " + each.depot() + ": due, but without a visit",
+                    each.truck() + ", " + each.depot() + ": due, but no visit planned",
                     DisplayFormat.sentence(pressing.evidence()) + ". " + DisplayFormat.sentence(each.reason()) + ".",
-                    "free the truck for a day, or let it run.",
-                    "Left running: one of its injectors fails within 12 weeks with "
+                    "make the truck available for a day, or let it run.",
+                    "If it keeps running, one of its injectors fails within 12 weeks with "
                             + DisplayFormat.chance(plan.chanceIn12Weeks(each.truck())) + ".",
-                    "Look at the truck",
+                    "Open the truck",
                     Address.truck(each.truck()),
                     "",
                     ""));
@@ -162,7 +162,8 @@ final class Questions {
             return "";
         }
         String limit = reason.laterLimit();
-        return "A week later " + DisplayFormat.costs(later) + (limit == null ? "." : ", but cannot be: " + limit + ".");
+        return "A week later " + DisplayFormat.costs(later)
+                + (limit == null ? "." : ", but is not possible: " + limit + ".");
     }
 
     private static String when(DepotPlan plan, Visit visit) {

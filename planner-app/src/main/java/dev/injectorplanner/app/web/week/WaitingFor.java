@@ -20,8 +20,8 @@ final class WaitingFor {
                         line.depot(),
                         starts(plan, line),
                         DisplayFormat.pieces(line.missing()) + " " + named(plan, line.part())
-                                + (line.chance() < 1 ? ", needed with " + DisplayFormat.chance(line.chance()) : ""),
-                        "ordered today: " + DisplayFormat.day(line.usualArrival())
+                                + (line.chance() < 1 ? ", with " + DisplayFormat.chance(line.chance()) : ""),
+                        "if ordered today: " + DisplayFormat.day(line.usualArrival())
                                 + (line.latestArrival().equals(line.usualArrival())
                                         ? ""
                                         : ", at the latest " + DisplayFormat.day(line.latestArrival())),

@@ -25,7 +25,7 @@ final class WeekFiller {
      * The week of the depots chosen, which have at least one plan.
      *
      * @param asked the week to show, or null for the plans' first
-     * @param holds pins and announced visits, by depot
+     * @param holds pins and confirmed visits, by depot
      * @throws InvalidValueException where the week lies outside the plans
      */
     WeekView of(ChosenDepots chosen, @Nullable IsoWeek asked, Map<String, Holds> holds) {
@@ -73,8 +73,8 @@ final class WeekFiller {
             throw new InvalidValueException(
                     "week",
                     week,
-                    "lies outside the plan, " + first + " to " + first.plus(weeks - 1),
-                    "choose one of it");
+                    "is outside the plan, " + first + " to " + first.plus(weeks - 1),
+                    "choose a week in the plan");
         }
         return week;
     }

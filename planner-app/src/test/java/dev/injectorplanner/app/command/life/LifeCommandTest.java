@@ -103,7 +103,7 @@ class LifeCommandTest {
     void fitReadsAloud() throws Exception {
         assertThat(run("fit", handbook())).isEqualTo(0);
         assertThat(out.toString().lines().map(String::strip).toList())
-                .contains("Weibull life of table.csv: 20 units, 10 failed, 10 alive when last seen")
+                .contains("Weibull life of table.csv: 20 units, 10 failed, 10 still working when last seen")
                 .anySatisfy(line -> assertThat(line).matches("shape +1\\.7208 +0\\.50215 +0\\.97127 to 3\\.0487.*"))
                 .anySatisfy(line -> assertThat(line).startsWith("mean life"));
     }
@@ -115,9 +115,9 @@ class LifeCommandTest {
         assertThat(err.toString().lines())
                 .hasSize(2)
                 .allSatisfy(
-                        line -> assertThat(line).startsWith("table.csv, line ").contains("Mend: "));
+                        line -> assertThat(line).startsWith("table.csv, line ").contains("Fix: "));
         assertThat(run("fit", file("exit,event", "5,0", "9,0"))).isEqualTo(1);
-        assertThat(err.toString()).contains("no failure among the 2 units").contains("Mend: ");
+        assertThat(err.toString()).contains("no failure among the 2 units").contains("Fix: ");
         assertThat(run("fit", folder.resolve("none.csv").toString())).isEqualTo(1);
         assertThat(err.toString()).contains("is not there");
     }

@@ -42,15 +42,15 @@ class ScheduleCommandTest {
         return Files.writeString(folder.resolve("depot.json"), text).toString();
     }
 
-    private static Path published(String name) throws URISyntaxException {
+    private static Path computed(String name) throws URISyntaxException {
         return Path.of(
-                ScheduleCommandTest.class.getResource("/published/" + name).toURI());
+                ScheduleCommandTest.class.getResource("/computed/" + name).toURI());
     }
 
-    /** Source of the optimum: published/schedule-50.md. */
+    /** Source of the optimum: computed/schedule-50.md. */
     @Test
     void theInstanceOfFiftyTrucksIsSolvedToItsOptimum() throws URISyntaxException {
-        Path instance = published("schedule-50.json");
+        Path instance = computed("schedule-50.json");
         assertThat(run(instance.toString(), "--json", "--seconds", "30")).isZero();
         assertThat(json().path("objective").doubleValue()).isEqualTo(-54_203);
         assertThat(json().path("bound").doubleValue()).isCloseTo(-54_203, within(1e-3));
@@ -108,7 +108,7 @@ class ScheduleCommandTest {
         assertThat(run(file)).isZero();
         assertThat(out.toString())
                 .contains("Schedule of depot.json: 1 truck placed, 1 not")
-                .contains("Cost against no visit -300.00; none can cost less than -300.00; gap 0.000 %")
+                .contains("Cost compared with no visit -300.00; none can cost less than -300.00; gap 0.000 %")
                 .containsPattern("A +0 +6\\.00 +-300\\.00");
     }
 
@@ -119,7 +119,7 @@ class ScheduleCommandTest {
             {"weeks": 0}                        | weeks: is 0, outside 1 to 520
             {"weeks": 1.5}                      | weeks: is not a whole number
             {"weeks": 1}                        | capacity_tenths: is not a list of numbers
-            {"weeks": 2, "capacity_tenths":[1]} | capacity_tenths: has 1 numbers. Mend: give one number for each of the 2
+            {"weeks": 2, "capacity_tenths":[1]} | capacity_tenths: has 1 numbers. Fix: give one number for each of the 2
             {"weeks": 1, "capacity_tenths":["x"]} | capacity_tenths, week 0: is not a number: "x"
             {"weeks": 1, "capacity_tenths":[-1]} | capacity_tenths, week 0: is -1, outside 0 to 1000000
             {"weeks": 1, "capacity_tenths":[1]} | trucks: is not a list
@@ -134,7 +134,7 @@ class ScheduleCommandTest {
         assertThat(run(file(text))).isEqualTo(1);
         List<String> lines = err.toString().lines().toList();
         assertThat(lines).hasSize(1);
-        assertThat(lines.get(0)).startsWith("depot.json").contains(complaint).contains("Mend: ");
+        assertThat(lines.get(0)).startsWith("depot.json").contains(complaint).contains("Fix: ");
         assertThat(out.toString()).isEmpty();
     }
 

@@ -94,7 +94,7 @@ class EmbeddedTasksTest {
     void the_nightly_plan_is_for_the_due_day_on_the_depots_calendar() {
         JobRun run = run(JobKind.NIGHTLY_PLAN, "North", DUE, new NightlyPlan(planning, keeper()));
         assertThat(kept).containsExactly("NIGHTLY_PLAN/North/2026-03-02T23:30:00Z 2026-03-03");
-        assertThat(run.counts()).matches("findings \\d+, visits \\d+, without a visit \\d+, to order \\d+");
+        assertThat(run.counts()).matches("due items \\d+, visits \\d+, without a visit \\d+, to order \\d+");
     }
 
     @Test
@@ -112,7 +112,7 @@ class EmbeddedTasksTest {
         load(List.of(file));
         JobRun run = run(JobKind.SWEEP, "", DUE.plusSeconds(1_800), sweep);
         assertThat(kept).containsExactly("SWEEP//2026-03-03T00:00:00Z/North 2026-03-03");
-        assertThat(run.counts()).startsWith("depots with news 1, records 1, findings ");
+        assertThat(run.counts()).startsWith("depots with news 1, records 1, due items ");
         run(JobKind.SWEEP, "", DUE.plusSeconds(2_700), sweep);
         assertThat(kept).hasSize(1);
     }

@@ -61,7 +61,7 @@ class LetterJobsTest {
         letters = new LetterJobs(
                 new CurrentPlans(application.planning(), application.plans()),
                 new Digests(pool),
-                application.announcing());
+                application.confirmation());
     }
 
     @AfterEach
@@ -83,7 +83,7 @@ class LetterJobsTest {
     @Test
     void theWorkListAnnouncesItsDepotsVisitsAlone() throws Exception {
         IsoWeek next = IsoWeek.of(DemoFleet.TODAY).plus(1);
-        assertThat(run(JobKind.WORK_LIST, letters.workList())).startsWith("mails 1, visits announced ");
+        assertThat(run(JobKind.WORK_LIST, letters.workList())).startsWith("mails 1,  visits confirmed ");
         assertThat(attached()).contains(DEPOT).doesNotContain("Aldermoor").doesNotContain("Norrvik");
         List<String> due = application.plans().listVisits(DEPOT).stream()
                 .filter(visit -> visit.week().equals(next))

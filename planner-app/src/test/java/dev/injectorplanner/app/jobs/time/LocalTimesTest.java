@@ -55,10 +55,10 @@ class LocalTimesTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            nightly | has not five fields
+            nightly | does not have five fields
             30 24 * * * | is no hour from 0 to 23
             60 2 * * * | is no minute from 0 to 59
-            0 2 30 2 * | names a day that never comes
+            0 2 30 2 * | names a day that never occurs
             0 2 * * mon-sun | ends before it begins
             0 2 * noon * | is no month from 1 to 12
             */0 2 * * * | is no minute from 1 to 59
@@ -68,6 +68,6 @@ class LocalTimesTest {
         assertThatThrownBy(() -> LocalTimes.of(line, RIGA))
                 .isInstanceOf(InvalidValueException.class)
                 .hasMessageContaining(why)
-                .hasMessageContaining("Mend: ");
+                .hasMessageContaining("Fix: ");
     }
 }

@@ -130,7 +130,9 @@ class ApiTest {
         JsonNode row = problem.path("problems").path(0);
         assertThat(row.path("row").intValue()).isEqualTo(2);
         assertThat(row.path("field").stringValue()).isEqualTo("truck");
-        assertThat(row.path("mend").stringValue()).isNotBlank();
+        assertThat(row.path("fix").stringValue())
+                .isNotBlank()
+                .isEqualTo(row.path("mend").stringValue());
         assertThat(get(address, "/api/v1/readings?truck=" + TRUCK + "&limit=1000", token)
                         .body())
                 .doesNotContain("2027-06-01");
@@ -152,7 +154,7 @@ class ApiTest {
                 "Idempotency-Key",
                 "k1");
         assertThat(other.statusCode()).isEqualTo(409);
-        assertThat(other.body()).contains("Mend: take a new key");
+        assertThat(other.body()).contains("Fix: use a new key");
         String others = token(app, EnumSet.of(Scope.READINGS_WRITE), null);
         assertThat(post(address, "/api/v1/readings", others, body, "Idempotency-Key", "k1")
                         .body())
@@ -201,7 +203,7 @@ class ApiTest {
         HttpResponse<String> sent =
                 post(address, "/api/v1/readings", token, reading(TRUCK, "2027-09-01T06:00:00Z", "940000"));
         assertThat(sent.statusCode()).isEqualTo(422);
-        assertThat(sent.body()).contains("is no truck of depot South");
+        assertThat(sent.body()).contains("is not a truck of depot South");
         assertThat(get(address, "/api/v1/readings?truck=" + TRUCK, token).statusCode())
                 .isEqualTo(404);
         assertThat(get(address, "/api/v1/plan?depot=North", token).statusCode()).isEqualTo(404);
@@ -219,15 +221,15 @@ class ApiTest {
                 "{\"rows\":[{\"truck\":{}}]}")) {
             HttpResponse<String> answer = post(address, "/api/v1/readings", token, body);
             assertThat(answer.statusCode()).as(body).isEqualTo(400);
-            assertThat(answer.body()).as(body).contains("Mend: ").doesNotContain("Exception");
+            assertThat(answer.body()).as(body).contains("Fix: ").doesNotContain("Exception");
         }
-        assertThat(get(address, "/api/v1/readings", token).body()).contains("Parameter truck is missing. Mend:");
+        assertThat(get(address, "/api/v1/readings", token).body()).contains("Parameter truck is missing. Fix:");
         assertThat(get(address, "/api/v1/readings?truck=" + TRUCK + "&limit=0", token)
                         .body())
-                .contains("limit is no number from 1 to 1000. Mend:");
+                .contains("limit is not a number from 1 to 1000. Fix:");
         assertThat(get(address, "/api/v1/readings?truck=" + TRUCK + "&cursor=%25", token)
                         .body())
-                .contains("cursor is none of ours. Mend:");
+                .contains("cursor was not issued here. Fix:");
     }
 
     @Test

@@ -138,7 +138,7 @@ class CloseOutApiTest {
         assertThat(problems.findValuesAsString("field"))
                 .contains("/done_on", "/tasks", "/cylinders/0/code", "/cylinders/0/read_back");
         assertThat(problems.findValuesAsString("detail"))
-                .allSatisfy(words -> assertThat(words).contains("Mend: "));
+                .allSatisfy(words -> assertThat(words).contains("Fix: "));
         assertThat(new CloseOuts(app.application().store()).ofTruck("T-1"))
                 .noneMatch(row -> row.cylinders().stream().anyMatch(done -> "API-6".equals(done.serial())));
         assertThat(send(address, token, "bad", fitted("T-1", 4, "API-7", "KL12"))
@@ -150,18 +150,18 @@ class CloseOutApiTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
             nonsense                                            | The body is not JSON
-            []                                                  | The body is no JSON object
+            []                                                  | The body is not a JSON object
             {"truck":"T-1","colour":"red"}                      | /colour is not known
-            {"truck":7}                                         | /truck is no text
+            {"truck":7}                                         | /truck is not text
             {"done_on":"2026-03-10"}                            | /truck is missing
-            {"truck":"T-1","done_on":"10.03.2026"}              | /done_on is no day
-            {"truck":"T-1","labour_hours":"4"}                  | /labour_hours is no number
+            {"truck":"T-1","done_on":"10.03.2026"}              | /done_on is not a date
+            {"truck":"T-1","labour_hours":"4"}                  | /labour_hours is not a number
             {"truck":"T-1","meter_replaced":"no"}               | /meter_replaced is neither true nor false
-            {"truck":"T-1","cylinders":{}}                      | /cylinders is no list
-            {"truck":"T-1","cylinders":[{"cylinder":"1"}]}      | /cylinders/0/cylinder is no whole number
-            {"truck":"T-1","cylinders":[{"cylinder":0}]}        | /cylinders/0/cylinder is no cylinder
-            {"truck":"T-1","cylinders":[{"cylinder":1,"found":"broken"}]} | /cylinders/0/found is none of its words
-            {"truck":"T-1","tasks":[1]}                         | /tasks/0 is no text
+            {"truck":"T-1","cylinders":{}}                      | /cylinders is not a list
+            {"truck":"T-1","cylinders":[{"cylinder":"1"}]}      | /cylinders/0/cylinder is not a whole number
+            {"truck":"T-1","cylinders":[{"cylinder":0}]}        | /cylinders/0/cylinder is not a cylinder
+            {"truck":"T-1","cylinders":[{"cylinder":1,"found":"broken"}]} | /cylinders/0/found is not an allowed value
+            {"truck":"T-1","tasks":[1]}                         | /tasks/0 is not text
             {"truck":"T-1","tests":[{"cylinder":1,"test":"balance","unit":"mm3"}]} | has no value
             """)
     void what_cannot_be_read_is_said_with_its_place(String body, String words, URI address, RunningApp app)
@@ -170,7 +170,7 @@ class CloseOutApiTest {
         assertThat(answer.statusCode()).isEqualTo(400);
         assertThat(JSON.readTree(answer.body()).path("detail").stringValue())
                 .startsWith(words.startsWith("has") ? "" : words)
-                .contains(words, "Mend: ");
+                .contains(words, "Fix: ");
     }
 
     @Test
@@ -185,7 +185,7 @@ class CloseOutApiTest {
         assertThat(JSON.readTree(again.body()).path("close_out")).isEqualTo(kept.path("close_out"));
         HttpResponse<String> other = send(address, token, "job 7", first.replace("03-11", "03-12"));
         assertThat(other.statusCode()).as(other.body()).isEqualTo(409);
-        assertThat(other.body()).contains("Mend: take a new key");
+        assertThat(other.body()).contains("Fix: use a new key");
     }
 
     @Test

@@ -124,17 +124,17 @@ class BayPagesTest {
                 "R2",
                 "u2.code",
                 "toolong"));
-        HttpResponse<String> refused = post(address, "/store/goods-in", form);
+        HttpResponse<String> refused = post(address, "/store/receiving", form);
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body())
-                .contains("Injector 2, code &quot;TOOLONG&quot;: does not fit the pattern of part INJ-4R")
-                .contains("Mend: read it on the injector again.");
+                .contains("Injector 2, code &quot;TOOLONG&quot;: does not match the pattern of part INJ-4R")
+                .contains("Fix: read it on the injector again.");
         assertThat(valueOf(refused.body(), "u0.serial")).isEqualTo("R1");
         assertThat(valueOf(refused.body(), "u1.code")).isEqualTo("toolong");
         form.put("u2.code", "BBBB");
-        assertThat(location(post(address, "/store/goods-in", form))).contains("/store?depot=North&in=2");
+        assertThat(location(post(address, "/store/receiving", form))).contains("/store?depot=North&in=2");
         assertThat(get(address, "/store?depot=North&in=2").body())
-                .contains("2 injectors taken in.", "R1", "BBBB", "to pick", "2026-W10");
+                .contains("2 injectors received.", "R1", "BBBB", "to allocate", "2026-W10");
     }
 
     @Test
@@ -195,10 +195,10 @@ class BayPagesTest {
         assertThat(answer.statusCode()).isEqualTo(422);
         String page = answer.body();
         assertThat(page)
-                .contains("Not saved. 3 things to mend")
-                .contains("odometer &quot;12 thousand&quot;: is no number. Mend: write it such as 412600 or 6.5.")
-                .contains("Cylinder 1, the label that was scanned says truck T-1, cylinder 2.")
-                .contains("Cylinder 2: not done, and no reason.")
+                .contains("Not saved. 3 things to fix")
+                .contains("odometer &quot;12 thousand&quot;: is not a number. Fix: write it as 412600 or 6.5.")
+                .contains("Cylinder 1, the scanned label is for truck T-1, cylinder 2.")
+                .contains("Cylinder 2: not done, and no reason given.")
                 .contains("clip &lt;b&gt;renewed&lt;/b&gt;")
                 .doesNotContain("<b>renewed");
         assertThat(valueOf(page, "odometer")).isEqualTo("12 thousand");
@@ -222,8 +222,8 @@ class BayPagesTest {
             HttpResponse<String> answer = post(address, "/bay/T-1", form);
             assertThat(answer.statusCode()).isEqualTo(422);
             assertThat(answer.body())
-                    .contains("odometer &quot;124,000&quot;: its comma can be read two ways."
-                            + " Mend: write 124000 or 124.000.");
+                    .contains("odometer &quot;124,000&quot;: its comma can be read in two ways."
+                            + " Fix: write 124000 or 124.000.");
         }
         assertThat(new CloseOuts(app.application().store()).ofTruck("T-1")).isEmpty();
     }
@@ -235,7 +235,7 @@ class BayPagesTest {
         form.put("do", "check");
         HttpResponse<String> answer = post(address, "/bay/T-1", form);
         assertThat(answer.statusCode()).isEqualTo(200);
-        assertThat(answer.body()).contains("Nothing to mend so far.");
+        assertThat(answer.body()).contains("No problems found so far.");
         assertThat(new CloseOuts(app.application().store()).ofTruck("T-1")).isEmpty();
     }
 
@@ -252,14 +252,14 @@ class BayPagesTest {
             assertThat(row.madeBy()).isEqualTo("manager");
         });
         assertThat(get(address, "/bay/T-1?saved=before").body())
-                .contains("The second sending changed nothing.")
+                .contains("Sending it again changed nothing.")
                 .contains("fitted R1 (reman)", "AAAA", "programmed, read back and compared", "not done: bolt seized")
                 .contains("data-kept=\"key-1\"")
                 .doesNotContain("Save and close out");
         assertThat(get(address, "/bay").body()).contains("done");
         assertThat(get(address, "/plan?depot=North&week=2026-W10").body()).contains("<span>done</span>");
         assertThat(get(address, "/trucks/T-1").body())
-                .containsPattern("Closed out on 2.Mar.2026, since this plan was made");
+                .containsPattern("Closed out on 2.Mar.2026, after this plan was made");
         assertThat(get(address, "/trucks/T-2").body()).doesNotContain("Closed out on");
     }
 
@@ -276,7 +276,7 @@ class BayPagesTest {
         typed.put("c1.code", "AAAA");
         typed.put("c1.found", "WORN");
         assertThat(post(address, "/bay/T-1/close-outs/" + id, typed).body())
-                .contains("reason of the correction: is empty");
+                .contains("reason for the correction: is empty");
         typed.put("why", "it was worn, not failed");
         assertThat(location(post(address, "/bay/T-1/close-outs/" + id, typed))).endsWith("/bay/T-1/close-outs");
         assertThat(get(address, "/bay/T-1/close-outs").body())

@@ -48,7 +48,7 @@ class SlowSendersTest {
                             .header("Content-Type", "application/x-www-form-urlencoded")
                             .POST(HttpRequest.BodyPublishers.ofString("name=manager&password=x")));
             assertThat(refused.statusCode()).as("of the same address").isEqualTo(503);
-            assertThat(refused.body()).contains("Too much at a time", "Nothing was changed");
+            assertThat(refused.body()).contains("Too many uploads at a time", "Nothing was changed");
         } finally {
             for (Socket socket : slow) {
                 socket.close();

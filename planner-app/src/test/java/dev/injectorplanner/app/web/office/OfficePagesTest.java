@@ -91,6 +91,8 @@ class OfficePagesTest {
                 "/coolant",
                 "/alerts",
                 "/life",
+                "/outlook",
+                "/outlook?depot=Norrvik&months=6",
                 "/imports",
                 "/settings",
                 "/settings/figures",
@@ -120,6 +122,24 @@ class OfficePagesTest {
     }
 
     @Test
+    void an_outlook_is_worked_out_and_then_shown() throws Exception {
+        HttpResponse<String> page = get("/outlook?months=6");
+        for (int look = 0; look < 600 && page.body().contains("Being worked out"); look++) {
+            assertThat(page.headers().firstValue("Refresh")).hasValue("2");
+            Thread.sleep(100); // the page looks again every two seconds; a test has less patience
+            page = get("/outlook?months=6");
+        }
+        assertThat(page.statusCode()).isEqualTo(200);
+        assertThat(page.headers().firstValue("Refresh")).isEmpty();
+        assertThat(page.body())
+                .endsWith("</html>\n")
+                .doesNotContain("style=\"")
+                .contains("6 months, March 2026 to August 2026", "200 runs", "KV-8140", "Norrvik", "10 to 90 %");
+        assertThat(get("/outlook/outlook.xlsx?months=6").body()).startsWith("PK");
+        assertThat(get("/outlook?months=7").statusCode()).isEqualTo(400);
+    }
+
+    @Test
     void a_workbook_of_the_plan_in_force_is_a_workbook() throws Exception {
         for (String name : List.of("upcoming-work", "parts-needs", "coolant")) {
             HttpResponse<String> book = get("/sheets/" + name + ".xlsx");
@@ -134,7 +154,7 @@ class OfficePagesTest {
         HttpResponse<String> page = get(path);
 
         assertThat(page.statusCode()).isEqualTo(400);
-        assertThat(page.body()).contains("Mend: ");
+        assertThat(page.body()).contains("Fix: ");
     }
 
     @Test

@@ -47,15 +47,15 @@ class ReturnedFormsTest {
         return URLEncoder.encode(key, StandardCharsets.UTF_8);
     }
 
-    /** One page is open, another person sets frozen weeks, and the first mistypes the nuisance, mends it and saves. */
+    /** One page is open, another person sets frozen weeks, and the first mistypes the rescheduling cost, mends it and saves. */
     @Test
     void mending_a_wrong_figure_does_not_undo_what_another_set_meanwhile() throws Exception {
         Map<String, String> first = SentForm.of(manager.get("/settings/figures").body(), "/settings/figures");
         send(manager, "/settings/figures", "/settings/figures", Map.of("v.frozen-weeks", "3"));
-        first.put("v.nuisance", "many");
+        first.put("v.rescheduling-cost", "many");
         Map<String, String> again = SentForm.of(
                 manager.postBare("/settings/figures", Visitor.form(first)).body(), "/settings/figures");
-        again.put("v.nuisance", "160");
+        again.put("v.rescheduling-cost", "160");
 
         assertThat(manager.postBare("/settings/figures", Visitor.form(again)).statusCode())
                 .isEqualTo(302);
@@ -112,7 +112,7 @@ class ReturnedFormsTest {
         String page = manager.get("/settings/figures").body();
         assertThat(page)
                 .containsPattern("<input[^>]*id=\"v.protect-to\"[^>]*inputmode=\"text\"")
-                .containsPattern("<input[^>]*id=\"v.nuisance\"[^>]*inputmode=\"decimal\"");
+                .containsPattern("<input[^>]*id=\"v.rescheduling-cost\"[^>]*inputmode=\"decimal\"");
 
         Map<String, String> form = SentForm.of(page, "/settings/figures");
         form.put("v.renew-coolant", "maybe");

@@ -48,7 +48,7 @@ import org.junit.jupiter.api.io.TempDir;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class SettingsPagesTest {
-    private static final String BEFORE = "The plan in force was made before this change; make it anew.";
+    private static final String BEFORE = "The plan in force was made before this change: replan.";
 
     @TempDir
     private static Path folder;
@@ -105,19 +105,20 @@ class SettingsPagesTest {
     void a_manager_sets_a_figure_and_the_plan_made_anew_says_it_is_the_sites() throws Exception {
         assertThat(manager.get("/settings/figures").body()).doesNotContain(BEFORE);
 
-        assertThat(send(manager, "/settings/figures", "/settings/figures", Map.of("v.nuisance", "120"))
+        assertThat(send(manager, "/settings/figures", "/settings/figures", Map.of("v.rescheduling-cost", "120"))
                         .statusCode())
                 .isEqualTo(302);
 
         String page = manager.get("/settings/figures").body();
         assertThat(page).contains(BEFORE).contains("set by manager").contains("Back to default");
-        assertThat(newest().subject()).isEqualTo("Nuisance: moving an announced visit");
+        assertThat(newest().subject()).isEqualTo("Rescheduling cost: moving a confirmed visit");
         assertThat(send(manager, "/settings/figures", "/plan/anew", Map.of()).statusCode())
                 .isEqualTo(302);
         String given = manager.get("/settings").body();
         assertThat(given).doesNotContain(BEFORE);
         assertThat(given)
-                .containsPattern("(?s)moving one costs 120; in the first 1 week they stay</td>.{0,60}site and planner");
+                .containsPattern("(?s)rescheduling one costs 120; in the first 1 week they stay where they"
+                        + " are</td>.{0,60}site and planner");
     }
 
     @Test
@@ -133,16 +134,16 @@ class SettingsPagesTest {
         assertThat(SentForm.of(answer.body(), "/settings/figures"))
                 .containsEntry("v.service-level", "120")
                 .containsEntry("v.review-days", "7");
-        assertThat(answer.body()).contains("Nothing was saved").contains("is out of range. Mend: ");
-        assertThat(app.application().settings().kept()).containsOnlyKeys("nuisance");
+        assertThat(answer.body()).contains("Nothing was saved").contains("is out of range. Fix: ");
+        assertThat(app.application().settings().kept()).containsOnlyKeys("rescheduling-cost");
     }
 
     @Test
     @Order(3)
     void an_older_page_overwrites_nothing() throws Exception {
         Map<String, String> older = SentForm.of(manager.get("/settings/figures").body(), "/settings/figures");
-        send(manager, "/settings/figures", "/settings/figures", Map.of("v.nuisance", "130"));
-        older.put("v.nuisance", "140");
+        send(manager, "/settings/figures", "/settings/figures", Map.of("v.rescheduling-cost", "130"));
+        older.put("v.rescheduling-cost", "140");
 
         HttpResponse<String> answer = manager.postBare("/settings/figures", Visitor.form(older));
 
@@ -155,7 +156,7 @@ class SettingsPagesTest {
     @Test
     @Order(4)
     void back_to_the_planner_default_is_one_button() throws Exception {
-        send(manager, "/settings/figures", "/settings/figures", Map.of("clear", "nuisance"));
+        send(manager, "/settings/figures", "/settings/figures", Map.of("clear", "rescheduling-cost"));
 
         assertThat(app.application().settings().kept()).isEmpty();
         assertThat(newest().after()).endsWith("(planner default)");
@@ -165,8 +166,9 @@ class SettingsPagesTest {
     @Order(5)
     void who_may_not_set_it_is_shown_it() throws Exception {
         assertThat(administrator.get("/settings/figures").body())
-                .contains("The fleet manager of all depots sets these.");
-        assertThat(manager.get("/settings/site").body()).contains("An administrator of all depots sets these.");
+                .contains("Only a fleet manager for all depots can change these.");
+        assertThat(manager.get("/settings/site").body())
+                .contains("Only an administrator for all depots can change these.");
         assertThat(manager.postBare("/settings/site", "_csrf=" + manager.csrf("/plan"))
                         .statusCode())
                 .isEqualTo(403);
@@ -185,7 +187,7 @@ class SettingsPagesTest {
         assertThat(SentForm.of(wrong.body(), "/settings/access/save"))
                 .containsEntry("v.hours", "soon")
                 .containsEntry("v.cautions", "<b>mind</b>");
-        assertThat(wrong.body()).contains("id=\"w.hours\"").contains("Mend: ").doesNotContain("<b>mind</b>");
+        assertThat(wrong.body()).contains("id=\"w.hours\"").contains("Fix: ").doesNotContain("<b>mind</b>");
 
         assertThat(send(administrator, page, "/settings/access/save", Map.of("v.hours", "2.75"))
                         .statusCode())
@@ -204,7 +206,7 @@ class SettingsPagesTest {
                 .isEqualTo(302);
         assertThat(send(manager, "/settings/rules/row", "/settings/rules/save", rule)
                         .body())
-                .contains("is there already");
+                .contains("already exists");
         String page = "/settings/rules/row?key=" + key("all, safety");
         assertThat(send(manager, page, "/settings/rules/remove", Map.of()).statusCode())
                 .isEqualTo(302);
@@ -364,7 +366,7 @@ class SettingsPagesTest {
                 .containsEntry("v.coolant_l", "11.3");
         assertThat(send(manager, page, "/settings/families/save", Map.of("v.coolant_l", "11,3"))
                         .body())
-                .contains("is no number");
+                .contains("is not a number");
     }
 
     /** 500 l are 132.086 US gal, 10,000,000 km are 6,213,712 mi: by calculator. */
@@ -377,13 +379,13 @@ class SettingsPagesTest {
         assertThat(send(manager, page, "/settings/families/save", Map.of("v.coolant_l", "200"))
                         .body())
                 .contains(
-                        "“200 US gal” must be from 0 to 132.086 US gal. Mend: enter a number from 0 to 132.086 US gal.");
+                        "“200 US gal” must be from 0 to 132.086 US gal. Fix: enter a number from 0 to 132.086 US gal.");
 
         Map<String, String> form = closeOut(manager.get("/bay/T005?more=true").body(), "/bay/T005");
         form.put("labourHours", "1");
         form.put("odometer", "7000000");
         assertThat(manager.postBare("/bay/T005", Visitor.form(form)).body())
                 .contains("odometer &quot;7,000,000 mi&quot;: must be from 0 mi to 6,213,712 mi."
-                        + " Mend: enter a number from 0 mi to 6,213,712 mi.");
+                        + " Fix: enter a number from 0 mi to 6,213,712 mi.");
     }
 }

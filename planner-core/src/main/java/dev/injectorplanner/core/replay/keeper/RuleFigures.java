@@ -34,6 +34,11 @@ public record RuleFigures(
         return new RuleFigures(km, 0, failureAlongKm, 0, 60, NEVER, true);
     }
 
+    /** The same without its ages: only faults and tests bring a truck in. */
+    public RuleFigures signsOnly() {
+        return withTrigger(NEVER);
+    }
+
     RuleFigures withTrigger(double km) {
         return new RuleFigures(km, alongKm, failureAlongKm, faultDays, faultWindow, testEveryKm, secondLook);
     }
@@ -49,6 +54,16 @@ public record RuleFigures(
 
     RuleFigures withTests(double everyKm, boolean second) {
         return new RuleFigures(triggerKm, alongKm, failureAlongKm, faultDays, faultWindow, everyKm, second);
+    }
+
+    /** The same with ages no lower than one at which injectors were seen to be left in; the others rise in proportion. */
+    public RuleFigures noTighterThan(double leftInKm) {
+        if (!(leftInKm > triggerKm)) {
+            return this;
+        }
+        double by = leftInKm / triggerKm;
+        return new RuleFigures(
+                leftInKm, by * alongKm, by * failureAlongKm, faultDays, faultWindow, testEveryKm, secondLook);
     }
 
     /** In words, such as "at 160,000 km the whole set". */

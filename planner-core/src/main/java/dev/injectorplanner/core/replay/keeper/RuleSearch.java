@@ -99,6 +99,15 @@ public final class RuleSearch {
         return new Found(List.copyOf(interval.figures), List.copyOf(thresholds.figures), List.copyOf(signs.figures));
     }
 
+    /** A coarser search of ages and fault days, for where it is one step of many. */
+    public List<RuleFigures> findBriefly() {
+        Best best = new Best(RuleFigures.runToFailure());
+        best.tryEach(pairs());
+        best.tryEach(faults());
+        best.tryEach(each(ALONG_KM, (figures, km) -> figures.withAlong(figures.alongKm(), km)));
+        return List.copyOf(best.figures);
+    }
+
     private static void refineAges(Best best) {
         best.tryEach(each(TRIGGERS_KM, (figures, km) -> figures.withTrigger(km)));
         best.tryEach(each(ALONG_KM, (figures, km) -> figures.withAlong(km, figures.failureAlongKm())));

@@ -27,6 +27,7 @@ public final class FleetRun implements OracleView {
     private final Map<String, Integer> names = new HashMap<>();
     private final boolean[] known;
     private @Nullable RunRecords records;
+    private Journal journal = Journal.NONE;
     private int today;
 
     /** A fleet on the day its first truck enters service, with nothing noted yet. */
@@ -71,6 +72,7 @@ public final class FleetRun implements OracleView {
         RunRecords kept = other.records;
         records = withRecords && kept != null ? kept.copy() : null;
         today = other.today;
+        journal = other.journal;
     }
 
     /** A copy that goes its own way; without records where its keeper reads none. */
@@ -81,6 +83,20 @@ public final class FleetRun implements OracleView {
     /** From now on tables are kept. */
     public void beginRecords(long seed) {
         records = RunRecords.begin(world, seed);
+    }
+
+    /** From now on work is told to a journal. */
+    public void beginJournal(Journal given) {
+        journal = given;
+    }
+
+    Journal journal() {
+        return journal;
+    }
+
+    /** Whether the injector in a cylinder is still the one that was in at first. */
+    public boolean isFirst(int truck, int cylinder) {
+        return positions[truck][cylinder].n == 0;
     }
 
     /** The day the next week begins, a Monday. */

@@ -142,6 +142,7 @@ final class WeekPlay {
     private void visit(int number, int day, WorkOrder visit) {
         TruckWorld truck = run.trucks.get(number);
         WorkCosts costs = run.workshop.costsOf(truck);
+        double before = ledger(truck).cost();
         if (visit.test()) {
             test(number, day, visit.cylinders() == 0);
         }
@@ -153,12 +154,30 @@ final class WeekPlay {
             ledger.add(CostKind.DOWNTIME, costs.downtime(costs.hours(visit.cylinders())));
             run.workshop.shelfOf(truck).take(Integer.bitCount(visit.cylinders()));
         }
+        tell(truck, day, visit.cylinders(), 0, visit.test(), before);
+    }
+
+    private void tell(TruckWorld truck, int day, int cylinders, int failed, boolean test, double costBefore) {
+        if (counted && run.journal() != Journal.NONE) {
+            WorkCosts costs = run.workshop.costsOf(truck);
+            run.journal()
+                    .work(new Journal.Work(
+                            truck.truck(),
+                            day,
+                            costs.pieces(cylinders),
+                            Integer.bitCount(cylinders),
+                            Integer.bitCount(failed),
+                            (cylinders == 0 ? 0 : costs.hours(cylinders)) + (test ? TEST_HOURS : 0),
+                            costs.litres(cylinders),
+                            ledger(truck).cost() - costBefore));
+        }
     }
 
     private void repair(int number, int day, int failed, int done) {
         TruckWorld truck = run.trucks.get(number);
         WorkCosts costs = run.workshop.costsOf(truck);
         Ledger ledger = ledger(truck);
+        double before = ledger.cost();
         for (Position position : run.positions[number]) {
             if ((failed & 1 << position.cylinder) != 0) {
                 ledger.roadFailures++;
@@ -175,6 +194,7 @@ final class WeekPlay {
             ledger.add(CostKind.EXPRESS, EXPRESS * express);
             ledger.add(CostKind.DOWNTIME, costs.downtimeDays(EXPRESS_DAYS));
         }
+        tell(truck, day, done, failed, false, before);
     }
 
     private void work(int number, int day, int mask, int failed) {

@@ -9,6 +9,7 @@ import dev.injectorplanner.core.replay.scenario.SiteTables;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -87,19 +88,33 @@ final class WorkCosts {
         return litres * COOLANT_PER_LITRE;
     }
 
-    /** Injectors and what goes in with them. */
+    /** What injectors and what goes in with them cost. */
     double parts(int mask) {
         double sum = Integer.bitCount(mask) * injectorPrice;
         for (JobPart job : jobParts) {
-            double times = switch (job.per()) {
-                case CYLINDER -> Integer.bitCount(mask);
-                case BANK -> banksTouched(mask);
-                case VISIT -> 1;
-                case STEP -> stepDone(job.step(), mask) ? 1 : 0;
-            };
-            sum += times * job.quantity() * job.chance() * prices.getOrDefault(job.part(), 0.0);
+            sum += pieces(job, mask) * prices.getOrDefault(job.part(), 0.0);
         }
         return sum;
+    }
+
+    /** Pieces by part that a set of cylinders needs, those of uncertain need by their chance; none for no cylinder. */
+    Map<String, Double> pieces(int mask) {
+        Map<String, Double> pieces = new TreeMap<>();
+        if (mask != 0) {
+            pieces.put(engine.injectorPart(), (double) Integer.bitCount(mask));
+            jobParts.forEach(job -> pieces.merge(job.part(), pieces(job, mask), Double::sum));
+        }
+        return pieces;
+    }
+
+    private double pieces(JobPart job, int mask) {
+        double times = switch (job.per()) {
+            case CYLINDER -> Integer.bitCount(mask);
+            case BANK -> banksTouched(mask);
+            case VISIT -> 1;
+            case STEP -> stepDone(job.step(), mask) ? 1 : 0;
+        };
+        return times * job.quantity() * job.chance();
     }
 
     private int banksTouched(int mask) {

@@ -81,7 +81,7 @@ final class Workshop {
     Depot depot(String name) {
         Depot depot = depots.get(name);
         if (depot == null) {
-            throw new IllegalArgumentException("no depot " + name + ", there are " + depots.keySet());
+            throw new IllegalArgumentException("no depot " + name + ", the names are " + depots.keySet());
         }
         return depot;
     }
@@ -97,7 +97,7 @@ final class Workshop {
     private static <R> R known(String key, Map<String, R> rows) {
         R row = rows.get(key);
         if (row == null) {
-            throw new IllegalArgumentException("nothing for " + key + ", there are " + rows.keySet());
+            throw new IllegalArgumentException("nothing for " + key + ", the names are " + rows.keySet());
         }
         return row;
     }

@@ -39,6 +39,11 @@ public record FamilyTruth(
         Require.positive("reman_life", remanLife);
     }
 
+    /** The same with one life for all. */
+    public FamilyTruth withLife(LifeComponent other) {
+        return withLives(other);
+    }
+
     FamilyTruth withLives(LifeComponent... other) {
         return new FamilyTruth(family, share, kmPerWeek, kmPerHour, practiceKm, List.of(other), remanShare, remanLife);
     }

@@ -43,4 +43,9 @@ public record Scenario(
     public Scenario withTrucks(int other) {
         return new Scenario(name, words, other, site, families, signs, shop);
     }
+
+    /** The same with fuller or emptier shelves, see {@link ShopTruth#shelfSets}. */
+    public Scenario withShelfSets(double sets) {
+        return new Scenario(name, words, trucks, site, families, signs, shop.withShelfSets(sets));
+    }
 }

@@ -62,4 +62,19 @@ public record ShopTruth(
                 hoursPerTruckWeek,
                 shelfSets);
     }
+
+    ShopTruth withShelfSets(double sets) {
+        return new ShopTruth(
+                youngestYears,
+                oldestYears,
+                truckSpread,
+                idlerShare,
+                replacedMeterShare,
+                wrongFoundShare,
+                lateShare,
+                soldPerYear,
+                testEveryKm,
+                hoursPerTruckWeek,
+                sets);
+    }
 }

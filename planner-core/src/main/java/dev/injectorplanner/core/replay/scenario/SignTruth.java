@@ -1,6 +1,7 @@
 package dev.injectorplanner.core.replay.scenario;
 
 import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.truth.TestTruth;
 
 /**
  * What defects truly show, and what healthy injectors show for nothing.
@@ -27,6 +28,8 @@ public record SignTruth(
     /** Share of a defect's shift that shows as soon as it begins. */
     public static final double SHOWN_AT_ONCE = 0.4;
 
+    private static final double LEAST_FLOW = 2;
+
     public SignTruth {
         Require.positive("km_between_faults", kmBetweenFaults);
         Require.positive("km_between_false_codes", kmBetweenFalseCodes);
@@ -35,5 +38,18 @@ public record SignTruth(
         Require.notNegative("balance_shift", balanceShift);
         Require.notNegative("flow_noise", flowNoise);
         Require.notNegative("flow_shift", flowShift);
+    }
+
+    /** What tests show, as a truth of its own. */
+    public TestTruth tests() {
+        return new TestTruth(
+                balanceNoise,
+                SHOWN_AT_ONCE * balanceShift,
+                (1 - SHOWN_AT_ONCE) * balanceShift,
+                HEALTHY_FLOW,
+                flowNoise,
+                SHOWN_AT_ONCE * flowShift,
+                (1 - SHOWN_AT_ONCE) * flowShift,
+                LEAST_FLOW);
     }
 }

@@ -5,6 +5,7 @@ import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.replay.scenario.SignTruth;
 import dev.injectorplanner.core.truth.Draws;
+import dev.injectorplanner.core.truth.TestTruth;
 import dev.injectorplanner.core.truth.TruckClock;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -39,7 +40,7 @@ public final class TruckWorld {
     final FirstFit[] firstFits;
 
     private final UnitMaker maker;
-    private final SignTruth signs;
+    private final TestTruth shown;
     private final List<List<TrueUnit>> units = new ArrayList<>();
 
     /** What sits in a cylinder when the truck is first looked at. */
@@ -77,7 +78,7 @@ public final class TruckWorld {
         soldKnownDay = make.soldKnownDay();
         falseDays = make.falseDays();
         maker = make.maker();
-        signs = make.signs();
+        shown = make.signs().tests();
         for (int c = 0; c < engine.cylinders(); c++) {
             units.add(new ArrayList<>());
         }
@@ -167,7 +168,7 @@ public final class TruckWorld {
         while (made.size() <= n) {
             // of those that are drawn, the first one came with the engine: never reman
             made.add(maker.make(
-                    Draws.keyed(seed, UNITS, number, cylinder, made.size()), made.isEmpty() ? Origin.NEW : null, 0));
+                    Draws.keyed(seed, UNITS, number, cylinder, made.size()), made.isEmpty() ? Origin.NEW : null, 0, 1));
         }
         return made.get(n);
     }
@@ -208,29 +209,17 @@ public final class TruckWorld {
     /** What a balance test of a unit of an age shows on a day, mm3/stroke, tenths. */
     public double balance(int cylinder, TrueUnit unit, double ageWear, int day) {
         Draws draws = Draws.keyed(seed, TESTS, number, cylinder, day);
-        double side = cylinder % 2 == 0 ? 1 : -1;
-        return tenths(draws.normal(0, signs.balanceNoise()) + side * shown(unit, ageWear) * signs.balanceShift());
+        return shown.balance(draws, cylinder % 2 == 0 ? 1 : -1, ageWear > unit.defectKm(), unit.progress(ageWear));
     }
 
     /** What its return-flow test shows, ml/min, tenths. */
     public double flow(int cylinder, TrueUnit unit, double ageWear, int day) {
         Draws draws = Draws.keyed(seed, TESTS + 1, number, cylinder, day);
-        double flow =
-                draws.normal(SignTruth.HEALTHY_FLOW, signs.flowNoise()) + shown(unit, ageWear) * signs.flowShift();
-        return Math.max(2, tenths(flow));
-    }
-
-    private static double shown(TrueUnit unit, double ageWear) {
-        double first = SignTruth.SHOWN_AT_ONCE;
-        return ageWear <= unit.defectKm() ? 0 : first + (1 - first) * unit.progress(ageWear);
+        return shown.flow(draws, ageWear > unit.defectKm(), unit.progress(ageWear));
     }
 
     /** Age of a unit in km of wear. */
     public double wearSince(double fittedKm, int day) {
         return Math.max(0, kmOn(day) - fittedKm) * wear;
-    }
-
-    private static double tenths(double value) {
-        return Math.rint(value * 10) / 10;
     }
 }

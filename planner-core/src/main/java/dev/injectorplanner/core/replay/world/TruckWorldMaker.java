@@ -7,24 +7,20 @@ import dev.injectorplanner.core.fleet.Vin;
 import dev.injectorplanner.core.replay.scenario.FamilyTruth;
 import dev.injectorplanner.core.replay.scenario.Scenario;
 import dev.injectorplanner.core.replay.scenario.ShopTruth;
-import dev.injectorplanner.core.replay.scenario.SignTruth;
 import dev.injectorplanner.core.truth.Draws;
 import dev.injectorplanner.core.truth.TruckClock;
 import dev.injectorplanner.core.truth.UsagePath;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
-import java.util.TreeSet;
 
 /** Makes the trucks of a scenario, one by one, each drawn by itself. */
 final class TruckWorldMaker {
     private static final long TRUCKS = 1;
-    private static final long FALSE_CODES = 2;
     private static final double DAYS_A_YEAR = 365.25;
     private static final double IDLER_SPEED = 0.55;
     private static final double IDLER_WEAR = 1.35;
     private static final int SALE_NOTICE_DAYS = 182;
-    private static final int LONGEST_SPELL = 5;
 
     private final Scenario scenario;
     private final long seed;
@@ -74,7 +70,8 @@ final class TruckWorldMaker {
                 wear,
                 sold,
                 sold == TruckWorld.NEVER ? sold : sold - SALE_NOTICE_DAYS,
-                falseDays(number, engine.cylinders(), truth, firstDay),
+                new FalseCodes(scenario.signs(), truth.kmPerWeek(), firstDay, (int) until.toEpochDay())
+                        .days(seed, number, engine.cylinders()),
                 null,
                 new UnitMaker(truth, scenario.signs()),
                 scenario.signs()));
@@ -115,32 +112,5 @@ final class TruckWorldMaker {
             km[day] = path.kmOn(start.plusDays(day));
         }
         return km;
-    }
-
-    /** Stray codes by km and spells of a chafed harness, whatever injector sits in the cylinder. */
-    private int[][] falseDays(int number, int cylinders, FamilyTruth truth, int firstDay) {
-        SignTruth signs = scenario.signs();
-        int last = (int) until.toEpochDay();
-        double strayDays = 7 * signs.kmBetweenFalseCodes() / truth.kmPerWeek();
-        int[][] days = new int[cylinders][];
-        for (int c = 0; c < cylinders; c++) {
-            Draws draws = Draws.keyed(seed, FALSE_CODES, number, c);
-            TreeSet<Integer> found = new TreeSet<>();
-            for (double at = firstDay + draws.exponential(strayDays); at < last; at += draws.exponential(strayDays)) {
-                found.add((int) at);
-            }
-            double spells = signs.harnessFaultsPerYear() / cylinders;
-            if (spells > 0) {
-                double between = DAYS_A_YEAR / spells;
-                for (double at = firstDay + draws.exponential(between); at < last; at += draws.exponential(between)) {
-                    int length = draws.whole(2, LONGEST_SPELL);
-                    for (int day = 0; day < length; day++) {
-                        found.add((int) at + 3 * day);
-                    }
-                }
-            }
-            days[c] = found.stream().mapToInt(Integer::intValue).toArray();
-        }
-        return days;
     }
 }

@@ -30,14 +30,15 @@ final class UnitMaker {
      *
      * @param origin null to draw it
      * @param reachedKm age that it has survived, 0 for a fresh one
+     * @param multiplier on its hazard from that age on, above 0; 1 for none
      */
-    TrueUnit make(Draws draws, @Nullable Origin origin, double reachedKm) {
+    TrueUnit make(Draws draws, @Nullable Origin origin, double reachedKm, double multiplier) {
         double originDraw = draws.uniform();
         Origin made = origin != null ? origin : originDraw < truth.remanShare() ? Origin.REMAN : Origin.NEW;
         double factor = made == Origin.REMAN ? truth.remanLife() : 1;
         LifeComponent component = component(draws.uniform(), reachedKm / factor);
         double reached = Math.pow(reachedKm / factor / component.scaleKm(), component.shape());
-        double spent = reached - StrictMath.log(1 - draws.uniform());
+        double spent = reached - StrictMath.log(1 - draws.uniform()) / multiplier;
         double life = factor * component.scaleKm() * StrictMath.pow(spent, 1 / component.shape());
         boolean sudden = draws.uniform() < component.suddenShare();
         // a gamma delay of shape 2: never quite 0, never far beyond its mean

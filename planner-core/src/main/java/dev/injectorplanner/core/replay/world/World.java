@@ -47,6 +47,21 @@ public final class World {
         return new World(seed, scenario, sized(scenario), trucks, BEGIN, weeks);
     }
 
+    /**
+     * Real trucks from a Monday on.
+     *
+     * @param trucks the trucks as they stand then
+     * @param weeks weeks to play
+     */
+    public static World from(Scenario scenario, List<TruckToday> trucks, LocalDate monday, int weeks, long seed) {
+        TodayMaker maker = new TodayMaker(scenario, seed, monday, weeks);
+        List<TruckWorld> worlds = new ArrayList<>();
+        for (int number = 0; number < trucks.size(); number++) {
+            worlds.add(maker.make(number, trucks.get(number)));
+        }
+        return new World(seed, scenario, scenario.site(), worlds, monday, weeks);
+    }
+
     /** Depots with the hours that so many trucks ask for. */
     private static SiteTables sized(Scenario scenario) {
         SiteTables site = scenario.site();

@@ -101,7 +101,7 @@ public final class DayPlanner {
 
         private String reason(DayVisit visit) {
             if (week.days().isEmpty()) {
-                return "the depot works on no day of the week";
+                return "the depot has no working day that week";
             }
             List<LocalDate> away = week.days().stream()
                     .map(day -> day.date())
@@ -109,15 +109,15 @@ public final class DayPlanner {
                     .toList();
             if (new Board(week, shift).places(visit).isEmpty()) {
                 return away.isEmpty()
-                        ? "it takes longer than one bay and the technicians have in the whole week"
-                        : "the days on which it can be spared are too few or not in a row; it cannot be spared on "
+                        ? "it needs more than one bay and its technicians have in the whole week"
+                        : "the days on which it can be spared are too few or not consecutive; it cannot be spared on "
                                 + Figures.count(away.size(), "day", "days");
             }
             double left = bestBoard.hoursLeft();
             return left + 1e-9 < visit.labourHours()
-                    ? "beside the others " + Figures.tidy(left) + " h are left in the week, and it takes "
+                    ? "next to the other visits " + Figures.tidy(left) + " h are left in the week, and it takes "
                             + Figures.tidy(visit.labourHours()) + " h"
-                    : "the hours of the week suffice, but no bay is free long enough while technicians have hours";
+                    : "the week has enough hours, but no bay is free for long enough while technicians are available";
         }
     }
 }

@@ -8,7 +8,7 @@ final class BoundSearch {
     private static final double FIRST_FACTOR = 1.0;
     private static final double LEAST_FACTOR = 1e-4;
 
-    private static final double LEAST_AIM = Double.parseDouble(System.getProperty("aim", "1e-4"));
+    private static final double LEAST_AIM = 1e-4;
 
     private final Problem problem;
     private final Relaxation relaxation;

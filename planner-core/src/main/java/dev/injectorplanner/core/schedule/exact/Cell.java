@@ -25,7 +25,7 @@ record Cell(WeekCapacity capacity, double hoursPerUnit, int units, int plainUnit
         return (int) Math.min(Integer.MAX_VALUE / 4, Math.floor(units + ROUNDING));
     }
 
-    /** What overtime costs beyond plain hours when so many units are used. */
+    /** What overtime costs beyond plain hours when this many units are used. */
     double overtimeCost(int used) {
         return used <= plainUnits ? 0 : capacity.overtimePremium() * overtimeHours(used);
     }

@@ -140,7 +140,8 @@ public final class ExactScheduler implements VisitScheduler {
                 choices.add(new Schedule.Choice(truck.truck(), option));
             } else {
                 notPlaced.add(new Schedule.NotPlaced(
-                        truck.truck(), reasons.getOrDefault(truck.truck(), "its depot has no week in the plan")));
+                        truck.truck(),
+                        reasons.getOrDefault(truck.truck(), "its depot has no working week in the plan")));
             }
         }
         double cost = CostOf.schedule(request, choices);

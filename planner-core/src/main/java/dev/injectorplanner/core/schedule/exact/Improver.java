@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Random;
 
 /**
- * One attempt at a better schedule: some cells are emptied and planned anew, by a dive or by the exact solver. Belongs
+ * One attempt at a better schedule: some cells are emptied and replanned, by a dive or by the exact solver. Belongs
  * to one thread; what it answers depends only on what it is given.
  */
 final class Improver {
@@ -49,7 +49,7 @@ final class Improver {
     }
 
     /**
-     * Plans some cells anew with a dive; trucks that must come stay.
+     * Plans some cells again with a dive; trucks that must come stay.
      *
      * @param wide whether more cells at once may be picked: slower, and finds what fewer cannot
      */
@@ -62,7 +62,7 @@ final class Improver {
         return dive.fill(around, open, mayCome, at, DIVE_STEPS, random);
     }
 
-    /** Plans some cells anew with the exact solver. */
+    /** Plans some cells again with the exact solver. */
     Assignment byExactPart(Assignment now, Multipliers at, double[] prices, long seed, double secondsLeft) {
         Random random = new Random(seed);
         boolean[] open = neighbourhood.pick(FEWEST_CELLS + random.nextInt(SIZES), random);

@@ -7,7 +7,7 @@ import java.util.Random;
 import java.util.TreeMap;
 
 /**
- * Picks cells to plan anew: weeks in a row of one depot, weeks of one depot anywhere, or, where several depots share a
+ * Picks cells to plan again: weeks in a row of one depot, weeks of one depot anywhere, or, where several depots share a
  * duty group, weeks of two.
  */
 final class Neighbourhood {

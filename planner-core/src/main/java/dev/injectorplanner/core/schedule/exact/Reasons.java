@@ -16,19 +16,18 @@ final class Reasons {
     static String notPlaced(Problem problem, Assignment chosen, int truck) {
         TruckOptions asked = problem.trucks.get(truck);
         if (asked.options().isEmpty()) {
-            return "it can be spared in no week of the horizon";
+            return "it cannot be spared in any week of the plan";
         }
         if (asked.options().stream().noneMatch(option -> option.cost() < 0)) {
-            return "none of its visits saves anything against leaving it for later";
+            return "deferring it costs less than any of its visits";
         }
         int first = problem.first[truck];
         int last = problem.first[truck + 1];
         if (first == last) {
-            return "each of its visits that saves anything is longer than the hours, bay-days or truck-days that there"
-                    + " are in its week";
+            return "each visit worth making needs more hours, bay-days or truck-days than its week has";
         }
         return "other trucks save more in the " + Figures.count(last - first, "visit", "visits")
-                + " it could have; what stopped it: " + limits(problem, chosen, first, last);
+                + " it could have; limited by: " + limits(problem, chosen, first, last);
     }
 
     private static String limits(Problem problem, Assignment chosen, int first, int last) {
@@ -53,7 +52,7 @@ final class Reasons {
      */
     static String brokenWish(Problem problem, Assignment kept, int truck, boolean offered, List<Integer> meeting) {
         if (!offered) {
-            return "it has no visit it could have then: it cannot be spared, or parts come later";
+            return "no visit is possible then: the truck cannot be spared, or parts come later";
         }
         Set<String> why = new TreeSet<>();
         Assignment without = kept.copy();
@@ -66,7 +65,7 @@ final class Reasons {
             }
         }
         return why.isEmpty()
-                ? "its visit is longer than the hours, bay-days or truck-days that there are"
+                ? "its visit needs more hours, bay-days or truck-days than are available"
                 : String.join("; ", why);
     }
 
@@ -83,6 +82,6 @@ final class Reasons {
                         .append(problem.trucks.get(truck).truck());
             }
         }
-        return names + ", pinned or due as well";
+        return names + ", also pinned or due";
     }
 }

@@ -28,7 +28,7 @@ public record SearchLimits(double work, double enoughGap, int threads, long seed
     }
 
     /**
-     * For each of so many independent parts: of more than eight, each may stop at 0.05 %, and after half the work, since the
+     * For each of this many independent parts: of more than eight, each may stop at 0.05 %, and after half the work, since the
      * gap of the whole is no wider than the widest of its parts, all of which save.
      */
     SearchLimits forEachOf(int parts) {

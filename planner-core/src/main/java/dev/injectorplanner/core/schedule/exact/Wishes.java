@@ -109,7 +109,7 @@ final class Wishes {
         Integer latest = truck.latestWeek();
         int week = wish == Wish.PIN && pinned != null ? pinned : latest != null ? latest : 0;
         if (wish == Wish.PIN && latest != null && week > latest) {
-            return new BrokenWish(truck.truck(), wish, week, "it must come by week " + latest + " of the plan");
+            return new BrokenWish(truck.truck(), wish, week, "it must come in by week " + latest + " of the plan");
         }
         boolean offered = truck.options().stream().anyMatch(option -> WishOptions.meets(truck, wish, option));
         List<Integer> meeting = new ArrayList<>();

@@ -105,7 +105,7 @@ class DayPlannerTest {
 
     /**
      * Three visits of 16 h, 16 h and 8 h fill one bay's week of 40 h exactly. The one of 8 h can only come on Wednesday,
-     * so the first places tried (Monday and Tuesday, Wednesday and Thursday) must be given up again.
+     * so the first places tried (Monday and Tuesday, Wednesday and Thursday) must be failed for good again.
      */
     @Test
     void earlierPlacesAreGivenUpForALaterVisit() {
@@ -122,33 +122,34 @@ class DayPlannerTest {
     void sumsThatFitAndAWeekThatDoesNotAreReported() {
         DayPlan plan = plan(week(16, 2, 0), visit("A", 24), visit("B", 24), visit("C", 24));
         assertThat(plan.notLaid())
-                .containsExactly(new DayPlan.NotLaid(
-                        "C",
-                        0,
-                        "the hours of the week suffice, but no bay is free long enough while technicians have hours"));
+                .containsExactly(
+                        new DayPlan.NotLaid(
+                                "C",
+                                0,
+                                "the week has enough hours, but no bay is free for long enough while technicians are available"));
     }
 
     @Test
     void reasons() {
         assertThat(plan(week(8, 1, 0), visit("A", 41)).notLaid().get(0).reason())
-                .isEqualTo("it takes longer than one bay and the technicians have in the whole week");
+                .isEqualTo("it needs more than one bay and its technicians have in the whole week");
         assertThat(plan(week(8, 1, 0), visit("A", 30), visit("B", 15))
                         .notLaid()
                         .get(0)
                         .reason())
-                .isEqualTo("beside the others 10.0 h are left in the week, and it takes 15.0 h");
+                .isEqualTo("next to the other visits 10.0 h are left in the week, and it takes 15.0 h");
         assertThat(plan(week(8, 1, 0), visit("A", 17, MONDAY.plusDays(2)))
                         .notLaid()
                         .get(0)
                         .reason())
                 .isEqualTo(
-                        "the days on which it can be spared are too few or not in a row; it cannot be spared on 1 day");
+                        "the days on which it can be spared are too few or not consecutive; it cannot be spared on 1 day");
         assertThat(new DayPlanner(SHIFT)
                         .plan(List.of(), List.of(visit("A", 1)))
                         .notLaid()
                         .get(0)
                         .reason())
-                .isEqualTo("the depot works on no day of the week");
+                .isEqualTo("the depot has no working day that week");
     }
 
     @Test

@@ -135,7 +135,7 @@ class ExactSchedulerTest {
                 TO_THE_END);
         assertThat(schedule.brokenWishes())
                 .containsExactly(new Schedule.BrokenWish(
-                        "A", Wish.PIN, 1, "the labour hours of week 1 are taken by B, pinned or due as well"));
+                        "A", Wish.PIN, 1, "the labour hours of week 1 are taken by B, also pinned or due"));
         assertThat(schedule.cost()).isCloseTo(-30 - 50 - 10, within(1e-9));
     }
 
@@ -155,7 +155,7 @@ class ExactSchedulerTest {
                         "A",
                         Wish.PIN,
                         2,
-                        "it has no visit it could have then: it cannot be spared, or parts come later"));
+                        "no visit is possible then: the truck cannot be spared, or parts come later"));
         assertThat(schedule.cost()).isCloseTo(-20, within(1e-9));
     }
 
@@ -163,7 +163,7 @@ class ExactSchedulerTest {
     void aPinAfterTheLatestWeekGivesWay() {
         Schedule schedule = solve(oneVisitAWeek(truck("A", 0, 2, -10, -20, -30)), TO_THE_END);
         assertThat(schedule.brokenWishes())
-                .containsExactly(new Schedule.BrokenWish("A", Wish.PIN, 2, "it must come by week 0 of the plan"));
+                .containsExactly(new Schedule.BrokenWish("A", Wish.PIN, 2, "it must come in by week 0 of the plan"));
         assertThat(schedule.cost()).isCloseTo(-10, within(1e-9));
     }
 
@@ -176,8 +176,8 @@ class ExactSchedulerTest {
                 .containsExactly(
                         new Schedule.NotPlaced(
                                 "A",
-                                "other trucks save more in the 1 visit it could have; what stopped it: labour hours in 1"),
-                        new Schedule.NotPlaced("C", "none of its visits saves anything against leaving it for later"));
+                                "other trucks save more in the 1 visit it could have; limited by: labour hours in 1"),
+                        new Schedule.NotPlaced("C", "deferring it costs less than any of its visits"));
     }
 
     @Test

@@ -8,21 +8,23 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** A published table of the test resources, by column name. Empty cells are NaN. */
-public final class Published {
+/** A table of the test resources, published or computed with another program, by column name. Empty cells are NaN. */
+public final class DataTable {
     private final List<String> names;
     private final List<String[]> rows = new ArrayList<>();
 
-    private Published(List<String> lines) {
+    private DataTable(List<String> lines) {
         names = Arrays.asList(lines.get(0).split(","));
         for (String line : lines.subList(1, lines.size())) {
             rows.add(line.split(",", -1));
         }
     }
 
-    public static Published table(String name) {
-        try (InputStream in = Published.class.getResourceAsStream("/published/" + name + ".csv")) {
-            return new Published(new String(in.readAllBytes(), StandardCharsets.UTF_8)
+    public static DataTable table(String name) {
+        String folder =
+                DataTable.class.getResource("/published/" + name + ".csv") != null ? "/published/" : "/computed/";
+        try (InputStream in = DataTable.class.getResourceAsStream(folder + name + ".csv")) {
+            return new DataTable(new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .toList());
         } catch (IOException e) {

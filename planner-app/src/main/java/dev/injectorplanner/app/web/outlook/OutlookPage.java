@@ -1,0 +1,137 @@
+package dev.injectorplanner.app.web.outlook;
+
+import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.planning.Planning;
+import dev.injectorplanner.app.web.office.Address;
+import dev.injectorplanner.app.web.office.ChosenDepots;
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.app.web.office.PlanOfDepots;
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.replay.outlook.Outlook;
+import dev.injectorplanner.core.replay.outlook.OutlookMaker;
+import dev.injectorplanner.core.replay.outlook.OutlookRequest;
+import dev.injectorplanner.reports.outlook.OutlookWorkbook;
+import jakarta.annotation.PreDestroy;
+import jakarta.servlet.http.HttpServletResponse;
+import java.net.URI;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.method.annotation.StreamingResponseBody;
+
+/** Parts, hours, coolant, money and failures by month. */
+@Controller
+public class OutlookPage {
+    /** Months that can be chosen. */
+    static final List<Integer> MONTHS = List.of(6, 12, 24, 36);
+
+    private static final MediaType WORKBOOK =
+            MediaType.parseMediaType("application/vnd.openxmlformats-officedocument.spreadsheetml.sheet");
+    private static final int RUNS = 200;
+    private static final long SEED = 1;
+    private static final String SECONDS_TO_NEXT_LOOK = "2";
+
+    private final Office office;
+    private final Planning planning;
+    private final OutlookBook book = new OutlookBook();
+
+    OutlookPage(Application application, Office office) {
+        this.planning = application.planning();
+        this.office = office;
+    }
+
+    @PreDestroy
+    void end() {
+        book.close();
+    }
+
+    @GetMapping("/outlook")
+    String outlook(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam(name = "depot", defaultValue = "") String depot,
+            @RequestParam(name = "months", defaultValue = "12") int months,
+            HttpServletResponse response,
+            Model model) {
+        check(months);
+        ChosenDepots chosen = office.choose(viewer, depot);
+        model.addAttribute("chosen", chosen);
+        model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
+        if (!chosen.anyPlan()) {
+            return "no-plan";
+        }
+        model.addAttribute("months", months);
+        model.addAttribute("choices", MONTHS);
+        OutlookBook.Making making = ask(chosen, months);
+        Optional<Outlook> found = making.find();
+        if (found.isEmpty()) {
+            model.addAttribute("progress", making.progress());
+            response.setHeader("Refresh", SECONDS_TO_NEXT_LOOK);
+            return "outlook-wait";
+        }
+        model.addAttribute("view", new OutlookView(found.get(), chosen));
+        return "outlook";
+    }
+
+    /** The same as a workbook; where it is not worked out yet, the page that says so. */
+    @GetMapping("/outlook/outlook.xlsx")
+    ResponseEntity<StreamingResponseBody> workbook(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam(name = "depot", defaultValue = "") String depot,
+            @RequestParam(name = "months", defaultValue = "12") int months) {
+        check(months);
+        ChosenDepots chosen = office.choose(viewer, depot);
+        Optional<Outlook> found = chosen.anyPlan() ? ask(chosen, months).find() : Optional.empty();
+        if (found.isEmpty()) {
+            return ResponseEntity.status(HttpStatus.FOUND)
+                    .location(URI.create(Address.outlook(depot, months)))
+                    .build();
+        }
+        FleetSnapshot fleet = planning.fleet(chosen.only());
+        StreamingResponseBody body = out -> new OutlookWorkbook(fleet, found.get()).write(out);
+        return ResponseEntity.ok()
+                .contentType(WORKBOOK)
+                .header(
+                        HttpHeaders.CONTENT_DISPOSITION,
+                        ContentDisposition.attachment()
+                                .filename("outlook.xlsx")
+                                .build()
+                                .toString())
+                .body(body);
+    }
+
+    private static void check(int months) {
+        if (!MONTHS.contains(months)) {
+            throw new InvalidValueException(
+                    "months", months, "is not one of the months that can be chosen", "choose one of " + MONTHS);
+        }
+    }
+
+    private OutlookBook.Making ask(ChosenDepots chosen, int months) {
+        List<DepotPlan> plans = office.asWritten(chosen.plans());
+        OutlookBook.Question question = new OutlookBook.Question(
+                plans.stream().map(DepotPlan::depot).toList(),
+                plans.stream().map(plan -> plan.kept().id()).toList(),
+                months);
+        String only = chosen.only();
+        return book.ask(
+                question,
+                watch -> OutlookMaker.make(
+                        planning.fleet(only),
+                        PlanOfDepots.of(plans),
+                        new OutlookRequest(months, RUNS, SEED, 1),
+                        watch));
+    }
+}
