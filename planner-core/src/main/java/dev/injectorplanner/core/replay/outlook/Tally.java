@@ -60,7 +60,9 @@ final class Tally {
     /** The journal of one run. Runs may be told at the same time. */
     Journal of(int run) {
         return work -> {
-            int month = (int) ChronoUnit.MONTHS.between(first, YearMonth.from(LocalDate.ofEpochDay(work.day())));
+            // the week that holds today may have begun in the month before
+            int month = Math.max(
+                    0, (int) ChronoUnit.MONTHS.between(first, YearMonth.from(LocalDate.ofEpochDay(work.day()))));
             if (month < months) {
                 add(work.truck().depot(), month, run, work);
                 add(ALL, month, run, work);

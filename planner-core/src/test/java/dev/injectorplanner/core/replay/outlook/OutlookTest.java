@@ -14,6 +14,7 @@ import dev.injectorplanner.core.replay.outlook.Outlook.Month;
 import dev.injectorplanner.core.risk.ExpectedFailures;
 import dev.injectorplanner.core.schedule.exact.ExactScheduler;
 import dev.injectorplanner.core.schedule.exact.SearchLimits;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Set;
@@ -124,6 +125,19 @@ class OutlookTest {
         OutlookRequest three = new OutlookRequest(4, 20, 8, 3);
         assertThat(OutlookMaker.make(fleet, plan, one, ReplayWatch.NONE))
                 .isEqualTo(OutlookMaker.make(fleet, plan, three, ReplayWatch.NONE));
+    }
+
+    /** Wednesday 1 April 2026: its week began in March, and its visits count in April. */
+    @Test
+    void a_week_that_began_in_the_month_before_counts_in_this_one() {
+        LocalDate wednesday = LocalDate.of(2026, 4, 1);
+        Plan later = new Planner(new ExactScheduler(new SearchLimits(1, 1e-3, 2, 1)))
+                .plan(fleet, Policy.standard().withWeeks(8), wednesday);
+        Outlook ahead = OutlookMaker.make(fleet, later, new OutlookRequest(2, 20, 8, 2), ReplayWatch.NONE);
+        assertThat(ahead.months())
+                .extracting(Month::month)
+                .containsExactly(YearMonth.of(2026, 4), YearMonth.of(2026, 5));
+        assertThat(ahead.months().get(0).injectors().median()).isPositive();
     }
 
     @Test
