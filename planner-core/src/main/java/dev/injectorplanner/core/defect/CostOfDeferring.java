@@ -15,7 +15,7 @@ import java.util.function.DoubleUnaryOperator;
  */
 public record CostOfDeferring(double[] until, double later) {
     private static final double STEP_WEEKS = 2;
-    private static final double MOST_WEEKS = 52 * 25;
+    private static final double MOST_WEEKS = 52 * 25; // by then any truck has left
     private static final double GONE = 1e-3;
     private static final int RISING = 13;
 
@@ -63,10 +63,10 @@ public record CostOfDeferring(double[] until, double later) {
         double[] until = new double[moments.length];
         Walk walk = new Walk(path, terms);
         for (int i = 0; i < moments.length; i++) {
-            walk.to(moments[i]);
+            walk.to(Math.min(moments[i], terms.leavesInWeeks)); // what is gone fails no more
             until[i] = walk.cost();
         }
-        walk.to(Math.min(horizon, Math.max(walk.weeks, terms.leavesInWeeks)));
+        walk.to(Math.min(horizon, terms.leavesInWeeks));
         return new CostOfDeferring(until, later(walk, terms));
     }
 
@@ -84,7 +84,7 @@ public record CostOfDeferring(double[] until, double later) {
                 return least;
             }
         }
-        boolean left = walk.weeks >= terms.leavesInWeeks;
+        boolean left = walk.weeks >= Math.min(MOST_WEEKS, terms.leavesInWeeks);
         return left ? Math.min(least, walk.cost() - terms.planned * walk.path.alive()) : least;
     }
 

@@ -19,6 +19,11 @@ public record DefectDefaults(double meanDelayKm, double sensitivity, double sile
     private static final double LEAST_SHOWN = 0.02;
     private static final double MOST_SHOWN = 0.6;
 
+    /** Nothing is impossible: a chance of 0 would make nonsense of a record that shows it all the same. */
+    private static final double LEAST_FOUND = 0.01;
+
+    private static final double MOST_FOUND = 0.99;
+
     public DefectDefaults {
         Require.positive("mean_delay_km", meanDelayKm);
         Require.within("sensitivity", sensitivity, 0, 1);
@@ -38,7 +43,7 @@ public record DefectDefaults(double meanDelayKm, double sensitivity, double sile
         double silent = Math.max(0.01, (silentShare - SUDDEN) / (1 - SUDDEN));
         double quiet = silent / (fails + silent * (1 - fails));
         double shown = Math.max(LEAST_SHOWN, Math.min(MOST_SHOWN, 1 - quiet));
-        double over = 1 - Math.sqrt(1 - Math.min(0.99, sensitivity));
+        double over = 1 - Math.sqrt(1 - Math.max(LEAST_FOUND, Math.min(MOST_FOUND, sensitivity)));
         double[] passes = {0.5, 0.26, 0.16, 0.06, 0.02};
         double under = 1 - over;
         double[] fails5 = {0.25 * under, 0.3 * under, 0.45 * under, 0.55 * over, 0.45 * over};

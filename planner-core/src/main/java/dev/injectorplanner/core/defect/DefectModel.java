@@ -83,7 +83,12 @@ public record DefectModel(
 
     /** Defects arising per unit of age in a sound injector. */
     double arrivals(PredictiveLife life, int pair, double age) {
-        return arrivalFactor * life.hazard(pair, age + meanDelay);
+        return arrivalFactor * arising(life, pair, age);
+    }
+
+    /** Failures that the life has one mean delay later, per unit of age, put back to when their defects arose. */
+    double arising(PredictiveLife life, int pair, double age) {
+        return life.wear(pair).hazard(age + meanDelay) + life.early().arising(age, meanDelay);
     }
 
     /** Chance that an injector of an age that is alive and has shown nothing has a defect: inflow against outflow. */

@@ -124,7 +124,7 @@ final class ForwardBackward {
         int pair = DefectModel.middle(life.life());
         double age = life.firstAge() + (week + 0.5) * life.perWeek();
         tally.suddenExpected += sound * use * life.life().hazard(pair, age);
-        tally.arrivalsExpected += sound * use * life.life().hazard(pair, age + model.meanDelay());
+        tally.arrivalsExpected += sound * use * model.arising(life.life(), pair, age);
     }
 
     private static void count(SignTrack track, int week, Tally tally, double sound, double defective) {

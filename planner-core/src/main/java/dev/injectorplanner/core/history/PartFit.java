@@ -41,7 +41,7 @@ final class PartFit {
         Clock clock = new ClockChoice(part, units, remaining).choose();
         List<Group> groups = Stream.of(Origin.values())
                 .map(origin -> group(origin, clock))
-                .sorted(Comparator.comparingLong(Group::events).reversed())
+                .sorted(Comparator.comparingDouble(Group::events).reversed())
                 .toList();
         Model first = model(groups.get(0), clock, defaultPrior(clock), DEFAULT);
         boolean lends = groups.get(0).events() >= LifeBook.ENOUGH_FOR_PRIOR;
@@ -61,8 +61,9 @@ final class PartFit {
     }
 
     private record Group(Origin origin, long failures, long worn, LifeRecords records) {
-        long events() {
-            return failures + worn;
+        /** Failures, and worn ones as far as they are believed. */
+        double events() {
+            return records.believedEvents();
         }
     }
 
@@ -106,7 +107,7 @@ final class PartFit {
                 .orElse(group.records());
         WeibullPosterior posterior = WeibullPosterior.of(wear, prior);
         PredictiveLife predictive = PredictiveLife.of(posterior, early);
-        if (wear.eventCount() >= LifeBook.ENOUGH_FAILURES) {
+        if (wear.believedEvents() >= LifeBook.ENOUGH_FAILURES) {
             try {
                 WeibullLife life = WeibullFit.of(wear).life();
                 return new Model(life(group, clock, life, early, LifeSource.FITTED, ""), predictive);

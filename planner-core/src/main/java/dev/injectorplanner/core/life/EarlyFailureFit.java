@@ -2,6 +2,7 @@ package dev.injectorplanner.core.life;
 
 import java.util.Optional;
 import org.hipparchus.analysis.MultivariateFunction;
+import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.optim.InitialGuess;
 import org.hipparchus.optim.MaxEval;
 import org.hipparchus.optim.PointValuePair;
@@ -49,14 +50,15 @@ public final class EarlyFailureFit {
 
     /** Early failures; empty where the records do not ask for them, or are too few to. */
     public static Optional<Found> of(LifeRecords records) {
-        if (records.eventCount() < FEWEST_FAILURES) {
+        if (records.believedEvents() < FEWEST_FAILURES) {
             return Optional.empty();
         }
         try {
             WeibullFit alone = WeibullFit.of(records);
             EarlyFailureFit fit = new EarlyFailureFit(records, alone.scale());
             return fit.failsTooOftenYoung() ? fit.search(alone) : Optional.empty();
-        } catch (NoEstimateException none) {
+        } catch (NoEstimateException
+                | MathIllegalStateException none) { // the second: no top within the evaluations allowed
             return Optional.empty();
         }
     }
@@ -92,7 +94,7 @@ public final class EarlyFailureFit {
                         new NelderMeadSimplex(start.length, 0.3));
         double gain = best.getValue() - alone.logLikelihood();
         double[] at = best.getPoint();
-        return gain > Math.log(records.eventCount())
+        return gain > Math.log(records.believedEvents())
                 ? Optional.of(new Found(early(at), wear(at), gain))
                 : Optional.empty();
     }

@@ -30,6 +30,16 @@ public record EarlyFailures(double share, double meanAge) {
         return share == 0 ? 0 : share / meanAge * Math.exp(-age / meanAge) / survival(age);
     }
 
+    /**
+     * The hazard of the defects that early failures come of: as many, sooner by their mean delay. Defects that arise at once
+     * are spread over a quarter of the mean age at the least.
+     *
+     * @param delay mean time from a defect to its failure, in the unit of the ages
+     */
+    public double arising(double age, double delay) {
+        return share == 0 ? 0 : new EarlyFailures(share, Math.max(meanAge - delay, 0.25 * meanAge)).hazard(age);
+    }
+
     /** Integral of the hazard from {@code age} to {@code age + next}. */
     public double cumulativeHazard(double age, double next) {
         if (share == 0) {

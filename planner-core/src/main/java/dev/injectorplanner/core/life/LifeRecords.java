@@ -122,6 +122,15 @@ public final class LifeRecords {
         return !events[row] ? 0 : shares == null ? 1 : shares[row];
     }
 
+    /** Units that failed, each as far as it is believed to have. */
+    public double believedEvents() {
+        double sum = 0;
+        for (int row = 0; row < exits.length; row++) {
+            sum += eventShare(row) * count(row);
+        }
+        return sum;
+    }
+
     /** Number of rows; each may stand for several units. */
     public int size() {
         return exits.length;

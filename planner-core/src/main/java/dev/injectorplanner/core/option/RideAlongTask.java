@@ -1,7 +1,9 @@
 package dev.injectorplanner.core.option;
 
 import dev.injectorplanner.core.check.Require;
+import java.util.Collections;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Work beside the cylinders: an injector test or a scheduled service.
@@ -31,7 +33,7 @@ public record RideAlongTask(
         Require.notNegative("labour_hours", labourHours);
         cost = cost.clone();
         weights = weights.clone();
-        worth = Map.copyOf(worth);
+        worth = Collections.unmodifiableMap(new TreeMap<>(worth)); // sums must not hang on a hash order
     }
 
     /** Work that comes along where it pays, whatever is replaced. */

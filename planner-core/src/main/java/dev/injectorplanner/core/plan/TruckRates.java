@@ -9,12 +9,13 @@ import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.risk.VisitCosts;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Rates and cylinder sets of every truck, and what a visit costs beyond parts and own labour. */
 final class TruckRates implements VisitCosts {
     private final FleetIndex index;
     private final Policy policy;
-    private final Map<String, CylinderSets> sets = new HashMap<>();
+    private final Map<String, CylinderSets> sets = new ConcurrentHashMap<>();
     private final Map<String, Double> downtime = new HashMap<>();
 
     TruckRates(FleetIndex index, Policy policy) {
@@ -54,7 +55,7 @@ final class TruckRates implements VisitCosts {
         Double paidHours = policy.accessShareHours().get(truck.family());
         return paidHours == null
                 ? share
-                : share + (paidHours - of.accessHours(full) / of.cylinders()) * rates.labourPerHour();
+                : Math.max(0, share + (paidHours - of.accessHours(full) / of.cylinders()) * rates.labourPerHour());
     }
 
     @Override

@@ -6,8 +6,8 @@ import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.usage.FleetUsage;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** What deferring each injector costs, by the weeks of a plan; worked out once for each. */
 public final class Deferrals {
@@ -15,7 +15,7 @@ public final class Deferrals {
     private final FleetUsage usage;
     private final PlanWeeks weeks;
     private final double[] moments;
-    private final Map<String, CostOfDeferring> known = new HashMap<>();
+    private final Map<String, CostOfDeferring> known = new ConcurrentHashMap<>();
 
     public Deferrals(ReplacementCosts costs, FleetUsage usage, PlanWeeks weeks) {
         this.costs = costs;

@@ -12,8 +12,8 @@ import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.life.PredictiveLife;
 import dev.injectorplanner.core.replace.AgeReplacementPolicy;
-import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Costs of replacing injectors, the long-run cost rates that follow, and what waiting costs. The core deposit is paid and
@@ -26,8 +26,8 @@ public final class ReplacementCosts {
     private final FleetIndex index;
     private final FleetRisk risk;
     private final VisitCosts visits;
-    private final Map<String, UnitCosts> costs = new LinkedHashMap<>();
-    private final Map<String, AgeReplacementPolicy> policies = new LinkedHashMap<>();
+    private final Map<String, UnitCosts> costs = new ConcurrentHashMap<>();
+    private final Map<String, AgeReplacementPolicy> policies = new ConcurrentHashMap<>();
 
     /** @param visits what visits cost beyond parts and own labour */
     public ReplacementCosts(FleetIndex index, FleetRisk risk, VisitCosts visits) {

@@ -1,6 +1,8 @@
 package dev.injectorplanner.core.risk;
 
+import java.util.Collections;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +26,7 @@ public record TestPlan(
         double defectChance) {
     public TestPlan {
         cost = cost.clone();
-        worth = Map.copyOf(worth);
+        worth = Collections.unmodifiableMap(new TreeMap<>(worth)); // sums must not hang on a hash order
     }
 
     @Override

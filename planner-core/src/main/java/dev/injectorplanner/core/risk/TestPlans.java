@@ -9,12 +9,12 @@ import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Truck;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,7 +36,7 @@ public final class TestPlans {
     private final PlanWeeks weeks;
     private final Set<TestKind> kinds;
     private final double[] moments;
-    private final Map<String, Optional<TestPlan>> known = new HashMap<>();
+    private final Map<String, Optional<TestPlan>> known = new ConcurrentHashMap<>();
 
     public TestPlans(
             FleetIndex index,
@@ -115,40 +115,56 @@ public final class TestPlans {
         return new TestPlan(against, worth, due, due == null ? 0 : all[due], cost, interval, defectChance);
     }
 
-    /** Adds an injector's worth of a test at each moment, and after each interval since a test that found nothing. */
+    /**
+     * Adds an injector's worth of a test at each moment, and after each interval since a test that found nothing. While its
+     * truck stands nothing fails, so that there is nothing to prevent.
+     */
     private void addWorth(Truck truck, InjectorRisk injector, double[] own, double[] routine) {
         double perWeek = deferrals.perWeek(injector);
+        if (!(perWeek > 0)) {
+            return;
+        }
         double leaves = deferrals.weeksUntilLeaving(truck);
-        TestWorth worth = worthOf(truck, injector, perWeek, leaves);
+        CostOfDeferring.Terms terms = costs.termsOf(truck, injector, perWeek, leaves);
+        double leaveSound = leaveSound(truck, injector, terms);
         FailurePath path = costs.pathOf(injector, injector.defectChance());
         double reached = 0;
         for (int i = 0; i < own.length && moments[i] < leaves; i++) {
             path.goOn((moments[i] - reached) * perWeek);
             reached = moments[i];
-            own[i] = worth.at(path.chanceDefective());
+            own[i] = worth(injector, terms, leaveSound, leaves - reached).at(path.chanceDefective());
         }
         FailurePath tested = costs.pathOf(injector, 0);
         for (int i = 0; i < routine.length && (i + 1) * STEP_WEEKS < leaves; i++) {
             tested.goOn(STEP_WEEKS * perWeek);
-            routine[i] += worth.at(tested.chanceDefective());
+            routine[i] += worth(injector, terms, leaveSound, leaves - (i + 1) * STEP_WEEKS)
+                    .at(tested.chanceDefective());
         }
     }
 
-    private TestWorth worthOf(Truck truck, InjectorRisk injector, double perWeek, double leaves) {
+    private TestWorth worth(InjectorRisk injector, CostOfDeferring.Terms terms, double leaveSound, double weeksLeft) {
         DefectBook.Entry defects = risk.defectModelOf(injector.part());
-        CostOfDeferring.Terms terms = costs.termsOf(truck, injector, perWeek, leaves);
+        double leaveDefective = leaveDefective(defects, terms, weeksLeft);
+        return new TestWorth(defects.model(), kinds, leaveSound, leaveDefective, terms.alone() - terms.planned());
+    }
+
+    private double leaveSound(Truck truck, InjectorRisk injector, CostOfDeferring.Terms terms) {
+        double chance = injector.defectChance();
+        double leaveDefective = leaveDefective(risk.defectModelOf(injector.part()), terms, terms.leavesInWeeks());
+        double later = deferrals.of(truck, injector).later();
+        return chance < 0.999 ? (later - chance * leaveDefective) / (1 - chance) : later - leaveDefective;
+    }
+
+    /** It fails, or it shows and is taken out, or its truck leaves with it and nobody replaces it. */
+    private static double leaveDefective(DefectBook.Entry defects, CostOfDeferring.Terms terms, double weeksLeft) {
         double fails = 1 / defects.model().meanDelay();
         double ends = fails + defects.showsPerUse();
-        double inTime = leaves == Double.POSITIVE_INFINITY ? 1 : -Math.expm1(-ends * perWeek * leaves);
+        double inTime = weeksLeft == Double.POSITIVE_INFINITY ? 1 : -Math.expm1(-ends * terms.perWeek() * weeksLeft);
         double failing = fails / ends;
-        double leaveDefective = inTime
-                * ((terms.failure() - terms.planned()) * failing
-                        + (terms.alone() - terms.planned()) * (1 - failing)
-                        - terms.rate() / ends);
-        double chance = injector.defectChance();
-        double later = deferrals.of(truck, injector).later();
-        double leaveSound = chance < 0.999 ? (later - chance * leaveDefective) / (1 - chance) : later - leaveDefective;
-        return new TestWorth(defects.model(), kinds, leaveSound, leaveDefective, terms.alone() - terms.planned());
+        double onEnd = (terms.failure() - terms.planned()) * failing
+                + (terms.alone() - terms.planned()) * (1 - failing)
+                - terms.rate() / ends;
+        return inTime * onEnd - (1 - inTime) * terms.planned();
     }
 
     /** Injectors of a truck whose risk is known. */

@@ -137,6 +137,43 @@ class G01_HiddenDefectsTest {
         assertThat(never.until()[0]).isLessThan(never.later());
     }
 
+    /** Of a truck that leaves in a week, what would fail in the twelve weeks after that costs nobody anything. */
+    @Test
+    void nothingFailsAfterItsTruckHasLeft() {
+        double[] moments = {0, 1, 6, 12};
+        FailurePath path = new FailurePath(model(12_000, 0.1, 0.9), life(3, 400_000), 300_000, 0.9, 0);
+        CostOfDeferring leaving = CostOfDeferring.of(path, terms(0.005, 1), moments, 13);
+        FailurePath week = new FailurePath(model(12_000, 0.1, 0.9), life(3, 400_000), 300_000, 0.9, 0);
+        week.goOn(1_500);
+        assertThat(leaving.until()[3]).isEqualTo(leaving.until()[1]);
+        assertThat(leaving.later()).isCloseTo(4_500 * week.failed() - 800 * week.alive(), within(0.005 * 1_500));
+    }
+
+    /** A truck that stands wears nothing out: leaving its injectors in saves their replacement whole. */
+    @Test
+    void aTruckThatStandsRenewsNothing() {
+        FailurePath path = new FailurePath(model(12_000, 0.1, 0.9), life(3, 400_000), 300_000, 0.2, 0);
+        CostOfDeferring.Terms standing = new CostOfDeferring.Terms(
+                800, 800, 5_300, 0.005, new WeibullLife(3, 400_000)::hazard, 0, Double.POSITIVE_INFINITY);
+        CostOfDeferring cost = CostOfDeferring.of(path, standing, new double[] {0, 4}, 13);
+        assertThat(cost.until()).containsOnly(0);
+        assertThat(cost.later()).isEqualTo(-800);
+    }
+
+    /** As many early failures come of defects as the life has, however long the delay; wear hardly plays at this age. */
+    @Test
+    void noEarlyFailureGetsLostOnItsWay() {
+        EarlyFailures early = new EarlyFailures(0.08, 40_000);
+        for (double delay : new double[] {1_000, 10_000, 20_000, 60_000}) {
+            FailurePath path =
+                    new FailurePath(model(delay, 0.1, 0.9), life(6, 4_000_000).with(early), 0, 0, 0);
+            for (int step = 0; step < 400; step++) {
+                path.goOn(2_000);
+            }
+            assertThat(path.failed()).as("delay %f", delay).isCloseTo(0.08, within(0.004));
+        }
+    }
+
     /**
      * By hand: leaving a sound one costs nothing, one with a defect 1,000, replacing 300; a defect with a chance of 0.2. Without
      * the test leaving is cheaper, 200. The test is over its limit with 0.8 x 0.1 + 0.2 x 0.8 = 0.24: then the chance is two
