@@ -45,6 +45,8 @@ import picocli.CommandLine.TypeConversionException;
             ScheduleCommand.class,
             ServeCommand.class,
             JobsCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
             UserCommand.class
         })
 public final class PlannerCommand {

@@ -8,10 +8,13 @@ import dev.injectorplanner.app.web.Listening;
 import dev.injectorplanner.app.web.RunningApp;
 import dev.injectorplanner.app.web.WebApp;
 import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.wiring.ProviderSettings;
 import dev.injectorplanner.core.check.InvalidValueException;
 import java.io.PrintWriter;
 import java.lang.management.ManagementFactory;
 import java.time.InstantSource;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import org.slf4j.LoggerFactory;
@@ -56,6 +59,14 @@ final class ServeCommand implements Callable<Integer> {
     private boolean behindTls;
 
     @Option(
+            names = "--proxy",
+            paramLabel = "ADDRESS",
+            split = ",",
+            description =
+                    "Address of a proxy whose forwarded headers are believed (default: whoever reaches the port).")
+    private List<String> proxies = List.of();
+
+    @Option(
             names = "--demo",
             description = "Shows the demo fleet on its own date, with one-time sign-ins, on this machine only.")
     private boolean demo;
@@ -70,29 +81,43 @@ final class ServeCommand implements Callable<Integer> {
         var opening = CompletableFuture.supplyAsync(() -> Application.open(place));
         SiteClock clock = demo ? DemoServing.clock() : new SiteClock(InstantSource.system());
         try (RunningApp running = WebApp.start(opening, jobs, listening, clock, provider)) {
-            PrintWriter out = spec.commandLine().getOut();
-            long up = System.currentTimeMillis()
-                    - ManagementFactory.getRuntimeMXBean().getStartTime();
-            out.printf("Ready on %s after %.1f s. Stop with Ctrl-C.%n", running.address(), up / 1000.0);
-            People people = new People(running.application().store().dataSource(), new Pbkdf2Hashing());
-            SignInNote.write(running.application(), provider);
-            if (demo) {
-                DemoServing.signIns(people, running.application(), out);
-            } else {
-                firstSignIn(people, out);
-            }
-            if (!listening.isLocal() && !behindTls) {
-                out.println("Browsers send the sign-in over TLS only: put a TLS proxy in front and add --behind-tls.");
-            }
-            out.flush();
+            announce(running, provider);
             running.await();
         }
         return 0;
     }
 
+    private void announce(RunningApp running, Optional<ProviderSettings> provider) {
+        try {
+            say(running, provider);
+        } catch (RuntimeException e) {
+            if (!running.isClosing()) {
+                throw e;
+            } // told to stop before it had said all: the store is closed under it
+        }
+    }
+
+    private void say(RunningApp running, Optional<ProviderSettings> provider) {
+        PrintWriter out = spec.commandLine().getOut();
+        long up = System.currentTimeMillis()
+                - ManagementFactory.getRuntimeMXBean().getStartTime();
+        out.printf("Ready on %s after %.1f s. Stop with Ctrl-C.%n", running.address(), up / 1000.0);
+        People people = new People(running.application().store().dataSource(), new Pbkdf2Hashing());
+        SignInNote.write(running.application(), provider);
+        if (demo) {
+            DemoServing.signIns(people, running.application(), out);
+        } else {
+            firstSignIn(people, out);
+        }
+        if (!listening().isLocal() && !behindTls) {
+            out.println("Browsers send the sign-in over TLS only: put a TLS proxy in front and add --behind-tls.");
+        }
+        out.flush();
+    }
+
     private Listening listening() {
         try {
-            return Listening.on(address, port, behindTls);
+            return Listening.on(address, port, behindTls).behind(proxies);
         } catch (InvalidValueException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage(), e);
         }

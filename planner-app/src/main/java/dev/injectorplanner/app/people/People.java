@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.people;
 
+import dev.injectorplanner.app.store.StoreException;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.check.InvalidValueException;
 import java.sql.Connection;
@@ -56,8 +57,15 @@ public final class People {
             return Optional.empty();
         }
         String password = Secrets.password();
-        add(new NewPerson(FIRST, Set.of(Role.ADMINISTRATOR), null), password, true, "first start");
-        return Optional.of(password);
+        try {
+            add(new NewPerson(FIRST, Set.of(Role.ADMINISTRATOR), null), password, true, "first start");
+            return Optional.of(password);
+        } catch (InvalidValueException | StoreException e) {
+            if (sql.inTransaction(PersonRows::list).isEmpty()) {
+                throw e;
+            }
+            return Optional.empty(); // another node that started at the same moment was first
+        }
     }
 
     /**

@@ -2,6 +2,7 @@ package dev.injectorplanner.app.planning;
 
 import dev.injectorplanner.app.plans.KeptPlans;
 import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.core.defect.DefectDefaults;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.plan.AccessLabourShares;
@@ -9,7 +10,6 @@ import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.plan.PreparedFleet;
-import dev.injectorplanner.core.defect.DefectDefaults;
 import dev.injectorplanner.core.risk.FleetLives;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;

@@ -6,6 +6,7 @@ import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.plan.Plan;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -125,7 +126,7 @@ public final class KeptPlans {
     public Optional<KeptPlan> findInForce(String depot) {
         return store.inTransaction(session -> newestIds(session, depot, 1).stream()
                 .findFirst()
-                .map(id -> session.get(PlanRunRow.class, id).kept()));
+                .flatMap(id -> session.get(PlanRunRow.class, id).findKept()));
     }
 
     /**
@@ -145,9 +146,12 @@ public final class KeptPlans {
                     .setParameter("day", day)
                     .setMaxResults(most)
                     .getResultList();
-            return lastOfDays.stream()
-                    .map(id -> session.get(PlanRunRow.class, id).kept().plan())
-                    .toList();
+            List<Plan> found = new ArrayList<>();
+            for (Long id : lastOfDays) {
+                PlanRunRow row = session.get(PlanRunRow.class, id);
+                row.findKept().ifPresent(kept -> found.add(kept.plan()));
+            }
+            return found;
         });
     }
 
@@ -165,7 +169,7 @@ public final class KeptPlans {
                 .getResultList()
                 .stream()
                 .findFirst()
-                .map(PlanRunRow::kept));
+                .flatMap(PlanRunRow::findKept));
     }
 
     /** A depot's plans that were kept before a moment, the newest last: their visits at that depot. */

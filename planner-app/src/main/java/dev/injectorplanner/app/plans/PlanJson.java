@@ -3,6 +3,7 @@ package dev.injectorplanner.app.plans;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.option.VisitReason;
+import dev.injectorplanner.core.parts.OrderRules;
 import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.plan.Advisor;
 import dev.injectorplanner.core.plan.Plan;
@@ -20,7 +21,13 @@ public final class PlanJson {
     public static JsonMapper.Builder named(JsonMapper.Builder mapper) {
         List.of(Plan.class, Visit.class, Unplanned.class, VisitReason.class, ShortLine.class, Advisor.Option.class)
                 .forEach(type -> mapper.addMixIn(type, Names.class));
+        mapper.addMixIn(OrderRules.class, OrderNames.class);
         return mapper;
+    }
+
+    private interface OrderNames {
+        @JsonProperty("movingPerWeek")
+        BigDecimal postponementPerWeek();
     }
 
     private interface Names {

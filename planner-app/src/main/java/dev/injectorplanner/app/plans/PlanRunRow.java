@@ -7,7 +7,10 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.LoggerFactory;
+import tools.jackson.core.JacksonException;
 
 @Entity
 @Table(name = "plan_run")
@@ -76,5 +79,16 @@ class PlanRunRow {
             throw new IllegalStateException("plan " + id + " is no longer stored in full");
         }
         return new KeptPlan(id, depot, keptAt, PlanDocument.read(kept));
+    }
+
+    /** The same; empty where an earlier version wrote a document that cannot be read any more: its pages ask for a new plan. */
+    Optional<KeptPlan> findKept() {
+        try {
+            return Optional.of(kept());
+        } catch (JacksonException e) {
+            LoggerFactory.getLogger(PlanRunRow.class)
+                    .warn("Plan {} cannot be read: {}. Fix: plan again", id, e.getOriginalMessage());
+            return Optional.empty();
+        }
     }
 }

@@ -39,7 +39,8 @@ public final class ProblemDetails {
         return problem;
     }
 
-    static void write(HttpServletResponse response, Map<String, Object> problem) throws IOException {
+    /** Answers with a problem. */
+    public static void write(HttpServletResponse response, Map<String, Object> problem) throws IOException {
         response.setStatus(problem.get("status") instanceof Integer status ? status : 500);
         response.setContentType(TYPE);
         response.getOutputStream().write(JSON.writeValueAsBytes(problem));

@@ -2,9 +2,9 @@ package dev.injectorplanner.app.site;
 
 import static dev.injectorplanner.app.site.SettingKinds.figure;
 
+import dev.injectorplanner.core.defect.DefectDefaults;
 import dev.injectorplanner.core.due.SafetyLimit;
 import dev.injectorplanner.core.plan.Policy;
-import dev.injectorplanner.core.defect.DefectDefaults;
 import java.util.List;
 
 /** Safety, and the assumptions of injector tests. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
 
 /** The schema of a store: which version it has, and how it becomes the newest. */
 final class Schema {
@@ -45,8 +46,10 @@ final class Schema {
     }
 
     /**
-     * Brings a shared database's schema up, one node at a time: a second one waits and then finds it done. A node that is
-     * killed loses the lock and its transaction.
+     * Brings a shared database's schema up, one node at a time: a second one waits and then finds it done. All of it goes
+     * through one connection: Flyway would otherwise keep its history on a second one, and a node that is killed between
+     * the two commits leaves tables that no history knows. Here a step and its line in the history are one transaction, and
+     * the lock is the connection's, so it lasts until the database has undone what was under way.
      */
     static void migrateShared(DataSource pool, int newest) {
         try (Connection connection = pool.getConnection();
@@ -54,8 +57,14 @@ final class Schema {
             statement.execute("select pg_advisory_lock(" + UPGRADE_LOCK + ")");
             try {
                 if (version(pool) < newest) {
-                    flyway(pool, true, newest).migrate();
+                    flyway(new OneConnection(connection), true, newest).migrate();
                 }
+            } catch (FlywayException e) {
+                throw new StoreException(
+                        "The store's schema cannot be upgraded: " + StoreFailures.lastMessage(e)
+                                + ". It is as it was after the last whole step. Fix: look at what else uses the database,"
+                                + " then start again.",
+                        e);
             } finally {
                 statement.execute("select pg_advisory_unlock(" + UPGRADE_LOCK + ")");
             }

@@ -1,14 +1,14 @@
 package dev.injectorplanner.app.store;
 
-import com.zaxxer.hikari.HikariDataSource;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.DriverManager;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Properties;
 import java.util.function.Function;
 import javax.sql.DataSource;
 import org.hibernate.SessionFactory;
@@ -17,11 +17,13 @@ import org.jspecify.annotations.Nullable;
 
 /** The open store: one pool, a schema at its newest version, and Hibernate on top. */
 public final class Store implements AutoCloseable {
+    private static final String WATCH_SECONDS = "2";
+
     private final StoreSettings settings;
-    private final HikariDataSource pool;
+    private final StorePools pool;
     private final SessionFactory sessions;
 
-    Store(StoreSettings settings, HikariDataSource pool, SessionFactory sessions) {
+    Store(StoreSettings settings, StorePools pool, SessionFactory sessions) {
         this.settings = settings;
         this.pool = pool;
         this.sessions = sessions;
@@ -52,7 +54,11 @@ public final class Store implements AutoCloseable {
 
     /** Does something in a transaction of its own: all of it is kept, or, where it throws, nothing. */
     public <T> T inTransaction(Function<StatelessSession, T> work) {
-        return sessions.fromStatelessTransaction(work::apply);
+        return sessions.fromStatelessTransaction(session -> {
+            T result = work.apply(session);
+            StorePools.requireRoom(pool);
+            return result;
+        });
     }
 
     /** Work in SQL on tables of one's own and, through the writer, on the fleet's rows. */
@@ -72,6 +78,19 @@ public final class Store implements AutoCloseable {
     /** Whether several processes may share it: a PostgreSQL database, not a folder. */
     public boolean isShared() {
         return settings.isPostgres();
+    }
+
+    /** A connection outside the pools, for whoever watches the store. */
+    public Connection connectDirectly() throws SQLException {
+        Properties properties = new Properties();
+        properties.setProperty("user", settings.user());
+        properties.setProperty("password", settings.password());
+        if (settings.isPostgres()) {
+            properties.setProperty("connectTimeout", WATCH_SECONDS);
+            properties.setProperty("socketTimeout", WATCH_SECONDS);
+            properties.setProperty("loginTimeout", WATCH_SECONDS);
+        }
+        return DriverManager.getConnection(settings.url(), properties);
     }
 
     /** The folder of an embedded store. */
@@ -99,6 +118,11 @@ public final class Store implements AutoCloseable {
                         .orElse(0L));
     }
 
+    /** Grows with every change of the fleet's rows that this process commits. */
+    public long changes() {
+        return pool.changes();
+    }
+
     /** The whole fleet. */
     public FleetSnapshot snapshot() {
         return sessions.fromStatelessTransaction(session -> new SnapshotReader(session, null).read());
@@ -114,25 +138,15 @@ public final class Store implements AutoCloseable {
 
     /** Starts writing: everything goes through the load's transactions. */
     public StoreWriter writer() {
-        return new StoreWriter(sessions);
+        return new StoreWriter(sessions, pool);
     }
 
     @Override
     public void close() {
         sessions.close();
-        if (settings.isEmbedded()) {
-            shutDown();
-        }
         pool.close();
-    }
-
-    /** Without this HSQLDB keeps its redo log and reads it again at the next start. */
-    private void shutDown() {
-        try (Connection connection = pool.getConnection();
-                Statement statement = connection.createStatement()) {
-            statement.execute("SHUTDOWN");
-        } catch (SQLException e) {
-            throw new StoreException("The store in " + settings + " cannot be shut down: " + e.getMessage(), e);
+        if (settings.isEmbedded()) { // else it keeps its redo log and reads it again at the next start
+            StoreUpgrade.shutDown(settings);
         }
     }
 }

@@ -16,21 +16,25 @@ public final class StoreFailures {
 
     /** What is wrong with the store's place. */
     public enum Cause {
-        DISK_FULL(
-                "The disk is full: what was sent has not been stored. Fix: free space on the store's disk, then try again."),
-        AWAY(
-                "The database does not answer: what was sent has not been stored. Fix: start the database, or try again once it"
-                        + " is back.");
+        DISK_FULL("The disk is full", "free space on the store's disk, then try again"),
+        AWAY("The database does not answer", "start the database, or try again once it is back");
 
-        private final String sentence;
+        private final String what;
+        private final String fix;
 
-        Cause(String sentence) {
-            this.sentence = sentence;
+        Cause(String what, String fix) {
+            this.what = what;
+            this.fix = fix;
         }
 
         /** For whoever sent something. */
         public String sentence() {
-            return sentence;
+            return what + ": what was sent has not been stored. Fix: " + fix + ".";
+        }
+
+        /** For the operator. */
+        public String logLine() {
+            return what + ". Fix: " + fix + ".";
         }
     }
 

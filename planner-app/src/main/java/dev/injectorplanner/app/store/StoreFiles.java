@@ -73,6 +73,14 @@ final class StoreFiles {
         }
     }
 
+    /** Writes one file, and the folder it lies in, through to the disk. */
+    static void sync(Path folder, Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            channel.force(true);
+        }
+        syncFolder(folder);
+    }
+
     /** Writes every file of a folder, and the folder, through to the disk. */
     static void sync(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {

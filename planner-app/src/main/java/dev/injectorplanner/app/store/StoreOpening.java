@@ -20,6 +20,9 @@ final class StoreOpening {
     static final int NEWEST = 10;
 
     private static final int CONNECTIONS = 8;
+    private static final long WRITERS_WAIT_MILLIS = 10_000;
+    private static final long READERS_WAIT_MILLIS = 3_000;
+    private static final String READERS_SOCKET_SECONDS = "30";
     private static final Logger LOG = LoggerFactory.getLogger(StoreOpening.class);
 
     private StoreOpening() {}
@@ -49,8 +52,8 @@ final class StoreOpening {
             if (version == NEWEST) {
                 return pool;
             }
-            StoreUpgrade.shutDown(pool);
             pool.close();
+            StoreUpgrade.shutDown(settings);
             upgrade.upgrade(version, copy -> hibernate(copy, true, entities).close());
             return pool(settings);
         } catch (RuntimeException e) {
@@ -78,7 +81,8 @@ final class StoreOpening {
     private static Store withSchema(
             StoreSettings settings, HikariDataSource pool, boolean validate, List<Class<?>> entities) {
         try {
-            return new Store(settings, pool, hibernate(pool, validate, entities));
+            StorePools pools = new StorePools(settings, pool, reading(settings));
+            return new Store(settings, pools, hibernate(pools, validate, entities));
         } catch (RuntimeException e) {
             pool.close();
             throw e;
@@ -116,14 +120,45 @@ final class StoreOpening {
     }
 
     private static HikariDataSource pool(StoreSettings settings) {
+        HikariConfig config = config(settings, "planner");
+        config.setConnectionTimeout(WRITERS_WAIT_MILLIS);
+        return opened(settings, config);
+    }
+
+    /** Opens its connections when pages ask for them: a command has none. */
+    private static HikariDataSource reading(StoreSettings settings) {
+        HikariConfig config = config(settings, "readers");
+        config.setMinimumIdle(0);
+        config.setInitializationFailTimeout(-1);
+        config.setConnectionTimeout(READERS_WAIT_MILLIS);
+        if (settings.isPostgres()) {
+            config.addDataSourceProperty("socketTimeout", READERS_SOCKET_SECONDS);
+        }
+        return new HikariDataSource(config);
+    }
+
+    private static HikariConfig config(StoreSettings settings, String name) {
         HikariConfig config = new HikariConfig();
-        config.setPoolName("planner");
+        config.setPoolName(name);
         config.setJdbcUrl(settings.url());
         config.setUsername(settings.user());
         config.setPassword(settings.password());
         config.setMaximumPoolSize(CONNECTIONS);
         config.setMinimumIdle(1);
-        return opened(settings, config);
+        config.setThreadFactory(StoreOpening::ownThread);
+        if (settings.isPostgres()) {
+            config.addDataSourceProperty("connectTimeout", "3");
+            config.addDataSourceProperty("tcpKeepAlive", "true");
+        }
+        return config;
+    }
+
+    /** The pool outlives the pages, so its threads must not belong to the request that made the pool grow. */
+    private static Thread ownThread(Runnable work) {
+        Thread thread = new Thread(work, "store-pool");
+        thread.setDaemon(true);
+        thread.setContextClassLoader(StoreOpening.class.getClassLoader());
+        return thread;
     }
 
     /**

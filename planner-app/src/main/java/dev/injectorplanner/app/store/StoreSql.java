@@ -43,21 +43,27 @@ public final class StoreSql {
     /** Runs work in a transaction: committed when it ends, undone when it throws. */
     public <T extends @Nullable Object> T inTransaction(Work<T> work) {
         try (Connection connection = source.getConnection()) {
-            connection.setAutoCommit(false);
-            boolean done = false;
+            connection.setAutoCommit(false); // the pool turns it on again
             try {
                 T result = work.in(connection);
+                StorePools.requireRoom(source);
                 connection.commit();
-                done = true;
                 return result;
-            } finally {
-                if (!done) { // an error too: turning the autocommit on would commit half of it
-                    connection.rollback();
-                }
-                connection.setAutoCommit(true);
+            } catch (Throwable failure) { // an error too: what it left must not be committed by the next
+                undo(connection, failure);
+                throw failure;
             }
         } catch (SQLException e) {
             throw new StoreException("The store reported an error: " + e.getMessage(), e);
+        }
+    }
+
+    /** A connection that broke cannot be rolled back; what is told is why it broke. */
+    private static void undo(Connection connection, Throwable failure) {
+        try {
+            connection.rollback();
+        } catch (SQLException e) {
+            failure.addSuppressed(e);
         }
     }
 

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Instant;
@@ -173,31 +174,30 @@ final class StoreUpgrade {
     private void migrated(Path copy, Consumer<DataSource> proof) throws IOException {
         Files.createDirectories(copy);
         try (HikariDataSource pool = pool(copy)) {
-            try {
-                Schema.migrate(pool, newest);
-                proof.accept(pool);
-            } catch (RuntimeException e) {
-                shutDownAfter(e, pool); // else this process would go on with the failed copy
-                throw e;
-            }
-            shutDown(pool);
+            Schema.migrate(pool, newest);
+            proof.accept(pool);
+        } catch (RuntimeException e) {
+            shutDownAfter(e, copy); // else this process would go on with the failed copy
+            throw e;
         }
+        shutDown(settings.in(copy));
     }
 
-    private static void shutDownAfter(RuntimeException failure, DataSource pool) {
+    private void shutDownAfter(RuntimeException failure, Path copy) {
         try {
-            shutDown(pool);
+            shutDown(settings.in(copy));
         } catch (StoreException e) {
             failure.addSuppressed(e);
         }
     }
 
     private boolean isUnused() {
+        boolean unused;
         try (HikariDataSource pool = pool(folder)) {
-            boolean unused = Schema.isUnused(pool);
-            shutDown(pool);
-            return unused;
+            unused = Schema.isUnused(pool);
         }
+        shutDown(settings);
+        return unused;
     }
 
     private HikariDataSource pool(Path place) {
@@ -210,13 +210,16 @@ final class StoreUpgrade {
         return new HikariDataSource(config);
     }
 
-    /** Writes everything into the files and closes them. */
-    static void shutDown(DataSource pool) {
-        try (Connection connection = pool.getConnection();
+    /**
+     * Writes everything into the files and closes them. The pool has to be closed before: one that is open fetches itself a
+     * new connection, which would open the store again behind our back.
+     */
+    static void shutDown(StoreSettings settings) {
+        try (Connection connection = DriverManager.getConnection(settings.url(), settings.user(), settings.password());
                 Statement statement = connection.createStatement()) {
             statement.execute("SHUTDOWN");
         } catch (SQLException e) {
-            throw new StoreException("The store cannot be shut down: " + e.getMessage(), e);
+            throw new StoreException("The store in " + settings + " cannot be shut down: " + e.getMessage(), e);
         }
     }
 

@@ -21,12 +21,14 @@ import org.jspecify.annotations.Nullable;
  * One thread.
  */
 public final class StoreWriter implements AutoCloseable {
+    private final StorePools source;
     private final StatelessSession session;
     private final Map<Class<?>, Map<List<Object>, Row<?>>> whole = new HashMap<>();
     private final Map<Class<?>, Histories<?>> histories = new HashMap<>();
     private @Nullable Transaction transaction;
 
-    StoreWriter(SessionFactory sessions) {
+    StoreWriter(SessionFactory sessions, StorePools source) {
+        this.source = source;
         this.session = sessions.openStatelessSession();
     }
 
@@ -158,8 +160,10 @@ public final class StoreWriter implements AutoCloseable {
     /** Makes all that was merged permanent. */
     public void commit() {
         if (transaction != null) {
+            StorePools.requireRoom(source);
             transaction.commit();
             transaction = null;
+            source.changed();
         }
     }
 

@@ -1,8 +1,11 @@
 package dev.injectorplanner.app.web;
 
+import dev.injectorplanner.app.store.StoreFailures;
+import dev.injectorplanner.app.web.guard.Trouble;
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Map;
+import java.util.Optional;
 import org.springframework.boot.webmvc.autoconfigure.error.ErrorViewResolver;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
@@ -40,13 +43,23 @@ class ErrorPage implements ErrorViewResolver {
                         "Too large",
                         "At most 64 MB of files can be sent at a time; nothing was changed. Fix: send fewer files,"
                                 + " or split the file.");
-            default ->
-                page(
-                        status,
-                        "Something went wrong",
-                        "The program's log shows what went wrong. Fix: try again; if it keeps failing, tell the"
-                                + " administrator.");
+            default -> broken(request, status);
         };
+    }
+
+    private static ModelAndView broken(HttpServletRequest request, HttpStatus status) {
+        Optional<Trouble> trouble = Trouble.findOn(request);
+        String reference =
+                trouble.map(known -> " Reference: " + known.reference() + ".").orElse("");
+        StoreFailures.Cause cause = trouble.map(Trouble::cause).orElse(null);
+        if (cause != null) {
+            return page(status, "This cannot be done now", cause.sentence() + reference);
+        }
+        return page(
+                status,
+                "Something went wrong",
+                "The program's log shows what went wrong. Fix: try again; if it keeps failing, tell the administrator."
+                        + reference);
     }
 
     private static ModelAndView page(HttpStatus status, String title, String sentence) {

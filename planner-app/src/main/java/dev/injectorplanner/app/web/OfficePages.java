@@ -5,6 +5,7 @@ import dev.injectorplanner.app.site.SiteRows;
 import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.alerts.AlertsPage;
+import dev.injectorplanner.app.web.download.Downloads;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.app.web.frame.SiteClock;
@@ -22,6 +23,7 @@ import dev.injectorplanner.app.web.settings.RowsPage;
 import dev.injectorplanner.app.web.settings.SettingsPage;
 import dev.injectorplanner.app.web.truck.TruckFilePage;
 import dev.injectorplanner.app.web.week.WeekPage;
+import java.time.Duration;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
@@ -43,9 +45,17 @@ import org.springframework.context.annotation.Import;
     OutlookPage.class
 })
 public class OfficePages {
+    /** Most files are made sooner; after that, a page says how far a file is. */
+    private static final Duration PATIENCE = Duration.ofSeconds(5);
+
     @Bean
     Office office(Store store, PlansInForce plans, Fleets fleets) {
         return new Office(store, plans, fleets);
+    }
+
+    @Bean
+    Downloads downloads() {
+        return new Downloads(PATIENCE);
     }
 
     @Bean

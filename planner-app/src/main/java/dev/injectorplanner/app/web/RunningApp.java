@@ -39,6 +39,11 @@ public final class RunningApp implements AutoCloseable {
         return context;
     }
 
+    /** Whether it was told to stop. */
+    public boolean isClosing() {
+        return closing.get();
+    }
+
     /** Waits until it was closed. */
     public void await() throws InterruptedException {
         closed.await();

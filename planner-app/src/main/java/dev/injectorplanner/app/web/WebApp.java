@@ -10,6 +10,7 @@ import dev.injectorplanner.app.web.bay.BayPages;
 import dev.injectorplanner.app.web.calendar.CalendarPage;
 import dev.injectorplanner.app.web.frame.FrameParts;
 import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.web.guard.GuardParts;
 import dev.injectorplanner.app.web.jobs.JobsPage;
 import dev.injectorplanner.app.web.people.PeopleParts;
 import dev.injectorplanner.app.web.truck.TruckListPage;
@@ -89,6 +90,7 @@ import org.springframework.context.support.GenericApplicationContext;
 })
 @Import({
     FrameParts.class,
+    GuardParts.class,
     CalendarPage.class,
     JobsPage.class,
     TruckListPage.class,

@@ -46,6 +46,9 @@ public record JobParts(JobRunner frame, JobTimes times, DepotZones zones, JobsSe
 
     /** Makes them ready to be fired. */
     public QuartzJobs ready(Store store) {
+        if (store.isShared()) {
+            NodeClock.await(store.dataSource());
+        }
         return QuartzJobs.ready(store.dataSource(), store.isShared(), frame, times, settings.quartz());
     }
 

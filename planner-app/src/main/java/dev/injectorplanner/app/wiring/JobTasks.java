@@ -27,7 +27,6 @@ import dev.injectorplanner.app.planning.Planning;
 import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.app.plans.KeptPlan;
 import dev.injectorplanner.core.plan.Plan;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.UUID;
 import javax.sql.DataSource;
@@ -107,8 +106,7 @@ final class JobTasks {
                                 reports -> LoadNotes.write(application.audit(), "drop folder", reports))));
         // A PostgreSQL database has its own tools and its own administrator for copies.
         application.store().findFolder().ifPresent(store -> {
-            Path folder = settings.backupFolder().orElse(store.resolveSibling(store.getFileName() + "-backup"));
-            add(JobKind.BACKUP, new Backup(pool, folder, settings.backupKeep()));
+            add(JobKind.BACKUP, new Backup(pool, settings.backupFolderOf(store), settings.backupKeep()));
         });
     }
 }

@@ -60,6 +60,11 @@ public record JobsSettings(
         Require.within(Name.BACKUP_KEEP.key, backupKeep, 1, 1_000);
     }
 
+    /** Where copies of an embedded store go. */
+    public Path backupFolderOf(Path store) {
+        return backupFolder.orElse(store.resolveSibling(store.getFileName() + "-backup"));
+    }
+
     /** Every name a file may use. */
     public static Set<String> names() {
         Set<String> names = new TreeSet<>();

@@ -2,10 +2,10 @@ package dev.injectorplanner.app.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.injectorplanner.core.defect.DefectDefaults;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.plan.Policy;
-import dev.injectorplanner.core.defect.DefectDefaults;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;

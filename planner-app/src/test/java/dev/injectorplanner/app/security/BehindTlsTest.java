@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.net.Socket;
 import java.net.URI;
 import java.net.URLDecoder;
+import java.net.URLEncoder;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
@@ -91,6 +92,30 @@ class BehindTlsTest {
                 .contains("redirect_uri=https://planner.fleet.example/sign-in/provider/back")
                 .contains("code_challenge_method=S256")
                 .contains("scope=openid profile");
+    }
+
+    /** Thirty tries of an address are let through in five minutes; what a caller writes before the proxy's word changes nothing. */
+    @Test
+    void the_limit_of_an_address_counts_the_caller_that_the_proxy_names() throws Exception {
+        HttpResponse<String> page = Visitor.nobody(app.address())
+                .send(HttpRequest.newBuilder(app.address().resolve("/sign-in")));
+        String cookie = page.headers().firstValue("Set-Cookie").orElseThrow().split(";", 2)[0];
+        String csrf = page.body().split("name=\"_csrf\" value=\"", 2)[1].split("\"", 2)[0];
+        String last = "";
+        for (int i = 0; i < 31; i++) {
+            last = Visitor.nobody(app.address())
+                    .send(HttpRequest.newBuilder(app.address().resolve("/sign-in"))
+                            .header("Cookie", cookie)
+                            .header("X-Forwarded-Proto", "https")
+                            .header("X-Forwarded-For", "10.0.0." + i + ", 198.51.100.9")
+                            .header("Content-Type", "application/x-www-form-urlencoded")
+                            .POST(HttpRequest.BodyPublishers.ofString("name=nobody" + i + "&password=x&_csrf="
+                                    + URLEncoder.encode(csrf, StandardCharsets.UTF_8))))
+                    .headers()
+                    .firstValue("Location")
+                    .orElse("");
+            assertThat(last.contains("wait=")).as("try " + i + " " + last).isEqualTo(i == 30);
+        }
     }
 
     /** With the name of the proxy as host, which the usual client does not let one set. */

@@ -37,8 +37,8 @@ final class OldStore {
         Files.createDirectories(folder);
         try (HikariDataSource pool = pool(StoreSettings.embedded(folder))) {
             Schema.migrate(pool, version);
-            StoreUpgrade.shutDown(pool);
         }
+        StoreUpgrade.shutDown(StoreSettings.embedded(folder));
     }
 
     /** Runs SQL in an embedded store, which is shut down afterwards. */
@@ -49,8 +49,8 @@ final class OldStore {
             for (String sql : statements) {
                 statement.execute(sql);
             }
-            statement.execute("SHUTDOWN");
         }
+        StoreUpgrade.shutDown(StoreSettings.embedded(folder));
     }
 
     static HikariDataSource pool(StoreSettings settings) {

@@ -136,9 +136,9 @@ class StoreUpgradeTest {
 
     private static int versionOf(Path store) {
         try (var pool = OldStore.pool(StoreSettings.embedded(store))) {
-            int version = Schema.version(pool);
-            StoreUpgrade.shutDown(pool);
-            return version;
+            return Schema.version(pool);
+        } finally {
+            StoreUpgrade.shutDown(StoreSettings.embedded(store));
         }
     }
 

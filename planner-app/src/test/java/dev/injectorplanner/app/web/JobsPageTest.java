@@ -6,20 +6,25 @@ import dev.injectorplanner.app.jobs.JobRun;
 import dev.injectorplanner.app.jobs.JobRuns;
 import dev.injectorplanner.app.jobs.RunOutcome;
 import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.store.StoreBackup;
 import dev.injectorplanner.app.testkit.PlannerRuns;
 import dev.injectorplanner.app.testkit.Visitor;
 import java.net.HttpURLConnection;
 import java.net.URI;
 import java.net.http.HttpResponse;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Health and job history of the real application on the embedded store. */
 @PlannerRuns
@@ -68,6 +73,24 @@ class JobsPageTest {
         assertThat(get(address, "/actuator").statusCode()).isEqualTo(403);
         assertThat(get(address, "/actuator/env").statusCode()).isEqualTo(403);
         assertThat(get(address, "/actuator/health/planner").statusCode()).isEqualTo(403);
+    }
+
+    @Test
+    @Timeout(60)
+    void the_administrator_sees_each_backup_with_the_command_that_restores_it(
+            URI address, RunningApp app, @TempDir Path restored) throws Exception {
+        Instant due = Instant.now().minusSeconds(7).truncatedTo(ChronoUnit.SECONDS);
+        run(address, "backup", "", due);
+        assertThat(ended(app, "backup", due).outcome()).isEqualTo(RunOutcome.DONE);
+
+        String page = Visitor.as(Role.ADMINISTRATOR, address).get("/jobs").body();
+        Matcher command = Pattern.compile("java -jar planner.jar restore (\\S+\\.zip) --data (\\S+?)<")
+                .matcher(page);
+        assertThat(command.find()).as(page).isTrue();
+        assertThat(page).contains("java -jar planner.jar serve --data " + command.group(2));
+        assertThat(StoreBackup.restore(Path.of(command.group(1)), restored.resolve("data")))
+                .isPositive();
+        assertThat(get(address, "/jobs").body()).doesNotContain("planner.jar restore");
     }
 
     @Test

@@ -84,8 +84,8 @@ public final class DefectBook {
         double unitsPerKm = clock == Clock.DISTANCE ? 1 : 1 / kmPerHour;
         double perWeek = perWeek(all, clock).orElse(USUAL_KM_PER_WEEK * unitsPerKm);
         DefectModel given = prior.model(unitsPerKm, perWeek);
-        DefectModel fleet = DefectFit.of(
-                watched(all, clock, lives, signs), signs.hasFaults() ? given : given.withoutFaults());
+        DefectModel fleet =
+                DefectFit.of(watched(all, clock, lives, signs), signs.hasFaults() ? given : given.withoutFaults());
         byPart.forEach((part, units) -> {
             DefectModel own = byPart.size() == 1 ? fleet : DefectFit.of(watched(units, clock, lives, signs), fleet);
             entries.put(

@@ -167,8 +167,7 @@ public final class OptionPricer {
             return new PricedVisit(week, 0, List.of(), 0, 0, 0, 0, 0, 0, 0);
         }
         double gains = 0;
-        double weights =
-                along.stream().mapToDouble(task -> task.weightIn(week)).sum();
+        double weights = along.stream().mapToDouble(task -> task.weightIn(week)).sum();
         for (CylinderPrice price : prices) {
             if ((set & 1 << (price.cylinder() - 1)) != 0) {
                 gains += price.gain(week);

@@ -83,7 +83,13 @@ public final class DepotPart {
     private PlanCost cost() {
         PlanCost all = plan.cost();
         return new PlanCost(
-                all.cost(), all.money(), all.weights(), all.bound(), all.gap(), ofTrucks(all.brokenWishes(), BrokenWish::truck), all.stop());
+                all.cost(),
+                all.money(),
+                all.weights(),
+                all.bound(),
+                all.gap(),
+                ofTrucks(all.brokenWishes(), BrokenWish::truck),
+                all.stop());
     }
 
     private PartsPlan parts() {

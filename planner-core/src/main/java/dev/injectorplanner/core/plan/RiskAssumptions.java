@@ -63,7 +63,8 @@ final class RiskAssumptions {
         return life.early().share() == 0
                 ? ""
                 : ", and " + Figures.percent(life.early().share()) + " early failures after "
-                        + Figures.whole(life.early().meanAge()) + " " + life.clock().unit() + " on average";
+                        + Figures.whole(life.early().meanAge()) + " "
+                        + life.clock().unit() + " on average";
     }
 
     private void history(FleetRisk risk) {

@@ -87,7 +87,8 @@ final class TruckChoicesBuilder {
     /** Of an option's cost, what is a weight and no money. */
     double weights(TruckChoices truck, VisitOption option) {
         PricedVisit visit = truck.visitOf(option);
-        return visit.weights() - stays(visit, holds.confirmed().get(truck.truck().truck()));
+        return visit.weights()
+                - stays(visit, holds.confirmed().get(truck.truck().truck()));
     }
 
     /** The same for the week that was confirmed, if any. */

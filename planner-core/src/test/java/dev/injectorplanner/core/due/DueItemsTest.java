@@ -127,8 +127,10 @@ class DueItemsTest {
     @Test
     void balanceEitherWayByTheLatestTest() {
         fleet.test("T1", 3, TODAY.minusDays(30), TestKind.BALANCE, -4.4, "mm3/stroke");
-        assertThat(only().evidence()).isEqualTo("balance -4.4 mm3/stroke on 2026-01-31, warm idle; one value over its limit: test again before"
-                        + " replacing");
+        assertThat(only().evidence())
+                .isEqualTo(
+                        "balance -4.4 mm3/stroke on 2026-01-31, warm idle; one value over its limit: test again before"
+                                + " replacing");
         assertThat(only().limit()).isEqualTo("4 mm3/stroke either way");
         fleet.test("T1", 3, TODAY.minusDays(10), TestKind.BALANCE, -2.0, "mm3/stroke");
         assertThat(find()).isEmpty();

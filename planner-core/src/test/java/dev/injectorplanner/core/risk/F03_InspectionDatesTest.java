@@ -127,11 +127,11 @@ class F03_InspectionDatesTest {
     void aBestIntervalFollowsFromCosts() {
         Forecasted demo = Forecasted.on(DemoFleet.make().snapshot(), DemoFleet.TODAY);
         ReplacementCosts costs = new ReplacementCosts(demo.index(), demo.risk(), F02_RiskLawsTest.VISITS);
-        FamilyInspection cheap = FamilyInspection.of(demo.index(), demo.risk(), costs, 0.1).stream()
+        FamilyInspection cheap = FamilyInspection.of(demo.index(), demo.risk(), costs, 0.05).stream()
                 .filter(row -> row.family().equals("V8-140"))
                 .findFirst()
                 .orElseThrow();
-        FamilyInspection dear = FamilyInspection.of(demo.index(), demo.risk(), costs, 0.8).stream()
+        FamilyInspection dear = FamilyInspection.of(demo.index(), demo.risk(), costs, 0.1).stream()
                 .filter(row -> row.family().equals("V8-140"))
                 .findFirst()
                 .orElseThrow();

@@ -1,7 +1,9 @@
 package dev.injectorplanner.app.web.api;
 
 import dev.injectorplanner.app.security.ProblemDetails;
+import dev.injectorplanner.app.store.StoreFailures;
 import java.util.Map;
+import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.http.MediaType;
@@ -32,6 +34,13 @@ class ApiErrors {
 
     @ExceptionHandler(RuntimeException.class)
     ResponseEntity<Map<String, Object>> broken(RuntimeException e) {
+        Optional<StoreFailures.Cause> cause = StoreFailures.findCause(e);
+        if (cause.isPresent()) {
+            Map<String, Object> problem = ProblemDetails.of(
+                    503, "The store cannot be used now", cause.get().sentence());
+            LOG.warn("API problem {}", problem.get("reference"), e);
+            return answer(503, problem);
+        }
         Map<String, Object> problem = ProblemDetails.of(
                 500,
                 "Something went wrong",

@@ -12,7 +12,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -68,12 +67,7 @@ record SentCloseOut(CloseOutEntry entry, @Nullable Long corrects, String why) {
      * @throws ApiRefusal where it is not what it should be
      */
     static SentCloseOut of(String body, String formKey) {
-        JsonNode sent;
-        try {
-            sent = JSON.readTree(body);
-        } catch (JacksonException e) {
-            throw ApiRefusal.badRequest("The body is not JSON. Fix: send {\"truck\": ..., \"cylinders\": [{...}]}.");
-        }
+        JsonNode sent = SentJson.read(JSON, body, "send {\"truck\": ..., \"cylinders\": [{...}]}");
         JsonFields fields = new JsonFields(sent, "", FIELDS);
         String week = fields.text("week").strip();
         CloseOutEntry entry = new CloseOutEntry(

@@ -7,7 +7,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -57,12 +56,7 @@ record SentRows(List<String> headings, List<List<String>> rows) {
     }
 
     private static List<JsonNode> objects(String body) {
-        JsonNode rows;
-        try {
-            rows = JSON.readTree(body).path("rows");
-        } catch (JacksonException e) {
-            throw ApiRefusal.badRequest("The body is not JSON. Fix: send {\"rows\": [{...}]}.");
-        }
+        JsonNode rows = SentJson.read(JSON, body, "send {\"rows\": [{...}]}").path("rows");
         if (!rows.isArray() || rows.isEmpty()) {
             throw ApiRefusal.badRequest("The body has no rows. Fix: send {\"rows\": [{...}]} with at least one row.");
         }

@@ -1,7 +1,9 @@
 package dev.injectorplanner.app.web.frame;
 
 import dev.injectorplanner.app.people.Viewer;
+import jakarta.servlet.DispatcherType;
 import jakarta.servlet.http.HttpServletRequest;
+import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ModelAttribute;
 
@@ -21,8 +23,10 @@ class FrameAdvice {
         return viewers.now();
     }
 
+    /** None on an error's page, which has to come without the store. */
     @ModelAttribute("frame")
+    @Nullable
     Frame frame(HttpServletRequest request) {
-        return frames.of(request.getRequestURI());
+        return request.getDispatcherType() == DispatcherType.ERROR ? null : frames.of(request.getRequestURI());
     }
 }

@@ -1,14 +1,18 @@
 package dev.injectorplanner.app.web.jobs;
 
+import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.jobs.JobKind;
 import dev.injectorplanner.app.jobs.RunKey;
 import dev.injectorplanner.app.jobs.quartz.QuartzJobs;
 import dev.injectorplanner.app.people.AuditTrail;
+import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.wiring.JobParts;
 import dev.injectorplanner.core.check.InvalidValueException;
+import java.io.IOException;
 import java.net.URI;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
@@ -25,12 +29,14 @@ import org.springframework.web.bind.annotation.RequestParam;
 /** What ran, what will run, and running it now. */
 @Controller
 public class JobsPage {
+    private final Application application;
     private final JobParts jobs;
     private final QuartzJobs quartz;
     private final AuditTrail audit;
     private final SiteClock clock;
 
-    JobsPage(JobParts jobs, QuartzJobs quartz, AuditTrail audit, SiteClock clock) {
+    JobsPage(Application application, JobParts jobs, QuartzJobs quartz, AuditTrail audit, SiteClock clock) {
+        this.application = application;
         this.jobs = jobs;
         this.quartz = quartz;
         this.audit = audit;
@@ -38,8 +44,12 @@ public class JobsPage {
     }
 
     @GetMapping("/jobs")
-    String page(@ModelAttribute("viewer") Viewer viewer, Model model) {
+    String page(@ModelAttribute("viewer") Viewer viewer, Model model) throws IOException {
         model.addAttribute("view", new JobsFiller(jobs, viewer).of(clock.now().truncatedTo(ChronoUnit.SECONDS)));
+        Path store = application.store().findFolder().orElse(null);
+        if (viewer.is(Role.ADMINISTRATOR) && store != null) {
+            model.addAttribute("restore", RestoreView.of(store, jobs.settings().backupFolderOf(store)));
+        }
         return "jobs";
     }
 

@@ -72,9 +72,11 @@ public record DepotPlan(String depot, KeptPlan kept, FleetIndex fleet, SiteUnits
     }
 
     public List<Visit> visits() {
-        return plan().visits().stream()
-                .filter(visit -> visit.depot().equals(depot))
-                .toList();
+        return index().visitsAt(depot);
+    }
+
+    private PlanIndex index() {
+        return PlanIndex.of(plan());
     }
 
     public List<Visit> visitsOf(IsoWeek week) {
@@ -82,7 +84,7 @@ public record DepotPlan(String depot, KeptPlan kept, FleetIndex fleet, SiteUnits
     }
 
     public Optional<Visit> findVisit(String truck) {
-        return visits().stream().filter(visit -> visit.truck().equals(truck)).findFirst();
+        return index().findVisit(depot, truck);
     }
 
     public List<WeekLoad> loads() {
@@ -96,9 +98,7 @@ public record DepotPlan(String depot, KeptPlan kept, FleetIndex fleet, SiteUnits
     }
 
     public List<DueItem> dueItems() {
-        return plan().dueItems().stream()
-                .filter(item -> item.depot().equals(depot))
-                .toList();
+        return index().dueAt(depot);
     }
 
     public List<Unplanned> unplanned() {
@@ -130,15 +130,11 @@ public record DepotPlan(String depot, KeptPlan kept, FleetIndex fleet, SiteUnits
     }
 
     public Optional<TruckReason> findReason(String truck) {
-        return plan().reasons().stream()
-                .filter(reason -> reason.truck().equals(truck))
-                .findFirst();
+        return index().findReason(truck);
     }
 
     public List<InjectorRisk> risksOf(String truck) {
-        return plan().risks().stream()
-                .filter(risk -> risk.truck().equals(truck))
-                .toList();
+        return index().risksOf(truck);
     }
 
     /** Chance that at least one injector of a truck fails within 12 weeks if nothing is done, 0..1. */

@@ -92,7 +92,14 @@ public final class PlanOfDepots {
         PlanCost one = newest.cost();
         double money = kept().mapToDouble(plan -> plan.cost().money()).sum();
         double weights = kept().mapToDouble(plan -> plan.cost().weights()).sum();
-        return new PlanCost(money + weights, money, weights, null, null, all(plan -> plan.cost().brokenWishes()), one.stop());
+        return new PlanCost(
+                money + weights,
+                money,
+                weights,
+                null,
+                null,
+                all(plan -> plan.cost().brokenWishes()),
+                one.stop());
     }
 
     /** Each plan once, though it may be in force at several depots. */

@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.web.office;
 
 import dev.injectorplanner.app.planning.Planning.NothingToPlanException;
+import dev.injectorplanner.app.web.download.TooManyDownloadsException;
 import dev.injectorplanner.app.web.frame.Frames;
 import dev.injectorplanner.core.check.InvalidValueException;
 import org.springframework.http.HttpStatus;
@@ -50,6 +51,12 @@ public class Refusals {
     @ResponseStatus(HttpStatus.CONFLICT)
     String nothing(NothingToPlanException e, Model model) {
         return page("Nothing to plan", String.valueOf(e.getMessage()), model);
+    }
+
+    @ExceptionHandler(TooManyDownloadsException.class)
+    @ResponseStatus(HttpStatus.SERVICE_UNAVAILABLE)
+    String tooMany(TooManyDownloadsException e, Model model) {
+        return page("Try again later", String.valueOf(e.getMessage()), model);
     }
 
     @ExceptionHandler(Permissions.NotAllowedException.class)

@@ -4,7 +4,11 @@ import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.planning.Planning;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.web.download.Download;
+import dev.injectorplanner.app.web.download.Downloads;
 import dev.injectorplanner.app.web.office.ChosenDepots;
+import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.NotHereException;
 import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.Permissions;
@@ -15,6 +19,12 @@ import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.reports.coolant.CoolantWorkbook;
 import dev.injectorplanner.reports.parts.PartsWorkbook;
 import dev.injectorplanner.reports.work.UpcomingWorkbook;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
@@ -26,7 +36,6 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.servlet.mvc.method.annotation.StreamingResponseBody;
 
 /** The order list, cores and claims, coolant; and the plan in force as workbooks. */
 @Controller
@@ -34,11 +43,26 @@ public class OrderPages {
     private static final MediaType WORKBOOK =
             MediaType.parseMediaType("application/vnd.openxmlformats-officedocument.spreadsheetml.sheet");
 
+    private static final Set<String> NAMES = Set.of("upcoming-work", "parts-needs", "coolant");
+    private static final String SECONDS_TO_NEXT_LOOK = "2";
+
+    /**
+     * What a workbook is of.
+     *
+     * @param plans numbers of its depots' plans
+     * @param stored changes of the store before it was asked for
+     */
+    private record Workbook(String name, List<String> depots, List<Long> plans, long stored) {}
+
     private final Office office;
+    private final Store store;
+    private final Downloads downloads;
     private final Planning planning;
 
-    OrderPages(Office office, Application application) {
+    OrderPages(Office office, Application application, Downloads downloads) {
         this.office = office;
+        this.store = application.store();
+        this.downloads = downloads;
         this.planning = application.planning();
     }
 
@@ -77,29 +101,61 @@ public class OrderPages {
         return "tables";
     }
 
-    /** A workbook of the plans in force at the depots chosen, which speaks of those depots alone. */
+    /**
+     * A workbook of the plans in force at the depots chosen, which holds those depots alone. While it is being made, a page that
+     * says how far it is and asks again by itself.
+     */
     @GetMapping("/sheets/{name}.xlsx")
-    ResponseEntity<StreamingResponseBody> sheet(
+    Object sheet(
             @ModelAttribute("viewer") Viewer viewer,
             @PathVariable("name") String name,
-            @RequestParam(name = "depot", defaultValue = "") String depot) {
+            @RequestParam(name = "depot", defaultValue = "") String depot,
+            HttpServletResponse response,
+            Model model) {
         if (name.equals("parts-needs")) {
             Permissions.require(viewer, Role.MANAGER, Role.BUYER, Role.ADMINISTRATOR);
+        }
+        if (!NAMES.contains(name)) {
+            throw new NotHereException(
+                    "There is no workbook \"" + name + "\". Fix: take upcoming-work, parts-needs or coolant.");
         }
         ChosenDepots chosen = office.choose(viewer, depot);
         if (!chosen.anyPlan()) {
             throw new NotHereException("No plan is in force. Fix: replan on the Plan page first.");
         }
-        Plan content = PlanOfDepots.of(office.asWritten(chosen.plans()));
+        List<DepotPlan> plans = office.asWritten(chosen.plans());
+        Workbook wanted = new Workbook(
+                name,
+                plans.stream().map(DepotPlan::depot).toList(),
+                plans.stream().map(plan -> plan.kept().id()).toList(),
+                store.changes());
+        Download download = downloads.ask(wanted, (progress, out) -> write(wanted, plans, chosen, progress, out));
+        Optional<byte[]> file = downloads.find(download);
+        if (file.isPresent()) {
+            return answer(name, file.get());
+        }
+        response.setStatus(HttpServletResponse.SC_ACCEPTED);
+        response.setHeader("Refresh", SECONDS_TO_NEXT_LOOK);
+        model.addAttribute("chosen", chosen);
+        model.addAttribute("name", name);
+        model.addAttribute("progress", download.progress());
+        return "download-wait";
+    }
+
+    private void write(Workbook wanted, List<DepotPlan> plans, ChosenDepots chosen, Download progress, OutputStream out)
+            throws IOException {
+        progress.step("reading the fleet");
+        Plan content = PlanOfDepots.of(plans);
         FleetSnapshot fleet = planning.fleet(chosen.only());
-        StreamingResponseBody body = switch (name) {
-            case "upcoming-work" -> out -> new UpcomingWorkbook(fleet, content).write(out);
-            case "parts-needs" -> out -> new PartsWorkbook(fleet, content).write(out);
-            case "coolant" -> out -> new CoolantWorkbook(content).write(out);
-            default ->
-                throw new NotHereException(
-                        "There is no workbook \"" + name + "\". Fix: take upcoming-work, parts-needs or coolant.");
-        };
+        progress.step("writing the workbook");
+        switch (wanted.name()) {
+            case "upcoming-work" -> new UpcomingWorkbook(fleet, content).write(out);
+            case "parts-needs" -> new PartsWorkbook(fleet, content).write(out);
+            default -> new CoolantWorkbook(content).write(out);
+        }
+    }
+
+    private static ResponseEntity<byte[]> answer(String name, byte[] file) {
         return ResponseEntity.ok()
                 .contentType(WORKBOOK)
                 .header(
@@ -108,6 +164,6 @@ public class OrderPages {
                                 .filename(name + ".xlsx")
                                 .build()
                                 .toString())
-                .body(body);
+                .body(file);
     }
 }

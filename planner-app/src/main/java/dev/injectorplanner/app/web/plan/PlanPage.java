@@ -8,6 +8,7 @@ import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.NotHereException;
 import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.app.web.office.OwnWords;
 import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.app.web.office.Replanning;
 import dev.injectorplanner.core.calendar.IsoWeek;
@@ -50,12 +51,11 @@ public class PlanPage {
             @RequestParam(name = "do", defaultValue = "") String act,
             @RequestParam(name = "to", defaultValue = "") String to,
             @RequestParam(name = "why", defaultValue = "") String why,
-            @RequestParam(name = "done", defaultValue = "") String done,
             Model model) {
         ChosenDepots chosen = office.choose(viewer, depot);
         model.addAttribute("chosen", chosen);
         model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
-        model.addAttribute("done", done);
+        OwnWords.keep(model, "done");
         if (!chosen.anyPlan()) {
             return "no-plan";
         }
@@ -135,7 +135,7 @@ public class PlanPage {
         if (!week.isEmpty()) {
             next.addAttribute("week", week);
         }
-        next.addAttribute("done", done);
+        next.addFlashAttribute("done", done);
         return TO_PLAN;
     }
 }

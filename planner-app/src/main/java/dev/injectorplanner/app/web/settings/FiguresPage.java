@@ -7,6 +7,7 @@ import dev.injectorplanner.app.site.SettingKind;
 import dev.injectorplanner.app.site.SettingKinds;
 import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.site.SiteSettings.Refused;
+import dev.injectorplanner.app.web.office.OwnWords;
 import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.core.units.SiteUnits;
 import jakarta.servlet.http.HttpServletResponse;
@@ -41,20 +42,14 @@ public class FiguresPage {
     record Group(String letter, String title, List<FigureView> rows) {}
 
     @GetMapping(FIGURES)
-    String figures(
-            @ModelAttribute("viewer") Viewer viewer,
-            @RequestParam(name = "done", defaultValue = "") String done,
-            Model model) {
-        model.addAttribute("done", done);
+    String figures(@ModelAttribute("viewer") Viewer viewer, Model model) {
+        OwnWords.keep(model, "done");
         return shown(FIGURES, viewer, settings.units(), Map.of(), Map.of(), model);
     }
 
     @GetMapping(SITE)
-    String site(
-            @ModelAttribute("viewer") Viewer viewer,
-            @RequestParam(name = "done", defaultValue = "") String done,
-            Model model) {
-        model.addAttribute("done", done);
+    String site(@ModelAttribute("viewer") Viewer viewer, Model model) {
+        OwnWords.keep(model, "done");
         return shown(SITE, viewer, settings.units(), Map.of(), Map.of(), model);
     }
 
@@ -91,7 +86,8 @@ public class FiguresPage {
         List<SiteSettings.Wish> wishes = wishes(path, sent);
         Map<String, Refused> wrong = settings.change(wishes, units, viewer.name());
         if (wrong.isEmpty()) {
-            next.addAttribute("done", wishes.isEmpty() ? "Nothing was changed." : "Saved: " + titles(wishes) + ".");
+            next.addFlashAttribute(
+                    "done", wishes.isEmpty() ? "Nothing was changed." : "Saved: " + titles(wishes) + ".");
             return "redirect:" + path;
         }
         response.setStatus(NOT_KEPT);

@@ -7,6 +7,7 @@ import dev.injectorplanner.app.site.SiteRows;
 import dev.injectorplanner.app.site.SiteTable;
 import dev.injectorplanner.app.web.office.NotHereException;
 import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.app.web.office.OwnWords;
 import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.units.SiteUnits;
@@ -41,14 +42,10 @@ public class RowsPage {
     }
 
     @GetMapping(TABLE)
-    String list(
-            @ModelAttribute("viewer") Viewer viewer,
-            @PathVariable("table") String name,
-            @RequestParam(name = "done", defaultValue = "") String done,
-            Model model) {
+    String list(@ModelAttribute("viewer") Viewer viewer, @PathVariable("table") String name, Model model) {
         SiteTable table = table(name);
         common(viewer, name, table, model);
-        model.addAttribute("done", done);
+        OwnWords.keep(model, "done");
         model.addAttribute("list", new RowList(table, office.units()).of(seen(viewer, table)));
         return "rows";
     }
@@ -80,7 +77,7 @@ public class RowsPage {
         Map<String, String> wrong = saved(table, row, sent, units, viewer);
         if (wrong.isEmpty()) {
             office.changed();
-            next.addAttribute("done", row == null ? "Added." : "Saved: " + key + ".");
+            next.addFlashAttribute("done", row == null ? "Added." : "Saved: " + key + ".");
             return "redirect:/settings/" + name;
         }
         response.setStatus(NOT_KEPT);
@@ -114,7 +111,7 @@ public class RowsPage {
         String against = rows.remove(table, key, seen, viewer.name()).orElse("");
         if (against.isEmpty()) {
             office.changed();
-            next.addAttribute("done", "Removed: " + key + ".");
+            next.addFlashAttribute("done", "Removed: " + key + ".");
             return "redirect:/settings/" + name;
         }
         response.setStatus(NOT_KEPT);

@@ -20,12 +20,12 @@ import dev.injectorplanner.app.jobs.RunOutcome;
 import dev.injectorplanner.app.planning.Planning;
 import dev.injectorplanner.app.store.OneOfEach;
 import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.store.StoreBackup;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.imports.TableWriter;
 import dev.injectorplanner.imports.table.Tables;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -33,9 +33,8 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -141,34 +140,31 @@ class EmbeddedTasksTest {
     @Test
     void a_copy_made_while_others_write_opens_as_the_same_fleet_and_the_newest_stay() throws Exception {
         Path copies = folder.resolve("copies");
-        Backup backup = new Backup(store.dataSource(), copies, 2);
+        AtomicReference<Instant> now = new AtomicReference<>(DUE);
+        Backup backup = new Backup(store.dataSource(), copies, 2, now::get);
         Files.createDirectories(copies);
         Files.writeString(copies.resolve("notes.txt"), "not ours");
+        Files.writeString(copies.resolve("planner-20260301T000000Z.zip"), "an older day's");
+        Files.writeString(copies.resolve("planner-20260228T000000Z.zip.partial"), "of a run that was killed");
+        Files.createDirectories(copies.resolve("planner-20260228T000000Z.zip.files"));
         for (int i = 0; i < 3; i++) {
+            now.set(DUE.plusSeconds(i));
             run(JobKind.BACKUP, "", DUE.plusSeconds(i), backup);
         }
         try (Stream<Path> files = Files.list(copies)) {
             assertThat(files.map(file -> file.getFileName().toString()))
                     .containsExactlyInAnyOrder(
-                            "notes.txt", "planner-20260302T233001Z.zip", "planner-20260302T233002Z.zip");
+                            "notes.txt", "planner-20260301T000000Z.zip", "planner-20260302T233002Z.zip");
         }
-        Path restored = Files.createDirectories(folder.resolve("restored"));
-        unpack(copies.resolve("planner-20260302T233002Z.zip"), restored);
+        Path restored = folder.resolve("restored");
+        assertThat(StoreBackup.restore(copies.resolve("planner-20260302T233002Z.zip"), restored))
+                .isPositive();
         try (Store copy = Store.open(StoreSettings.embedded(restored))) {
             assertThat(copy.snapshot()).isEqualTo(store.snapshot());
             assertThat(new JobRuns(copy.dataSource(), InstantSource.system(), "copy", Duration.ofMinutes(1))
                             .listNewest(9))
                     .as("the copy holds its own run, still under way")
                     .hasSize(3);
-        }
-    }
-
-    private static void unpack(Path zip, Path target) throws Exception {
-        try (InputStream in = Files.newInputStream(zip);
-                ZipInputStream packed = new ZipInputStream(in)) {
-            for (ZipEntry entry = packed.getNextEntry(); entry != null; entry = packed.getNextEntry()) {
-                Files.copy(packed, target.resolve(entry.getName()));
-            }
         }
     }
 }

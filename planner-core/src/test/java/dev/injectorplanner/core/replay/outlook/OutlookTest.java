@@ -100,7 +100,8 @@ class OutlookTest {
                 .mapToInt(visit -> visit.cylinders().size())
                 .sum();
         double fitted = first(Month::injectors, 6) - first(Month::failures, 6);
-        // those that fail before their visit go along with others or not; a tenth of the visits come a week later; signs yet
+        // those that fail before their visit go along with others or not; a tenth of the visits come a week later;
+        // signs yet
         // to come ask for more
         assertThat(fitted).isBetween(0.8 * planned, 2.2 * planned);
     }

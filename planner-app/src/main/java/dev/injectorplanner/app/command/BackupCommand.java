@@ -1,0 +1,46 @@
+package dev.injectorplanner.app.command;
+
+import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.jobs.task.Backup;
+import dev.injectorplanner.app.store.StoreBackup;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** A copy of an embedded store. */
+@Command(
+        name = "backup",
+        mixinStandardHelpOptions = true,
+        description = "Backs up the embedded store to one file and checks it. Back up PostgreSQL with its own tools.")
+final class BackupCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private StoreOptions store;
+
+    @Option(names = "--to", paramLabel = "FILE", description = "Backup file (default: planner-TIME.zip here).")
+    private @Nullable Path to;
+
+    @Override
+    public Integer call() {
+        Path zip = to == null ? Path.of(Backup.nameAt(Instant.now())) : to;
+        try (Application application = Application.open(store.settings())) {
+            if (application.store().isShared()) {
+                throw new ParameterException(
+                        spec.commandLine(),
+                        "The store is a PostgreSQL database. Fix: back it up with its own tools (pg_dump).");
+            }
+            long rows = StoreBackup.make(application.store().dataSource(), zip);
+            spec.commandLine().getOut().printf("Copied %,d rows to %s%n", rows, zip);
+        }
+        return 0;
+    }
+}
