@@ -13,7 +13,6 @@ import org.jspecify.annotations.Nullable;
  * @param dueWeek week in which a visit for the test alone pays most, or null where none does within the plan
  * @param saves what the result is worth in that week; 0 where there is none
  * @param costs what the test alone costs, labour, bay and standing
- * @param intervalWeeks weeks between tests that pay best, or null where testing does not pay for itself
  * @param defectChance chance that at least one of the injectors has a hidden defect today
  */
 public record TestPlan(
@@ -22,7 +21,6 @@ public record TestPlan(
         @Nullable Integer dueWeek,
         double saves,
         double costs,
-        @Nullable Double intervalWeeks,
         double defectChance) {
     public TestPlan {
         cost = cost.clone();

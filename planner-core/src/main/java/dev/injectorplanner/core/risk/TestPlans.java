@@ -89,13 +89,8 @@ public final class TestPlans {
     private TestPlan plan(
             double[] all, Map<Integer, double[]> worth, double[] routine, double cost, double defectChance) {
         double rate = 0;
-        Double interval = null;
         for (int i = 0; i < routine.length; i++) {
-            double perWeek = (routine[i] - cost) / ((i + 1) * STEP_WEEKS);
-            if (perWeek > rate) {
-                rate = perWeek;
-                interval = (double) (i + 1) * STEP_WEEKS;
-            }
+            rate = Math.max(rate, (routine[i] - cost) / ((i + 1) * STEP_WEEKS));
         }
         double later = 0;
         for (int i = weeks.weeks(); i < moments.length; i++) {
@@ -112,7 +107,7 @@ public final class TestPlans {
                 due = week;
             }
         }
-        return new TestPlan(against, worth, due, due == null ? 0 : all[due], cost, interval, defectChance);
+        return new TestPlan(against, worth, due, due == null ? 0 : all[due], cost, defectChance);
     }
 
     /**
