@@ -176,7 +176,7 @@ public final class MalformedFiles {
                 "readings-unit.csv",
                 "truck,taken_at,Odometer\nT1,2026-04-03,7\n",
                 "heading \"Odometer\" in cell 3 of line 1 does not name its unit."
-                        + " Fix: call it odometer_km or odometer_mi.");
+                        + " Fix: name it odometer_km or odometer_mi.");
         add(
                 "blank heading over a value",
                 "readings-blank-heading.csv",

@@ -135,6 +135,7 @@ class PlainWordsTest {
                 .replaceAll(
                         "(?:id|for|name|class|href|value|th:href|th:id|th:name|th:if|th:unless|th:each|th:action)=\"[^\"]*\"",
                         " ")
+                .replaceAll("\\$\\{[a-zA-Z.]+}", " ")
                 .replaceAll("view\\.[a-zA-Z]+", " ");
     }
 

@@ -69,11 +69,7 @@ final class TruckTables {
     private static Table.Builder<FittedInjector> injectorColumns() {
         return Table.named("injectors", FittedInjector.class)
                 .required("truck", CellKinds.TEXT, FittedInjector::truck, "the truck")
-                .required(
-                        "cylinder",
-                        CellKinds.WHOLE,
-                        FittedInjector::cylinder,
-                        "cylinder number as the engine maker counts")
+                .required("cylinder", CellKinds.WHOLE, FittedInjector::cylinder, "as the engine maker counts")
                 .required("part", CellKinds.TEXT, FittedInjector::part, "its part number")
                 .optional("serial", CellKinds.TEXT, FittedInjector::serial, "the unit's serial; empty: unknown")
                 .optional(
@@ -90,11 +86,7 @@ final class TruckTables {
                         FittedInjector::odometerKm,
                         "at fitting; empty: unknown")
                 .optional("engine_hours", CellKinds.NUMBER, FittedInjector::engineHours, "at fitting; empty: unknown")
-                .optional(
-                        "removed_on",
-                        CellKinds.DATE,
-                        FittedInjector::removedOn,
-                        "day it was removed; empty: still fitted")
+                .optional("removed_on", CellKinds.DATE, FittedInjector::removedOn, "day removed; empty: still fitted")
                 .measured(
                         "removed_odometer",
                         ColumnUnit.DISTANCE,

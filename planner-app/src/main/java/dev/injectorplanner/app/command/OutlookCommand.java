@@ -100,7 +100,7 @@ final class OutlookCommand implements Callable<Integer> {
             spec.commandLine()
                     .getErr()
                     .println(file + " cannot be written (" + e.getMessage()
-                            + "). Fix: close it where it is open, or name another file with --workbook.");
+                            + "). Fix: close it if it is open elsewhere, or name another file with --workbook.");
             return false;
         }
     }

@@ -64,7 +64,7 @@ class CommandLineTest {
         Ran ran = run("demo", "--dir", other.toString());
         assertThat(ran.exit).isEqualTo(1);
         assertThat(ran.err)
-                .contains("holds something else than the demo. Fix: ")
+                .contains("contains something other than the demo. Fix: ")
                 .doesNotContain("Exception");
         assertThat(other).isDirectoryNotContaining("glob:**data");
     }

@@ -90,7 +90,7 @@ class JobsCommandTest {
         });
         assertThat(run("jobs", "run", "nightly-plan", "--depot", "South").err())
                 .contains("is not known. Fix: choose one of North.");
-        assertThat(run("jobs", "run", "mail-out").err()).contains("is not set up for this store. Fix: choose among");
+        assertThat(run("jobs", "run", "mail-out").err()).contains("is not set up for this store. Fix: choose from");
         assertThat(run("jobs", "run", "washing").err())
                 .contains("is not a job. Fix: choose from nightly-plan, sweep, ");
     }
@@ -122,7 +122,7 @@ class JobsCommandTest {
         assertThat(run("serve", "--demo"))
                 .satisfies(ran -> assertThat(ran.exit()).isEqualTo(1))
                 .satisfies(ran -> assertThat(ran.err())
-                        .contains("is not the demo's data. Fix: make the demo first with the command demo"));
+                        .contains("is not the demo's data. Fix: create the demo first with the demo command"));
     }
 
     @Test

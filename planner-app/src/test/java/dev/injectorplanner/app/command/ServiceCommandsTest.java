@@ -48,14 +48,14 @@ class ServiceCommandsTest {
         JsonNode listed = run("alerts", "--depot", "North", "--json").json().get("alerts");
         assertThat(listed.size()).isEqualTo(raised);
         String first = listed.get(0).get("id").asString();
-        assertThat(run("alerts", "seen", first).exit).isZero();
-        assertThat(run("alerts", "mute", first, "--until", "2999-01-01", "--why", "on order").out)
+        assertThat(run("alerts", "acknowledge", first).exit).isZero();
+        assertThat(run("alerts", "snooze", first, "--until", "2999-01-01", "--why", "on order").out)
                 .contains("snoozed until 2999-01-01: on order");
         assertThat(run("alerts", "--state", "muted").out).contains("on order");
-        assertThat(run("alerts", "history", first).out).contains("When (UTC)", "plan", "muted");
+        assertThat(run("alerts", "history", first).out).contains("When (UTC)", "plan", "snoozed");
         assertThat(run("alerts", "mute", first, "--until", "2001-01-01", "--why", "x").err)
                 .contains("Fix: name a later day.");
-        assertThat(run("alerts", "--state", "new").err).contains("Fix: choose from raised, seen, planned");
+        assertThat(run("alerts", "--state", "odd").err).contains("Fix: choose from new, acknowledged, planned");
         assertThat(run("alerts", "--depot", "North", "--state", "cleared").out).contains("No alerts.");
     }
 
@@ -65,7 +65,7 @@ class ServiceCommandsTest {
                 .isEqualTo("buyer@example.org, buyer of North: added.\n");
         assertThat(run("mail", "recipients", "list").out).contains("North", "buyer", "buyer@example.org");
         assertThat(run("mail", "recipients", "add", "--for", "owner", "a@example.org").err)
-                .contains("Fix: choose among");
+                .contains("Fix: choose from");
         assertThat(run("mail", "recipients", "remove", "--depot", "North", "--for", "buyer", "buyer@example.org").out)
                 .endsWith("removed.\n");
         assertThat(run("mail", "recipients", "list").out).isEqualTo("Nobody gets mail.\n");
@@ -91,7 +91,7 @@ class ServiceCommandsTest {
         Path drop = Files.createDirectory(folder.resolve("drop"));
         assertThat(run("drop", drop.toString()).out).isEqualTo(drop + " has nothing to load.\n");
         Files.writeString(drop.resolve("stock.csv"), "depot,part,on_hand\nNorth,INJ-4R,5\n");
-        assertThat(run("drop", drop.toString()).out).contains("stock.csv is waited for");
+        assertThat(run("drop", drop.toString()).out).contains("stock.csv is not complete yet");
         JsonNode files =
                 run("drop", drop.toString(), "--settled", "0", "--json").json().get("files");
         assertThat(files.get(0).get("outcome").asString()).isEqualTo("done");

@@ -51,7 +51,7 @@ class UserCommandTest {
         assertThat(run(PASSWORD + "\n", "user", "add", "bob", "--roles", "buyer")
                         .exit())
                 .isZero();
-        assertThat(run("", "user", "disable", "bob").text()).contains("bob is kept out.");
+        assertThat(run("", "user", "disable", "bob").text()).contains("bob is disabled.");
         assertThat(run("", "user", "list").text())
                 .contains("fleet manager, administrator", "password to be changed", "disabled");
     }

@@ -174,9 +174,9 @@ final class Assumptions {
         VisitRules usual = VisitRules.standard();
         add(
                 "visits",
-                "at most one visit a truck in the horizon; cylinders and week by the least of deferral"
-                        + " costs, shared access and downtime (Wildeman, Dekker and Smit 1997); in weeks before its"
-                        + " parts can be there, plus one express shipment",
+                "at most one visit per truck in the plan; cylinders and week are chosen for the lowest sum"
+                        + " of deferral costs, shared access and downtime (Wildeman, Dekker and Smit 1997); in weeks"
+                        + " before the parts can arrive, one express shipment is added",
                 DEFAULT);
         add(
                 "shared access labour",
@@ -202,9 +202,8 @@ final class Assumptions {
         add(
                 "being late",
                 "each day past a site limit costs " + Figures.given(rules.latePerDay())
-                        + ", each day a task or test is late "
-                        + Figures.given(rules.taskLatePerDay()) + "; a test done before a warranty ends is worth "
-                        + Figures.given(rules.warrantyTestWorth()),
+                        + ", each day a task or test is late " + Figures.given(rules.taskLatePerDay())
+                        + "; a test done before a warranty ends is worth " + Figures.given(rules.warrantyTestWorth()),
                 whose(
                         rules.latePerDay() == usual.latePerDay(),
                         rules.taskLatePerDay() == usual.taskLatePerDay(),

@@ -127,7 +127,7 @@ public final class PreparedFleet {
                     "week",
                     row.week(),
                     "has no working day of depot " + row.depot() + " left",
-                    "enter its days in the table capacity, or choose another week");
+                    "enter its days in the capacity table, or choose another week");
         }
     }
 

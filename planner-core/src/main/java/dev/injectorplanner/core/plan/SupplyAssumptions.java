@@ -43,8 +43,8 @@ final class SupplyAssumptions {
         add(
                 "ordering",
                 "the buyer reviews orders every " + Figures.count(rules.reviewDays(), "day", "days")
-                        + "; whatever must be ordered before the next review is ordered now, the rest with the supplier's"
-                        + " other lines of its week",
+                        + "; whatever must be ordered before the next review is ordered now, the rest with the"
+                        + " supplier's other lines that week",
                 Assumptions.whose(rules.reviewDays() == usual.reviewDays()));
         add(
                 "expediting",

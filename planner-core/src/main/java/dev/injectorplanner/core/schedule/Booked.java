@@ -66,7 +66,7 @@ public final class Booked {
         double spare = group == null ? 0 : groups.getOrDefault(new Key(group, option.week()), 0.0);
         return group == null || option.truckDays() <= spare + ROUNDING
                 ? null
-                : "it is off the road for " + days(option.truckDays()) + ", duty group " + group + " spares "
+                : "it is off the road for " + days(option.truckDays()) + ", duty group " + group + " can spare "
                         + days(spare) + " that week";
     }
 
@@ -86,7 +86,7 @@ public final class Booked {
         double bays = bayDays.getOrDefault(cell, 0.0) - (ownIn(truck, option.week(), true));
         if (bays + option.truckDays() > there.bayDays() + ROUNDING) {
             return "no bay free: " + Figures.tenths(bays) + " of " + Figures.tenths(there.bayDays())
-                    + " bay-days are taken";
+                    + " bay-days are booked";
         }
         return groupBeside(truck, option);
     }
@@ -102,7 +102,7 @@ public final class Booked {
         return used + option.truckDays() <= spare + ROUNDING
                 ? null
                 : "duty group " + group + " can spare no more: " + Figures.tenths(used) + " of " + Figures.tenths(spare)
-                        + " truck-days are taken";
+                        + " truck-days are booked";
     }
 
     /** What overtime costs more if a truck's visit moves to an option of another week, or comes into it. */

@@ -102,7 +102,7 @@ class I01_WishesNameTheirLimitTest {
         fleet.dutyGroups.add(new DutyGroup("haul", 1, BigDecimal.TEN));
         assertThat(broken())
                 .isEqualTo(
-                        "pinned to 2026-W12: it is off the road for 0.7 days, duty group haul spares 0 days that week");
+                        "pinned to 2026-W12: it is off the road for 0.7 days, duty group haul can spare 0 days that week");
     }
 
     /** Two trucks pinned to a week of 5 h and 4 h overtime: both would need 10.8 h. */

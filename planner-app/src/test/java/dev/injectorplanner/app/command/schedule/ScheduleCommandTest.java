@@ -141,7 +141,7 @@ class ScheduleCommandTest {
     @Test
     void aFileThatIsNotThere() {
         assertThat(run(folder.resolve("none.json").toString())).isEqualTo(1);
-        assertThat(err.toString()).startsWith("none.json: there is no such file.");
+        assertThat(err.toString()).startsWith("none.json: no such file.");
     }
 
     @Test

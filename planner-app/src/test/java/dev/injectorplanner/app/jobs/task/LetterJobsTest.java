@@ -83,7 +83,7 @@ class LetterJobsTest {
     @Test
     void theWorkListAnnouncesItsDepotsVisitsAlone() throws Exception {
         IsoWeek next = IsoWeek.of(DemoFleet.TODAY).plus(1);
-        assertThat(run(JobKind.WORK_LIST, letters.workList())).startsWith("mails 1,  visits confirmed ");
+        assertThat(run(JobKind.WORK_LIST, letters.workList())).startsWith("mails 1, visits confirmed ");
         assertThat(attached()).contains(DEPOT).doesNotContain("Aldermoor").doesNotContain("Norrvik");
         List<String> due = application.plans().listVisits(DEPOT).stream()
                 .filter(visit -> visit.week().equals(next))

@@ -115,7 +115,7 @@ public final class DayPlanner {
             }
             double left = bestBoard.hoursLeft();
             return left + 1e-9 < visit.labourHours()
-                    ? "next to the other visits " + Figures.tidy(left) + " h are left in the week, and it takes "
+                    ? "with the other visits " + Figures.tidy(left) + " h are left in the week, and it takes "
                             + Figures.tidy(visit.labourHours()) + " h"
                     : "the week has enough hours, but no bay is free for long enough while technicians are available";
         }
