@@ -66,21 +66,21 @@ public final class KeptPlans {
 
     private long keepOnce(String runKey, @Nullable String depot, Instant at, Plan plan, String by) {
         return store.inTransaction(session -> findByKey(session, runKey).orElseGet(() -> {
-                PlanRunRow row = PlanRunRow.of(nextId(session), runKey, depot, at, plan);
-                String before = newestIds(session, depot == null ? PlanRunRow.ALL_DEPOTS : depot, 1).stream()
-                        .map(id -> "plan " + id)
-                        .findFirst()
-                        .orElse("");
-                long id = insert(session, row, plan);
-                session.doWork(connection -> AuditTrail.write(
-                        connection,
-                        Instant.now(), // when it was done, which may be later than when it was due
-                        by,
-                        "make a plan",
-                        depot == null ? "all depots" : depot,
-                        before,
-                        words(id, plan)));
-                return id;
+            PlanRunRow row = PlanRunRow.of(nextId(session), runKey, depot, at, plan);
+            String before = newestIds(session, depot == null ? PlanRunRow.ALL_DEPOTS : depot, 1).stream()
+                    .map(id -> "plan " + id)
+                    .findFirst()
+                    .orElse("");
+            long id = insert(session, row, plan);
+            session.doWork(connection -> AuditTrail.write(
+                    connection,
+                    Instant.now(), // when it was done, which may be later than when it was due
+                    by,
+                    "make a plan",
+                    depot == null ? "all depots" : depot,
+                    before,
+                    words(id, plan)));
+            return id;
         }));
     }
 

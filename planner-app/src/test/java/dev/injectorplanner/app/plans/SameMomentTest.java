@@ -44,8 +44,9 @@ class SameMomentTest {
                             SampleFiles.copyTo(Files.createDirectories(folder.resolve("files"))),
                             LoadSettings.of(Mode.GOOD_ROWS),
                             LoadListener.SILENT);
-            Planned planned =
-                    application.planning().plan(DemoFleet.TODAY, Policy.standard().withWeeks(4), "Norrvik");
+            Planned planned = application
+                    .planning()
+                    .plan(DemoFleet.TODAY, Policy.standard().withWeeks(4), "Norrvik");
             Alerts alerts = new Alerts(application.store().dataSource());
             ExecutorService people = Executors.newFixedThreadPool(PEOPLE);
             for (int round = 0; round < ROUNDS; round++) {

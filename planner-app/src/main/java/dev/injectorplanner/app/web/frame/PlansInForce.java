@@ -58,7 +58,8 @@ public final class PlansInForce {
     }
 
     private Optional<KeptPlan> in(SiteUnits units, long id) {
-        Optional<KeptPlan> written = written(id); // not within the other's making: a cache must not be asked from inside
+        Optional<KeptPlan> written =
+                written(id); // not within the other's making: a cache must not be asked from inside
         return read.get(
                 new Key(id, units),
                 key -> written.map(kept ->
