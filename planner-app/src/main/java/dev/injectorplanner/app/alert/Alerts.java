@@ -3,6 +3,7 @@ package dev.injectorplanner.app.alert;
 import dev.injectorplanner.app.alert.AlertRows.Event;
 import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.planning.Planning.Planned;
+import dev.injectorplanner.app.store.StoreException;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.Require;
@@ -24,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 public final class Alerts {
     private static final int LONGEST_WORDS = 2_000;
 
+    private static final int MOST_TRIES = 5;
+    private static final Object TURN = new Object();
+
     private final StoreSql sql;
 
     public Alerts(DataSource store) {
@@ -39,9 +43,24 @@ public final class Alerts {
     public AlertCounts update(Planned planned, Instant at) {
         AlertCounts counts = AlertCounts.NONE;
         for (Depot depot : planned.fleet().depots()) {
-            counts = counts.plus(new PlanUpdate(sql, planned, depot.depot(), at).run());
+            counts = counts.plus(update(planned, depot.depot(), at));
         }
         return counts;
+    }
+
+    /** Two plans of a depot at once would both raise what is new; another node's alerts are met by looking again. */
+    private AlertCounts update(Planned planned, String depot, Instant at) {
+        synchronized (TURN) {
+            for (int tried = 1; ; tried++) {
+                try {
+                    return new PlanUpdate(sql, planned, depot, at).run();
+                } catch (StoreException e) {
+                    if (tried == MOST_TRIES || !StoreSql.isOtherFaster(e)) {
+                        throw e;
+                    }
+                }
+            }
+        }
     }
 
     /** The same, and notes in the audit trail what changed, right after it. */

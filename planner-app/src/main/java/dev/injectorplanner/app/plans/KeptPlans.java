@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.hibernate.StatelessSession;
+import org.hibernate.exception.ConstraintViolationException;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,31 +48,40 @@ public final class KeptPlans {
      * @return the number of the kept plan
      */
     public long keep(String runKey, @Nullable String depot, Instant at, Plan plan, String by) {
-        return store.inTransaction(session -> {
-            Optional<Long> there = session
-                    .createSelectionQuery("select r.id from PlanRunRow r where r.runKey = :key", Long.class)
-                    .setParameter("key", runKey)
-                    .getResultList()
-                    .stream()
-                    .findFirst();
-            return there.orElseGet(() -> {
-                PlanRunRow row = PlanRunRow.of(nextId(session), runKey, depot, at, plan);
-                String before = newestIds(session, depot == null ? PlanRunRow.ALL_DEPOTS : depot, 1).stream()
-                        .map(id -> "plan " + id)
-                        .findFirst()
-                        .orElse("");
-                long id = insert(session, row, plan);
-                session.doWork(connection -> AuditTrail.write(
-                        connection,
-                        Instant.now(), // when it was done, which may be later than when it was due
-                        by,
-                        "make a plan",
-                        depot == null ? "all depots" : depot,
-                        before,
-                        words(id, plan)));
-                return id;
-            });
-        });
+        try {
+            return keepOnce(runKey, depot, at, plan, by);
+        } catch (ConstraintViolationException e) { // kept under the same key this very moment
+            return store.inTransaction(session -> findByKey(session, runKey)).orElseThrow(() -> e);
+        }
+    }
+
+    private static Optional<Long> findByKey(StatelessSession session, String runKey) {
+        return session
+                .createSelectionQuery("select r.id from PlanRunRow r where r.runKey = :key", Long.class)
+                .setParameter("key", runKey)
+                .getResultList()
+                .stream()
+                .findFirst();
+    }
+
+    private long keepOnce(String runKey, @Nullable String depot, Instant at, Plan plan, String by) {
+        return store.inTransaction(session -> findByKey(session, runKey).orElseGet(() -> {
+            PlanRunRow row = PlanRunRow.of(nextId(session), runKey, depot, at, plan);
+            String before = newestIds(session, depot == null ? PlanRunRow.ALL_DEPOTS : depot, 1).stream()
+                    .map(id -> "plan " + id)
+                    .findFirst()
+                    .orElse("");
+            long id = insert(session, row, plan);
+            session.doWork(connection -> AuditTrail.write(
+                    connection,
+                    Instant.now(), // when it was done, which may be later than when it was due
+                    by,
+                    "make a plan",
+                    depot == null ? "all depots" : depot,
+                    before,
+                    words(id, plan)));
+            return id;
+        }));
     }
 
     private static String words(long id, Plan plan) {

@@ -95,6 +95,11 @@ public final class StoreSql {
                 || String.valueOf(e.getSQLState()).startsWith("23");
     }
 
+    /** Whether somebody else's transaction came first: what was undone can be done again on what is there now. */
+    public static boolean isOtherFaster(StoreException e) {
+        return e.getCause() instanceof SQLException cause && (isClash(cause) || isDouble(cause));
+    }
+
     /** Rows in a transaction of their own. */
     public <T> List<T> list(String sql, RowReader<T> reader, @Nullable Object... values) {
         return retried(connection -> list(connection, sql, reader, values));

@@ -163,7 +163,9 @@ public final class StoreWriter implements AutoCloseable {
             StorePools.requireRoom(source);
             transaction.commit();
             transaction = null;
-            source.changed();
+            if (!StoreLane.isReading()) { // a page that reads through a writer has changed nothing
+                source.changed();
+            }
         }
     }
 

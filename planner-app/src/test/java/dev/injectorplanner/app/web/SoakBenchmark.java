@@ -93,7 +93,7 @@ class SoakBenchmark {
     private static void assertFlat(List<State> states) {
         State early = states.get(Math.min(1, states.size() - 1));
         State late = states.get(states.size() - 1);
-        assertThat(late.heapMb()).isLessThanOrEqualTo(early.heapMb() * 3 / 2 + 32);
+        assertThat(late.heapMb()).isLessThanOrEqualTo(early.heapMb() + 16);
         assertThat(late.threads()).isLessThanOrEqualTo(early.threads() + 10);
         assertThat(late.handles()).isLessThanOrEqualTo(early.handles() + 20);
         assertThat(late.files()).isLessThanOrEqualTo(early.files() + 2);

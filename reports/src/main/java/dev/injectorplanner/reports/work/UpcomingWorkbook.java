@@ -17,6 +17,7 @@ import dev.injectorplanner.reports.workbook.Words;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,9 +32,14 @@ public final class UpcomingWorkbook {
     private final String remark;
 
     public UpcomingWorkbook(FleetSnapshot fleet, Plan plan) {
+        this(fleet.trucks(), plan);
+    }
+
+    /** @param ofPlan the plan's trucks: nothing else of the fleet is written */
+    public UpcomingWorkbook(Collection<Truck> ofPlan, Plan plan) {
         this.plan = plan;
         this.risk = new RiskSheet(plan);
-        fleet.trucks().forEach(truck -> trucks.put(truck.truck(), truck));
+        ofPlan.forEach(truck -> trucks.put(truck.truck(), truck));
         this.remark = Words.planOf(plan);
     }
 

@@ -58,11 +58,12 @@ public final class PlansInForce {
     }
 
     private Optional<KeptPlan> in(SiteUnits units, long id) {
+        Optional<KeptPlan> written =
+                written(id); // not within the other's making: a cache must not be asked from inside
         return read.get(
                 new Key(id, units),
-                key -> written(id)
-                        .map(kept -> new KeptPlan(
-                                kept.id(), kept.depot(), kept.keptAt(), PlanWords.in(units, kept.plan()))));
+                key -> written.map(kept ->
+                        new KeptPlan(kept.id(), kept.depot(), kept.keptAt(), PlanWords.in(units, kept.plan()))));
     }
 
     /** What cannot be read is remembered too: trying costs a second. */

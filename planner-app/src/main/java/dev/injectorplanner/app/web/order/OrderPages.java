@@ -15,6 +15,7 @@ import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.app.web.office.PlanOfDepots;
 import dev.injectorplanner.app.web.office.TablesView;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.reports.coolant.CoolantWorkbook;
 import dev.injectorplanner.reports.parts.PartsWorkbook;
@@ -144,15 +145,25 @@ public class OrderPages {
 
     private void write(Workbook wanted, List<DepotPlan> plans, ChosenDepots chosen, Download progress, OutputStream out)
             throws IOException {
-        progress.step("reading the fleet");
         Plan content = PlanOfDepots.of(plans);
-        FleetSnapshot fleet = planning.fleet(chosen.only());
         progress.step("writing the workbook");
         switch (wanted.name()) {
-            case "upcoming-work" -> new UpcomingWorkbook(fleet, content).write(out);
-            case "parts-needs" -> new PartsWorkbook(fleet, content).write(out);
+            case "upcoming-work" -> new UpcomingWorkbook(trucks(plans), content).write(out);
+            case "parts-needs" -> {
+                progress.step("reading the fleet");
+                FleetSnapshot fleet = planning.fleet(chosen.only());
+                progress.step("writing the workbook");
+                new PartsWorkbook(fleet, content).write(out);
+            }
             default -> new CoolantWorkbook(content).write(out);
         }
+    }
+
+    /** From the copies at hand: reading the whole fleet again cost more than writing the workbook. */
+    private static List<Truck> trucks(List<DepotPlan> plans) {
+        return plans.stream()
+                .flatMap(plan -> plan.fleet().fleet().trucks().stream())
+                .toList();
     }
 
     private static ResponseEntity<byte[]> answer(String name, byte[] file) {
