@@ -52,21 +52,23 @@ final class DefectFit {
         double delay = (tally.defectiveUse + FAILURES * prior.meanDelay()) / (tally.failuresOfDefects + FAILURES);
         double sudden = (tally.sudden + FAILURES * prior.suddenShare()) / (tally.suddenExpected + FAILURES);
         double arrivals = (tally.arrivals + FAILURES * prior.arrivalFactor()) / (tally.arrivalsExpected + FAILURES);
+        StateSigns sound = signs(tally, 0, prior.sound(), FAULT_WEEKS_SOUND, TESTS_SOUND, 0);
         return new DefectModel(
                 delay,
                 Math.min(1, sudden),
                 arrivals,
-                signs(tally, 0, prior.sound(), FAULT_WEEKS_SOUND, TESTS_SOUND),
-                signs(tally, 1, prior.defective(), FAULT_WEEKS_DEFECTIVE, TESTS_DEFECTIVE),
+                sound,
+                signs(tally, 1, prior.defective(), FAULT_WEEKS_DEFECTIVE, TESTS_DEFECTIVE, sound.rail()),
                 failures);
     }
 
-    private static StateSigns signs(Tally tally, int state, StateSigns prior, double weeks, double tests) {
+    /** @param atLeast the least chance of a rail pressure fault: a defect never makes one rarer */
+    private static StateSigns signs(Tally tally, int state, StateSigns prior, double weeks, double tests, double atLeast) {
         double[] railPrior = {1 - prior.rail(), prior.rail()};
         double[] wornPrior = {1 - prior.worn(), prior.worn()};
         return new StateSigns(
                 mixed(tally.faultDays[state], prior.faultDays(), weeks),
-                mixed(tally.rail[state], railPrior, weeks)[1],
+                Math.max(atLeast, mixed(tally.rail[state], railPrior, weeks)[1]),
                 mixed(tally.balance[state], prior.balance(), tests),
                 mixed(tally.returnFlow[state], prior.returnFlow(), tests),
                 mixed(tally.worn[state], wornPrior, REMOVALS)[1]);

@@ -1,8 +1,10 @@
 package dev.injectorplanner.core.risk;
 
+import dev.injectorplanner.core.condition.SignEffect;
 import dev.injectorplanner.core.defect.DefectBook;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.history.LifeBook;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -14,11 +16,13 @@ public final class FleetLives {
     final LifeBook lives;
     final DefectBook defects;
     final Set<TestKind> testKinds;
+    final List<SignEffect> signEffects;
 
     /** Those that a fleet's risk was judged by. */
-    FleetLives(LifeBook lives, DefectBook defects, Set<TestKind> testKinds) {
+    FleetLives(LifeBook lives, DefectBook defects, Set<TestKind> testKinds, List<SignEffect> signEffects) {
         this.lives = lives;
         this.defects = defects;
         this.testKinds = testKinds;
+        this.signEffects = List.copyOf(signEffects);
     }
 }

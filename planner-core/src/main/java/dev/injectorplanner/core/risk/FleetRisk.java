@@ -44,6 +44,7 @@ public final class FleetRisk {
     private final DefectBook book;
     private final DefectDefaults given;
     private final LifeBook lives;
+    private final List<SignEffect> signEffects;
     private final Map<String, String> depots = new LinkedHashMap<>();
     private final Map<String, InjectorRisk> risks = new LinkedHashMap<>();
     private final Set<TestKind> testKinds;
@@ -63,11 +64,13 @@ public final class FleetRisk {
         if (shared != null) {
             book = shared.defects;
             lives = shared.lives;
+            signEffects = shared.signEffects;
             testKinds = shared.testKinds;
         } else {
             LearnedLives learned = LearnedLives.of(history, parts(index), signs, otherwise);
             book = learned.defects();
             lives = learned.lives();
+            signEffects = SignEffects.of(book, lives, history, signs);
             testKinds = signs.testKinds();
         }
         for (Truck truck : index.fleet().trucks()) {
@@ -108,7 +111,7 @@ public final class FleetRisk {
 
     /** What was learned here, to judge parts of the fleet by. */
     public FleetLives shared() {
-        return new FleetLives(lives, book, testKinds);
+        return new FleetLives(lives, book, testKinds, signEffects);
     }
 
     private void judge(InjectorAge age, LocalDate today) {
@@ -207,7 +210,7 @@ public final class FleetRisk {
 
     /** How signs change the chance of failing, for a typical injector of the part with the most failures. */
     public List<SignEffect> signEffects() {
-        return SignEffects.of(book, lives, history, signs);
+        return signEffects;
     }
 
     /** The defect model of a part. */

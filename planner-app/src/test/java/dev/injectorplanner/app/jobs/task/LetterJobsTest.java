@@ -39,7 +39,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Letters of a plan that was made for all depots at once: each depot reads of itself alone. */
 class LetterJobsTest {
     private static final Instant DUE = DemoFleet.TODAY.atTime(6, 0).toInstant(ZoneOffset.UTC);
-    private static final String DEPOT = "Brennick";
+    private static final String DEPOT = "Norrvik";
 
     @TempDir
     private Path folder;
@@ -77,14 +77,14 @@ class LetterJobsTest {
     @Test
     void theBuyersWorkbookNamesNoOtherDepot() throws Exception {
         assertThat(run(JobKind.ORDER_LIST, letters.orderList())).isEqualTo("mails 1");
-        assertThat(attached()).contains(DEPOT).doesNotContain("Aldermoor").doesNotContain("Norrvik");
+        assertThat(attached()).contains(DEPOT).doesNotContain("Aldermoor").doesNotContain("Brennick");
     }
 
     @Test
     void theWorkListAnnouncesItsDepotsVisitsAlone() throws Exception {
         IsoWeek next = IsoWeek.of(DemoFleet.TODAY).plus(1);
         assertThat(run(JobKind.WORK_LIST, letters.workList())).startsWith("mails 1, visits confirmed ");
-        assertThat(attached()).contains(DEPOT).doesNotContain("Aldermoor").doesNotContain("Norrvik");
+        assertThat(attached()).contains(DEPOT).doesNotContain("Aldermoor").doesNotContain("Brennick");
         List<String> due = application.plans().listVisits(DEPOT).stream()
                 .filter(visit -> visit.week().equals(next))
                 .map(visit -> visit.truck())

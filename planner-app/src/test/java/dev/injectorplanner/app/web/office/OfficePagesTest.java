@@ -165,10 +165,10 @@ class OfficePagesTest {
 
     @Test
     void a_visit_is_moved_and_the_plan_in_force_follows() throws Exception {
-        HttpResponse<String> answer = post("/plan/hold", "truck=T022&do=move&from=2026-W10&to=2026-W12&why=test");
+        HttpResponse<String> answer = post("/plan/hold", "truck=T023&do=move&from=2026-W10&to=2026-W12&why=test");
 
         assertThat(answer.statusCode()).isEqualTo(302);
-        String page = get("/trucks/T022").body();
+        String page = get("/trucks/T023").body();
         assertThat(page).contains("pinned to 2026-W12").contains("2026-W12: ");
         assertThat(get("/week").body()).contains("from W10 to W12");
         assertThat(get("/alerts").body()).contains("T028");

