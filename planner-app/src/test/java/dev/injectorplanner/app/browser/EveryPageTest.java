@@ -96,7 +96,7 @@ class EveryPageTest {
             manager.open("/alerts");
             Locator summary = manager.page().locator("details.fold > summary").first();
             summary.focus();
-            for (String words : List.of("Show", "Fold", "Show", "Fold")) {
+            for (String words : List.of("Show all", "Show fewer", "Show all", "Show fewer")) {
                 if (summary.innerText().contains(words)) {
                     continue;
                 }

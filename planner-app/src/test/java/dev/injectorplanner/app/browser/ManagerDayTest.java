@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 @InBrowser
 class ManagerDayTest {
     @ParameterizedTest
-    @CsvSource({"DESK, T022, 2026-W12", "PHONE, T055, 2026-W11"})
+    @CsvSource({"DESK, T036, 2026-W12", "PHONE, T059, 2026-W11"})
     void a_morning(Size size, String truck, String week, Site.Demo demo) {
         try (Person manager = demo.person(Role.MANAGER, size)) {
             manager.open("/");

@@ -28,7 +28,7 @@ class PicturesTest {
             disabledReason = "writes the README's pictures anew where asked to with -Dplanner.pictures=write")
     void the_readmes_pictures(Site.Demo demo) {
         picture(demo, Role.MANAGER, Size.DESK, "/week", 1080, "week-ahead");
-        picture(demo, Role.MANAGER, Size.DESK, "/trucks/T040", 1080, "truck-file");
+        picture(demo, Role.MANAGER, Size.DESK, "/trucks/T059", 1080, "truck-file");
         picture(demo, Role.MANAGER, Size.PHONE, "/bay/T005", 1000, "bay-sheet");
     }
 

@@ -63,7 +63,8 @@ final class DefectFit {
     }
 
     /** @param atLeast the least chance of a rail pressure fault: a defect never makes one rarer */
-    private static StateSigns signs(Tally tally, int state, StateSigns prior, double weeks, double tests, double atLeast) {
+    private static StateSigns signs(
+            Tally tally, int state, StateSigns prior, double weeks, double tests, double atLeast) {
         double[] railPrior = {1 - prior.rail(), prior.rail()};
         double[] wornPrior = {1 - prior.worn(), prior.worn()};
         return new StateSigns(
