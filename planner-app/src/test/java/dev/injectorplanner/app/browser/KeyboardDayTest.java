@@ -43,12 +43,12 @@ class KeyboardDayTest {
             assertThat(focused(page)).isEqualTo("To the content");
             keys.press("Enter");
             tabTo(page, "Week W11");
-            tabTo(page, "T036");
+            tabTo(page, "T023");
             keys.press("Enter");
-            assertThat(page.locator("h1")).hasText("T036");
+            assertThat(page.locator("h1")).hasText("T023");
             tabTo(page, "Pin, move or block");
             keys.press("Enter");
-            assertThat(page.locator("#change")).containsText("Change the visit of T036");
+            assertThat(page.locator("#change")).containsText("Change the visit of T023");
             tabTo(page, "Preview");
             keys.press("Enter");
             assertThat(page.locator("#change caption").first()).isVisible();

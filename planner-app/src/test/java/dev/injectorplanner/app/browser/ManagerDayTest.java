@@ -74,11 +74,11 @@ class ManagerDayTest {
         int raised = tally(manager);
         assertThat(raised).isPositive();
         Locator first = manager.section("A").locator("tbody tr").first();
-        first.getByText("Mute", new Locator.GetByTextOptions().setExact(true)).click();
+        first.locator("summary").click();
         first.getByLabel("Snooze until").fill("2026-04-01");
         first.getByLabel("Why it may wait").fill("known at the depot, seen beside " + truck);
-        first.getByText("Snooze").click();
-        assertThat(manager.section("D").locator("h2")).containsText("Muted");
+        first.locator("form.stack-form button").first().click();
+        assertThat(manager.section("D").locator("h2")).containsText("Snoozed");
         assertThat(manager.section("D")).containsText("seen beside " + truck);
         assertThat(tally(manager)).isEqualTo(raised - 1);
     }

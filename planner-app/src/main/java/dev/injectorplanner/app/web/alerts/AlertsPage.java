@@ -84,7 +84,7 @@ public class AlertsPage {
                                 false,
                                 may),
                         group("C", "Planned", "No alert is covered by a visit.", only, AlertState.PLANNED, false, may),
-                        group("D", "Muted", "Nothing is snoozed.", only, AlertState.MUTED, false, false)));
+                        group("D", "Snoozed", "Nothing is snoozed.", only, AlertState.MUTED, false, false)));
         model.addAttribute("most", MOST);
         return "alerts";
     }

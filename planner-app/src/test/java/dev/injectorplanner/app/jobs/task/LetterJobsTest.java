@@ -39,7 +39,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Letters of a plan that was made for all depots at once: each depot reads of itself alone. */
 class LetterJobsTest {
     private static final Instant DUE = DemoFleet.TODAY.atTime(6, 0).toInstant(ZoneOffset.UTC);
-    private static final String DEPOT = "Norrvik";
+    private static final String ORDERS = "Brennick";
+    private static final String VISITS = "Norrvik";
 
     @TempDir
     private Path folder;
@@ -56,7 +57,8 @@ class LetterJobsTest {
         application.planning().planAndKeep("by hand", DUE, DemoFleet.TODAY, Policy.standard(), null);
         var pool = application.store().dataSource();
         for (Addressee addressee : List.of(Addressee.BUYER, Addressee.MECHANIC)) {
-            new MailRecipients(pool).add(new MailRecipient(DEPOT, addressee, "reader@example.org"));
+            new MailRecipients(pool).add(new MailRecipient(ORDERS, addressee, "reader@example.org"));
+            new MailRecipients(pool).add(new MailRecipient(VISITS, addressee, "reader@example.org"));
         }
         letters = new LetterJobs(
                 new CurrentPlans(application.planning(), application.plans()),
@@ -69,23 +71,23 @@ class LetterJobsTest {
         application.close();
     }
 
-    private String run(JobKind kind, JobTask task) throws Exception {
-        return task.run(new JobContext(new RunKey(kind, DEPOT, DUE), 1, DUE, ZoneOffset.UTC))
+    private String run(JobKind kind, JobTask task, String depot) throws Exception {
+        return task.run(new JobContext(new RunKey(kind, depot, DUE), 1, DUE, ZoneOffset.UTC))
                 .words();
     }
 
     @Test
     void theBuyersWorkbookNamesNoOtherDepot() throws Exception {
-        assertThat(run(JobKind.ORDER_LIST, letters.orderList())).isEqualTo("mails 1");
-        assertThat(attached()).contains(DEPOT).doesNotContain("Aldermoor").doesNotContain("Brennick");
+        assertThat(run(JobKind.ORDER_LIST, letters.orderList(), ORDERS)).isEqualTo("mails 1");
+        assertThat(attached()).contains(ORDERS).doesNotContain("Aldermoor").doesNotContain(VISITS);
     }
 
     @Test
     void theWorkListAnnouncesItsDepotsVisitsAlone() throws Exception {
         IsoWeek next = IsoWeek.of(DemoFleet.TODAY).plus(1);
-        assertThat(run(JobKind.WORK_LIST, letters.workList())).startsWith("mails 1, visits confirmed ");
-        assertThat(attached()).contains(DEPOT).doesNotContain("Aldermoor").doesNotContain("Brennick");
-        List<String> due = application.plans().listVisits(DEPOT).stream()
+        assertThat(run(JobKind.WORK_LIST, letters.workList(), VISITS)).startsWith("mails 1, visits confirmed ");
+        assertThat(attached()).contains(VISITS).doesNotContain("Aldermoor").doesNotContain(ORDERS);
+        List<String> due = application.plans().listVisits(VISITS).stream()
                 .filter(visit -> visit.week().equals(next))
                 .map(visit -> visit.truck())
                 .toList();
