@@ -134,7 +134,7 @@ class DigestsTest {
         Planned planned = new Planned(
                 fleet,
                 new Planner(new ExactScheduler(SearchLimits.USUAL)).plan(fleet, Policy.standard(), DemoFleet.TODAY));
-        assertThat(digests.orderList(planned, "Aldermoor", DUE)).isEqualTo(1);
+        assertThat(digests.orderList(planned, "Brennick", DUE)).isEqualTo(1);
         MimeMultipart content = (MimeMultipart) onlyMail().getContent();
         String text = (String) ((MimeMultipart) content.getBodyPart(0).getContent())
                 .getBodyPart(0)
@@ -143,8 +143,8 @@ class DigestsTest {
         try (var book = WorkbookFactory.create(content.getBodyPart(1).getInputStream())) {
             assertThat(book.getNumberOfSheets()).isGreaterThan(3);
         }
-        assertThat(digests.deadlines(planned, "Aldermoor", DUE)).isEqualTo(1);
-        assertThat(outbox.list(1).get(0).subject()).matches("Aldermoor: \\d+ cores? to send back, \\d+ claims? open");
+        assertThat(digests.deadlines(planned, "Brennick", DUE)).isEqualTo(1);
+        assertThat(outbox.list(1).get(0).subject()).matches("Brennick: \\d+ cores? to send back, \\d+ claims? open");
     }
 
     @ParameterizedTest
