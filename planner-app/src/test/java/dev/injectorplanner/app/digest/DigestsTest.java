@@ -143,8 +143,8 @@ class DigestsTest {
         try (var book = WorkbookFactory.create(content.getBodyPart(1).getInputStream())) {
             assertThat(book.getNumberOfSheets()).isGreaterThan(3);
         }
-        assertThat(digests.deadlines(planned, "Brennick", DUE)).isEqualTo(1);
-        assertThat(outbox.list(1).get(0).subject()).matches("Brennick: \\d+ cores? to send back, \\d+ claims? open");
+        assertThat(digests.deadlines(planned, "Aldermoor", DUE)).isEqualTo(1);
+        assertThat(outbox.list(1).get(0).subject()).matches("Aldermoor: \\d+ cores? to send back, \\d+ claims? open");
     }
 
     @ParameterizedTest

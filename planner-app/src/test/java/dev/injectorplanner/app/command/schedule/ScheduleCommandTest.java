@@ -108,7 +108,7 @@ class ScheduleCommandTest {
         assertThat(run(file)).isZero();
         assertThat(out.toString())
                 .contains("Schedule of depot.json: 1 truck placed, 1 not")
-                .contains("Cost compared with no visit -300.00; none can cost less than -300.00; gap 0.000 %")
+                .contains("Cost compared with no visit -300.00; lower bound -300.00; gap 0.000 %")
                 .containsPattern("A +0 +6\\.00 +-300\\.00");
     }
 
