@@ -85,7 +85,7 @@ class IntakeTest {
                 .containsExactly(3L, 0L, 1L, 0L, 2L);
         assertThat(store.snapshot().stock().get(0).onHand()).isEqualTo(9);
         assertThat(report.refusedRows()).containsExactly(folder.resolve("stock.refused.csv"));
-        assertThat(Files.readString(folder.resolve("stock.refused.csv"))).contains("Nroth", "nearest is North");
+        assertThat(Files.readString(folder.resolve("stock.refused.csv"))).contains("Nroth", "closest is North");
     }
 
     @Test

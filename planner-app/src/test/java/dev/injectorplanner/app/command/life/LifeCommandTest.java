@@ -119,7 +119,7 @@ class LifeCommandTest {
         assertThat(run("fit", file("exit,event", "5,0", "9,0"))).isEqualTo(1);
         assertThat(err.toString()).contains("no failure among the 2 units").contains("Fix: ");
         assertThat(run("fit", folder.resolve("none.csv").toString())).isEqualTo(1);
-        assertThat(err.toString()).contains("is not there");
+        assertThat(err.toString()).contains("no such file");
     }
 
     @Test
