@@ -3,7 +3,7 @@ package dev.injectorplanner.core.schedule;
 import dev.injectorplanner.core.calendar.IsoWeek;
 
 /**
- * Hours booked against hours there are.
+ * Hours booked against hours available.
  *
  * @param depot the depot
  * @param week the ISO week

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 
-/** Weeks as columns, depots as rows, hours as bars against the hours there are; overtime above their line. */
+/** Weeks as columns, depots as rows, hours as bars against the hours available; overtime above their line. */
 final class GridFiller {
     private static final double TALLEST = 90;
     private static final double FLOOR = 104;

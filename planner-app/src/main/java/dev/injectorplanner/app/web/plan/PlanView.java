@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param span its weeks in words
  * @param visits how many
  * @param booked labour hours booked
- * @param available labour hours there are
+ * @param available labour hours available
  * @param overtime labour hours beyond those
  * @param cylinders injectors replaced
  * @param gap how far from the best it may be, in percent, or null where nothing is proven
@@ -41,8 +41,8 @@ record PlanView(
     /**
      * Hours of a depot and week as a bar in a frame of 30 by 104.
      *
-     * @param top upper edge of the hours there are
-     * @param height height of the hours there are
+     * @param top upper edge of the hours available
+     * @param height height of the hours available
      * @param bookedTop upper edge of the hours booked within those
      * @param bookedHeight their height
      * @param overTop upper edge of the overtime

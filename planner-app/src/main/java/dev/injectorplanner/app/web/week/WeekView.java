@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param visits visits in the week
  * @param cylinders injectors they replace
  * @param booked labour hours booked
- * @param available labour hours there are
+ * @param available labour hours available
  * @param overtime labour hours beyond those
  * @param before the week before, or null in the plan's first
  * @param after the week after, or null in its last
@@ -75,7 +75,7 @@ record WeekView(
      *
      * @param about bays, in words
      * @param booked hours booked
-     * @param available hours there are
+     * @param available hours available
      * @param free what is left, in words
      */
     record Row(
