@@ -3,6 +3,7 @@ package dev.injectorplanner.app.alert;
 import dev.injectorplanner.app.alert.AlertRows.Event;
 import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.planning.Planning.Planned;
+import dev.injectorplanner.app.store.PageAnswers;
 import dev.injectorplanner.app.store.StoreException;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.check.InvalidValueException;
@@ -29,9 +30,11 @@ public final class Alerts {
     private static final Object TURN = new Object();
 
     private final StoreSql sql;
+    private final PageAnswers<String, Integer> raised;
 
     public Alerts(DataSource store) {
         this.sql = new StoreSql(store);
+        this.raised = new PageAnswers<>(store);
     }
 
     /**
@@ -91,12 +94,16 @@ public final class Alerts {
 
     /** How many nobody has said yet to know of, of one depot or all. Goes by the indexes: every page asks for it. */
     public int countRaised(@Nullable String depot) {
-        String raised = "a.open_key = 0 and a.state = 'RAISED'";
+        return raised.of(depot == null ? "" : depot, key -> askRaised(depot));
+    }
+
+    private int askRaised(@Nullable String depot) {
+        String open = "a.open_key = 0 and a.state = 'RAISED'";
         if (depot != null) {
-            return count("select count(*) from alert a where a.depot = ? and " + raised, depot);
+            return count("select count(*) from alert a where a.depot = ? and " + open, depot);
         }
-        return count("select count(*) from depot d join alert a on a.depot = d.depot where " + raised)
-                + count("select count(*) from alert a where a.truck_key = '' and a.depot is null and " + raised);
+        return count("select count(*) from depot d join alert a on a.depot = d.depot where " + open)
+                + count("select count(*) from alert a where a.truck_key = '' and a.depot is null and " + open);
     }
 
     private int count(String query, Object... values) {

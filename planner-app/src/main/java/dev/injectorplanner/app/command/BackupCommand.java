@@ -2,6 +2,7 @@ package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.jobs.task.Backup;
+import dev.injectorplanner.app.store.DatabaseTools;
 import dev.injectorplanner.app.store.StoreBackup;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -18,7 +19,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "backup",
         mixinStandardHelpOptions = true,
-        description = "Backs up the embedded store to one file and checks it. Back up PostgreSQL with its own tools.")
+        description =
+                "Backs up the embedded store to one file and checks it. For PostgreSQL it prints the command of the database's own tools.")
 final class BackupCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -33,10 +35,11 @@ final class BackupCommand implements Callable<Integer> {
     public Integer call() {
         Path zip = to == null ? Path.of(Backup.nameAt(Instant.now())) : to;
         try (Application application = Application.open(store.settings())) {
-            if (application.store().isShared()) {
+            DatabaseTools tools = application.store().findTools().orElse(null);
+            if (tools != null) {
                 throw new ParameterException(
                         spec.commandLine(),
-                        "The store is a PostgreSQL database. Fix: back it up with its own tools (pg_dump).");
+                        "The store is a PostgreSQL database. Fix: back it up with its own tools:\n  " + tools.backup());
             }
             long rows = StoreBackup.make(application.store().dataSource(), zip);
             spec.commandLine().getOut().printf("Copied %,d rows to %s%n", rows, zip);

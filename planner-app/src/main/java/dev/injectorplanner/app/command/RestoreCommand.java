@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.command;
 
+import dev.injectorplanner.app.store.DatabaseTools;
 import dev.injectorplanner.app.store.StoreBackup;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -29,7 +30,12 @@ final class RestoreCommand implements Callable<Integer> {
     public Integer call() {
         Path folder = store.findFolder(Path.of("planner-data"))
                 .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(), "A backup is restored into a folder. Fix: name an empty one with --data."));
+                        spec.commandLine(),
+                        "A backup is restored into a folder. Fix: name an empty one with --data. A PostgreSQL database is"
+                                + " restored with its own tools:\n  "
+                                + String.join(
+                                        "\n  ",
+                                        DatabaseTools.of(store.settings()).restore())));
         long rows = StoreBackup.restore(zip, folder);
         spec.commandLine().getOut().printf("Restored %,d rows into %s%n", rows, folder);
         return 0;

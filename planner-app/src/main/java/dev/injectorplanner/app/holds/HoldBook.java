@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.holds;
 
 import dev.injectorplanner.app.people.AuditTrail;
+import dev.injectorplanner.app.store.PageAnswers;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
@@ -21,9 +22,13 @@ public final class HoldBook {
     private static final String OF_DEPOT = " (select t.truck from TruckRow t where t.depot = :depot)";
 
     private final Store store;
+    private final PageAnswers<Asked, Holds> holds;
+
+    private record Asked(@Nullable String depot, IsoWeek firstWeek) {}
 
     public HoldBook(Store store) {
         this.store = store;
+        this.holds = new PageAnswers<>(store.dataSource());
     }
 
     /** Entities of this package's tables. */
@@ -115,6 +120,10 @@ public final class HoldBook {
      * @param firstWeek the plan's first week
      */
     public Holds holds(@Nullable String depot, IsoWeek firstWeek) {
+        return holds.of(new Asked(depot, firstWeek), asked -> readHolds(depot, firstWeek));
+    }
+
+    private Holds readHolds(@Nullable String depot, IsoWeek firstWeek) {
         return store.inTransaction(session -> {
             Map<String, IsoWeek> pins = new HashMap<>();
             Map<String, Set<IsoWeek>> blocked = new HashMap<>();

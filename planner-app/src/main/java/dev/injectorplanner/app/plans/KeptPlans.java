@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.plans;
 
 import dev.injectorplanner.app.people.AuditTrail;
+import dev.injectorplanner.app.store.PageAnswers;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.plan.Plan;
@@ -24,9 +25,11 @@ public final class KeptPlans {
     private static final int DOCUMENTS = 7;
 
     private final Store store;
+    private final PageAnswers<String, Optional<Long>> inForce;
 
     public KeptPlans(Store store) {
         this.store = store;
+        this.inForce = new PageAnswers<>(store.dataSource());
     }
 
     /** Entities of this package's tables. */
@@ -167,8 +170,10 @@ public final class KeptPlans {
 
     /** The number of the plan in force at a depot: cheap to ask. */
     public Optional<Long> findInForceId(String depot) {
-        return store.inTransaction(
-                session -> newestIds(session, depot, 1).stream().findFirst());
+        return inForce.of(
+                depot,
+                key -> store.inTransaction(
+                        session -> newestIds(session, key, 1).stream().findFirst()));
     }
 
     /** A kept plan whose document is still there. */

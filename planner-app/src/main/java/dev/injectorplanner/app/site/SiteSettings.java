@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.site;
 
 import dev.injectorplanner.app.people.AuditTrail;
+import dev.injectorplanner.app.store.PageAnswers;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.plan.Policy;
@@ -10,6 +11,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +29,7 @@ public final class SiteSettings {
 
     private final StoreSql sql;
     private final InstantSource clock;
+    private final PageAnswers<String, Map<String, KeptSetting>> kept;
 
     public SiteSettings(DataSource store) {
         this(store, InstantSource.system());
@@ -35,15 +38,15 @@ public final class SiteSettings {
     public SiteSettings(DataSource store, InstantSource clock) {
         this.sql = new StoreSql(store);
         this.clock = clock;
+        this.kept = new PageAnswers<>(store);
     }
 
     /** What is set, by name. */
     public Map<String, KeptSetting> kept() {
-        return sql.inTransaction(connection -> {
-            Map<String, KeptSetting> kept = new LinkedHashMap<>();
-            StoreSql.list(connection, ROWS + " order by name", SiteSettings::row)
-                    .forEach(row -> kept.put(row.name(), row));
-            return kept;
+        return kept.of("", key -> {
+            Map<String, KeptSetting> rows = new LinkedHashMap<>();
+            sql.list(ROWS + " order by name", SiteSettings::row).forEach(row -> rows.put(row.name(), row));
+            return Collections.unmodifiableMap(rows);
         });
     }
 

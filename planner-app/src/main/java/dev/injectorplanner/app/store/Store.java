@@ -54,11 +54,13 @@ public final class Store implements AutoCloseable {
 
     /** Does something in a transaction of its own: all of it is kept, or, where it throws, nothing. */
     public <T> T inTransaction(Function<StatelessSession, T> work) {
-        return sessions.fromStatelessTransaction(session -> {
+        T done = sessions.fromStatelessTransaction(session -> {
             T result = work.apply(session);
             StorePools.requireRoom(pool);
             return result;
         });
+        StorePools.committed(pool);
+        return done;
     }
 
     /** Work in SQL on tables of one's own and, through the writer, on the fleet's rows. */
@@ -98,6 +100,11 @@ public final class Store implements AutoCloseable {
         return settings.isEmbedded()
                 ? Optional.ofNullable(Path.of(settings.place()).getParent())
                 : Optional.empty();
+    }
+
+    /** How a shared database is backed up and restored; empty for an embedded store. */
+    public Optional<DatabaseTools> findTools() {
+        return settings.isPostgres() ? Optional.of(DatabaseTools.of(settings)) : Optional.empty();
     }
 
     /** How many depots there are. */

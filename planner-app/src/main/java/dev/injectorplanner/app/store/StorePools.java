@@ -20,11 +20,14 @@ final class StorePools implements DataSource, AutoCloseable {
     private final HikariDataSource writing;
     private final HikariDataSource reading;
     private final @Nullable DiskRoom room;
+    private final boolean shared;
     private final AtomicLong changes = new AtomicLong();
+    private final AtomicLong commits = new AtomicLong();
 
     StorePools(StoreSettings settings, HikariDataSource writing, HikariDataSource reading) {
         this.writing = writing;
         this.reading = reading;
+        this.shared = settings.isPostgres();
         this.room = settings.isEmbedded()
                 ? new DiskRoom(Objects.requireNonNull(Path.of(settings.place()).getParent()))
                 : null;
@@ -48,6 +51,22 @@ final class StorePools implements DataSource, AutoCloseable {
 
     long changes() {
         return changes.get();
+    }
+
+    /** Something was committed; what a page's reader ends has changed nothing. */
+    static void committed(DataSource source) {
+        if (source instanceof StorePools pools && !StoreLane.isReading()) {
+            pools.commits.incrementAndGet();
+        }
+    }
+
+    /** How often this process has committed something. */
+    long commits() {
+        return commits.get();
+    }
+
+    boolean isShared() {
+        return shared;
     }
 
     @Override

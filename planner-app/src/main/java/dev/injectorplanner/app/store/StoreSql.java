@@ -48,6 +48,7 @@ public final class StoreSql {
                 T result = work.in(connection);
                 StorePools.requireRoom(source);
                 connection.commit();
+                StorePools.committed(source);
                 return result;
             } catch (Throwable failure) { // an error too: what it left must not be committed by the next
                 undo(connection, failure);

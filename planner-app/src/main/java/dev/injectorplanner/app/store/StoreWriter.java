@@ -163,6 +163,7 @@ public final class StoreWriter implements AutoCloseable {
             StorePools.requireRoom(source);
             transaction.commit();
             transaction = null;
+            StorePools.committed(source);
             if (!StoreLane.isReading()) { // a page that reads through a writer has changed nothing
                 source.changed();
             }

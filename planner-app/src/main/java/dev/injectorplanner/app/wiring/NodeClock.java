@@ -7,6 +7,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.InstantSource;
 import javax.sql.DataSource;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -27,8 +28,12 @@ public final class NodeClock {
 
     /** Returns once the clocks agree, or no other node is at work. */
     public static void await(DataSource pool) {
+        await(pool, InstantSource.system(), PAUSE);
+    }
+
+    static void await(DataSource pool, InstantSource clock, Duration pause) {
         boolean said = false;
-        for (Duration off = difference(pool); off.abs().compareTo(MOST) > 0; off = difference(pool)) {
+        for (Duration off = difference(pool, clock); off.abs().compareTo(MOST) > 0; off = difference(pool, clock)) {
             boolean others = othersAtWork(pool);
             if (!said) {
                 LOG.error(
@@ -38,19 +43,19 @@ public final class NodeClock {
                         others ? "; another node is running, so this one waits" : "");
                 said = true;
             }
-            if (!others || !pause()) {
+            if (!others || !pause(pause)) {
                 return;
             }
         }
     }
 
     /** How far this machine is ahead. */
-    static Duration difference(DataSource pool) {
+    static Duration difference(DataSource pool, InstantSource clock) {
         return new StoreSql(pool).inTransaction(connection -> {
-            Instant before = Instant.now();
+            Instant before = clock.instant();
             Instant there = Instant.ofEpochMilli(
                     number(connection, "select cast(extract(epoch from clock_timestamp()) * 1000 as bigint)"));
-            Instant after = Instant.now();
+            Instant after = clock.instant();
             return Duration.between(
                     there, before.plus(Duration.between(before, after).dividedBy(2)));
         });
@@ -73,9 +78,9 @@ public final class NodeClock {
         }
     }
 
-    private static boolean pause() {
+    private static boolean pause(Duration pause) {
         try {
-            Thread.sleep(PAUSE.toMillis());
+            Thread.sleep(pause.toMillis());
             return true;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();

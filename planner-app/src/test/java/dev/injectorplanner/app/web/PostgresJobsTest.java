@@ -15,6 +15,11 @@ class PostgresJobsTest {
         assertThat(Visitor.nobody(address).get("/actuator/health").body()).isEqualTo("{\"status\":\"UP\"}");
         assertThat(Visitor.as(Role.MANAGER, address).get("/jobs").body())
                 .containsPattern("Not set up here: [^.]*backup")
-                .contains("nightly plan", "North");
+                .contains("nightly plan", "North")
+                .doesNotContain("pg_dump");
+        assertThat(Visitor.as(Role.ADMINISTRATOR, address).get("/jobs").body())
+                .containsPattern("pg_dump --format=custom --file=planner.dump postgresql://\\w+@localhost:\\d+/\\w+")
+                .containsPattern("pg_restore --exit-on-error .*/\\w+_restored planner.dump")
+                .containsPattern("serve --database jdbc:postgresql://localhost:\\d+/\\w+_restored");
     }
 }

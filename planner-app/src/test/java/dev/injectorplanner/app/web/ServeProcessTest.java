@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.injectorplanner.app.Main;
 import dev.injectorplanner.app.testkit.Visitor;
 import java.io.BufferedReader;
+import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -28,18 +29,7 @@ class ServeProcessTest {
     @Test
     @Timeout(120)
     void a_stop_closes_pages_jobs_and_store() throws Exception {
-        Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        Main.class.getName(),
-                        "serve",
-                        "--port",
-                        "0",
-                        "--data",
-                        folder.resolve("data").toString())
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
+        Process process = serve(ProcessBuilder.Redirect.INHERIT);
         try {
             BufferedReader said = process.inputReader();
             String ready = said.readLine();
@@ -63,6 +53,39 @@ class ServeProcessTest {
         } finally {
             process.toHandle().destroyForcibly();
         }
+    }
+
+    /** Between "Ready" and the sign-ins the store is closed under whoever prints them. */
+    @Test
+    @Timeout(120)
+    void a_stop_before_the_sign_ins_are_printed_leaves_no_trace_in_the_log() throws Exception {
+        Path log = folder.resolve("log");
+        Process process = serve(ProcessBuilder.Redirect.to(log.toFile()));
+        try {
+            assertThat(process.inputReader().readLine()).startsWith("Ready on");
+            process.destroy();
+            assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
+            assertThat(process.exitValue()).isEqualTo(143);
+            assertThat(Files.readString(log)).doesNotContain("Exception", "\tat ", " ERROR ");
+            assertThat(modified()).isEqualTo("modified=no");
+        } finally {
+            process.toHandle().destroyForcibly();
+        }
+    }
+
+    private Process serve(ProcessBuilder.Redirect log) throws IOException {
+        return new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Main.class.getName(),
+                        "serve",
+                        "--port",
+                        "0",
+                        "--data",
+                        folder.resolve("data").toString())
+                .redirectError(log)
+                .start();
     }
 
     private static void a_first_sign_in_leads_to_a_password_of_ones_own(URI address, String given) throws Exception {

@@ -20,11 +20,17 @@ import java.util.regex.Pattern;
 public record IsoWeek(int year, int week) implements Comparable<IsoWeek> {
     private static final Pattern WRITTEN = Pattern.compile("(\\d{4})-?W(\\d{2})");
 
+    /** Every year has 52 weeks, some have one more. */
+    private static final int SURE_WEEKS = 52;
+
     public IsoWeek {
-        int last = (int) IsoFields.WEEK_OF_WEEK_BASED_YEAR
+        Require.within("week", week, 1, week > SURE_WEEKS ? weeksOf(year) : SURE_WEEKS);
+    }
+
+    private static int weeksOf(int year) {
+        return (int) IsoFields.WEEK_OF_WEEK_BASED_YEAR
                 .rangeRefinedBy(LocalDate.of(year, 7, 1))
                 .getMaximum();
-        Require.within("week", week, 1, last);
     }
 
     /** The week that holds a day. */
@@ -69,6 +75,8 @@ public record IsoWeek(int year, int week) implements Comparable<IsoWeek> {
     /** The extended form of ISO 8601: {@code 2026-W48}. */
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "%04d-W%02d", year, week);
+        return (year >= 1000 && year <= 9999 ? String.valueOf(year) : String.format(Locale.ROOT, "%04d", year))
+                + (week < 10 ? "-W0" : "-W")
+                + week;
     }
 }

@@ -3,6 +3,8 @@ package dev.injectorplanner.core.units;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Locale;
+import java.util.Random;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 
@@ -36,5 +38,23 @@ class UnitsTest {
         assertThat(Figures.litres(18.24)).isEqualTo("18.2 l");
         assertThat(Figures.count(1, "fault", "faults")).isEqualTo("1 fault");
         assertThat(Figures.tidy(0.1 + 0.2)).isEqualTo(0.3);
+        assertThat(Figures.count(12_000, "fault", "faults")).isEqualTo("12,000 faults");
+    }
+
+    /** Java's own format strings write figures too, slowly. */
+    @Test
+    void figures_by_hand_are_those_of_format_strings() {
+        Random random = new Random(12);
+        for (int i = 0; i < 20_000; i++) {
+            double value = random.nextGaussian() * Math.pow(10, random.nextInt(18) - 3);
+            double tenth = Math.rint(value * 10) / 10 + 0.0;
+            assertThat(Figures.whole(value)).isEqualTo(String.format(Locale.ROOT, "%,d", Math.round(value)));
+            assertThat(Figures.oneDecimal(value)).as("%s", value).isEqualTo(String.format(Locale.ROOT, "%,.1f", tenth));
+        }
+        assertThat(Figures.whole(-999)).isEqualTo("-999");
+        assertThat(Figures.whole(-1_000)).isEqualTo("-1,000");
+        assertThat(Figures.oneDecimal(-0.04)).isEqualTo("0.0");
+        assertThat(Figures.oneDecimal(Double.NaN)).isEqualTo("NaN");
+        assertThat(Figures.tenths(1_234.56)).isEqualTo("1,234.6");
     }
 }

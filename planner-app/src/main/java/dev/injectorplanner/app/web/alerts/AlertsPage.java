@@ -43,7 +43,7 @@ public class AlertsPage {
     }
 
     /** An alert as it is shown. */
-    record Row(
+    public record Row(
             long id,
             String about,
             String link,
@@ -59,7 +59,7 @@ public class AlertsPage {
      *
      * @param folded whether nothing has to be decided there, so that they open only when asked for
      */
-    record Group(
+    public record Group(
             String letter, String title, String empty, List<Row> rows, boolean toSee, boolean toMute, boolean folded) {}
 
     @GetMapping("/alerts")

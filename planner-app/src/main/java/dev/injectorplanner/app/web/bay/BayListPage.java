@@ -28,7 +28,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 
 /** A depot's bay sheets: today's, then the rest of the week, then the week after, each by start. */
 @Controller
-class BayListPage {
+public class BayListPage {
     private static final DateTimeFormatter START = DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.ENGLISH);
 
     private final BayDesk desk;
@@ -38,10 +38,10 @@ class BayListPage {
     }
 
     /** A visit in the list. */
-    record Line(String truck, String start, @Nullable Integer bay, String work, String hours, boolean done) {}
+    public record Line(String truck, String start, @Nullable Integer bay, String work, String hours, boolean done) {}
 
     /** Visits of a stretch of days. */
-    record Group(String letter, String title, List<Line> lines) {}
+    public record Group(String letter, String title, List<Line> lines) {}
 
     private record Placed(Visit visit, @Nullable Laid laid) {
         LocalDateTime start() {

@@ -2,18 +2,16 @@ package dev.injectorplanner.app.web.bay;
 
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.stock.StockInjector;
+import dev.injectorplanner.app.web.download.Downloads;
+import dev.injectorplanner.app.web.download.FileOffer;
 import dev.injectorplanner.reports.bay.BaySheet;
 import dev.injectorplanner.reports.bay.CylinderLabel;
 import dev.injectorplanner.reports.bay.Paper;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
+import jakarta.servlet.http.HttpServletResponse;
 import java.util.Comparator;
 import java.util.List;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
-import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -22,27 +20,49 @@ import org.springframework.web.bind.annotation.PathVariable;
 @Controller
 class BayPapers {
     private final BayDesk desk;
+    private final Downloads downloads;
 
-    BayPapers(BayDesk desk) {
+    /**
+     * What a paper is of: what is printed on it.
+     *
+     * @param printed sheet or labels
+     */
+    private record Printed(String name, List<?> printed) {}
+
+    BayPapers(BayDesk desk, Downloads downloads) {
         this.desk = desk;
+        this.downloads = downloads;
     }
 
     @GetMapping("/bay/{truck}/sheet.pdf")
-    ResponseEntity<byte[]> sheet(@ModelAttribute("viewer") Viewer viewer, @PathVariable("truck") String name)
-            throws IOException {
+    Object sheet(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("truck") String name,
+            HttpServletResponse response,
+            Model model) {
         BaySheet sheet = desk.truck(viewer, name).sheet();
         if (sheet == null) {
             throw BayDesk.notThere();
         }
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        Paper.baySheets(List.of(sheet), out);
-        return pdf("bay-sheet-" + name + "-" + sheet.week() + ".pdf", out.toByteArray());
+        List<BaySheet> sheets = List.of(sheet);
+        return downloads.answer(
+                new Printed(name, sheets),
+                (progress, out) -> {
+                    progress.step("writing the bay sheet");
+                    Paper.baySheets(sheets, out);
+                },
+                FileOffer.pdf("bay-sheet-" + name + "-" + sheet.week() + ".pdf", BayAddresses.bay(name)),
+                response,
+                model);
     }
 
     /** Labels of the injectors in a truck's kit, by cylinder; there are none until it has one. */
     @GetMapping("/bay/{truck}/labels.pdf")
-    ResponseEntity<byte[]> labels(@ModelAttribute("viewer") Viewer viewer, @PathVariable("truck") String name)
-            throws IOException {
+    Object labels(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("truck") String name,
+            HttpServletResponse response,
+            Model model) {
         TruckInBay at = desk.truck(viewer, name);
         if (at.kit().isEmpty()) {
             throw BayDesk.notThere();
@@ -51,9 +71,15 @@ class BayPapers {
                 .sorted(Comparator.comparing(entry -> entry.getKey()))
                 .map(entry -> label(at, entry.getKey(), entry.getValue()))
                 .toList();
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        Paper.labels(labels, out);
-        return pdf("labels-" + name + ".pdf", out.toByteArray());
+        return downloads.answer(
+                new Printed(name, labels),
+                (progress, out) -> {
+                    progress.step("writing the labels");
+                    Paper.labels(labels, out);
+                },
+                FileOffer.pdf("labels-" + name + ".pdf", BayAddresses.bay(name)),
+                response,
+                model);
     }
 
     private static CylinderLabel label(TruckInBay at, int cylinder, StockInjector injector) {
@@ -67,15 +93,5 @@ class BayPapers {
                 injector.code(),
                 (sheet == null ? "no visit planned" : sheet.day()) + ", "
                         + at.depot().name());
-    }
-
-    private static ResponseEntity<byte[]> pdf(String name, byte[] bytes) {
-        String plain = name.replaceAll("[^A-Za-z0-9._-]", "_");
-        return ResponseEntity.ok()
-                .contentType(MediaType.APPLICATION_PDF)
-                .header(
-                        HttpHeaders.CONTENT_DISPOSITION,
-                        ContentDisposition.inline().filename(plain).build().toString())
-                .body(bytes);
     }
 }

@@ -4,6 +4,7 @@ import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import dev.injectorplanner.app.store.StoreLane;
 import jakarta.annotation.PreDestroy;
+import jakarta.servlet.http.HttpServletResponse;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -14,6 +15,7 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import org.springframework.ui.Model;
 
 /**
  * Files made one at a time beside the pages. The same file asked for by several is made once; what was made stays for some
@@ -24,6 +26,7 @@ public final class Downloads implements AutoCloseable {
     private static final int MOST_WAITING = 20;
     private static final long BYTES = Math.max(16L << 20, Runtime.getRuntime().maxMemory() / 20);
     private static final Duration KEPT = Duration.ofMinutes(10);
+    private static final String SECONDS_TO_NEXT_LOOK = "2";
 
     private final ThreadPoolExecutor worker =
             new ThreadPoolExecutor(1, 1, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(MOST_QUEUED), Downloads::thread);
@@ -90,6 +93,25 @@ public final class Downloads implements AutoCloseable {
                 waiting.release();
             }
         }
+    }
+
+    /**
+     * Answers a request: with the file, or with the page that says how far it is and asks again by itself.
+     *
+     * @param what equal for the same file, as for {@link #ask}
+     * @return a file or the name of a page
+     */
+    public Object answer(Object what, Maker maker, FileOffer offer, HttpServletResponse response, Model model) {
+        Download download = ask(what, maker);
+        Optional<byte[]> file = find(download);
+        if (file.isPresent()) {
+            return offer.answer(file.get());
+        }
+        response.setStatus(HttpServletResponse.SC_ACCEPTED);
+        response.setHeader("Refresh", SECONDS_TO_NEXT_LOOK);
+        model.addAttribute("offer", offer);
+        model.addAttribute("progress", download.progress());
+        return "download-wait";
     }
 
     private void make(Object what, Download download, Maker maker) {

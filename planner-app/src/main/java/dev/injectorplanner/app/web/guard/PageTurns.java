@@ -29,9 +29,11 @@ final class PageTurns extends OncePerRequestFilter {
     @Override
     protected boolean shouldNotFilter(HttpServletRequest request) {
         String method = request.getMethod(); // what changes something may take long and must not hold up readers
+        String path = request.getRequestURI();
         return !(method.equals("GET") || method.equals("HEAD"))
-                || AT_ONCE.contains(request.getRequestURI())
-                || request.getRequestURI().startsWith("/sheets/"); // made beside the pages; the request only waits
+                || AT_ONCE.contains(path)
+                || path.endsWith(".xlsx") // made beside the pages; the request only waits
+                || path.endsWith(".pdf");
     }
 
     @Override

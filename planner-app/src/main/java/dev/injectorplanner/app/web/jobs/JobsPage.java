@@ -50,6 +50,9 @@ public class JobsPage {
         if (viewer.is(Role.ADMINISTRATOR) && store != null) {
             model.addAttribute("restore", RestoreView.of(store, jobs.settings().backupFolderOf(store)));
         }
+        if (viewer.is(Role.ADMINISTRATOR)) {
+            application.store().findTools().ifPresent(tools -> model.addAttribute("tools", tools));
+        }
         return "jobs";
     }
 

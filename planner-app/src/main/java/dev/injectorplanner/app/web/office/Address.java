@@ -18,6 +18,11 @@ public final class Address {
         return "/trucks/" + escaped(truck);
     }
 
+    /** The plan of a depot, or of all for an empty name. */
+    public static String plan(String depot) {
+        return "/plan?depot=" + escaped(depot);
+    }
+
     /** The visits of a depot and week in the plan. */
     public static String week(String depot, IsoWeek week) {
         return "/plan?depot=" + escaped(depot) + "&week=" + week + "#sec-b";

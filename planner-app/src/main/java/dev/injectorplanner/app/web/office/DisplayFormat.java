@@ -64,12 +64,12 @@ public final class DisplayFormat {
 
     /** {@code W10}. */
     public static String week(IsoWeek week) {
-        return String.format(Locale.ROOT, "W%02d", week.week());
+        return (week.week() < 10 ? "W0" : "W") + week.week();
     }
 
     /** Always one decimal, for columns: {@code 6.0}. */
     public static String tenth(double value) {
-        return String.format(Locale.ROOT, "%,.1f", Math.rint(value * 10) / 10 + 0.0);
+        return Figures.oneDecimal(value);
     }
 
     /** An amount in the site's currency: {@code 1,340}, {@code −67}. */

@@ -2,13 +2,14 @@ package dev.injectorplanner.app.web.office;
 
 import dev.injectorplanner.app.closeout.CloseOuts;
 import dev.injectorplanner.app.people.Viewer;
-import dev.injectorplanner.app.plans.KeptPlan;
 import dev.injectorplanner.app.site.SiteSettings;
+import dev.injectorplanner.app.store.PageAnswers;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.units.SiteUnits;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -24,6 +25,10 @@ public final class Office {
     private final Fleets fleets;
     private final SiteSettings settings;
     private final CloseOuts closeOuts;
+    private final PageAnswers<String, List<String>> depots;
+    private final PageAnswers<Kept, Map<String, LocalDate>> done;
+
+    private record Kept(String depot, Instant at) {}
 
     public Office(Store store, PlansInForce plans, Fleets fleets) {
         this.store = store;
@@ -31,6 +36,8 @@ public final class Office {
         this.fleets = fleets;
         this.settings = new SiteSettings(store.dataSource());
         this.closeOuts = new CloseOuts(store);
+        this.depots = new PageAnswers<>(store.dataSource());
+        this.done = new PageAnswers<>(store.dataSource());
     }
 
     /**
@@ -58,14 +65,15 @@ public final class Office {
     public Optional<DepotPlan> find(String depot) {
         SiteUnits units = settings.units();
         return plans.find(depot, units)
-                .flatMap(kept ->
-                        fleets.find(depot).map(fleet -> new DepotPlan(depot, kept, fleet, units, done(depot, kept))));
+                .flatMap(kept -> fleets.find(depot)
+                        .map(fleet -> new DepotPlan(
+                                depot, kept, fleet, units, done.of(new Kept(depot, kept.keptAt()), this::readDone))));
     }
 
-    private Map<String, LocalDate> done(String depot, KeptPlan kept) {
-        Map<String, LocalDate> done = new HashMap<>();
-        closeOuts.since(depot, kept.keptAt()).forEach((truck, closeOut) -> done.put(truck, closeOut.doneOn()));
-        return done;
+    private Map<String, LocalDate> readDone(Kept kept) {
+        Map<String, LocalDate> days = new HashMap<>();
+        closeOuts.since(kept.depot(), kept.at()).forEach((truck, closeOut) -> days.put(truck, closeOut.doneOn()));
+        return days;
     }
 
     /** The same plans as the engine wrote them: in km, litres and degrees C. */
@@ -102,10 +110,12 @@ public final class Office {
     }
 
     private List<String> depots(@Nullable String only) {
-        return store
-                .inTransaction(session -> session.createSelectionQuery(
-                                "select d.depot from DepotRow d order by d.depot", String.class)
-                        .getResultList())
+        return depots
+                .of(
+                        "",
+                        key -> store.inTransaction(session -> session.createSelectionQuery(
+                                        "select d.depot from DepotRow d order by d.depot", String.class)
+                                .getResultList()))
                 .stream()
                 .filter(depot -> only == null || only.equals(depot))
                 .toList();

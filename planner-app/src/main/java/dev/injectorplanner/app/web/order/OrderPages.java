@@ -7,6 +7,8 @@ import dev.injectorplanner.app.planning.Planning;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.download.Download;
 import dev.injectorplanner.app.web.download.Downloads;
+import dev.injectorplanner.app.web.download.FileOffer;
+import dev.injectorplanner.app.web.office.Address;
 import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.NotHereException;
@@ -24,13 +26,8 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
-import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -41,11 +38,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 /** The order list, cores and claims, coolant; and the plan in force as workbooks. */
 @Controller
 public class OrderPages {
-    private static final MediaType WORKBOOK =
-            MediaType.parseMediaType("application/vnd.openxmlformats-officedocument.spreadsheetml.sheet");
-
     private static final Set<String> NAMES = Set.of("upcoming-work", "parts-needs", "coolant");
-    private static final String SECONDS_TO_NEXT_LOOK = "2";
 
     /**
      * What a workbook is of.
@@ -130,17 +123,12 @@ public class OrderPages {
                 plans.stream().map(DepotPlan::depot).toList(),
                 plans.stream().map(plan -> plan.kept().id()).toList(),
                 store.changes());
-        Download download = downloads.ask(wanted, (progress, out) -> write(wanted, plans, chosen, progress, out));
-        Optional<byte[]> file = downloads.find(download);
-        if (file.isPresent()) {
-            return answer(name, file.get());
-        }
-        response.setStatus(HttpServletResponse.SC_ACCEPTED);
-        response.setHeader("Refresh", SECONDS_TO_NEXT_LOOK);
-        model.addAttribute("chosen", chosen);
-        model.addAttribute("name", name);
-        model.addAttribute("progress", download.progress());
-        return "download-wait";
+        return downloads.answer(
+                wanted,
+                (progress, out) -> write(wanted, plans, chosen, progress, out),
+                FileOffer.workbook(name + ".xlsx", Address.plan(depot)),
+                response,
+                model);
     }
 
     private void write(Workbook wanted, List<DepotPlan> plans, ChosenDepots chosen, Download progress, OutputStream out)
@@ -164,17 +152,5 @@ public class OrderPages {
         return plans.stream()
                 .flatMap(plan -> plan.fleet().fleet().trucks().stream())
                 .toList();
-    }
-
-    private static ResponseEntity<byte[]> answer(String name, byte[] file) {
-        return ResponseEntity.ok()
-                .contentType(WORKBOOK)
-                .header(
-                        HttpHeaders.CONTENT_DISPOSITION,
-                        ContentDisposition.attachment()
-                                .filename(name + ".xlsx")
-                                .build()
-                                .toString())
-                .body(file);
     }
 }

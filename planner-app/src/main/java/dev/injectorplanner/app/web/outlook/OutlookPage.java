@@ -4,6 +4,9 @@ import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.planning.Planning;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.web.download.Downloads;
+import dev.injectorplanner.app.web.download.FileOffer;
 import dev.injectorplanner.app.web.office.Address;
 import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
@@ -17,20 +20,13 @@ import dev.injectorplanner.core.replay.outlook.OutlookRequest;
 import dev.injectorplanner.reports.outlook.OutlookWorkbook;
 import jakarta.annotation.PreDestroy;
 import jakarta.servlet.http.HttpServletResponse;
-import java.net.URI;
 import java.util.List;
 import java.util.Optional;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.HttpStatus;
-import org.springframework.http.MediaType;
-import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.servlet.mvc.method.annotation.StreamingResponseBody;
 
 /** Parts, hours, coolant, money and failures by month. */
 @Controller
@@ -38,18 +34,27 @@ public class OutlookPage {
     /** Months that can be chosen. */
     static final List<Integer> MONTHS = List.of(6, 12, 24, 36);
 
-    private static final MediaType WORKBOOK =
-            MediaType.parseMediaType("application/vnd.openxmlformats-officedocument.spreadsheetml.sheet");
     private static final int RUNS = 200;
     private static final long SEED = 1;
     private static final String SECONDS_TO_NEXT_LOOK = "2";
 
     private final Office office;
     private final Planning planning;
+    private final Store store;
+    private final Downloads downloads;
     private final OutlookBook book = new OutlookBook();
 
-    OutlookPage(Application application, Office office) {
+    /**
+     * What a workbook is of.
+     *
+     * @param stored changes of the store before it was asked for
+     */
+    private record Workbook(OutlookBook.Question question, long stored) {}
+
+    OutlookPage(Application application, Office office, Downloads downloads) {
         this.planning = application.planning();
+        this.store = application.store();
+        this.downloads = downloads;
         this.office = office;
     }
 
@@ -87,29 +92,30 @@ public class OutlookPage {
 
     /** The same as a workbook; where it is not worked out yet, the page that says so. */
     @GetMapping("/outlook/outlook.xlsx")
-    ResponseEntity<StreamingResponseBody> workbook(
+    Object workbook(
             @ModelAttribute("viewer") Viewer viewer,
             @RequestParam(name = "depot", defaultValue = "") String depot,
-            @RequestParam(name = "months", defaultValue = "12") int months) {
+            @RequestParam(name = "months", defaultValue = "12") int months,
+            HttpServletResponse response,
+            Model model) {
         check(months);
         ChosenDepots chosen = office.choose(viewer, depot);
         Optional<Outlook> found = chosen.anyPlan() ? ask(chosen, months).find() : Optional.empty();
         if (found.isEmpty()) {
-            return ResponseEntity.status(HttpStatus.FOUND)
-                    .location(URI.create(Address.outlook(depot, months)))
-                    .build();
+            return "redirect:" + Address.outlook(depot, months);
         }
-        FleetSnapshot fleet = planning.fleet(chosen.only());
-        StreamingResponseBody body = out -> new OutlookWorkbook(fleet, found.get()).write(out);
-        return ResponseEntity.ok()
-                .contentType(WORKBOOK)
-                .header(
-                        HttpHeaders.CONTENT_DISPOSITION,
-                        ContentDisposition.attachment()
-                                .filename("outlook.xlsx")
-                                .build()
-                                .toString())
-                .body(body);
+        String only = chosen.only();
+        return downloads.answer(
+                new Workbook(question(chosen, months), store.changes()),
+                (progress, out) -> {
+                    progress.step("reading the fleet");
+                    FleetSnapshot fleet = planning.fleet(only);
+                    progress.step("writing the workbook");
+                    new OutlookWorkbook(fleet, found.get()).write(out);
+                },
+                FileOffer.workbook("outlook.xlsx", Address.outlook(depot, months)),
+                response,
+                model);
     }
 
     private static void check(int months) {
@@ -121,17 +127,20 @@ public class OutlookPage {
 
     private OutlookBook.Making ask(ChosenDepots chosen, int months) {
         List<DepotPlan> plans = office.asWritten(chosen.plans());
-        OutlookBook.Question question = new OutlookBook.Question(
-                plans.stream().map(DepotPlan::depot).toList(),
-                plans.stream().map(plan -> plan.kept().id()).toList(),
-                months);
         String only = chosen.only();
         return book.ask(
-                question,
+                question(chosen, months),
                 watch -> OutlookMaker.make(
                         planning.fleet(only),
                         PlanOfDepots.of(plans),
                         new OutlookRequest(months, RUNS, SEED, 1),
                         watch));
+    }
+
+    private static OutlookBook.Question question(ChosenDepots chosen, int months) {
+        return new OutlookBook.Question(
+                chosen.plans().stream().map(DepotPlan::depot).toList(),
+                chosen.plans().stream().map(plan -> plan.kept().id()).toList(),
+                months);
     }
 }

@@ -16,7 +16,7 @@ import java.util.List;
  * @param held whether the truck is held already
  * @param tried what it would do; empty where nothing has been tried
  */
-record ChangeView(
+public record ChangeView(
         String truck,
         String depot,
         String week,
@@ -27,7 +27,7 @@ record ChangeView(
         String why,
         boolean held,
         List<Tried> tried) {
-    record Choice(String week, String words) {}
+    public record Choice(String week, String words) {}
 
     /**
      * What a change would do.
@@ -39,9 +39,10 @@ record ChangeView(
      * @param broken wishes that could then not be met
      * @param sum the answer in a sentence
      */
-    record Tried(String title, String save, List<Fact> facts, List<Other> others, List<String> broken, String sum) {}
+    public record Tried(
+            String title, String save, List<Fact> facts, List<Other> others, List<String> broken, String sum) {}
 
-    record Fact(String what, String before, String after, String difference) {}
+    public record Fact(String what, String before, String after, String difference) {}
 
-    record Other(String truck, String depot, String mark, String what, String hours) {}
+    public record Other(String truck, String depot, String mark, String what, String hours) {}
 }

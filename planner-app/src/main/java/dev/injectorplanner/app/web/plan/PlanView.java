@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param rows a row a depot
  * @param shown the week whose visits are shown
  */
-record PlanView(
+public record PlanView(
         String span,
         int visits,
         String booked,
@@ -32,11 +32,11 @@ record PlanView(
         List<Week> weeks,
         List<Row> rows,
         Shown shown) {
-    record Month(String name, int weeks) {}
+    public record Month(String name, int weeks) {}
 
-    record Week(String week, String words, boolean chosen, boolean frozen) {}
+    public record Week(String week, String words, boolean chosen, boolean frozen) {}
 
-    record Row(String depot, String about, String overtime, List<Bar> bars) {}
+    public record Row(String depot, String about, String overtime, List<Bar> bars) {}
 
     /**
      * Hours of a depot and week as a bar in a frame of 30 by 104.
@@ -50,7 +50,7 @@ record PlanView(
      * @param figure the figure below
      * @param words the same for those who hear it
      */
-    record Bar(
+    public record Bar(
             String week,
             double top,
             double height,
@@ -63,7 +63,7 @@ record PlanView(
             boolean chosen) {}
 
     /** The visits of a week. */
-    record Shown(
+    public record Shown(
             String week,
             String days,
             int visits,
@@ -71,14 +71,14 @@ record PlanView(
             @Nullable String after,
             List<Depot> depots) {}
 
-    record Depot(String depot, String hours, boolean toAnnounce, List<Visit> visits) {}
+    public record Depot(String depot, String hours, boolean toAnnounce, List<Visit> visits) {}
 
     /**
      * A visit.
      *
      * @param waiting what the same visit costs more a week later, or why it cannot be
      */
-    record Visit(
+    public record Visit(
             String truck,
             String work,
             String days,

@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The engine from above, front at the top: banks side by side, each cylinder with its figures. */
-final class EngineView {
+public final class EngineView {
     /** Faults seen in this many days and since fitting count as open. */
     static final int OPEN_DAYS = 30;
 
@@ -48,10 +48,10 @@ final class EngineView {
      * @param cylinders all, bank by bank
      * @param words what it shows, for those who hear it
      */
-    record Drawing(int height, List<Side> banks, List<Cylinder> cylinders, String words) {}
+    public record Drawing(int height, List<Side> banks, List<Cylinder> cylinders, String words) {}
 
     /** A bank as a frame. */
-    record Side(String name, int x, int width, int y, int height, int nameX, String anchor) {}
+    public record Side(String name, int x, int width, int y, int height, int nameX, String anchor) {}
 
     /**
      * A cylinder.
@@ -65,7 +65,7 @@ final class EngineView {
      * @param chance chance of failing within 12 weeks, in words
      * @param done whether the visit replaces it
      */
-    record Cylinder(
+    public record Cylinder(
             int number,
             String bank,
             int x,

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** The odometer over time as a line. */
-final class ReadingsChart {
+public final class ReadingsChart {
     private static final double LEFT = 84;
     private static final double RIGHT = 612;
     private static final double TOP = 16;
@@ -28,9 +28,9 @@ final class ReadingsChart {
     }
 
     /** @param words what it shows; {@code path} is empty where there is nothing to draw */
-    record Chart(String path, List<Tick> down, List<Tick> across, String words, String unit) {}
+    public record Chart(String path, List<Tick> down, List<Tick> across, String words, String unit) {}
 
-    record Tick(double at, String words) {}
+    public record Tick(double at, String words) {}
 
     Chart of(List<Reading> all) {
         List<Reading> readings =

@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Fills a truck's file from the plan in force and its records. */
-final class TruckFile {
+public final class TruckFile {
     private static final int MOST_NAMED = 3;
 
     private final DepotPlan plan;
@@ -42,7 +42,7 @@ final class TruckFile {
      * @param facts of the visit: label and value
      * @param left cylinders the visit leaves, with what doing them too would cost
      */
-    record View(
+    public record View(
             String truck,
             String vin,
             String depot,
@@ -64,12 +64,12 @@ final class TruckFile {
             List<Row> history,
             List<Integer> cylinders) {}
 
-    record Pair(String label, String value) {}
+    public record Pair(String label, String value) {}
 
-    record Finding(String what, String evidence, String limit, String by, boolean overdue) {}
+    public record Finding(String what, String evidence, String limit, String by, boolean overdue) {}
 
     /** A line of the history: day, what happened, with the day to sort by. */
-    record Row(LocalDate day, String on, String what, String detail) {}
+    public record Row(LocalDate day, String on, String what, String detail) {}
 
     View view() {
         List<Reading> readings = plan.fleet().readingsOf(truck.truck());

@@ -35,7 +35,7 @@ public class TruckFilePage {
     }
 
     /** A set of cylinders to do while the engine is open. */
-    record Set(
+    public record Set(
             String name, String cylinders, String hours, String cost, String sharedCost, String left, boolean best) {}
 
     @GetMapping("/trucks/{truck}")

@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Finds trucks by a piece of their name, VIN, or the serial or part of an injector that is fitted. */
-final class TruckSearch {
+public final class TruckSearch {
     /** Rows shown at most. */
     static final int MOST = 100;
 
@@ -23,7 +23,7 @@ final class TruckSearch {
      * @param depot its depot
      * @param family its engine
      */
-    record Row(String truck, String vin, String depot, String family) {}
+    public record Row(String truck, String vin, String depot, String family) {}
 
     /**
      * Trucks that hold a piece of text, by name; all where the piece is empty. A serial is found where it is and where it was:

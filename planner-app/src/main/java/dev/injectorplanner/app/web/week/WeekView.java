@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param changes what changed since the plan before
  * @param changesSince what that plan is, in words
  */
-record WeekView(
+public record WeekView(
         String week,
         String days,
         String made,
@@ -58,7 +58,7 @@ record WeekView(
      * @param other the words of the second button, or empty
      * @param otherAt where that leads
      */
-    record Question(
+    public record Question(
             String title,
             String facts,
             String proposed,
@@ -68,7 +68,7 @@ record WeekView(
             String other,
             String otherAt) {}
 
-    record Column(String day, boolean today) {}
+    public record Column(String day, boolean today) {}
 
     /**
      * A depot's week.
@@ -78,21 +78,21 @@ record WeekView(
      * @param available hours available
      * @param free what is left, in words
      */
-    record Row(
+    public record Row(
             String depot, String about, double booked, double available, String hours, String free, List<Cell> cells) {}
 
     /** A depot's day; {@code open} is false where nobody works. */
-    record Cell(String day, boolean open, double booked, double available, String hours, List<Stay> visits) {}
+    public record Cell(String day, boolean open, double booked, double available, String hours, List<Stay> visits) {}
 
     /** A truck in a bay on a day. */
-    record Stay(String truck, String work, String hours, String mark, String state, boolean strong) {}
+    public record Stay(String truck, String work, String hours, String mark, String state, boolean strong) {}
 
     /** A visit without a day. */
-    record NotLaid(String truck, String depot, String work, String hours, String reason) {}
+    public record NotLaid(String truck, String depot, String work, String hours, String reason) {}
 
     /** A part that a visit waits for. */
-    record Waiting(String truck, String depot, String starts, String part, String arrives, String otherwise) {}
+    public record Waiting(String truck, String depot, String starts, String part, String arrives, String otherwise) {}
 
     /** A visit that is not as it was. */
-    record Change(String truck, String depot, String mark, String what, String why, String hours) {}
+    public record Change(String truck, String depot, String mark, String what, String why, String hours) {}
 }

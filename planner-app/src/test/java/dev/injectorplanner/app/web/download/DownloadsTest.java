@@ -3,16 +3,23 @@ package dev.injectorplanner.app.web.download;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.lang.reflect.Proxy;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.ui.ConcurrentModel;
+import org.springframework.ui.Model;
 
 /** A file is made once beside the pages; who asks waits a little, and is told how far it is. */
 @Timeout(60)
@@ -68,6 +75,28 @@ class DownloadsTest {
         assertThat(other.find(Duration.ofSeconds(50))).isPresent();
         assertThat(impatient.find(impatient.ask("a", slow))).contains(new byte[] {1, 2, 3});
         assertThat(made).hasValue(2);
+    }
+
+    @Test
+    void who_does_not_wait_gets_a_page_that_asks_again_by_itself_then_the_file() throws Exception {
+        List<String> told = new ArrayList<>();
+        HttpServletResponse response = (HttpServletResponse) Proxy.newProxyInstance(
+                getClass().getClassLoader(), new Class<?>[] {HttpServletResponse.class}, (proxy, method, values) -> {
+                    told.add(method.getName() + Arrays.toString(values));
+                    return null;
+                });
+        Model model = new ConcurrentModel();
+        FileOffer offer = FileOffer.pdf("sheet of T 1.pdf", "/bay/T%201");
+        assertThat(impatient.answer("a", this::held, offer, response, model)).isEqualTo("download-wait");
+        assertThat(told).containsExactly("setStatus[202]", "setHeader[Refresh, 2]");
+        assertThat(model.getAttribute("offer")).isEqualTo(offer);
+        go.countDown();
+        impatient.ask("a", this::held).find(Duration.ofSeconds(50));
+
+        ResponseEntity<?> file = (ResponseEntity<?>) impatient.answer("a", this::held, offer, response, model);
+        assertThat(file.getBody()).isEqualTo(new byte[] {1, 2, 3});
+        assertThat(file.getHeaders().getContentType()).isEqualTo(MediaType.APPLICATION_PDF);
+        assertThat(file.getHeaders().getContentDisposition().getFilename()).isEqualTo("sheet_of_T_1.pdf");
     }
 
     @Test
