@@ -4,6 +4,7 @@ import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.core.plan.Advisor;
 import dev.injectorplanner.core.plan.Advisor.Advice;
 import dev.injectorplanner.core.plan.Advisor.Option;
+import dev.injectorplanner.reports.table.TextTable;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;

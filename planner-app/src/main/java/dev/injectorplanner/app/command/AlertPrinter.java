@@ -2,6 +2,7 @@ package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.alert.Alert;
 import dev.injectorplanner.app.alert.AlertEvent;
+import dev.injectorplanner.reports.table.TextTable;
 import java.io.PrintWriter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;

@@ -12,16 +12,12 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** What somebody must decide. */
 @Command(
@@ -34,13 +30,7 @@ import picocli.CommandLine.Spec;
             AlertsCommand.History.class,
             AlertsUpdateCommand.class
         })
-final class AlertsCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
-    @Mixin
-    private StoreOptions store;
-
+final class AlertsCommand extends StoreCommand {
     @Option(names = "--depot", paramLabel = "D", description = "One depot (default: all).")
     private @Nullable String depot;
 
@@ -58,10 +48,10 @@ final class AlertsCommand implements Callable<Integer> {
     public Integer call() {
         Set<AlertState> chosen = states();
         List<Alert> alerts;
-        try (Application application = Application.open(store.settings())) {
+        try (Application application = open()) {
             alerts = new Alerts(application.store().dataSource()).list(depot, chosen);
         }
-        AlertPrinter.print(spec.commandLine().getOut(), alerts, json);
+        AlertPrinter.print(out(), alerts, json);
         return 0;
     }
 
@@ -72,7 +62,7 @@ final class AlertsCommand implements Callable<Integer> {
                 chosen.add(AlertState.of(state));
             } catch (IllegalArgumentException e) {
                 throw new ParameterException(
-                        spec.commandLine(),
+                        commandLine(),
                         "--state " + state + ": is not an alert state. Fix: choose from "
                                 + Arrays.stream(AlertState.values())
                                         .map(AlertState::word)
@@ -84,33 +74,47 @@ final class AlertsCommand implements Callable<Integer> {
         return chosen.isEmpty() ? EnumSet.complementOf(EnumSet.of(AlertState.CLEARED)) : chosen;
     }
 
-    /** Somebody has taken note. */
-    @Command(
-            name = "acknowledge",
-            aliases = "seen",
-            mixinStandardHelpOptions = true,
-            description = "Acknowledges an alert; it stays open.")
-    static final class Acknowledge implements Callable<Integer> {
-        @Spec
-        private CommandSpec spec;
-
-        @Mixin
-        private StoreOptions store;
-
+    /** What is done with one alert. */
+    abstract static class OneAlert extends StoreCommand {
         @Parameters(paramLabel = "ID", description = "The alert's number.")
         private long id;
 
         @Option(names = "--json", description = "Prints one JSON object.")
         private boolean json;
 
+        abstract void answer(Alerts alerts);
+
         @Override
         public Integer call() {
-            Alert alert;
-            try (Application application = Application.open(store.settings())) {
-                alert = new Alerts(application.store().dataSource()).seen(id, Person.here(), Instant.now());
+            try (Application application = open()) {
+                answer(new Alerts(application.store().dataSource()));
             }
-            AlertPrinter.print(spec.commandLine().getOut(), List.of(alert), json);
             return 0;
+        }
+
+        long id() {
+            return id;
+        }
+
+        boolean asJson() {
+            return json;
+        }
+
+        void print(Alert alert) {
+            AlertPrinter.print(out(), List.of(alert), json);
+        }
+    }
+
+    /** Somebody has taken note. */
+    @Command(
+            name = "acknowledge",
+            aliases = "seen",
+            mixinStandardHelpOptions = true,
+            description = "Acknowledges an alert; it stays open.")
+    static final class Acknowledge extends OneAlert {
+        @Override
+        void answer(Alerts alerts) {
+            print(alerts.seen(id(), Person.here(), Instant.now()));
         }
     }
 
@@ -120,34 +124,16 @@ final class AlertsCommand implements Callable<Integer> {
             aliases = "mute",
             mixinStandardHelpOptions = true,
             description = "Snoozes an alert until a date, with a reason; then it comes back if it is still due.")
-    static final class Snooze implements Callable<Integer> {
-        @Spec
-        private CommandSpec spec;
-
-        @Mixin
-        private StoreOptions store;
-
-        @Parameters(paramLabel = "ID", description = "The alert's number.")
-        private long id;
-
+    static final class Snooze extends OneAlert {
         @Option(names = "--until", required = true, paramLabel = "DATE", description = "The day it comes back.")
         private LocalDate until;
 
         @Option(names = "--why", required = true, paramLabel = "TEXT", description = "Why it may wait.")
         private String why;
 
-        @Option(names = "--json", description = "Prints one JSON object.")
-        private boolean json;
-
         @Override
-        public Integer call() {
-            Alert alert;
-            try (Application application = Application.open(store.settings())) {
-                alert = new Alerts(application.store().dataSource())
-                        .mute(id, until, why, Person.here(), Instant.now(), LocalDate.now());
-            }
-            AlertPrinter.print(spec.commandLine().getOut(), List.of(alert), json);
-            return 0;
+        void answer(Alerts alerts) {
+            print(alerts.mute(id(), until, why, Person.here(), Instant.now(), LocalDate.now()));
         }
     }
 
@@ -156,36 +142,17 @@ final class AlertsCommand implements Callable<Integer> {
             name = "history",
             mixinStandardHelpOptions = true,
             description = "Prints the history of an alert: when, who, from which state to which, why.")
-    static final class History implements Callable<Integer> {
-        @Spec
-        private CommandSpec spec;
-
-        @Mixin
-        private StoreOptions store;
-
-        @Parameters(paramLabel = "ID", description = "The alert's number.")
-        private long id;
-
-        @Option(names = "--json", description = "Prints one JSON object.")
-        private boolean json;
-
+    static final class History extends OneAlert {
         @Override
-        public Integer call() {
-            Alert alert;
-            List<AlertEvent> events;
-            try (Application application = Application.open(store.settings())) {
-                Alerts alerts = new Alerts(application.store().dataSource());
-                alert = alerts.get(id);
-                events = alerts.history(id);
-            }
-            var out = spec.commandLine().getOut();
-            if (json) {
-                Json.print(out, Map.of("alert", alert, "history", events));
+        void answer(Alerts alerts) {
+            Alert alert = alerts.get(id());
+            List<AlertEvent> events = alerts.history(id());
+            if (asJson()) {
+                Json.print(out(), Map.of("alert", alert, "history", events));
             } else {
-                AlertPrinter.print(out, List.of(alert), false);
-                AlertPrinter.printHistory(out, events);
+                print(alert);
+                AlertPrinter.printHistory(out(), events);
             }
-            return 0;
         }
     }
 }

@@ -4,17 +4,15 @@ import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.calendar.CalendarFeeds;
 import dev.injectorplanner.app.calendar.CalendarFeeds.Feed;
 import dev.injectorplanner.app.calendar.CalendarFeeds.NewFeed;
+import dev.injectorplanner.reports.table.TextTable;
 import java.io.PrintWriter;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Secret addresses of the visits' calendars. */
 @Command(
@@ -29,13 +27,7 @@ final class CalendarCommand {
     private CalendarCommand() {}
 
     /** What the three have in common. */
-    private abstract static class Sub implements Callable<Integer> {
-        @Spec
-        private CommandSpec spec;
-
-        @Mixin
-        private StoreOptions store;
-
+    private abstract static class Sub extends StoreCommand {
         @Option(names = "--json", description = "Prints one JSON object.")
         private boolean json;
 
@@ -43,8 +35,8 @@ final class CalendarCommand {
 
         @Override
         public Integer call() {
-            try (Application application = Application.open(store.settings())) {
-                PrintWriter out = spec.commandLine().getOut();
+            try (Application application = open()) {
+                PrintWriter out = out();
                 run(application, new CalendarFeeds(application.store().dataSource()), out, json);
                 out.flush();
             }

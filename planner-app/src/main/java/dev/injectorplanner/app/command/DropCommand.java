@@ -14,26 +14,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** One look at the drop folder. */
 @Command(
         name = "drop",
         mixinStandardHelpOptions = true,
         description = "Loads the files in a drop folder once and moves them to its folders done and refused.")
-final class DropCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
-    @Mixin
-    private StoreOptions store;
-
+final class DropCommand extends StoreCommand {
     @Parameters(paramLabel = "DIR", description = "The drop folder.")
     private Path folder;
 
@@ -50,12 +40,12 @@ final class DropCommand implements Callable<Integer> {
     public Integer call() {
         DropSettings settings = new DropSettings(folder, Duration.ofSeconds(settledSeconds), DropSettings.DEAD_AFTER);
         List<DropResult> all;
-        try (Application application = Application.open(store.settings())) {
+        try (Application application = open()) {
             all = new DropFolder(application.intake(), settings, "by-hand-" + UUID.randomUUID(), Clock.systemUTC())
                     .pass();
             LoadNotes.write(application.audit(), Person.here(), DropResult.loaded(all));
         }
-        var out = spec.commandLine().getOut();
+        var out = out();
         if (json) {
             Json.print(out, Map.of("files", all.stream().map(DropCommand::json).toList()));
         } else if (all.isEmpty()) {

@@ -4,6 +4,7 @@ import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.holds.Hold;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.reports.table.TextTable;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;

@@ -3,15 +3,13 @@ package dev.injectorplanner.app.command;
 import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.jobs.JobRun;
 import dev.injectorplanner.app.wiring.JobParts;
+import dev.injectorplanner.reports.table.TextTable;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** What the scheduled jobs did. */
 @Command(
@@ -19,13 +17,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "Lists the runs of scheduled jobs; runs one now; lists and sets their times.",
         subcommands = {JobsRunCommand.class, JobsTimesCommand.class, JobsSetCommand.class})
-final class JobsCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
-    @Mixin
-    private StoreOptions store;
-
+final class JobsCommand extends StoreCommand {
     @Mixin
     private SettingsOption settings;
 
@@ -42,11 +34,11 @@ final class JobsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         List<JobRun> runs;
-        try (Application application = Application.open(store.settings());
+        try (Application application = open();
                 JobParts jobs = JobParts.of(application, settings.jobs())) {
             runs = jobs.frame().runs().listNewest(Math.max(1, most));
         }
-        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter out = out();
         if (json) {
             Json.print(out, Map.of("runs", runs.stream().map(JobsJsonView::of).toList()));
         } else {

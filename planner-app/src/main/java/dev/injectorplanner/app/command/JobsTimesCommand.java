@@ -3,26 +3,18 @@ package dev.injectorplanner.app.command;
 import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.jobs.JobSetting;
 import dev.injectorplanner.app.wiring.JobParts;
+import dev.injectorplanner.reports.table.TextTable;
 import java.io.PrintWriter;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** When the jobs run. */
 @Command(name = "times", mixinStandardHelpOptions = true, description = "Lists when the jobs run, depot by depot.")
-final class JobsTimesCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
-    @Mixin
-    private StoreOptions store;
-
+final class JobsTimesCommand extends StoreCommand {
     @Mixin
     private SettingsOption settings;
 
@@ -32,11 +24,11 @@ final class JobsTimesCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         List<JobSetting> list;
-        try (Application application = Application.open(store.settings());
+        try (Application application = open();
                 JobParts jobs = JobParts.of(application, settings.jobs())) {
             list = jobs.times().list(jobs.frame().registry().kinds());
         }
-        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter out = out();
         Instant now = Instant.now();
         if (json) {
             Json.print(

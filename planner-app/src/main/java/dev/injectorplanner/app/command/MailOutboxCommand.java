@@ -3,25 +3,16 @@ package dev.injectorplanner.app.command;
 import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.mail.Outbox;
 import dev.injectorplanner.app.mail.QueuedMail;
+import dev.injectorplanner.reports.table.TextTable;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** What waits to be sent. */
 @Command(name = "outbox", mixinStandardHelpOptions = true, description = "Lists the newest mails, unsent ones first.")
-final class MailOutboxCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
-    @Mixin
-    private StoreOptions store;
-
+final class MailOutboxCommand extends StoreCommand {
     @Option(names = "--most", paramLabel = "N", description = "Maximum number of mails to list (default: 50).")
     private int most = 50;
 
@@ -31,10 +22,10 @@ final class MailOutboxCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         List<QueuedMail> mails;
-        try (Application application = Application.open(store.settings())) {
+        try (Application application = open()) {
             mails = new Outbox(application.store().dataSource()).list(most);
         }
-        var out = spec.commandLine().getOut();
+        var out = out();
         TextTable table = new TextTable(">Mail", "State", ">Tries", "To", "Subject", "Last error");
         mails.forEach(mail -> table.row(
                 mail.id(),

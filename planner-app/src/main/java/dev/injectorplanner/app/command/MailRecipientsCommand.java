@@ -4,17 +4,15 @@ import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.mail.Addressee;
 import dev.injectorplanner.app.mail.MailRecipient;
 import dev.injectorplanner.app.mail.MailRecipients;
+import dev.injectorplanner.reports.table.TextTable;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Who gets mail. */
 @Command(
@@ -32,13 +30,7 @@ final class MailRecipientsCommand {
 
     private MailRecipientsCommand() {}
 
-    private abstract static class Change implements Callable<Integer> {
-        @Spec
-        private CommandSpec spec;
-
-        @Mixin
-        private StoreOptions store;
-
+    private abstract static class Change extends StoreCommand {
         @Option(names = "--depot", paramLabel = "D", description = "Mail of one depot (default: of every depot).")
         private @Nullable String depot;
 
@@ -57,8 +49,8 @@ final class MailRecipientsCommand {
         @Override
         public Integer call() {
             MailRecipient recipient = new MailRecipient(depot, Addressee.of(addressee), address);
-            try (Application application = Application.open(store.settings())) {
-                PrintWriter out = spec.commandLine().getOut();
+            try (Application application = open()) {
+                PrintWriter out = out();
                 String said = run(new MailRecipients(application.store().dataSource()), recipient);
                 AuditNotes.change(application, "change who gets mail", recipient.address(), "", said);
                 out.println(said);
@@ -93,23 +85,17 @@ final class MailRecipientsCommand {
 
     /** Who is on it. */
     @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists who gets mail.")
-    static final class Listing implements Callable<Integer> {
-        @Spec
-        private CommandSpec spec;
-
-        @Mixin
-        private StoreOptions store;
-
+    static final class Listing extends StoreCommand {
         @Option(names = "--json", description = "Prints one JSON object.")
         private boolean json;
 
         @Override
         public Integer call() {
             List<MailRecipient> all;
-            try (Application application = Application.open(store.settings())) {
+            try (Application application = open()) {
                 all = new MailRecipients(application.store().dataSource()).list();
             }
-            PrintWriter out = spec.commandLine().getOut();
+            PrintWriter out = out();
             TextTable table = new TextTable("Depot", "Reader", "Address");
             all.forEach(each -> table.row(
                     each.depot() == null ? "every depot" : each.depot(),

@@ -8,22 +8,12 @@ import dev.injectorplanner.app.mail.Outbox;
 import dev.injectorplanner.core.check.InvalidValueException;
 import java.io.PrintWriter;
 import java.time.Clock;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Sends what is due. */
 @Command(name = "send", mixinStandardHelpOptions = true, description = "Sends the mail that is due, once.")
-final class MailSendCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
-    @Mixin
-    private StoreOptions store;
-
+final class MailSendCommand extends StoreCommand {
     @Option(names = "--json", description = "Prints one JSON object.")
     private boolean json;
 
@@ -31,11 +21,11 @@ final class MailSendCommand implements Callable<Integer> {
     public Integer call() {
         MailSettings settings = settings();
         SendCounts counts;
-        try (Application application = Application.open(store.settings())) {
+        try (Application application = open()) {
             counts = new MailSending(new Outbox(application.store().dataSource()), settings, Clock.systemUTC())
                     .sendDue();
         }
-        return print(spec.commandLine().getOut(), counts, json);
+        return print(out(), counts, json);
     }
 
     static MailSettings settings() {

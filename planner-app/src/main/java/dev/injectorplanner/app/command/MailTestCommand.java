@@ -9,26 +9,16 @@ import dev.injectorplanner.app.mail.Outbox;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Tries the server out. */
 @Command(
         name = "test",
         mixinStandardHelpOptions = true,
         description = "Sends a test mail to an address, and any other mail that is due.")
-final class MailTestCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
-    @Mixin
-    private StoreOptions store;
-
+final class MailTestCommand extends StoreCommand {
     @Parameters(paramLabel = "ADDRESS", description = "Address.")
     private String address;
 
@@ -43,11 +33,11 @@ final class MailTestCommand implements Callable<Integer> {
                 .say("This is a test. The server " + settings + " accepted it from " + settings.from() + ".");
         Mail mail = new Mail(
                 "test/" + now + "/" + address, address, letter.title(), letter.text(), letter.html(), List.of());
-        try (Application application = Application.open(store.settings())) {
+        try (Application application = open()) {
             Outbox outbox = new Outbox(application.store().dataSource());
             outbox.queue(mail, now);
             var counts = new MailSending(outbox, settings, Clock.systemUTC()).sendDue();
-            return MailSendCommand.print(spec.commandLine().getOut(), counts, json);
+            return MailSendCommand.print(out(), counts, json);
         }
     }
 }

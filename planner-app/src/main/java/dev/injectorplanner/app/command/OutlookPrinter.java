@@ -5,6 +5,7 @@ import dev.injectorplanner.core.replay.outlook.Outlook;
 import dev.injectorplanner.core.replay.outlook.Outlook.Month;
 import dev.injectorplanner.core.replay.outlook.Outlook.PartMonth;
 import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.reports.table.TextTable;
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -9,6 +9,8 @@ import dev.injectorplanner.core.plan.PlanCost;
 import dev.injectorplanner.core.plan.Unplanned;
 import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.visit.Visit;
+import dev.injectorplanner.reports.table.TextTable;
+import dev.injectorplanner.reports.work.VisitColumns;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.List;
@@ -117,40 +119,13 @@ final class PlanPrinter {
         if (visits.isEmpty()) {
             return;
         }
-        TextTable table = new TextTable("Week", "Depot", "Truck", "Cylinders", ">Hours", ">Coolant l", "Why");
-        visits.stream()
+        List<Visit> next = visits.stream()
                 .sorted((a, b) -> a.week().compareTo(b.week()))
                 .limit(SHOWN)
-                .forEach(visit -> table.row(
-                        visit.week(),
-                        visit.depot(),
-                        visit.truck(),
-                        work(visit),
-                        String.format(Locale.ROOT, "%.1f", visit.labourHours()),
-                        String.format(Locale.ROOT, "%.1f", visit.drainedLitres()),
-                        evidence(visit)));
+                .toList();
         out.printf("%nNext visits%n");
-        table.print(out);
+        TextTable.of(VisitColumns.IN_SHORT, next).print(out);
         more(visits.size(), "visits");
-    }
-
-    private static String work(Visit visit) {
-        String cylinders = visit.cylinders().stream().map(String::valueOf).collect(Collectors.joining(" "));
-        if (!cylinders.isEmpty()) {
-            return cylinders
-                    + (visit.inspection() ? " +test" : "")
-                    + (visit.tasks().isEmpty() ? "" : " +task");
-        }
-        return visit.inspection() ? "test" : "task";
-    }
-
-    private static String evidence(Visit visit) {
-        if (visit.dueItems().isEmpty()) {
-            return visit.why();
-        }
-        DueItem first = visit.dueItems().get(0);
-        String more = visit.dueItems().size() > 1 ? " (+" + (visit.dueItems().size() - 1) + ")" : "";
-        return (first.cylinder() == null ? "" : "cyl " + first.cylinder() + ": ") + first.evidence() + more;
     }
 
     private void unplanned(List<Unplanned> unplanned) {

@@ -5,6 +5,7 @@ import dev.injectorplanner.core.replay.ReplayResult;
 import dev.injectorplanner.core.replay.run.CostKind;
 import dev.injectorplanner.core.replay.scenario.Scenario;
 import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.reports.table.TextTable;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -6,6 +6,7 @@ import dev.injectorplanner.app.site.SettingKind;
 import dev.injectorplanner.app.site.SettingKinds;
 import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.reports.table.TextTable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -6,6 +6,7 @@ import dev.injectorplanner.app.people.NewPerson;
 import dev.injectorplanner.app.people.People;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.security.Pbkdf2Hashing;
+import dev.injectorplanner.reports.table.TextTable;
 import java.io.PrintWriter;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;

@@ -57,7 +57,8 @@ final class AlertLetter {
     }
 
     private static void table(Letter letter, String heading, List<Alert> alerts, List<String> columns, Row row) {
-        letter.table(heading, columns, alerts.stream().limit(SHOWN).map(row::of).toList());
+        letter.tableOf(
+                heading, columns, alerts.stream().limit(SHOWN).map(row::of).toList());
         if (alerts.size() > SHOWN) {
             letter.say((alerts.size() - SHOWN) + " more: see the list of alerts.");
         }

@@ -31,11 +31,11 @@ final class DeadlineLetter {
                                 ? "No deposit is lost within " + DAYS_AHEAD + " days."
                                 : "The first deposit is lost after "
                                         + cores.get(0).lastDay() + ".")
-                .table(
+                .tableOf(
                         "Cores to send back",
                         List.of("Last day", "Days left", "Truck", "Part", "Supplier", "Old serial", "Deposit"),
                         cores.stream().map(DeadlineLetter::row).toList())
-                .table(
+                .tableOf(
                         "Claims to send",
                         List.of("Truck", "Part", "Supplier", "Serial", "Fitted", "Out", "Value", "Missing evidence"),
                         claims.stream().map(DeadlineLetter::row).toList()));

@@ -27,7 +27,7 @@ final class OrderLetter {
                                 ? "All arrive in time if ordered by the date shown."
                                 : late
                                         + " of them may be late at the longest lead time: request express shipment, or postpone the visit.")
-                .table(
+                .tableOf(
                         "Order now",
                         List.of("Order by", "Supplier", "Part", "Description", "Quantity", "For week", "Trucks"),
                         now.stream().map(OrderLetter::row).toList());

@@ -1,6 +1,9 @@
 package dev.injectorplanner.app.mail;
 
-import java.util.ArrayList;
+import dev.injectorplanner.reports.table.TableColumn;
+import dev.injectorplanner.reports.table.TextTable;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.util.List;
 
 /**
@@ -36,21 +39,32 @@ public final class Letter {
         return this;
     }
 
+    /** A table under its heading, by the description of its columns; nothing where it has no rows. */
+    public <R> Letter table(String heading, List<TableColumn<R>> columns, List<R> rows) {
+        return tableOf(
+                heading,
+                columns.stream().map(TableColumn::headingWithUnit).toList(),
+                rows.stream()
+                        .map(row -> columns.stream()
+                                .map(column -> column.plain(row))
+                                .toList())
+                        .toList());
+    }
+
     /** A table under its heading; nothing where it has no rows. */
-    public Letter table(String heading, List<String> columns, List<List<String>> rows) {
+    public Letter tableOf(String heading, List<String> columns, List<List<String>> rows) {
         if (rows.isEmpty()) {
             return this;
         }
-        text.append(heading).append('\n');
+        StringWriter lines = new StringWriter();
+        TextTable table = new TextTable(columns.toArray(String[]::new));
+        rows.forEach(row -> table.row(row.toArray()));
+        table.print(new PrintWriter(lines));
+        text.append(heading).append('\n').append(lines.toString().replace(System.lineSeparator(), "\n"));
         html.append("<h2>").append(escaped(heading)).append("</h2>\n<table><thead>");
         htmlRow(columns, "th");
         html.append("</thead><tbody>");
-        int[] widths = widths(columns, rows);
-        textRow(columns, widths);
-        for (List<String> row : rows) {
-            textRow(row, widths);
-            htmlRow(row, "td");
-        }
+        rows.forEach(row -> htmlRow(row, "td"));
         html.append("</tbody></table>\n");
         text.append('\n');
         return this;
@@ -66,24 +80,6 @@ public final class Letter {
 
     public String html() {
         return html + "</body></html>\n";
-    }
-
-    private static int[] widths(List<String> columns, List<List<String>> rows) {
-        int[] widths = columns.stream().mapToInt(String::length).toArray();
-        for (List<String> row : rows) {
-            for (int i = 0; i < widths.length; i++) {
-                widths[i] = Math.max(widths[i], row.get(i).length());
-            }
-        }
-        return widths;
-    }
-
-    private void textRow(List<String> cells, int[] widths) {
-        List<String> padded = new ArrayList<>();
-        for (int i = 0; i < widths.length; i++) {
-            padded.add(cells.get(i) + " ".repeat(widths[i] - cells.get(i).length()));
-        }
-        text.append(("  " + String.join("  ", padded)).stripTrailing()).append('\n');
     }
 
     private void htmlRow(List<String> cells, String tag) {

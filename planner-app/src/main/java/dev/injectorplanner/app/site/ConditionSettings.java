@@ -23,7 +23,7 @@ final class ConditionSettings {
                     0,
                     60,
                     SAFETY.days(),
-                    safety((rules, v) -> new SafetyLimit((int) v, rules.windowDays(), rules.latePerDay()))),
+                    safety((rules, v) -> rules.withDays((int) v))),
             figure(
                     "safety-window-days",
                     SettingArea.SAFETY,
@@ -33,7 +33,7 @@ final class ConditionSettings {
                     1,
                     365,
                     SAFETY.windowDays(),
-                    safety((rules, v) -> new SafetyLimit(rules.days(), (int) v, rules.latePerDay()))),
+                    safety((rules, v) -> rules.withWindowDays((int) v))),
             figure(
                     "safety-late-per-day",
                     SettingArea.SAFETY,
@@ -43,7 +43,7 @@ final class ConditionSettings {
                     0,
                     1_000_000,
                     SAFETY.latePerDay(),
-                    safety((rules, v) -> new SafetyLimit(rules.days(), rules.windowDays(), v))),
+                    safety(SafetyLimit::withLatePerDay)),
             figure(
                     "inspection-hours",
                     SettingArea.INSPECTION,
@@ -74,7 +74,7 @@ final class ConditionSettings {
                     100,
                     1_000_000,
                     DEFECTS.meanDelayKm(),
-                    defects((rules, v) -> new DefectDefaults(v, rules.sensitivity(), rules.silentShare()))),
+                    defects(DefectDefaults::withMeanDelayKm)),
             figure(
                     "test-sensitivity",
                     SettingArea.INSPECTION,
@@ -84,7 +84,7 @@ final class ConditionSettings {
                     0.01,
                     1,
                     DEFECTS.sensitivity(),
-                    defects((rules, v) -> new DefectDefaults(rules.meanDelayKm(), v, rules.silentShare()))),
+                    defects(DefectDefaults::withSensitivity)),
             figure(
                     "silent-share",
                     SettingArea.INSPECTION,
@@ -94,7 +94,7 @@ final class ConditionSettings {
                     0,
                     1,
                     DEFECTS.silentShare(),
-                    defects((rules, v) -> new DefectDefaults(rules.meanDelayKm(), rules.sensitivity(), v))));
+                    defects(DefectDefaults::withSilentShare)));
 
     private ConditionSettings() {}
 

@@ -37,12 +37,7 @@ final class SupplySettings {
                     0.5,
                     0.9999,
                     ORDERS.serviceLevel(),
-                    orders((rules, v) -> new OrderRules(
-                            v,
-                            rules.reviewDays(),
-                            rules.expediteDays(),
-                            rules.expeditePrice(),
-                            rules.postponementPerWeek()))),
+                    orders(OrderRules::withServiceLevel)),
             figure(
                     "review-days",
                     SettingArea.PARTS,
@@ -52,12 +47,7 @@ final class SupplySettings {
                     0,
                     60,
                     ORDERS.reviewDays(),
-                    orders((rules, v) -> new OrderRules(
-                            rules.serviceLevel(),
-                            (int) v,
-                            rules.expediteDays(),
-                            rules.expeditePrice(),
-                            rules.postponementPerWeek()))),
+                    orders((rules, v) -> rules.withReviewDays((int) v))),
             figure(
                     "expedite-days",
                     SettingArea.PARTS,
@@ -67,12 +57,7 @@ final class SupplySettings {
                     0,
                     60,
                     ORDERS.expediteDays(),
-                    orders((rules, v) -> new OrderRules(
-                            rules.serviceLevel(),
-                            rules.reviewDays(),
-                            (int) v,
-                            rules.expeditePrice(),
-                            rules.postponementPerWeek()))),
+                    orders((rules, v) -> rules.withExpediteDays((int) v))),
             figure(
                     "expedite-price",
                     SettingArea.PARTS,
@@ -82,12 +67,7 @@ final class SupplySettings {
                     0,
                     1_000_000,
                     ORDERS.expeditePrice().doubleValue(),
-                    orders((rules, v) -> new OrderRules(
-                            rules.serviceLevel(),
-                            rules.reviewDays(),
-                            rules.expediteDays(),
-                            BigDecimal.valueOf(v),
-                            rules.postponementPerWeek()))),
+                    orders((rules, v) -> rules.withExpeditePrice(BigDecimal.valueOf(v)))),
             figure(
                     "moving-per-week",
                     SettingArea.PARTS,
@@ -97,12 +77,7 @@ final class SupplySettings {
                     0,
                     1_000_000,
                     ORDERS.postponementPerWeek().doubleValue(),
-                    orders((rules, v) -> new OrderRules(
-                            rules.serviceLevel(),
-                            rules.reviewDays(),
-                            rules.expediteDays(),
-                            rules.expeditePrice(),
-                            BigDecimal.valueOf(v)))),
+                    orders((rules, v) -> rules.withPostponementPerWeek(BigDecimal.valueOf(v)))),
             yesOrNo(
                     "renew-coolant",
                     SettingArea.COOLANT,
@@ -127,14 +102,7 @@ final class SupplySettings {
                     0,
                     1,
                     COOLANT.lostShare(),
-                    coolant((rules, v) -> new CoolantRules(
-                            rules.renew(),
-                            rules.protectToC(),
-                            rules.anyStrength(),
-                            v,
-                            rules.concentrateContainerLitres(),
-                            rules.waterContainerLitres(),
-                            rules.wasteContainerLitres()))),
+                    coolant(CoolantRules::withLostShare)),
             figure(
                     "concentrate-container",
                     SettingArea.COOLANT,
@@ -144,14 +112,7 @@ final class SupplySettings {
                     0.1,
                     10_000,
                     COOLANT.concentrateContainerLitres(),
-                    coolant((rules, v) -> new CoolantRules(
-                            rules.renew(),
-                            rules.protectToC(),
-                            rules.anyStrength(),
-                            rules.lostShare(),
-                            v,
-                            rules.waterContainerLitres(),
-                            rules.wasteContainerLitres()))),
+                    coolant(CoolantRules::withConcentrateContainerLitres)),
             figure(
                     "water-container",
                     SettingArea.COOLANT,
@@ -161,14 +122,7 @@ final class SupplySettings {
                     0.1,
                     10_000,
                     COOLANT.waterContainerLitres(),
-                    coolant((rules, v) -> new CoolantRules(
-                            rules.renew(),
-                            rules.protectToC(),
-                            rules.anyStrength(),
-                            rules.lostShare(),
-                            rules.concentrateContainerLitres(),
-                            v,
-                            rules.wasteContainerLitres()))),
+                    coolant(CoolantRules::withWaterContainerLitres)),
             figure(
                     "waste-container",
                     SettingArea.COOLANT,
@@ -178,14 +132,7 @@ final class SupplySettings {
                     0.1,
                     10_000,
                     COOLANT.wasteContainerLitres(),
-                    coolant((rules, v) -> new CoolantRules(
-                            rules.renew(),
-                            rules.protectToC(),
-                            rules.anyStrength(),
-                            rules.lostShare(),
-                            rules.concentrateContainerLitres(),
-                            rules.waterContainerLitres(),
-                            v))));
+                    coolant(CoolantRules::withWasteContainerLitres)));
 
     private SupplySettings() {}
 

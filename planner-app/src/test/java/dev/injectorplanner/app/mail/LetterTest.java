@@ -8,11 +8,11 @@ import org.junit.jupiter.api.Test;
 class LetterTest {
     private static final Letter LETTER = new Letter("Title <b>")
             .say("First \"this\" & that's all.")
-            .table(
+            .tableOf(
                     "Table",
                     List.of("Truck", "Why"),
                     List.of(List.of("T1", "<script>alert(1)</script>"), List.of("T-200", "x")))
-            .table("Nothing in it", List.of("Truck"), List.of());
+            .tableOf("Nothing in it", List.of("Truck"), List.of());
 
     @Test
     void the_text_is_in_columns() {

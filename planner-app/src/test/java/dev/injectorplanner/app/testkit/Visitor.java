@@ -32,6 +32,8 @@ public final class Visitor {
     private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
     private static final String HASH = new Pbkdf2Hashing().hash(PASSWORD);
 
+    private static final int MOST_ASKED = 20;
+
     private final URI address;
     private final CookieManager cookies = new CookieManager();
     private final HttpClient client =
@@ -91,9 +93,14 @@ public final class Visitor {
         return send(HttpRequest.newBuilder(address.resolve(path)).header("Accept", "text/html, */*;q=0.1"));
     }
 
-    /** A file, as it comes. */
+    /** A file, asked for again while the answer is the page that says how far it is, as a browser does. */
     public HttpResponse<byte[]> file(String path) throws IOException, InterruptedException {
-        return client.send(HttpRequest.newBuilder(address.resolve(path)).build(), BodyHandlers.ofByteArray());
+        HttpRequest request = HttpRequest.newBuilder(address.resolve(path)).build();
+        HttpResponse<byte[]> answer = client.send(request, BodyHandlers.ofByteArray());
+        for (int asked = 1; answer.statusCode() == 202 && asked < MOST_ASKED; asked++) {
+            answer = client.send(request, BodyHandlers.ofByteArray()); // each waits some seconds for the file
+        }
+        return answer;
     }
 
     /** Sends a form with the hidden token of a page that has one. */

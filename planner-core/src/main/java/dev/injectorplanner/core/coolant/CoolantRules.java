@@ -1,6 +1,7 @@
 package dev.injectorplanner.core.coolant;
 
 import dev.injectorplanner.core.check.Require;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param waterContainerLitres what a container of water holds
  * @param wasteContainerLitres what a waste container takes
  */
+@RecordBuilder
+@RecordBuilder.Options(addClassRetainedGenerated = true)
 public record CoolantRules(
         boolean renew,
         @Nullable Double protectToC,
@@ -21,7 +24,8 @@ public record CoolantRules(
         double lostShare,
         double concentrateContainerLitres,
         double waterContainerLitres,
-        double wasteContainerLitres) {
+        double wasteContainerLitres)
+        implements CoolantRulesBuilder.With {
     public CoolantRules {
         if (protectToC != null) {
             GlycolWater.percentFor(protectToC);
@@ -35,38 +39,5 @@ public record CoolantRules(
     /** Put back, each family's strength, a twentieth lost, 20 l cans of concentrate and water, 60 l waste drums. */
     public static CoolantRules standard() {
         return new CoolantRules(false, null, false, 0.05, 20, 20, 60);
-    }
-
-    public CoolantRules withRenew(boolean other) {
-        return new CoolantRules(
-                other,
-                protectToC,
-                anyStrength,
-                lostShare,
-                concentrateContainerLitres,
-                waterContainerLitres,
-                wasteContainerLitres);
-    }
-
-    public CoolantRules withProtectToC(@Nullable Double other) {
-        return new CoolantRules(
-                renew,
-                other,
-                anyStrength,
-                lostShare,
-                concentrateContainerLitres,
-                waterContainerLitres,
-                wasteContainerLitres);
-    }
-
-    public CoolantRules withAnyStrength(boolean other) {
-        return new CoolantRules(
-                renew,
-                protectToC,
-                other,
-                lostShare,
-                concentrateContainerLitres,
-                waterContainerLitres,
-                wasteContainerLitres);
     }
 }

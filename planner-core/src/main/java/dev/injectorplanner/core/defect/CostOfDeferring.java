@@ -39,7 +39,7 @@ public record CostOfDeferring(double[] until, double later) {
             double perWeek,
             double leavesInWeeks) {
 
-        /** What having a new unit instead would cost per unit of use, in so many weeks. */
+        /** What having a new unit instead would cost per unit of use, after a number of weeks. */
         double rateIn(double weeks) {
             double left = leavesInWeeks - weeks;
             return left == Double.POSITIVE_INFINITY

@@ -22,7 +22,7 @@ import java.util.TreeMap;
  * counts as prior for each part, so that a part with few failures borrows from the others.
  */
 public final class DefectBook {
-    /** Lives that a fit takes at the most; of more, every so many-th. */
+    /** Lives that a fit takes at the most; of more, an even share. */
     private static final int MOST_LIVES = 6_000;
 
     /** Weeks of a life that are followed at the most: what was shown before says nothing of a defect now. */

@@ -1,6 +1,7 @@
 package dev.injectorplanner.core.defect;
 
 import dev.injectorplanner.core.check.Require;
+import io.soabase.recordbuilder.core.RecordBuilder;
 
 /**
  * How defects behave where the fleet's records are too few to tell; beside few records it counts as some of them.
@@ -9,7 +10,10 @@ import dev.injectorplanner.core.check.Require;
  * @param sensitivity share of defects there are that a test (balance and return flow together) finds, 0 to 1
  * @param silentShare share of failures that no fault announced, 0 to 1
  */
-public record DefectDefaults(double meanDelayKm, double sensitivity, double silentShare) {
+@RecordBuilder
+@RecordBuilder.Options(addClassRetainedGenerated = true)
+public record DefectDefaults(double meanDelayKm, double sensitivity, double silentShare)
+        implements DefectDefaultsBuilder.With {
     /** Planner defaults, of no source: 20,000 km, 80 %, 50 %. */
     public static final DefectDefaults STANDARD = new DefectDefaults(20_000, 0.8, 0.5);
 

@@ -4,7 +4,7 @@ import dev.injectorplanner.core.history.LifeEnd;
 import java.util.List;
 
 /**
- * Fits a defect model to lives by expectation and maximisation, with a prior that counts as so many lives of its own. Source:
+ * Fits a defect model to lives by expectation and maximisation, with a prior that counts as a number of lives of its own. Source:
  * Dempster, Laird and Rubin (1977), Journal of the Royal Statistical Society B 39:1-38.
  */
 final class DefectFit {

@@ -42,7 +42,7 @@ public final class FailurePath {
         }
     }
 
-    /** Goes on by so much use, zero or more, in the unit of the clock. */
+    /** Goes on by some use, zero or more, in the unit of the clock. */
     public void goOn(double use) {
         if (use <= 0) {
             return;

@@ -2,6 +2,7 @@ package dev.injectorplanner.core.due;
 
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.RuleKind;
+import io.soabase.recordbuilder.core.RecordBuilder;
 
 /**
  * How soon a truck with a fuel leak or a fault of its fuel pressure must be in a bay.
@@ -10,7 +11,9 @@ import dev.injectorplanner.core.fleet.RuleKind;
  * @param windowDays sightings of this many days back count as active, 1 to 365
  * @param latePerDay what a day later is weighed with where the limit cannot be met, in the site's currency
  */
-public record SafetyLimit(int days, int windowDays, double latePerDay) {
+@RecordBuilder
+@RecordBuilder.Options(addClassRetainedGenerated = true)
+public record SafetyLimit(int days, int windowDays, double latePerDay) implements SafetyLimitBuilder.With {
     public SafetyLimit {
         Require.within("safety_days", days, 0, 60);
         Require.within("safety_window_days", windowDays, 1, 365);

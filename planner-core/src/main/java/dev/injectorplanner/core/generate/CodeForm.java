@@ -5,7 +5,7 @@ import dev.injectorplanner.core.fleet.Part;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The one form of calibration code that made-up parts have: so many capital letters and digits. */
+/** The one form of calibration code that made-up parts have: capital letters and digits, as many as the part says. */
 final class CodeForm {
     private static final Pattern FORM = Pattern.compile("\\[A-Z0-9\\]\\{(\\d{1,2})\\}");
 

@@ -87,6 +87,7 @@ public final class EffectRecords {
         }
     }
 
+    /** Number of rows. */
     public int size() {
         return stops.length;
     }
@@ -96,18 +97,22 @@ public final class EffectRecords {
         return names;
     }
 
+    /** Where a row begins to be seen, in the unit of its ages; 0 where none was given. {@code row} is 0 to size - 1. */
     public double start(int row) {
         return starts == null ? 0 : starts[row];
     }
 
+    /** Where a row ends, after its start, in the same unit. */
     public double stop(int row) {
         return stops[row];
     }
 
+    /** Whether a row ends with a failure. */
     public boolean isEvent(int row) {
         return events[row];
     }
 
+    /** A covariate by its place among the names, finite, in the unit it was given in. */
     public double covariate(int covariate, int row) {
         return covariates[covariate][row];
     }

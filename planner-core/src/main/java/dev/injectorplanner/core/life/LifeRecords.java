@@ -136,18 +136,22 @@ public final class LifeRecords {
         return exits.length;
     }
 
+    /** Age from which a row is seen, km or hours, at least 0; {@code row} is 0 to size - 1. */
     public double entry(int row) {
         return entries == null ? 0 : entries[row];
     }
 
+    /** Age at which a row ends, above its entry, in the same unit. */
     public double exit(int row) {
         return exits[row];
     }
 
+    /** Whether a row ends with a failure. */
     public boolean isEvent(int row) {
         return events[row];
     }
 
+    /** How many units a row stands for, at least 1. */
     public long count(int row) {
         return counts == null ? 1 : counts[row];
     }

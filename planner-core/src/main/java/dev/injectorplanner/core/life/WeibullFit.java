@@ -53,10 +53,12 @@ public final class WeibullFit {
         return life;
     }
 
+    /** Shape, no unit, above 0. */
     public double shape() {
         return life.shape();
     }
 
+    /** Scale, above 0, in the unit of the records: the age that 63 % do not reach. */
     public double scale() {
         return life.scale();
     }
@@ -86,10 +88,12 @@ public final class WeibullFit {
         return logLikelihood;
     }
 
+    /** Failures among the records. */
     public long events() {
         return events;
     }
 
+    /** Lives that were lost from sight without a failure. */
     public long suspensions() {
         return suspensions;
     }

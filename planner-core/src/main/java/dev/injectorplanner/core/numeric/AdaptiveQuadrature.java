@@ -26,7 +26,15 @@ public final class AdaptiveQuadrature {
     };
     private static final int DEEPEST = 48;
 
-    private AdaptiveQuadrature() {}
+    /** A smooth function takes one or a few, a corner or a narrow peak some fifty. */
+    static final int MOST_PANELS = 20_000;
+
+    private final DoubleUnaryOperator f;
+    private int panels;
+
+    private AdaptiveQuadrature(DoubleUnaryOperator f) {
+        this.f = f;
+    }
 
     /**
      * Integral of {@code f} over {@code from..to}.
@@ -34,6 +42,7 @@ public final class AdaptiveQuadrature {
      * @param relativeError wanted error as a fraction of the integral of |f|, such as 1e-12
      * @return the integral, 0 where the bounds are equal; negative direction gives the negative integral
      * @throws IllegalArgumentException if a bound is NaN or infinite
+     * @throws ArithmeticException if the error is still larger after {@value #MOST_PANELS} panels of 15 points
      */
     public static double integrate(DoubleUnaryOperator f, double from, double to, double relativeError) {
         if (!Double.isFinite(from) || !Double.isFinite(to)) {
@@ -44,18 +53,23 @@ public final class AdaptiveQuadrature {
         }
         Panel whole = Panel.over(f, from, to);
         double allowed = Math.max(relativeError, 1e-15) * Math.max(whole.absolute, Double.MIN_NORMAL);
-        return refined(f, whole, allowed, DEEPEST);
+        return new AdaptiveQuadrature(f).refined(whole, allowed, DEEPEST);
     }
 
-    private static double refined(DoubleUnaryOperator f, Panel panel, double allowed, int depth) {
+    private double refined(Panel panel, double allowed, int depth) {
         if (panel.error <= allowed || panel.error <= 1e-15 * panel.absolute || depth == 0) {
             return panel.value;
+        }
+        panels += 2;
+        if (panels > MOST_PANELS) {
+            throw new ArithmeticException("an integral stopped after " + MOST_PANELS + " panels, near " + panel.from
+                    + ": the function is too rough for the error that was asked for");
         }
         double middle = 0.5 * (panel.from + panel.to);
         Panel left = Panel.over(f, panel.from, middle);
         Panel right = Panel.over(f, middle, panel.to);
         double share = Math.max(0.5 * allowed, 1e-15 * (left.absolute + right.absolute));
-        return refined(f, left, share, depth - 1) + refined(f, right, share, depth - 1);
+        return refined(left, share, depth - 1) + refined(right, share, depth - 1);
     }
 
     private record Panel(double from, double to, double value, double absolute, double error) {

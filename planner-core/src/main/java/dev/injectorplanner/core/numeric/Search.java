@@ -1,17 +1,25 @@
 package dev.injectorplanner.core.numeric;
 
 import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.optim.MaxEval;
+import org.hipparchus.optim.nonlinear.scalar.GoalType;
+import org.hipparchus.optim.univariate.BrentOptimizer;
+import org.hipparchus.optim.univariate.SearchInterval;
+import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 
 /** Roots and minima of functions of one variable, bracketed, so that they cannot run away. */
 public final class Search {
-    private static final double GOLDEN = 0.5 * (3 - Math.sqrt(5));
-    private static final int MOST_STEPS = 200;
+    private static final int MOST_EVALUATIONS = 300;
+    private static final int ORDER = 5;
+    private static final double LAST_DIGITS = 2 * Math.ulp(1.0);
+    private static final double RELATIVE_WIDTH = 1e-10;
 
     private Search() {}
 
     /**
-     * Root of a continuous function between two points where its signs differ, by the Illinois form of regula falsi
-     * with bisection as safeguard, to the last few digits.
+     * Root of a continuous function between two points where its signs differ, by Brent's method with
+     * inverse interpolation of a higher order, to the last few digits.
      *
      * @throws IllegalArgumentException if the signs at the ends are the same or a value is NaN
      */
@@ -21,45 +29,21 @@ public final class Search {
 
     /** As {@link #root(DoubleUnaryOperator, double, double)}, to a relative error of {@code tolerance}. */
     public static double root(DoubleUnaryOperator f, double low, double high, double tolerance) {
-        double a = low;
-        double b = high;
-        double fa = f.applyAsDouble(a);
-        double fb = f.applyAsDouble(b);
-        if (fa == 0 || fb == 0) {
-            return fa == 0 ? a : b;
+        double fLow = f.applyAsDouble(low);
+        double fHigh = f.applyAsDouble(high);
+        if (fLow == 0 || fHigh == 0) {
+            return fLow == 0 ? low : high;
         }
-        if (!(fa < 0 && fb > 0) && !(fa > 0 && fb < 0)) {
+        if (!(fLow < 0 && fHigh > 0) && !(fLow > 0 && fHigh < 0)) {
             throw new IllegalArgumentException(
-                    "no change of sign between " + low + " (" + fa + ") and " + high + " (" + fb + ")");
+                    "no change of sign between " + low + " (" + fLow + ") and " + high + " (" + fHigh + ")");
         }
-        for (int step = 0; step < MOST_STEPS && Math.abs(b - a) > width(a, b, tolerance); step++) {
-            double secant = b - fb * (b - a) / (fb - fa);
-            double middle = 0.5 * (a + b);
-            boolean inside = secant > Math.min(a, b) && secant < Math.max(a, b);
-            double next = inside && step % 4 != 3 ? secant : middle;
-            double value = f.applyAsDouble(next);
-            if (value == 0) {
-                return next;
-            }
-            if (value > 0 == fb > 0) {
-                fa *= 0.5;
-            } else {
-                a = b;
-                fa = fb;
-            }
-            b = next;
-            fb = value;
-        }
-        return b;
-    }
-
-    private static double width(double a, double b, double tolerance) {
-        double size = Math.max(Math.abs(a), Math.abs(b));
-        return Math.max(2 * Math.ulp(size), tolerance * size);
+        return new BracketingNthOrderBrentSolver(Math.max(tolerance, LAST_DIGITS), Double.MIN_NORMAL, 0, ORDER)
+                .solve(MOST_EVALUATIONS, f::applyAsDouble, Math.min(low, high), Math.max(low, high));
     }
 
     /**
-     * Where a function is least between two points, by golden section after a scan: the least of the scanned points and
+     * Where a function is least between two points, by Brent's method after a scan: the least of the scanned points and
      * its two neighbours bracket the search, so a function with several valleys gives its lowest scanned one.
      *
      * @param low  above zero; the scan goes in equal ratios from here
@@ -78,31 +62,12 @@ public final class Search {
         }
         double from = low * Math.exp(ratio * Math.max(0, best - 1));
         double to = Math.min(high, low * Math.exp(ratio * Math.min(scanned, best + 1)));
-        return golden(f, from, to);
-    }
-
-    private static double golden(DoubleUnaryOperator f, double low, double high) {
-        double a = low;
-        double b = high;
-        double x = a + GOLDEN * (b - a);
-        double y = b - GOLDEN * (b - a);
-        double fx = f.applyAsDouble(x);
-        double fy = f.applyAsDouble(y);
-        while (b - a > 1e-10 * Math.abs(b)) {
-            if (fx <= fy) {
-                b = y;
-                y = x;
-                fy = fx;
-                x = a + GOLDEN * (b - a);
-                fx = f.applyAsDouble(x);
-            } else {
-                a = x;
-                x = y;
-                fx = fy;
-                y = b - GOLDEN * (b - a);
-                fy = f.applyAsDouble(y);
-            }
-        }
-        return 0.5 * (a + b);
+        return new BrentOptimizer(RELATIVE_WIDTH, Double.MIN_NORMAL)
+                .optimize(
+                        new MaxEval(MOST_EVALUATIONS),
+                        GoalType.MINIMIZE,
+                        new UnivariateObjectiveFunction(f::applyAsDouble),
+                        new SearchInterval(from, to))
+                .getPoint();
     }
 }

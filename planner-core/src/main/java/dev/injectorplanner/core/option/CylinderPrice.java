@@ -37,6 +37,7 @@ public record CylinderPrice(int cylinder, double[] deferral, double later, doubl
         return late[week];
     }
 
+    /** Weeks of the horizon, which every figure here has one of. */
     public int weeks() {
         return deferral.length;
     }

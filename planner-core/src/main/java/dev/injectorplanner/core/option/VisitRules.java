@@ -1,6 +1,7 @@
 package dev.injectorplanner.core.option;
 
 import dev.injectorplanner.core.check.Require;
+import io.soabase.recordbuilder.core.RecordBuilder;
 
 /**
  * How visits are weighed, in the site's currency.
@@ -15,6 +16,8 @@ import dev.injectorplanner.core.check.Require;
  * @param frozenWeeks confirmed visits of this many first weeks stay where they are
  * @param keptSets the most sets of cylinders kept a truck and week
  */
+@RecordBuilder
+@RecordBuilder.Options(addClassRetainedGenerated = true)
 public record VisitRules(
         double bayPerVisit,
         double coolantPerLitre,
@@ -24,7 +27,8 @@ public record VisitRules(
         double warrantyTestWorth,
         double reschedulingCost,
         int frozenWeeks,
-        int keptSets) {
+        int keptSets)
+        implements VisitRulesBuilder.With {
     public VisitRules {
         Require.notNegative("bay_per_visit", bayPerVisit);
         Require.notNegative("coolant_per_litre", coolantPerLitre);

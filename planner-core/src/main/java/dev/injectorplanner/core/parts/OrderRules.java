@@ -2,6 +2,7 @@ package dev.injectorplanner.core.parts;
 
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.Require;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.math.BigDecimal;
 
 /**
@@ -13,12 +14,11 @@ import java.math.BigDecimal;
  * @param expeditePrice price of an expedited shipment of one supplier, beyond the parts
  * @param movingPerWeek what it costs to move a visit by a week, where no deferral cost is at hand
  */
+@RecordBuilder
+@RecordBuilder.Options(addClassRetainedGenerated = true)
 public record OrderRules(
-        double serviceLevel,
-        int reviewDays,
-        int expediteDays,
-        BigDecimal expeditePrice,
-        BigDecimal postponementPerWeek) {
+        double serviceLevel, int reviewDays, int expediteDays, BigDecimal expeditePrice, BigDecimal postponementPerWeek)
+        implements OrderRulesBuilder.With {
     public OrderRules {
         if (!(serviceLevel > 0 && serviceLevel < 1)) {
             throw new InvalidValueException(
@@ -36,13 +36,5 @@ public record OrderRules(
     /** 95 %, a buyer who orders twice a week, an express shipment in 2 days for 90, 250 for moving a visit a week. */
     public static OrderRules standard() {
         return new OrderRules(0.95, 4, 2, new BigDecimal("90"), new BigDecimal("250"));
-    }
-
-    public OrderRules withServiceLevel(double other) {
-        return new OrderRules(other, reviewDays, expediteDays, expeditePrice, postponementPerWeek);
-    }
-
-    public OrderRules withExpeditePrice(BigDecimal other) {
-        return new OrderRules(serviceLevel, reviewDays, expediteDays, other, postponementPerWeek);
     }
 }

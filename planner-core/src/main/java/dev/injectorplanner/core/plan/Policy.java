@@ -7,6 +7,7 @@ import dev.injectorplanner.core.due.SafetyLimit;
 import dev.injectorplanner.core.due.UnseenLimit;
 import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.parts.OrderRules;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
@@ -27,6 +28,8 @@ import java.util.TreeMap;
  * @param accessShareHours hours of access labour that a cylinder bears, by family, as the last plans paid it ({@link AccessLabourShares}); the
  *     full set's access labour divided by its cylinders where missing
  */
+@RecordBuilder
+@RecordBuilder.Options(addClassRetainedGenerated = true)
 public record Policy(
         int weeks,
         int usageWindowDays,
@@ -38,7 +41,8 @@ public record Policy(
         VisitRules visits,
         SafetyLimit safety,
         DefectDefaults defects,
-        Map<String, Double> accessShareHours) {
+        Map<String, Double> accessShareHours)
+        implements PolicyBuilder.With {
     public Policy {
         Require.within("weeks", weeks, 1, 104);
         Require.within("usage_window_days", usageWindowDays, 14, 3_650);
@@ -84,171 +88,6 @@ public record Policy(
                 OrderRules.standard(),
                 CoolantRules.standard(),
                 VisitRules.standard());
-    }
-
-    public Policy withWeeks(int other) {
-        return new Policy(
-                other,
-                usageWindowDays,
-                inspectionHours,
-                bayHoursPerDay,
-                unseenFailureLimit,
-                orders,
-                coolant,
-                visits,
-                safety,
-                defects,
-                accessShareHours);
-    }
-
-    public Policy withOrders(OrderRules other) {
-        return new Policy(
-                weeks,
-                usageWindowDays,
-                inspectionHours,
-                bayHoursPerDay,
-                unseenFailureLimit,
-                other,
-                coolant,
-                visits,
-                safety,
-                defects,
-                accessShareHours);
-    }
-
-    public Policy withCoolant(CoolantRules other) {
-        return new Policy(
-                weeks,
-                usageWindowDays,
-                inspectionHours,
-                bayHoursPerDay,
-                unseenFailureLimit,
-                orders,
-                other,
-                visits,
-                safety,
-                defects,
-                accessShareHours);
-    }
-
-    public Policy withVisits(VisitRules other) {
-        return new Policy(
-                weeks,
-                usageWindowDays,
-                inspectionHours,
-                bayHoursPerDay,
-                unseenFailureLimit,
-                orders,
-                coolant,
-                other,
-                safety,
-                defects,
-                accessShareHours);
-    }
-
-    public Policy withSafety(SafetyLimit other) {
-        return new Policy(
-                weeks,
-                usageWindowDays,
-                inspectionHours,
-                bayHoursPerDay,
-                unseenFailureLimit,
-                orders,
-                coolant,
-                visits,
-                other,
-                defects,
-                accessShareHours);
-    }
-
-    public Policy withAccessShareHours(Map<String, Double> other) {
-        return new Policy(
-                weeks,
-                usageWindowDays,
-                inspectionHours,
-                bayHoursPerDay,
-                unseenFailureLimit,
-                orders,
-                coolant,
-                visits,
-                safety,
-                defects,
-                other);
-    }
-
-    public Policy withUsageWindowDays(int other) {
-        return new Policy(
-                weeks,
-                other,
-                inspectionHours,
-                bayHoursPerDay,
-                unseenFailureLimit,
-                orders,
-                coolant,
-                visits,
-                safety,
-                defects,
-                accessShareHours);
-    }
-
-    public Policy withInspectionHours(double other) {
-        return new Policy(
-                weeks,
-                usageWindowDays,
-                other,
-                bayHoursPerDay,
-                unseenFailureLimit,
-                orders,
-                coolant,
-                visits,
-                safety,
-                defects,
-                accessShareHours);
-    }
-
-    public Policy withBayHoursPerDay(double other) {
-        return new Policy(
-                weeks,
-                usageWindowDays,
-                inspectionHours,
-                other,
-                unseenFailureLimit,
-                orders,
-                coolant,
-                visits,
-                safety,
-                defects,
-                accessShareHours);
-    }
-
-    public Policy withUnseenFailureLimit(double other) {
-        return new Policy(
-                weeks,
-                usageWindowDays,
-                inspectionHours,
-                bayHoursPerDay,
-                other,
-                orders,
-                coolant,
-                visits,
-                safety,
-                defects,
-                accessShareHours);
-    }
-
-    public Policy withDefects(DefectDefaults other) {
-        return new Policy(
-                weeks,
-                usageWindowDays,
-                inspectionHours,
-                bayHoursPerDay,
-                unseenFailureLimit,
-                orders,
-                coolant,
-                visits,
-                safety,
-                other,
-                accessShareHours);
     }
 
     /** {@link #accessShareHours} under its earlier name. */

@@ -70,7 +70,7 @@ final class Fleets implements AutoCloseable {
         });
     }
 
-    /** Something for each of so many fleets, in their order. */
+    /** Something for each fleet, in their order. */
     <R> List<R> forEach(int count, IntFunction<R> work) {
         List<Future<R>> futures = new ArrayList<>();
         for (int i = 0; i < count; i++) {

@@ -45,6 +45,7 @@ public final class Draws {
         return (random.nextLong() >>> 11) * UNIT;
     }
 
+    /** From {@code least}, included, to {@code most}, not included. */
     public double between(double least, double most) {
         return least + uniform() * (most - least);
     }
@@ -54,6 +55,7 @@ public final class Draws {
         return least + (int) (uniform() * (most - least + 1));
     }
 
+    /** True with a chance of 0 to 1. */
     public boolean chance(double chance) {
         return uniform() < chance;
     }
@@ -68,6 +70,7 @@ public final class Draws {
         return mean + deviation * radius * StrictMath.cos(2 * StrictMath.PI * uniform());
     }
 
+    /** By inverse transform; {@code mean} is above 0. */
     public double exponential(double mean) {
         return -mean * StrictMath.log(1 - uniform());
     }
@@ -77,7 +80,7 @@ public final class Draws {
         return scale * StrictMath.pow(-StrictMath.log(1 - uniform()), 1 / shape);
     }
 
-    /** So many characters of an alphabet. */
+    /** Characters of an alphabet, {@code length} of them. */
     public String text(String alphabet, int length) {
         StringBuilder text = new StringBuilder(length);
         for (int i = 0; i < length; i++) {

@@ -94,18 +94,22 @@ public record SiteUnits(Distance distance, Volume volume, Temperature temperatur
         return distance == Distance.KM ? typed : Units.milesToKm(typed);
     }
 
+    /** Litres in the site's unit of volume. */
     public double ofLitres(double litres) {
         return volume == Volume.LITRES ? litres : Units.litresToUsGallons(litres);
     }
 
+    /** Litres of a figure in the site's unit of volume. */
     public double toLitres(double typed) {
         return volume == Volume.LITRES ? typed : Units.usGallonsToLitres(typed);
     }
 
+    /** Degrees C in the site's unit of temperature. */
     public double ofCelsius(double celsius) {
         return temperature == Temperature.CELSIUS ? celsius : Units.celsiusToFahrenheit(celsius);
     }
 
+    /** Degrees C of a figure in the site's unit of temperature. */
     public double toCelsius(double typed) {
         return temperature == Temperature.CELSIUS ? typed : Units.fahrenheitToCelsius(typed);
     }

@@ -32,7 +32,7 @@ class O01_OddFleetsTest {
         return plan;
     }
 
-    /** 300,000 km today after so many km a week, no engine hours; gone on a day, or not. */
+    /** 300,000 km today at a steady weekly distance, no engine hours; gone on a day, or not. */
     private static FleetBuilder truck(String family, double kmAWeek, @Nullable LocalDate goneOn) {
         FleetBuilder fleet = new FleetBuilder();
         fleet.trucks.add(new Truck(

@@ -1,10 +1,19 @@
 package dev.injectorplanner.reports.coolant;
 
+import static dev.injectorplanner.reports.coolant.CoolantColumns.*;
+import static dev.injectorplanner.reports.table.Unit.CELSIUS;
+import static dev.injectorplanner.reports.table.Unit.LITRES;
+import static dev.injectorplanner.reports.table.Unit.NONE;
+import static dev.injectorplanner.reports.table.Unit.PERCENT;
+
 import dev.injectorplanner.core.coolant.CoolantMix;
 import dev.injectorplanner.core.coolant.CoolantNeed;
 import dev.injectorplanner.core.coolant.CoolantRules;
 import dev.injectorplanner.core.coolant.CoolantWeek;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.reports.table.SheetTable;
+import dev.injectorplanner.reports.table.TableColumn;
+import dev.injectorplanner.reports.table.Unit;
 import dev.injectorplanner.reports.workbook.BarChart;
 import dev.injectorplanner.reports.workbook.Book;
 import dev.injectorplanner.reports.workbook.Format;
@@ -15,6 +24,8 @@ import dev.injectorplanner.reports.workbook.Words;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Workbook {@code coolant}, for the storeman: what to draw and what to collect, by week and by visit, the mixing table,
@@ -50,38 +61,25 @@ public final class CoolantWorkbook {
     }
 
     private void byWeek(Book book) {
-        TableSheet sheet = book.table(
-                "By week",
-                "Coolant to draw and to collect, by week",
-                remark,
-                List.of(
-                        SheetColumn.of("Depot and week", Format.TEXT, 24),
-                        SheetColumn.of("Depot", Format.TEXT, 13),
-                        SheetColumn.of("Week", Format.TEXT, 11),
-                        SheetColumn.of("Monday", Format.DATE, 12),
-                        SheetColumn.summed("Drained, l", Format.ONE_DECIMAL, 10),
-                        SheetColumn.summed("Concentrate to draw, l", Format.ONE_DECIMAL, 12),
-                        SheetColumn.summed("Water to draw, l", Format.ONE_DECIMAL, 10),
-                        SheetColumn.summed("Old coolant to collect, l", Format.ONE_DECIMAL, 12),
-                        SheetColumn.summed("Containers of concentrate", Format.WHOLE, 11),
-                        SheetColumn.summed("Containers of water", Format.WHOLE, 11),
-                        SheetColumn.summed("Waste containers", Format.WHOLE, 11)));
-        for (CoolantWeek week : plan.coolant().weeks()) {
-            sheet.row(
-                    week.depot() + " " + week.week(),
-                    week.depot(),
-                    week.week(),
-                    week.week().monday(),
-                    sum("E", week.drainedLitres()),
-                    sum("J", week.concentrateLitres()),
-                    sum("K", week.waterLitres()),
-                    sum("I", week.wasteLitres()),
-                    whole("F", 0, week.concentrateContainers()),
-                    whole("G", 1, week.waterContainers()),
-                    whole("H", 2, week.wasteContainers()));
-        }
-        sheet.finish();
-        sheet.chart(new BarChart("Coolant by week", "litres", 0, List.of(4, 5, 6)));
+        SheetTable.add(
+                        book,
+                        "By week",
+                        "Coolant to draw and to collect, by week",
+                        remark,
+                        List.of(
+                                DEPOT_AND_WEEK,
+                                WEEKS_DEPOT,
+                                WEEK,
+                                MONDAY,
+                                DRAINED.valued(week -> sum("E", week.drainedLitres())),
+                                CONCENTRATE.valued(week -> sum("J", week.concentrateLitres())),
+                                WATER.valued(week -> sum("K", week.waterLitres())),
+                                WASTE.valued(week -> sum("I", week.wasteLitres())),
+                                CONCENTRATE_CONTAINERS.valued(week -> whole("F", 0, week.concentrateContainers())),
+                                WATER_CONTAINERS.valued(week -> whole("G", 1, week.waterContainers())),
+                                WASTE_CONTAINERS.valued(week -> whole("H", 2, week.wasteContainers()))),
+                        plan.coolant().weeks())
+                .chart(new BarChart("Coolant by week", "litres", 0, List.of(4, 5, 6)));
     }
 
     private Formula sum(String column, double value) {
@@ -98,84 +96,95 @@ public final class CoolantWorkbook {
     }
 
     private void byVisit(Book book) {
-        TableSheet sheet = book.table(
+        SheetTable.add(
+                book,
                 "By visit",
                 "Coolant to draw and to collect, by visit",
                 remark,
                 List.of(
-                        SheetColumn.of("Depot", Format.TEXT, 13),
-                        SheetColumn.of("Week", Format.TEXT, 11),
-                        SheetColumn.of("Truck", Format.TEXT, 10),
-                        SheetColumn.of("System holds, l", Format.ONE_DECIMAL, 10),
-                        SheetColumn.summed("Drained, l", Format.ONE_DECIMAL, 9),
-                        SheetColumn.of("Glycol now, %", Format.ONE_DECIMAL, 13),
-                        SheetColumn.of("Target, %", Format.ONE_DECIMAL, 10),
-                        SheetColumn.of("Mixed to, %", Format.ONE_DECIMAL, 10),
-                        SheetColumn.summed("Old coolant to collect, l", Format.ONE_DECIMAL, 13),
-                        SheetColumn.summed("Concentrate, l", Format.TWO_DECIMALS, 12),
-                        SheetColumn.summed("Water, l", Format.TWO_DECIMALS, 9),
-                        SheetColumn.summed("Put back, l", Format.ONE_DECIMAL, 9),
-                        SheetColumn.of("Glycol after, %", Format.ONE_DECIMAL, 12),
-                        SheetColumn.of("Freezes at, C", Format.ONE_DECIMAL, 11),
-                        SheetColumn.of("Remark", Format.WRAPPED, 44)));
-        plan.coolantNeeds().forEach(need -> visit(sheet, need));
-        sheet.finish();
+                        DEPOT,
+                        VISIT_WEEK,
+                        TRUCK,
+                        CAPACITY,
+                        VISIT_DRAINED,
+                        NOW,
+                        TARGET,
+                        mixed(
+                                "Mixed to",
+                                PERCENT,
+                                10,
+                                (need, mix) -> need.remark().isEmpty()
+                                        ? new Formula("G#", need.targetPercent())
+                                        : need.nowPercent()),
+                        VISIT_WASTE.valued(
+                                need -> rules.renew() ? new Formula("E#", need.wasteLitres()) : need.wasteLitres()),
+                        VISIT_CONCENTRATE
+                                .written(Format.TWO_DECIMALS)
+                                .valued(mixed((need, mix) -> new Formula(
+                                        "MIN(I#,MAX(0,ROUND((D#*H#-(D#-I#)*F#)/100,4)))", mix.concentrateLitres()))),
+                        VISIT_WATER
+                                .written(Format.TWO_DECIMALS)
+                                .valued(mixed((need, mix) -> new Formula("ROUND(I#-J#,4)", mix.waterLitres()))),
+                        PUT_BACK.valued(mixed((need, mix) -> new Formula("ROUND(E#-I#,4)", mix.putBackLitres()))),
+                        mixed(
+                                "Glycol after",
+                                PERCENT,
+                                12,
+                                (need, mix) -> new Formula("ROUND(((D#-I#)*F#+100*J#)/D#,4)", mix.afterPercent())),
+                        mixed("Freezes at", CELSIUS, 11, (need, mix) -> freezing(mix.freezingPointC())),
+                        REMARK),
+                plan.coolantNeeds());
     }
 
-    private void visit(TableSheet sheet, CoolantNeed need) {
-        CoolantMix mix = need.mix();
-        Double freezing = mix == null ? null : mix.freezingPointC();
-        boolean reached = need.remark().isEmpty();
-        sheet.row(
-                need.depot(),
-                need.week(),
-                need.truck(),
-                need.capacityLitres(),
-                need.drainedLitres(),
-                need.nowPercent(),
-                need.targetPercent(),
-                mix == null ? null : reached ? new Formula("G#", need.targetPercent()) : need.nowPercent(),
-                rules.renew() ? new Formula("E#", need.wasteLitres()) : need.wasteLitres(),
-                mix == null
-                        ? null
-                        : new Formula("MIN(I#,MAX(0,ROUND((D#*H#-(D#-I#)*F#)/100,4)))", mix.concentrateLitres()),
-                mix == null ? null : new Formula("ROUND(I#-J#,4)", mix.waterLitres()),
-                mix == null ? null : new Formula("ROUND(E#-I#,4)", mix.putBackLitres()),
-                mix == null ? null : new Formula("ROUND(((D#-I#)*F#+100*J#)/D#,4)", mix.afterPercent()),
-                freezing == null ? null : new Formula(mixing.freezing("M#"), freezing),
-                need.remark());
+    private @Nullable Formula freezing(@Nullable Double celsius) {
+        return celsius == null ? null : new Formula(mixing.freezing("M#"), celsius);
+    }
+
+    private static TableColumn<CoolantNeed> mixed(String heading, Unit unit, int width, OfMix value) {
+        return TableColumn.figure(heading, unit, width, mixed(value));
+    }
+
+    private static Function<CoolantNeed, @Nullable Object> mixed(OfMix value) {
+        return need -> {
+            CoolantMix mix = need.mix();
+            return mix == null ? null : value.of(need, mix);
+        };
+    }
+
+    private interface OfMix {
+        @Nullable
+        Object of(CoolantNeed need, CoolantMix mix);
     }
 
     private void waste(Book book) {
-        TableSheet sheet = book.table(
+        SheetTable.add(
+                book,
                 "Waste",
                 "Old coolant for collection",
                 remark,
                 List.of(
-                        SheetColumn.of("Depot", Format.TEXT, 14),
-                        SheetColumn.of("Week", Format.TEXT, 11),
-                        SheetColumn.of("Monday", Format.DATE, 12),
-                        SheetColumn.summed("Litres", Format.ONE_DECIMAL, 10),
-                        SheetColumn.summed("Kg at 20 C", Format.ONE_DECIMAL, 10),
-                        SheetColumn.summed("Containers", Format.WHOLE, 11),
-                        SheetColumn.of("Collected on", Format.DATE, 13),
-                        SheetColumn.of("By", Format.TEXT, 22),
-                        SheetColumn.summed("Still to collect, l", Format.ONE_DECIMAL, 11)));
-        int row = FIRST;
-        for (CoolantWeek week : plan.coolant().weeks()) {
-            sheet.row(
-                    week.depot(),
-                    week.week(),
-                    week.week().monday(),
-                    new Formula("'By week'!H" + row, week.wasteLitres()),
-                    week.wasteKg(),
-                    new Formula("'By week'!K" + row, week.wasteContainers()),
-                    null,
-                    null,
-                    new Formula("IF(G#=\"\",D#,0)", week.wasteLitres()));
-            row++;
-        }
-        sheet.finish();
+                        TableColumn.text("Depot", 14, CoolantWeek::depot),
+                        WEEK,
+                        MONDAY,
+                        TableColumn.<CoolantWeek>figure("Litres", NONE, 10, week -> byWeek("H", week.wasteLitres()))
+                                .summed(),
+                        TableColumn.<CoolantWeek>figure("Kg at 20 C", NONE, 10, CoolantWeek::wasteKg)
+                                .summed(),
+                        TableColumn.<CoolantWeek>count("Containers", 11, week -> byWeek("K", week.wasteContainers()))
+                                .summed(),
+                        TableColumn.date("Collected on", 13, week -> null),
+                        TableColumn.text("By", 22, week -> null),
+                        TableColumn.<CoolantWeek>figure(
+                                        "Still to collect",
+                                        LITRES,
+                                        11,
+                                        week -> new Formula("IF(G#=\"\",D#,0)", week.wasteLitres()))
+                                .summed()),
+                plan.coolant().weeks());
+    }
+
+    private static Formula byWeek(String column, double value) {
+        return new Formula("'By week'!" + column + "#", value); // both sheets have a row a week, in one order
     }
 
     private void containers(Book book) {

@@ -61,7 +61,7 @@ final class TruckPage {
     private void seen(PageSheet page) {
         page.section(next(), "Evidence");
         for (DueItem item : visit.dueItems()) {
-            page.text(WorkListBook.seen(item)
+            page.text(VisitColumns.seen(item)
                     + (item.kind() == DueKind.COST
                             ? " (worth doing while it's open)"
                             : " (limit " + item.limit() + ", " + item.limitSource() + ")"));

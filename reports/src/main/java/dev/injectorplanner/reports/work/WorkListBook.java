@@ -1,34 +1,23 @@
 package dev.injectorplanner.reports.work;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.parts.PartNeeds;
 import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.schedule.days.DayPlan;
 import dev.injectorplanner.core.visit.Visit;
+import dev.injectorplanner.reports.table.SheetTable;
+import dev.injectorplanner.reports.table.TableColumn;
 import dev.injectorplanner.reports.workbook.Book;
-import dev.injectorplanner.reports.workbook.Format;
-import dev.injectorplanner.reports.workbook.SheetColumn;
-import dev.injectorplanner.reports.workbook.TableSheet;
-import dev.injectorplanner.reports.workbook.Words;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Workbook {@code work-list} of one depot and ISO week, for the mechanic: the list, then a page a truck. */
 public final class WorkListBook {
-    private static final DateTimeFormatter START = DateTimeFormatter.ofPattern("EEE yyyy-MM-dd HH:mm", Locale.ENGLISH);
-
-    private static final int SHOWN = 2;
-
     private final FleetIndex index;
     private final Plan plan;
     private final String depot;
@@ -65,52 +54,24 @@ public final class WorkListBook {
     }
 
     private void list(Book book, String title, String remark) {
-        TableSheet sheet = book.table(
+        SheetTable.add(
+                book,
                 "Work list",
                 title,
                 remark,
                 List.of(
-                        SheetColumn.of("Start", Format.TEXT, 17),
-                        SheetColumn.of("Bay", Format.WHOLE, 5),
-                        SheetColumn.of("Truck", Format.TEXT, 10),
-                        SheetColumn.of("Family", Format.TEXT, 12),
-                        SheetColumn.of("Cylinders", Format.TEXT, 16),
-                        SheetColumn.summed("Injectors", Format.WHOLE, 10),
-                        SheetColumn.of("Also done", Format.WRAPPED, 26),
-                        SheetColumn.summed("Labour, h", Format.ONE_DECIMAL, 10),
-                        SheetColumn.summed("Coolant drained, l", Format.ONE_DECIMAL, 12),
-                        SheetColumn.of("Evidence", Format.WRAPPED, 60),
-                        SheetColumn.of("Done on", Format.DATE, 12),
-                        SheetColumn.of("By", Format.TEXT, 14)));
-        for (Visit visit : visits()) {
-            Optional<DayPlan.Laid> place = DepotDays.find(plan.days(), visit);
-            sheet.row(
-                    place.map(laid -> laid.start().format(START)).orElse(""),
-                    place.map(DayPlan.Laid::bay).orElse(null),
-                    visit.truck(),
-                    visit.family(),
-                    Words.cylinders(visit.cylinders()),
-                    visit.cylinders().size(),
-                    Words.along(visit),
-                    visit.labourHours(),
-                    visit.drainedLitres(),
-                    inShort(visit),
-                    null,
-                    null);
-        }
-        sheet.finish();
-    }
-
-    /** The first two things; the truck's own page has them all. */
-    private static String inShort(Visit visit) {
-        String first =
-                visit.dueItems().stream().limit(SHOWN).map(WorkListBook::seen).collect(Collectors.joining("; "));
-        int more = visit.dueItems().size() - SHOWN;
-        return more > 0 ? first + "; " + more + " more on its page" : first;
-    }
-
-    static String seen(DueItem item) {
-        String subject = item.cylinder() != null ? "cylinder " + item.cylinder() : item.task();
-        return (subject == null ? "" : subject + ": ") + item.evidence();
+                        VisitColumns.start(plan, ""),
+                        VisitColumns.bay(plan),
+                        VisitColumns.TRUCK.wide(10),
+                        VisitColumns.FAMILY,
+                        VisitColumns.CYLINDERS,
+                        VisitColumns.INJECTORS,
+                        VisitColumns.ALSO.wide(26),
+                        VisitColumns.LABOUR.wide(10),
+                        VisitColumns.DRAINED.wide(12),
+                        VisitColumns.EVIDENCE,
+                        TableColumn.date("Done on", 12, visit -> null),
+                        TableColumn.text("By", 14, visit -> null)),
+                visits());
     }
 }

@@ -21,6 +21,11 @@ public enum Format {
         this.alignment = alignment;
     }
 
+    /** Whether its cells are figures, which stand at the right. */
+    public boolean isFigure() {
+        return alignment == HorizontalAlignment.RIGHT;
+    }
+
     String pattern() {
         return pattern;
     }

@@ -14,7 +14,7 @@ final class BodyAllowance implements InputBuffer {
     /** To begin with; a phone at the edge of its network needs some seconds for a form. */
     static final long FIRST_NANOS = 15_000_000_000L;
 
-    /** Slowest pace that is waited for: a second for so many bytes. */
+    /** Slowest pace that is waited for, in bytes a second. */
     static final long BYTES_A_SECOND = 4_096;
 
     /** Twice the largest upload: what is too large is read this far, so that its sender hears why it was refused. */

@@ -1,7 +1,10 @@
 package dev.injectorplanner.app.web.office;
 
+import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.reports.table.TableColumn;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * A page of tables.
@@ -53,6 +56,27 @@ public record TablesView(
                 boolean figure = column.startsWith("#");
                 this.columns.add(new Column(figure ? column.substring(1) : column, figure));
             }
+        }
+
+        /**
+         * Rows by the description of their columns.
+         *
+         * @param link where a row's first cell leads, or an empty text
+         */
+        public static <R> Rows of(
+                String letter,
+                String title,
+                SiteUnits units,
+                List<TableColumn<R>> columns,
+                List<R> rows,
+                Function<R, String> link) {
+            PageCell cell = new PageCell(units);
+            Rows shown = new Rows(letter, title);
+            columns.forEach(column -> shown.columns.add(new Column(cell.heading(column), column.isFigure())));
+            rows.forEach(row -> shown.linked(
+                    link.apply(row),
+                    columns.stream().map(column -> cell.text(column, row)).toArray(String[]::new)));
+            return shown;
         }
 
         public Rows row(String... cells) {

@@ -16,6 +16,7 @@ import dev.injectorplanner.core.parts.UnplannedNeed;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.warranty.WarrantyClaim;
+import dev.injectorplanner.reports.coolant.CoolantColumns;
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.HashSet;
@@ -255,73 +256,28 @@ final class OrderViews {
                                         + " " + units.volumeUnit())),
                 List.of(new Field("Coolant workbook", "/sheets/coolant.xlsx")),
                 List.of(
-                        weeks().section(
+                        Rows.of(
+                                        "A",
+                                        "By week",
+                                        units,
+                                        CoolantColumns.BY_WEEK,
+                                        all(plan -> plan.plan().coolant().weeks(), CoolantWeek::depot),
+                                        week -> "")
+                                .section(
                                         NOT_SHOWN,
                                         "Coolant is poisonous and hot: collect all of it, following local rules.",
                                         "No visit of the plan drains coolant."),
-                        visits(needs)
+                        Rows.of(
+                                        "B",
+                                        "By visit",
+                                        units,
+                                        CoolantColumns.BY_VISIT,
+                                        needs,
+                                        need -> Address.truck(need.truck()))
                                 .section(
                                         NOT_SHOWN,
                                         "Measure the strength before refilling; the engine maker’s manual decides what goes in.",
                                         "No visit of the plan drains coolant.")));
-    }
-
-    private Rows weeks() {
-        Rows weeks = new Rows(
-                "A",
-                "By week",
-                "Week",
-                "Depot",
-                "#Visits",
-                "#Drained " + units.volumeUnit(),
-                "#Concentrate " + units.volumeUnit(),
-                "#Water " + units.volumeUnit(),
-                "#Waste " + units.volumeUnit(),
-                "Containers");
-        for (CoolantWeek week : all(plan -> plan.plan().coolant().weeks(), CoolantWeek::depot)) {
-            weeks.row(
-                    week.week().toString(),
-                    week.depot(),
-                    String.valueOf(week.visits()),
-                    litres(week.drainedLitres()),
-                    litres(week.concentrateLitres()),
-                    litres(week.waterLitres()),
-                    litres(week.wasteLitres()),
-                    week.concentrateContainers() + " concentrate, " + week.waterContainers() + " water, "
-                            + week.wasteContainers() + " empty for waste");
-        }
-        return weeks;
-    }
-
-    private Rows visits(List<CoolantNeed> needs) {
-        Rows visits = new Rows(
-                "B",
-                "By visit",
-                "Truck",
-                "Week",
-                "Depot",
-                "#Drained " + units.volumeUnit(),
-                "#Concentrate " + units.volumeUnit(),
-                "#Water " + units.volumeUnit(),
-                "#Back in " + units.volumeUnit(),
-                "#Waste " + units.volumeUnit(),
-                "#Target %",
-                "Remark");
-        for (CoolantNeed need : needs) {
-            visits.linked(
-                    Address.truck(need.truck()),
-                    need.truck(),
-                    need.week().toString(),
-                    need.depot(),
-                    litres(need.drainedLitres()),
-                    litres(need.concentrateLitres()),
-                    litres(need.waterLitres()),
-                    litres(need.putBackLitres()),
-                    litres(need.wasteLitres()),
-                    DisplayFormat.tenth(need.targetPercent()),
-                    units.sentence(need.remark()));
-        }
-        return visits;
     }
 
     private static <T> double sum(List<T> rows, Function<T, BigDecimal> amount) {

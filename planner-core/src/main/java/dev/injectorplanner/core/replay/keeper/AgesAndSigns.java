@@ -9,7 +9,7 @@ import java.util.List;
 
 /** A rule of thumb: replaces by age and by what faults and tests show, and knows nothing else of the fleet. */
 public final class AgesAndSigns implements Keeper {
-    /** A truck that leaves within so many days gets nothing for its age. */
+    /** A truck that leaves within this number of days gets nothing for its age. */
     private static final int SALE_DAYS = 120;
 
     private final List<RuleFigures> families;

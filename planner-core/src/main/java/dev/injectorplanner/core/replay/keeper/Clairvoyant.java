@@ -17,7 +17,7 @@ public final class Clairvoyant implements Keeper {
 
     /**
      * @param leadDays how long before a failure a truck is asked in
-     * @param alongDays what fails within so many days goes along
+     * @param alongDays days within which what fails goes along
      */
     public Clairvoyant(int leadDays, int alongDays) {
         this.leadDays = leadDays;

@@ -8,7 +8,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.IntConsumer;
 
-/** Does one thing for each of so many numbers, several at once. */
+/** Does one thing for each number from zero to a count, several at once. */
 final class Threads {
     private Threads() {}
 

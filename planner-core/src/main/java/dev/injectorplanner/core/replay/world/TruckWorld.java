@@ -157,7 +157,7 @@ public final class TruckWorld {
         return firstDay + low;
     }
 
-    /** Km that the truck drives while an injector wears by so many. */
+    /** Km that the truck drives while an injector wears by a given number of km. */
     public double kmOfWear(double wearKm) {
         return wearKm / wear;
     }

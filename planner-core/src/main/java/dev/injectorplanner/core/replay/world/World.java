@@ -62,7 +62,7 @@ public final class World {
         return new World(seed, scenario, scenario.site(), worlds, monday, weeks);
     }
 
-    /** Depots with the hours that so many trucks ask for. */
+    /** Depots with the hours that their trucks ask for. */
     private static SiteTables sized(Scenario scenario) {
         SiteTables site = scenario.site();
         double perWeek = scenario.shop().hoursPerTruckWeek();

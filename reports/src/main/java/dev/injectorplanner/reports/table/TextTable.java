@@ -1,19 +1,31 @@
-package dev.injectorplanner.app.command;
+package dev.injectorplanner.reports.table;
 
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Lines in columns for the terminal. A heading that starts with {@code >} sets its column to the right. */
-final class TextTable {
+/** Lines in columns for the terminal and for mails as text. A heading that starts with {@code >} sets its column to the right. */
+public final class TextTable {
     private final List<String> headings;
     private final List<List<String>> rows = new ArrayList<>();
 
-    TextTable(String... headings) {
+    public TextTable(String... headings) {
         this.headings = List.of(headings);
     }
 
-    TextTable row(Object... cells) {
+    /** Rows by the description of their columns. */
+    public static <R> TextTable of(List<TableColumn<R>> columns, List<R> rows) {
+        TextTable table = new TextTable(columns.stream()
+                .map(column -> (column.isFigure() ? ">" : "")
+                        + column.heading()
+                        + (column.unit() == Unit.NONE ? "" : " " + column.unit().sign()))
+                .toArray(String[]::new));
+        rows.forEach(row ->
+                table.row(columns.stream().map(column -> column.plain(row)).toArray()));
+        return table;
+    }
+
+    public TextTable row(Object... cells) {
         List<String> row = new ArrayList<>();
         for (Object cell : cells) {
             row.add(String.valueOf(cell));
@@ -22,11 +34,11 @@ final class TextTable {
         return this;
     }
 
-    boolean isEmpty() {
+    public boolean isEmpty() {
         return rows.isEmpty();
     }
 
-    void print(PrintWriter out) {
+    public void print(PrintWriter out) {
         int[] widths = new int[headings.size()];
         for (int c = 0; c < widths.length; c++) {
             int column = c;

@@ -1,0 +1,20 @@
+package dev.injectorplanner.reports.table;
+
+/** Unit of a column's figures. */
+public enum Unit {
+    NONE(""),
+    HOURS("h"),
+    LITRES("l"),
+    PERCENT("%"),
+    CELSIUS("C");
+
+    private final String sign;
+
+    Unit(String sign) {
+        this.sign = sign;
+    }
+
+    public String sign() {
+        return sign;
+    }
+}
