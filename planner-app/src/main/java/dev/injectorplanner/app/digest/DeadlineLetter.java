@@ -4,6 +4,8 @@ import dev.injectorplanner.app.mail.Letter;
 import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.core.cores.CoreOwed;
 import dev.injectorplanner.core.warranty.WarrantyClaim;
+import dev.injectorplanner.reports.parts.ClaimColumns;
+import dev.injectorplanner.reports.parts.CoreColumns;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,38 +33,7 @@ final class DeadlineLetter {
                                 ? "No deposit is lost within " + DAYS_AHEAD + " days."
                                 : "The first deposit is lost after "
                                         + cores.get(0).lastDay() + ".")
-                .tableOf(
-                        "Cores to send back",
-                        List.of("Last day", "Days left", "Truck", "Part", "Supplier", "Old serial", "Deposit"),
-                        cores.stream().map(DeadlineLetter::row).toList())
-                .tableOf(
-                        "Claims to send",
-                        List.of("Truck", "Part", "Supplier", "Serial", "Fitted", "Out", "Value", "Missing evidence"),
-                        claims.stream().map(DeadlineLetter::row).toList()));
-    }
-
-    private static List<String> row(CoreOwed core) {
-        String serial = core.oldSerial();
-        return List.of(
-                core.lastDay().toString(),
-                String.valueOf(core.daysLeft()),
-                core.truck() + ", cylinder " + core.cylinder(),
-                core.part(),
-                core.supplier(),
-                serial == null ? "not known" : serial,
-                core.deposit().toPlainString());
-    }
-
-    private static List<String> row(WarrantyClaim claim) {
-        String serial = claim.serial();
-        return List.of(
-                claim.truck() + ", cylinder " + claim.cylinder(),
-                claim.part(),
-                claim.supplier(),
-                serial == null ? "not known" : serial,
-                claim.fittedOn().toString(),
-                claim.removedOn().toString(),
-                claim.value().toPlainString(),
-                claim.lacking().isEmpty() ? "nothing" : String.join("; ", claim.lacking()));
+                .table("Cores to send back", CoreColumns.MAIL, cores)
+                .table("Claims to send", ClaimColumns.MAIL, claims));
     }
 }

@@ -42,6 +42,11 @@ public record TableColumn<R>(
         return new TableColumn<>(heading, unit, Format.ONE_DECIMAL, width, false, value);
     }
 
+    /** An amount in the site's currency. */
+    public static <R> TableColumn<R> money(String heading, int width, Function<R, @Nullable Object> value) {
+        return new TableColumn<>(heading, Unit.MONEY, Format.TWO_DECIMALS, width, false, value);
+    }
+
     public TableColumn<R> summed() {
         return new TableColumn<>(heading, unit, format, width, true, value);
     }
@@ -67,7 +72,7 @@ public record TableColumn<R>(
 
     /** {@code Drained, l}. */
     public String headingWithUnit() {
-        return unit == Unit.NONE ? heading : heading + ", " + unit.sign();
+        return unit.sign().isEmpty() ? heading : heading + ", " + unit.sign();
     }
 
     /** Whether it stands at the right. */

@@ -18,7 +18,9 @@ public final class TextTable {
         TextTable table = new TextTable(columns.stream()
                 .map(column -> (column.isFigure() ? ">" : "")
                         + column.heading()
-                        + (column.unit() == Unit.NONE ? "" : " " + column.unit().sign()))
+                        + (column.unit().sign().isEmpty()
+                                ? ""
+                                : " " + column.unit().sign()))
                 .toArray(String[]::new));
         rows.forEach(row ->
                 table.row(columns.stream().map(column -> column.plain(row)).toArray()));

@@ -3,6 +3,8 @@ package dev.injectorplanner.reports.table;
 /** Unit of a column's figures. */
 public enum Unit {
     NONE(""),
+    /** The site's currency, which nobody has to be told. */
+    MONEY(""),
     HOURS("h"),
     LITRES("l"),
     PERCENT("%"),

@@ -18,7 +18,7 @@ final class PageCell {
 
     String heading(TableColumn<?> column) {
         return switch (column.unit()) {
-            case NONE -> column.heading();
+            case NONE, MONEY -> column.heading();
             case LITRES -> column.heading() + " " + units.volumeUnit();
             case HOURS, PERCENT, CELSIUS ->
                 column.heading() + " " + column.unit().sign();
@@ -39,6 +39,9 @@ final class PageCell {
         double figure = number.doubleValue();
         if (column.unit() == Unit.LITRES && units.volume() != SiteUnits.Volume.LITRES) {
             return units.volumeFigure(figure);
+        }
+        if (column.unit() == Unit.MONEY) {
+            return DisplayFormat.money(figure);
         }
         return switch (column.format()) {
             case WHOLE -> Figures.whole(figure);

@@ -13,10 +13,11 @@ import dev.injectorplanner.core.cores.CoreOwed;
 import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.parts.UnplannedNeed;
-import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.warranty.WarrantyClaim;
 import dev.injectorplanner.reports.coolant.CoolantColumns;
+import dev.injectorplanner.reports.parts.ClaimColumns;
+import dev.injectorplanner.reports.parts.CoreColumns;
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.HashSet;
@@ -163,76 +164,16 @@ final class OrderViews {
                         new Field("Order value", DisplayFormat.money(sum(claims, WarrantyClaim::value)))),
                 List.of(new Field("Parts workbook", "/sheets/parts-needs.xlsx")),
                 List.of(
-                        owed(cores).section("most urgent first", NOT_SHOWN, "No old unit is owed back."),
-                        open(claims).section(NOT_SHOWN, NOT_SHOWN, "No warranty claim is open.")));
-    }
-
-    private static Rows owed(List<CoreOwed> cores) {
-        Rows owed = new Rows(
-                "A",
-                "Cores owed",
-                "Truck",
-                "Cylinder",
-                "Depot",
-                "Supplier",
-                "Part",
-                "Old serial",
-                "Last day",
-                "State",
-                "#Deposit");
-        for (CoreOwed core : cores) {
-            String serial = core.oldSerial();
-            owed.linked(
-                    Address.truck(core.truck()),
-                    core.truck(),
-                    String.valueOf(core.cylinder()),
-                    core.depot(),
-                    core.supplier(),
-                    core.part(),
-                    serial == null ? "not recorded" : serial,
-                    DisplayFormat.shortDate(core.lastDay()),
-                    word(core.state()) + ", " + left(core.daysLeft()),
-                    DisplayFormat.money(core.deposit().doubleValue()));
-        }
-        return owed;
-    }
-
-    private static String left(long days) {
-        if (days == 0) {
-            return "the last day";
-        }
-        String span = Figures.count(Math.abs(days), "day", "days");
-        return days > 0 ? span + " left" : "by " + span;
-    }
-
-    private static Rows open(List<WarrantyClaim> claims) {
-        Rows open = new Rows(
-                "B",
-                "Claims to send",
-                "Truck",
-                "Cylinder",
-                "Depot",
-                "Supplier",
-                "Part and serial",
-                "Fitted and removed",
-                "Evidence",
-                "Lacking",
-                "#Worth");
-        for (WarrantyClaim claim : claims) {
-            open.linked(
-                    Address.truck(claim.truck()),
-                    claim.truck(),
-                    String.valueOf(claim.cylinder()),
-                    claim.depot(),
-                    claim.supplier(),
-                    claim.part() + (claim.serial() == null ? "" : ", " + claim.serial()),
-                    DisplayFormat.shortDate(claim.fittedOn()) + " to " + DisplayFormat.shortDate(claim.removedOn()),
-                    String.join("; ", claim.faultCodes())
-                            + (claim.tests().isEmpty() ? "" : "; " + String.join("; ", claim.tests())),
-                    claim.lacking().isEmpty() ? "nothing" : String.join(", ", claim.lacking()),
-                    DisplayFormat.money(claim.value().doubleValue()));
-        }
-        return open;
+                        Rows.of("A", "Cores owed", units, CoreColumns.PAGE, cores, core -> Address.truck(core.truck()))
+                                .section("most urgent first", NOT_SHOWN, "No old unit is owed back."),
+                        Rows.of(
+                                        "B",
+                                        "Claims to send",
+                                        units,
+                                        ClaimColumns.PAGE,
+                                        claims,
+                                        claim -> Address.truck(claim.truck()))
+                                .section(NOT_SHOWN, NOT_SHOWN, "No warranty claim is open.")));
     }
 
     TablesView coolant() {
