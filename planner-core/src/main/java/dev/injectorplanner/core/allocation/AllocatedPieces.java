@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param quantity pieces, above 0
  * @param source where they come from
  * @param fromDepot the depot that gives them, for a transfer; else null
- * @param order the open purchase order they come with; for express shipments the one whose pieces are sent sooner; null
- *     where there is none
+ * @param order the open purchase order they come with; for express and ordinary orders the one that the supplier is asked
+ *     to send sooner; null where there is none
  * @param readyOn the day they are at the depot
  */
 public record AllocatedPieces(
@@ -41,5 +41,15 @@ public record AllocatedPieces(
 
     public AllocatedPieces {
         Require.positive("quantity", quantity);
+    }
+
+    /** Whether the supplier is asked to send pieces of an open order sooner than it is due. */
+    public boolean sooner() {
+        return order != null && (source == PieceSource.EXPRESS || source == PieceSource.ORDINARY_ORDER);
+    }
+
+    /** Whether they have to be bought. */
+    public boolean bought() {
+        return order == null && (source == PieceSource.EXPRESS || source == PieceSource.ORDINARY_ORDER);
     }
 }

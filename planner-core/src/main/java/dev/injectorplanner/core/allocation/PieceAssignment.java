@@ -11,8 +11,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Turns promises into pieces: of each shelf those that are needed first take what is there first. Kits that an ordinary
- * order reaches in time take what is left, and order the rest. An express shipment first takes pieces that are on order
- * anyway and that nobody else waits for, so that nothing is bought twice.
+ * order reaches in time take what is left, and order the rest. Whatever would be bought first takes pieces that are on
+ * order for a later day and that nobody waits for: the supplier is asked to send those sooner, so that nothing is bought
+ * twice.
  */
 final class PieceAssignment {
     private final Sourcing sourcing;
@@ -21,6 +22,7 @@ final class PieceAssignment {
     private final Map<DepotPartKey, List<Take>> takes = new TreeMap<>();
     private final List<AllocatedPieces> pieces = new ArrayList<>();
     private final List<Shipment> shipments = new ArrayList<>();
+    private final List<Ordered> ordered = new ArrayList<>();
 
     private static final class Left {
         final Incoming incoming;
@@ -31,6 +33,8 @@ final class PieceAssignment {
             this.pieces = incoming.pieces();
         }
     }
+
+    private record Ordered(KitNeed need, String part, double pieces, LocalDate ready) {}
 
     /** Pieces promised from a shelf; with a route they go to another depot. */
     private record Take(KitNeed need, LocalDate by, double pieces, Sourcing.@Nullable Route route) {}
@@ -54,7 +58,10 @@ final class PieceAssignment {
         takes.forEach(this::assign);
         served.forEach(hold -> hold.ways.stream()
                 .filter(way -> way.route() == null)
-                .forEach(way -> way.pieces().forEach((part, count) -> express(hold.need, part, count))));
+                .forEach(way -> way.pieces()
+                        .forEach((part, count) ->
+                                bought(hold.need, part, count, PieceSource.EXPRESS, sourcing.expressOn()))));
+        ordered.forEach(each -> bought(each.need, each.part, each.pieces, PieceSource.ORDINARY_ORDER, each.ready));
         served.forEach(hold -> hold.ways.forEach(way -> shipments.add(shipment(hold.need, way))));
         pieces.sort(AllocatedPieces.BY_VISIT);
         shipments.sort(Shipment.BY_DAY);
@@ -111,16 +118,9 @@ final class PieceAssignment {
                     take(shelf, need, need.by(), own, null);
                 }
                 if (count - own > StockLedger.ROUNDING) {
-                    LocalDate ordered = sourcing.orderedOn(part);
+                    LocalDate comes = sourcing.orderedOn(part);
                     LocalDate monday = need.week().monday();
-                    add(
-                            need,
-                            part,
-                            count - own,
-                            PieceSource.ORDINARY_ORDER,
-                            null,
-                            null,
-                            ordered.isBefore(monday) ? monday : ordered);
+                    ordered.add(new Ordered(need, part, count - own, comes.isBefore(monday) ? monday : comes));
                 }
             }
         });
@@ -166,18 +166,18 @@ final class PieceAssignment {
         }
     }
 
-    private void express(KitNeed need, String part, double count) {
+    private void bought(KitNeed need, String part, double count, PieceSource source, LocalDate ready) {
         double open = count;
         for (Left each : left.getOrDefault(new DepotPartKey(need.depot(), part), List.of())) {
             double sooner = Math.min(open, each.pieces);
             if (sooner > StockLedger.ROUNDING && each.incoming.order() != null) {
                 each.pieces -= sooner;
                 open -= sooner;
-                add(need, part, sooner, PieceSource.EXPRESS, null, each.incoming.order(), sourcing.expressOn());
+                add(need, part, sooner, source, null, each.incoming.order(), ready);
             }
         }
         if (open > StockLedger.ROUNDING) {
-            add(need, part, open, PieceSource.EXPRESS, null, null, sourcing.expressOn());
+            add(need, part, open, source, null, null, ready);
         }
     }
 

@@ -145,7 +145,6 @@ public final class SharedStock {
         boolean met = arranger.ship(hold);
         if (met) {
             hold(hold);
-            unmet.removeIf(other -> other.key().equals(need.key()));
         }
         return met;
     }
@@ -153,11 +152,6 @@ public final class SharedStock {
     /** Visits whose kit cannot be complete in time. */
     public List<KitNeed> unmet() {
         return List.copyOf(unmet);
-    }
-
-    /** A visit without a kit is given up. */
-    public void giveUp(KitNeed need) {
-        unmet.removeIf(other -> other.key().equals(need.key()));
     }
 
     /** What a visit's shipments cost; 0 where it has none. */

@@ -17,10 +17,8 @@ final class NewPieces {
     NewPieces(Allocation allocation) {
         for (AllocatedPieces each : allocation.pieces()) {
             String cell = cell(new DepotPartKey(each.depot(), each.part()), each.week());
-            if (each.source() == PieceSource.ORDINARY_ORDER) {
-                ordinary.merge(cell, each.quantity(), Double::sum);
-            } else if (each.source() == PieceSource.EXPRESS && each.order() == null) {
-                express.merge(cell, each.quantity(), Double::sum);
+            if (each.bought()) {
+                (each.source() == PieceSource.EXPRESS ? express : ordinary).merge(cell, each.quantity(), Double::sum);
             }
         }
     }

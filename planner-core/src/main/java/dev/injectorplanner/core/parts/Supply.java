@@ -63,8 +63,7 @@ final class Supply {
 
     private void move(AllocatedPieces pieces) {
         String giver = pieces.source() == PieceSource.TRANSFER ? pieces.fromDepot() : pieces.depot();
-        boolean moves = pieces.source() == PieceSource.TRANSFER
-                || (pieces.source() == PieceSource.EXPRESS && pieces.order() != null);
+        boolean moves = pieces.source() == PieceSource.TRANSFER || pieces.sooner();
         if (!moves || giver == null) {
             return;
         }
@@ -76,8 +75,8 @@ final class Supply {
             open.getOrDefault(from, new ArrayList<>())
                     .replaceAll(each -> order.equals(each.order()) ? less(each, pieces.quantity()) : each);
         }
-        add(new Incoming(
-                new DepotPartKey(pieces.depot(), pieces.part()), pieces.quantity(), pieces.readyOn(), pieces.order()));
+        // without its order, so that what was moved is not taken for the rest of the line
+        add(new Incoming(new DepotPartKey(pieces.depot(), pieces.part()), pieces.quantity(), pieces.readyOn(), null));
     }
 
     private static Incoming less(Incoming each, double pieces) {

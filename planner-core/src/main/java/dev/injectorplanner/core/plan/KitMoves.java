@@ -13,6 +13,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Moves visits whose kit cannot be complete: one after the other, each to its cheapest other way with room and with parts
@@ -26,27 +28,35 @@ final class KitMoves {
     private static final double ROUNDING = 1e-6;
 
     private final Draft at;
-    private final SharedStock stock;
     private final Set<String> moved = new LinkedHashSet<>();
-    private final List<Schedule.BrokenWish> broken = new ArrayList<>();
+    private final Map<String, Schedule.BrokenWish> broken = new TreeMap<>();
 
     private record Way(PricedVisit visit, VisitOption option, boolean meetsWish, double cost) {}
 
-    KitMoves(Draft at, SharedStock stock) {
+    KitMoves(Draft at) {
         this.at = at;
-        this.stock = stock;
     }
 
-    /** The visits that stay and those that moved, by truck. */
-    Map<String, PricedVisit> settle(Map<String, PricedVisit> chosen) {
+    /**
+     * The visits that stay and those that moved, by truck.
+     *
+     * @param place whether visits may move; else they are left out
+     */
+    Map<String, PricedVisit> settle(SharedStock stock, Map<String, PricedVisit> chosen, boolean place) {
         Map<String, PricedVisit> now = new LinkedHashMap<>(chosen);
         for (KitNeed need : stock.unmet()) {
             now.remove(need.truck());
             moved.add(need.truck());
         }
         for (KitNeed need : stock.unmet()) {
-            place(at.choicesOf(need.truck()), now);
-            stock.giveUp(need);
+            TruckChoices truck = at.choicesOf(need.truck());
+            PricedVisit visit = place ? place(stock, truck, now) : null;
+            if (visit != null) {
+                now.put(need.truck(), visit);
+            }
+            if (truck.options().hasWish()) {
+                wish(truck, visit);
+            }
         }
         return now;
     }
@@ -57,26 +67,21 @@ final class KitMoves {
 
     /** Pins and safety dates that were kept before and are not now. */
     List<Schedule.BrokenWish> brokenWishes() {
-        return broken;
+        return List.copyOf(broken.values());
     }
 
-    private void place(TruckChoices truck, Map<String, PricedVisit> now) {
+    private @Nullable PricedVisit place(SharedStock stock, TruckChoices truck, Map<String, PricedVisit> now) {
         Booked booked = new Booked(at.request(), scheduleOf(now));
-        boolean kept = false;
-        for (Way way : ways(truck, booked)) {
+        for (Way way : ways(stock, truck, booked)) {
             boolean empty = way.visit().set() == 0;
             if (empty
                     || stock.admit(at.builder()
                             .kits()
                             .need(truck.priced(), way.visit(), truck.options().hasWish()))) {
-                now.put(truck.truck().truck(), way.visit());
-                kept = way.meetsWish();
-                break;
+                return way.visit();
             }
         }
-        if (truck.options().hasWish() && !kept) {
-            breakWish(truck);
-        }
+        return null;
     }
 
     private Schedule scheduleOf(Map<String, PricedVisit> now) {
@@ -89,7 +94,7 @@ final class KitMoves {
         return new Schedule(choices, List.of(), 0, null);
     }
 
-    private List<Way> ways(TruckChoices truck, Booked booked) {
+    private List<Way> ways(SharedStock stock, TruckChoices truck, Booked booked) {
         List<Way> ways = new ArrayList<>();
         for (int i = 0; i < truck.visits().size(); i++) {
             PricedVisit visit = truck.visits().get(i);
@@ -111,17 +116,24 @@ final class KitMoves {
         return ways;
     }
 
-    private void breakWish(TruckChoices truck) {
+    /** Whether a pin or safety date that was kept before is kept still. */
+    private void wish(TruckChoices truck, @Nullable PricedVisit visit) {
         Integer latest = truck.options().latestWeek();
         Integer pinned = truck.options().pinnedWeek();
         String name = truck.truck().truck();
+        broken.remove(name);
+        boolean kept = visit != null
+                && truck.options()
+                        .meetsWish(truck.options().options().get(truck.visits().indexOf(visit)));
         boolean told = at.schedule().brokenWishes().stream()
                 .anyMatch(wish -> wish.truck().equals(name));
-        if (!told && pinned != null) {
-            broken.add(new Schedule.BrokenWish(name, Schedule.Wish.PIN, pinned, NO_KIT));
+        if (kept || told) {
+            return;
         }
-        if (!told && latest != null) {
-            broken.add(new Schedule.BrokenWish(name, Schedule.Wish.LATEST_WEEK, latest, NO_KIT));
+        if (latest != null && (visit == null || visit.week() > latest)) {
+            broken.put(name, new Schedule.BrokenWish(name, Schedule.Wish.LATEST_WEEK, latest, NO_KIT));
+        } else if (pinned != null) {
+            broken.put(name, new Schedule.BrokenWish(name, Schedule.Wish.PIN, pinned, NO_KIT));
         }
     }
 }

@@ -31,6 +31,9 @@ final class StockRounds {
     /** Searches after the first one. */
     static final int ROUNDS = 3;
 
+    /** Turns in which visits move; where kits still lack pieces after them, visits are left out, which ends it. */
+    private static final int MOVES = 4;
+
     /** Sharing that costs less than this share of the plan is not searched again. */
     private static final double ENOUGH = 1e-4;
 
@@ -85,14 +88,14 @@ final class StockRounds {
                 .forEach(choice ->
                         chosen.put(choice.truck(), at.choicesOf(choice.truck()).visitOf(choice.option())));
         SharedStock stock = pricing.kits().share(needs(at, chosen, true));
-        KitMoves moves = new KitMoves(at, stock);
-        Map<String, PricedVisit> moved = moves.settle(chosen);
-        if (!moves.movedTrucks().isEmpty()) {
-            SharedStock again = pricing.kits().share(needs(at, moved, true));
-            stock = again.unmet().isEmpty() ? again : stock;
+        KitMoves moves = new KitMoves(at);
+        Map<String, PricedVisit> now = chosen;
+        for (int turn = 0; !stock.unmet().isEmpty(); turn++) {
+            now = moves.settle(stock, now, turn < MOVES);
+            stock = pricing.kits().share(needs(at, now, true));
         }
         return new Shared(
-                priced(alone, at, stock, moved, moves),
+                priced(alone, at, stock, now, moves),
                 stock,
                 !moves.movedTrucks().isEmpty());
     }
