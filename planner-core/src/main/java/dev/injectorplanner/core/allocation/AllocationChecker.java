@@ -57,7 +57,10 @@ public final class AllocationChecker {
         }
         for (PurchaseLine line : fleet.purchaseLines()) {
             if (line.receivedOn() == null && !line.expectedOn().isBefore(today)) {
-                there.merge(lineOf(line.order(), line.part(), line.depot()), line.quantity(), Double::sum);
+                there.merge(
+                        lineOf(line.order(), line.part(), line.depot()),
+                        line.quantity() - line.received(),
+                        Double::sum);
             }
         }
         Map<String, Double> used = new TreeMap<>();

@@ -76,6 +76,20 @@ public record OrderRules(
                 serviceLevel, reviewDays, expediteDays, other, postponementPerWeek, transferCost, transferDays);
     }
 
+    public OrderRules withReviewDays(int other) {
+        return new OrderRules(
+                serviceLevel, other, expediteDays, expeditePrice, postponementPerWeek, transferCost, transferDays);
+    }
+
+    public OrderRules withExpediteDays(int other) {
+        return new OrderRules(
+                serviceLevel, reviewDays, other, expeditePrice, postponementPerWeek, transferCost, transferDays);
+    }
+
+    public OrderRules withPostponementPerWeek(BigDecimal other) {
+        return new OrderRules(serviceLevel, reviewDays, expediteDays, expeditePrice, other, transferCost, transferDays);
+    }
+
     /** With other transfers between depots that have no row of their own. */
     public OrderRules withTransfers(BigDecimal cost, int days) {
         return new OrderRules(serviceLevel, reviewDays, expediteDays, expeditePrice, postponementPerWeek, cost, days);

@@ -48,7 +48,7 @@ public record OverdueLine(
                 line.order(),
                 line.part(),
                 line.depot(),
-                line.quantity(),
+                line.openQuantity(),
                 line.expectedOn(),
                 ChronoUnit.DAYS.between(line.expectedOn(), today));
     }

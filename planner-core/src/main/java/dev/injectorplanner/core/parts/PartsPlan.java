@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param stockWeeks the shelves week by week, by depot and part
  * @param allocation which piece goes to which visit
  * @param overdue open order lines past their day, which count for nothing until a new day is confirmed
+ * @param shelves every part at every depot: needed, there, on order, to order
  */
 public record PartsPlan(
         OrderRules rules,
@@ -36,7 +37,8 @@ public record PartsPlan(
         List<OrderLine> orders,
         List<StockWeek> stockWeeks,
         Allocation allocation,
-        List<OverdueLine> overdue) {
+        List<OverdueLine> overdue,
+        List<ShelfState> shelves) {
     public PartsPlan {
         needs = List.copyOf(needs);
         shortList = List.copyOf(shortList);
@@ -45,6 +47,7 @@ public record PartsPlan(
         stockWeeks = List.copyOf(stockWeeks);
         allocation = allocation == null ? Allocation.NONE : allocation; // of plans kept before there was one
         overdue = overdue == null ? List.of() : List.copyOf(overdue);
+        shelves = shelves == null ? List.of() : List.copyOf(shelves);
     }
 
     /** A plan without a need. */
@@ -58,6 +61,7 @@ public record PartsPlan(
                 List.of(),
                 List.of(),
                 Allocation.NONE,
+                List.of(),
                 List.of());
     }
 
@@ -133,7 +137,8 @@ public record PartsPlan(
                 orders,
                 new StockWeeks(partNeeds.supply(), needs, orders).of(IsoWeek.of(today), weeks),
                 allocation == null ? Allocation.NONE : allocation,
-                OverdueLine.of(index, today));
+                OverdueLine.of(index, today),
+                ShelfState.of(index, today, needs, unplanned, orders));
     }
 
     private static void shipped(ShortList shortList, List<Visit> visits, Allocation allocation) {

@@ -47,9 +47,9 @@ final class Supply {
             stock.put(new DepotPartKey(line.depot(), line.part()), line.onHand());
         }
         for (PurchaseLine line : index.fleet().purchaseLines()) {
-            if (line.receivedOn() == null && !line.overdue(today)) {
+            if (line.openQuantity() > 0 && !line.overdue(today)) {
                 DepotPartKey shelf = new DepotPartKey(line.depot(), line.part());
-                add(new Incoming(shelf, line.quantity(), line.expectedOn(), line.order()));
+                add(new Incoming(shelf, line.openQuantity(), line.expectedOn(), line.order()));
             }
         }
         if (allocation != null) {

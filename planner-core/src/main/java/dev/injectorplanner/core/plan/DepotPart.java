@@ -13,6 +13,7 @@ import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.parts.OverdueLine;
 import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.parts.PartsPlan;
+import dev.injectorplanner.core.parts.ShelfState;
 import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.parts.StockWeek;
 import dev.injectorplanner.core.parts.UnplannedNeed;
@@ -114,7 +115,8 @@ public final class DepotPart {
                                         || each.from().equals(depot))
                                 .toList(),
                         here(all.allocation().unmet(), KitNeed::depot)),
-                here(all.overdue(), OverdueLine::depot));
+                here(all.overdue(), OverdueLine::depot),
+                here(all.shelves(), ShelfState::depot));
     }
 
     private CoolantPlan coolant() {
