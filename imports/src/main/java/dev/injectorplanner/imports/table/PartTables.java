@@ -4,6 +4,7 @@ import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PartKind;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.StockLine;
+import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.imports.cell.CellKinds;
 import dev.injectorplanner.imports.cell.ColumnUnit;
 import java.math.BigDecimal;
@@ -90,6 +91,14 @@ final class PartTables {
                 .required("quantity", CellKinds.NUMBER, PurchaseLine::quantity, "quantity")
                 .required("due_on", CellKinds.DATE, PurchaseLine::dueOn, "promised delivery day")
                 .optional("received_on", CellKinds.DATE, PurchaseLine::receivedOn, "day received; empty: still open")
+                .optional(
+                        "confirmed_on",
+                        CellKinds.DATE,
+                        PurchaseLine::confirmedOn,
+                        "day the supplier confirmed last; empty: as promised")
+                .optional(
+                        "received", CellKinds.NUMBER, PurchaseLine::received, "pieces that have come so far; empty: 0")
+                .optional("price", CellKinds.MONEY, PurchaseLine::price, "price of one as confirmed; empty: none")
                 .key(List.of("order", "part", "depot"), p -> List.of(p.order(), p.part(), p.depot()))
                 .made(v -> new PurchaseLine(
                         v.get("order"),
@@ -97,6 +106,19 @@ final class PartTables {
                         v.get("depot"),
                         v.get("quantity"),
                         v.get("due_on"),
-                        v.find("received_on")));
+                        v.find("received_on"),
+                        v.find("confirmed_on"),
+                        v.or("received", 0.0),
+                        v.find("price")));
+    }
+
+    static Table<Transfer> transfers() {
+        return Table.named("transfers", Transfer.class)
+                .required("from", CellKinds.TEXT, Transfer::from, "depot that gives")
+                .required("to", CellKinds.TEXT, Transfer::to, "depot that takes")
+                .required("cost", CellKinds.MONEY, Transfer::cost, "cost of one trip, whatever it carries")
+                .required("days", CellKinds.WHOLE, Transfer::days, "days until the parts are there")
+                .key(List.of("from", "to"), t -> List.of(t.from(), t.to()))
+                .made(v -> new Transfer(v.get("from"), v.get("to"), v.get("cost"), v.get("days")));
     }
 }

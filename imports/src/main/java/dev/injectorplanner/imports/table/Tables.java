@@ -17,6 +17,7 @@ import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
+import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.imports.cell.Heading;
 import java.util.List;
@@ -39,6 +40,7 @@ public final class Tables {
     public static final Table<JobPart> JOB_PARTS = EngineTables.jobParts();
     public static final Table<StockLine> STOCK = PartTables.stock();
     public static final Table<PurchaseLine> PURCHASE_LINES = PartTables.purchaseLines();
+    public static final Table<Transfer> TRANSFERS = PartTables.transfers();
     public static final Table<AwayWindow> AWAY = TruckTables.away();
     public static final Table<IntervalTask> INTERVALS = EngineTables.intervals();
     public static final Table<Rule> RULES = EngineTables.rules();
@@ -61,6 +63,7 @@ public final class Tables {
             CYLINDER_TESTS,
             STOCK,
             PURCHASE_LINES,
+            TRANSFERS,
             AWAY);
 
     private Tables() {}

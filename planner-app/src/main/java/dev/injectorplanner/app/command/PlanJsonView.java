@@ -2,6 +2,8 @@ package dev.injectorplanner.app.command;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
+import dev.injectorplanner.core.allocation.AllocatedPieces;
+import dev.injectorplanner.core.allocation.Shipment;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.condition.SignEffect;
 import dev.injectorplanner.core.coolant.CoolantNeed;
@@ -10,6 +12,7 @@ import dev.injectorplanner.core.cores.CoreOwed;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.history.PartLife;
 import dev.injectorplanner.core.parts.OrderLine;
+import dev.injectorplanner.core.parts.OverdueLine;
 import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.parts.UnplannedNeed;
@@ -29,6 +32,7 @@ import dev.injectorplanner.core.warranty.WarrantyClaim;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -55,6 +59,9 @@ record PlanJsonView(
         List<OrderLine> orders,
         List<ShortLine> shortList,
         List<UnplannedNeed> unplannedNeeds,
+        List<Piece> allocation,
+        List<Shipment> transfers,
+        List<OverdueLine> overdueLines,
         List<CoreOwed> cores,
         List<WarrantyClaim> claims,
         List<CoolantNeed> coolantNeeds,
@@ -85,12 +92,47 @@ record PlanJsonView(
                 plan.parts().orders(),
                 plan.parts().shortList(),
                 plan.parts().unplannedNeeds(),
+                plan.parts().allocation().pieces().stream().map(Piece::of).toList(),
+                plan.parts().transfers(),
+                plan.parts().overdue(),
                 plan.cores(),
                 plan.claims(),
                 plan.coolantNeeds(),
                 plan.coolant().weeks(),
                 plan.assumptions(),
                 change);
+    }
+
+    /**
+     * Pieces of one part that go to one visit.
+     *
+     * @param source shelf, order, transfer, express or ordinary order
+     * @param fromDepot the depot that gives them, for a transfer
+     * @param order the open purchase order that they come with; for express and ordinary orders the one to be sent sooner
+     * @param readyDay the day they are at the visit's depot
+     */
+    record Piece(
+            String truck,
+            String depot,
+            IsoWeek week,
+            String part,
+            double quantity,
+            String source,
+            @Nullable String fromDepot,
+            @Nullable String order,
+            LocalDate readyDay) {
+        static Piece of(AllocatedPieces pieces) {
+            return new Piece(
+                    pieces.truck(),
+                    pieces.depot(),
+                    pieces.week(),
+                    pieces.part(),
+                    pieces.quantity(),
+                    pieces.source().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    pieces.fromDepot(),
+                    pieces.order(),
+                    pieces.readyOn());
+        }
     }
 
     private static List<InjectorRisk> risksOfDue(Plan plan) {

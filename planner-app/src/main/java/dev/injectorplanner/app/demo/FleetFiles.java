@@ -58,6 +58,7 @@ public final class FleetFiles {
                 Map.entry(Tables.JOB_PARTS, fleet.jobParts()),
                 Map.entry(Tables.STOCK, fleet.stock()),
                 Map.entry(Tables.PURCHASE_LINES, fleet.purchaseLines()),
+                Map.entry(Tables.TRANSFERS, fleet.transfers()),
                 Map.entry(Tables.AWAY, fleet.away()),
                 Map.entry(Tables.INTERVALS, fleet.intervals()),
                 Map.entry(Tables.RULES, fleet.rules()));

@@ -2,11 +2,14 @@ package dev.injectorplanner.app.digest;
 
 import dev.injectorplanner.app.mail.Letter;
 import dev.injectorplanner.app.planning.Planning.Planned;
+import dev.injectorplanner.core.allocation.Shipment;
 import dev.injectorplanner.core.parts.OrderLine;
+import dev.injectorplanner.core.parts.OverdueLine;
 import dev.injectorplanner.reports.parts.PartsWorkbook;
 import dev.injectorplanner.reports.workbook.Words;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a depot's buyer places now. */
 final class OrderLetter {
@@ -32,10 +35,51 @@ final class OrderLetter {
                         List.of("Order by", "Supplier", "Part", "Description", "Quantity", "For week", "Trucks"),
                         now.stream().map(OrderLetter::row).toList());
         return Optional.of(Workbooks.along(
-                letter,
+                withQuestions(letter, planned, depot),
                 "parts-needs-" + Workbooks.inFileName(depot) + ".xlsx",
                 new PartsWorkbook(planned.fleet(), planned.plan())::write,
                 "Needs by week, short list and cores are in the workbook."));
+    }
+
+    /** Transfers that the plan proposes, and order lines past their day. */
+    private static Letter withQuestions(Letter letter, Planned planned, String depot) {
+        Letter more = letter;
+        List<Shipment> transfers = planned.plan().parts().transfers().stream()
+                .filter(each -> each.depot().equals(depot) || each.from().equals(depot))
+                .toList();
+        if (!transfers.isEmpty()) {
+            more = more.tableOf(
+                    "Transfers between depots",
+                    List.of("Send on", "From", "To", "Parts", "Arrives", "For truck"),
+                    transfers.stream().map(OrderLetter::transfer).toList());
+        }
+        List<OverdueLine> overdue = planned.plan().parts().overdue().stream()
+                .filter(line -> line.depot().equals(depot))
+                .toList();
+        return overdue.isEmpty()
+                ? more
+                : more.tableOf(
+                        "Orders past their day, not counted until a new day is confirmed",
+                        List.of("Question", "Order", "Part", "Expected"),
+                        overdue.stream()
+                                .map(line -> List.of(
+                                        line.question(),
+                                        line.order(),
+                                        line.part(),
+                                        line.expectedOn().toString()))
+                                .toList());
+    }
+
+    private static List<String> transfer(Shipment shipment) {
+        return List.of(
+                shipment.sendOn().toString(),
+                shipment.from(),
+                shipment.depot(),
+                shipment.pieces().entrySet().stream()
+                        .map(each -> Words.quantity(each.getValue()) + " " + each.getKey())
+                        .collect(Collectors.joining(", ")),
+                shipment.readyOn().toString(),
+                shipment.truck());
     }
 
     private static List<String> row(OrderLine line) {
@@ -46,7 +90,7 @@ final class OrderLetter {
                 line.supplier(),
                 line.part(),
                 line.description(),
-                Words.quantity(line.quantity()),
+                Words.quantity(line.quantity()) + (line.express() ? " by express" : ""),
                 line.firstWeek() == null ? "reserve" : line.firstWeek().toString(),
                 String.join(" ", line.trucks()));
     }

@@ -17,6 +17,7 @@ import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
+import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
 import java.util.Collection;
 import java.util.Comparator;
@@ -60,6 +61,9 @@ final class ReferenceCheck {
         } else if (row instanceof PurchaseLine line) {
             depot(line.depot());
             part("part", line.part());
+        } else if (row instanceof Transfer transfer) {
+            depot("from", transfer.from());
+            depot("to", transfer.to());
         } else {
             ofTruck(row);
         }
@@ -174,8 +178,12 @@ final class ReferenceCheck {
     }
 
     private void depot(String name) {
+        depot("depot", name);
+    }
+
+    private void depot(String field, String name) {
         if (known.depot(name) == null) {
-            throw unknown("depot", name, Depot.class, "depots");
+            throw unknown(field, name, Depot.class, "depots");
         }
     }
 

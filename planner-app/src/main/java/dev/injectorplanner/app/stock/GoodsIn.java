@@ -2,6 +2,7 @@ package dev.injectorplanner.app.stock;
 
 import dev.injectorplanner.core.fleet.Origin;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Injectors of one part received together.
@@ -10,10 +11,22 @@ import java.util.List;
  * @param part their part
  * @param origin new or reman
  * @param units each with its serial and code
+ * @param order the purchase order they came with, or null where they came without one
  */
-public record GoodsIn(String depot, String part, Origin origin, List<Unit> units) {
+public record GoodsIn(
+        String depot,
+        String part,
+        Origin origin,
+        List<Unit> units,
+        @Nullable String order) {
     public GoodsIn {
         units = List.copyOf(units);
+        order = order == null || order.isBlank() ? null : order.strip();
+    }
+
+    /** Received without an order. */
+    public GoodsIn(String depot, String part, Origin origin, List<Unit> units) {
+        this(depot, part, origin, units, null);
     }
 
     /**

@@ -11,6 +11,7 @@ import dev.injectorplanner.core.fleet.Part;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -55,6 +56,7 @@ public final class SerialisedStock {
         return store.inJointTransaction((connection, writer) -> {
             StockInjectorRows.takeTurn(connection);
             GoodsIn clean = checked(box, connection, writer);
+            against(clean, writer, at);
             long id = StoreSql.nextIds(connection, "shelf_injector_seq");
             for (Unit unit : clean.units()) {
                 StockInjectorRows.insert(connection, id++, unit, clean, at, by);
@@ -99,7 +101,19 @@ public final class SerialisedStock {
             clean.add(unit);
         }
         problems.throwIfAny();
-        return new GoodsIn(box.depot(), box.part(), box.origin(), clean);
+        return new GoodsIn(box.depot(), box.part(), box.origin(), clean, box.order());
+    }
+
+    /** The order line they came with: fewer pieces of it are open. */
+    private static void against(GoodsIn box, StoreWriter writer, Instant at) {
+        String order = box.order();
+        if (order != null) {
+            OpenOrders orders = new OpenOrders(writer);
+            LocalDate day = LocalDate.ofInstant(
+                    at, new KnownFleet(writer).depot(box.depot()).timeZone());
+            orders.receive(
+                    orders.line(order, box.part(), box.depot()), box.units().size(), day);
+        }
     }
 
     private static void requireSome(GoodsIn box) {

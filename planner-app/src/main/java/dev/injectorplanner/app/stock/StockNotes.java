@@ -15,7 +15,14 @@ final class StockNotes {
         String units = box.units().stream()
                 .map(unit -> "serial " + unit.serial() + (unit.code().isEmpty() ? "" : ", code " + unit.code()))
                 .collect(Collectors.joining("; "));
-        AuditTrail.write(connection, at, by, "receive injectors", box.depot() + ", part " + box.part(), "", units);
+        AuditTrail.write(
+                connection,
+                at,
+                by,
+                "receive injectors",
+                box.depot() + ", part " + box.part() + (box.order() == null ? "" : ", order " + box.order()),
+                "",
+                units);
     }
 
     static void tookOff(Connection connection, Instant at, String by, StockInjector injector) throws SQLException {

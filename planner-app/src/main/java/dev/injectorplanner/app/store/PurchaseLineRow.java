@@ -8,6 +8,7 @@ import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
@@ -36,6 +37,13 @@ class PurchaseLineRow implements Row<PurchaseLine> {
 
     private @Nullable LocalDate receivedOn;
 
+    private @Nullable LocalDate confirmedOn;
+
+    @Column(nullable = false)
+    private double received;
+
+    private @Nullable BigDecimal price;
+
     protected PurchaseLineRow() {}
 
     @Override
@@ -46,10 +54,13 @@ class PurchaseLineRow implements Row<PurchaseLine> {
         this.quantity = row.quantity();
         this.dueOn = row.dueOn();
         this.receivedOn = row.receivedOn();
+        this.confirmedOn = row.confirmedOn();
+        this.received = row.received();
+        this.price = row.price();
     }
 
     @Override
     public PurchaseLine row() {
-        return new PurchaseLine(order, part, depot, quantity, dueOn, receivedOn);
+        return new PurchaseLine(order, part, depot, quantity, dueOn, receivedOn, confirmedOn, received, price);
     }
 }

@@ -37,7 +37,8 @@ final class SnapshotReader {
                 rows(StoredTables.PURCHASE_LINES),
                 rows(StoredTables.AWAY),
                 rows(StoredTables.INTERVALS),
-                rows(StoredTables.RULES));
+                rows(StoredTables.RULES),
+                rows(StoredTables.TRANSFERS));
     }
 
     /**

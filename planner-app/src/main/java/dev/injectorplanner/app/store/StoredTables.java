@@ -19,6 +19,7 @@ import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
+import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.imports.table.Tables;
 import java.util.List;
@@ -91,6 +92,13 @@ final class StoredTables {
             Tables.PURCHASE_LINES::key,
             new Whole<>(),
             AT_DEPOT);
+    static final StoredTable<Transfer> TRANSFERS = new StoredTable<>(
+            Transfer.class,
+            TransferRow.class,
+            TransferRow::new,
+            Tables.TRANSFERS::key,
+            new Whole<>(),
+            "r.from = :depot and r.to = :depot"); // a depot by itself has nobody to send to
     static final StoredTable<AwayWindow> AWAY = new StoredTable<>(
             AwayWindow.class,
             AwayWindowRow.class,
@@ -118,6 +126,7 @@ final class StoredTables {
             JOB_PARTS,
             STOCK,
             PURCHASE_LINES,
+            TRANSFERS,
             AWAY,
             INTERVALS,
             RULES);

@@ -15,6 +15,7 @@ import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.Refusals;
 import dev.injectorplanner.app.web.office.Replanning;
 import dev.injectorplanner.app.web.order.OrderPages;
+import dev.injectorplanner.app.web.order.OrdersPage;
 import dev.injectorplanner.app.web.outlook.OutlookPage;
 import dev.injectorplanner.app.web.plan.PlanPage;
 import dev.injectorplanner.app.web.settings.FiguresPage;
@@ -36,6 +37,7 @@ import org.springframework.context.annotation.Import;
     PlanPage.class,
     TruckFilePage.class,
     OrderPages.class,
+    OrdersPage.class,
     SettingsPage.class,
     FiguresPage.class,
     RowsPage.class,

@@ -68,6 +68,7 @@ final class FleetCheck {
         twice("away", fleet.away(), FleetOrder.AWAY);
         twice("intervals", fleet.intervals(), FleetOrder.INTERVALS);
         twice("rules", fleet.rules(), FleetOrder.RULES);
+        twice("transfers", fleet.transfers(), FleetOrder.TRANSFERS);
     }
 
     private <R> void twice(String table, List<R> rows, Comparator<R> key) {
@@ -95,6 +96,8 @@ final class FleetCheck {
         refer("stock", "part", fleet.stock(), StockLine::part, parts);
         refer("purchase_lines", "depot", fleet.purchaseLines(), PurchaseLine::depot, depots);
         refer("purchase_lines", "part", fleet.purchaseLines(), PurchaseLine::part, parts);
+        refer("transfers", "from", fleet.transfers(), Transfer::from, depots);
+        refer("transfers", "to", fleet.transfers(), Transfer::to, depots);
         refer("intervals", "family", fleet.intervals(), IntervalTask::family, families);
         refer("rules", "family", fleet.rules(), Rule::family, families);
         Set<String> steps = names(fleet.access(), step -> step.family() + ": " + step.step());

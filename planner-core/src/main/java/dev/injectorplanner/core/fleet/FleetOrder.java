@@ -56,5 +56,7 @@ final class FleetOrder {
     static final Comparator<Rule> RULES =
             comparing((Rule r) -> String.valueOf(r.family())).thenComparing(Rule::rule);
 
+    static final Comparator<Transfer> TRANSFERS = comparing(Transfer::from).thenComparing(Transfer::to);
+
     private FleetOrder() {}
 }

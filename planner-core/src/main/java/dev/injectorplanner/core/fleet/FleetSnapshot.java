@@ -24,6 +24,7 @@ import java.util.List;
  * @param away table away
  * @param intervals table intervals
  * @param rules table rules
+ * @param transfers table transfers
  */
 public record FleetSnapshot(
         List<Depot> depots,
@@ -42,7 +43,8 @@ public record FleetSnapshot(
         List<PurchaseLine> purchaseLines,
         List<AwayWindow> away,
         List<IntervalTask> intervals,
-        List<Rule> rules) {
+        List<Rule> rules,
+        List<Transfer> transfers) {
     /** @throws InvalidFleetException where rows do not fit together: an unknown name, a cylinder the engine has not */
     public FleetSnapshot(
             List<Depot> depots,
@@ -61,7 +63,8 @@ public record FleetSnapshot(
             List<PurchaseLine> purchaseLines,
             List<AwayWindow> away,
             List<IntervalTask> intervals,
-            List<Rule> rules) {
+            List<Rule> rules,
+            List<Transfer> transfers) {
         this.depots = sorted(depots, FleetOrder.DEPOTS);
         this.capacity = sorted(capacity, FleetOrder.CAPACITY);
         this.engineFamilies = sorted(engineFamilies, FleetOrder.ENGINE_FAMILIES);
@@ -79,7 +82,48 @@ public record FleetSnapshot(
         this.away = sorted(away, FleetOrder.AWAY);
         this.intervals = sorted(intervals, FleetOrder.INTERVALS);
         this.rules = sorted(rules, FleetOrder.RULES);
+        this.transfers = sorted(transfers, FleetOrder.TRANSFERS);
         FleetCheck.check(this);
+    }
+
+    /** A fleet without a row of transfers: the site's defaults hold between all depots. */
+    public FleetSnapshot(
+            List<Depot> depots,
+            List<CapacityOverride> capacity,
+            List<EngineFamily> engineFamilies,
+            List<AccessStep> access,
+            List<DutyGroup> dutyGroups,
+            List<Truck> trucks,
+            List<FittedInjector> injectors,
+            List<Reading> readings,
+            List<Fault> faults,
+            List<CylinderTest> cylinderTests,
+            List<Part> parts,
+            List<JobPart> jobParts,
+            List<StockLine> stock,
+            List<PurchaseLine> purchaseLines,
+            List<AwayWindow> away,
+            List<IntervalTask> intervals,
+            List<Rule> rules) {
+        this(
+                depots,
+                capacity,
+                engineFamilies,
+                access,
+                dutyGroups,
+                trucks,
+                injectors,
+                readings,
+                faults,
+                cylinderTests,
+                parts,
+                jobParts,
+                stock,
+                purchaseLines,
+                away,
+                intervals,
+                rules,
+                List.of());
     }
 
     /** A fleet without a row in any table. */

@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.parts;
 
+import dev.injectorplanner.core.allocation.DepotPartKey;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;

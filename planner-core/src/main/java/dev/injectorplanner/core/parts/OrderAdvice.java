@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.parts;
 
+import dev.injectorplanner.core.allocation.DepotPartKey;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Part;
@@ -29,7 +30,7 @@ final class OrderAdvice {
     private final FleetIndex index;
     private final LocalDate today;
     private final OrderRules rules;
-    private final Map<DepotPartKey, TreeMap<LocalDate, Batch>> batches = new TreeMap<>();
+    private final Map<DepotPartKey, TreeMap<Key, Batch>> batches = new TreeMap<>();
 
     /** Pieces of one shelf that are ordered together. */
     private static final class Batch {
@@ -43,7 +44,16 @@ final class OrderAdvice {
         final TreeSet<String> trucks = new TreeSet<>();
     }
 
-    private record Placed(DepotPartKey shelf, LocalDate key, Batch batch, double leftOver, double quantity) {}
+    /** What goes together: by the day to place, express first. */
+    private record Key(LocalDate day, boolean express) implements Comparable<Key> {
+        @Override
+        public int compareTo(Key other) {
+            int byDay = day.compareTo(other.day);
+            return byDay != 0 ? byDay : Boolean.compare(other.express, express);
+        }
+    }
+
+    private record Placed(DepotPartKey shelf, Key key, Batch batch, double leftOver, double quantity) {}
 
     OrderAdvice(FleetIndex index, LocalDate today, OrderRules rules) {
         this.index = index;
@@ -55,15 +65,14 @@ final class OrderAdvice {
         for (PartNeed need : needs) {
             LocalDate orderBy = need.orderBy();
             if (need.missing() > 0 && orderBy != null) {
-                Batch batch = batch(new DepotPartKey(need.depot(), need.part()), orderBy);
-                batch.forVisits += need.missing();
-                batch.trucks.addAll(need.trucks());
-                batch.firstWeek = batch.firstWeek == null ? need.week() : batch.firstWeek;
+                DepotPartKey shelf = new DepotPartKey(need.depot(), need.part());
+                add(batch(shelf, today, true), need, need.express());
+                add(batch(shelf, orderBy, false), need, need.missing() - need.express());
             }
         }
         for (UnplannedNeed need : unplanned) {
             if (need.missing() > 0) {
-                batch(new DepotPartKey(need.depot(), need.part()), today).forReserve += need.missing();
+                batch(new DepotPartKey(need.depot(), need.part()), today, false).forReserve += need.missing();
             }
         }
         List<Placed> placed = new ArrayList<>();
@@ -71,27 +80,35 @@ final class OrderAdvice {
         return lines(placed);
     }
 
-    private Batch batch(DepotPartKey shelf, LocalDate orderBy) {
+    private static void add(Batch batch, PartNeed need, double pieces) {
+        if (pieces > ROUNDING) {
+            batch.forVisits += pieces;
+            batch.trucks.addAll(need.trucks());
+            batch.firstWeek = batch.firstWeek == null ? need.week() : batch.firstWeek;
+        }
+    }
+
+    private Batch batch(DepotPartKey shelf, LocalDate orderBy, boolean express) {
         Batch batch = batches.computeIfAbsent(shelf, key -> new TreeMap<>())
-                .computeIfAbsent(key(orderBy), key -> new Batch());
+                .computeIfAbsent(new Key(day(orderBy), express), key -> new Batch());
         batch.orderBy = orderBy.isBefore(batch.orderBy) ? orderBy : batch.orderBy;
         return batch;
     }
 
     /** Today for what is ordered now, else the Sunday of the week of ordering, which is always later. */
-    private LocalDate key(LocalDate orderBy) {
+    private LocalDate day(LocalDate orderBy) {
         return orderBy.isAfter(today.plusDays(rules.reviewDays()))
                 ? IsoWeek.of(orderBy).sunday()
                 : today;
     }
 
-    private List<Placed> placed(DepotPartKey shelf, TreeMap<LocalDate, Batch> byDay) {
+    private List<Placed> placed(DepotPartKey shelf, TreeMap<Key, Batch> byDay) {
         Optional<Part> part = index.findPart(shelf.part());
         int pack = part.map(Part::pack).orElse(1);
         int least = part.map(Part::minimumOrder).orElse(0);
         List<Placed> placed = new ArrayList<>();
         double left = 0;
-        for (Map.Entry<LocalDate, Batch> entry : byDay.entrySet()) {
+        for (Map.Entry<Key, Batch> entry : byDay.entrySet()) {
             double wanted = entry.getValue().forVisits + entry.getValue().forReserve - left;
             if (wanted > ROUNDING) {
                 double quantity = Math.ceil(Math.max(wanted, least) / pack - ROUNDING) * pack;
@@ -115,7 +132,7 @@ final class OrderAdvice {
         List<OrderLine> lines = new ArrayList<>();
         for (Placed each : placed) {
             LocalDate first = together.getOrDefault(supplier(each.shelf) + "\n" + each.key, each.batch.orderBy);
-            boolean now = each.key.equals(today);
+            boolean now = each.key.day.equals(today);
             lines.add(line(each, now || first.isBefore(today) ? today : first, now));
         }
         lines.sort(OrderLine.BY_DAY);
@@ -135,7 +152,10 @@ final class OrderAdvice {
                 placed.shelf.depot(),
                 placeOn,
                 placed.batch.orderBy,
-                placeOn.plusDays(part.map(Part::leadDaysMax).orElse(0)),
+                placeOn.plusDays(
+                        placed.key.express
+                                ? rules.expediteDays()
+                                : part.map(Part::leadDaysMax).orElse(0)),
                 now,
                 Figures.tidy(placed.batch.forVisits),
                 Figures.tidy(placed.batch.forReserve),
@@ -146,6 +166,7 @@ final class OrderAdvice {
                 part.map(Part::price).orElse(BigDecimal.ZERO),
                 part.map(Part::coreDeposit).orElse(BigDecimal.ZERO),
                 placed.batch.firstWeek,
-                List.copyOf(placed.batch.trucks));
+                List.copyOf(placed.batch.trucks),
+                placed.key.express);
     }
 }

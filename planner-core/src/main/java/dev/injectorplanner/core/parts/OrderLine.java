@@ -28,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param coreDeposit deposit of one
  * @param firstWeek first ISO week that needs it, or null where it is for the reserve alone
  * @param trucks trucks of the visits, in order
+ * @param express whether it must come by express
  */
 public record OrderLine(
         String supplier,
@@ -47,12 +48,14 @@ public record OrderLine(
         BigDecimal price,
         BigDecimal coreDeposit,
         @Nullable IsoWeek firstWeek,
-        List<String> trucks) {
+        List<String> trucks,
+        boolean express) {
     /** By the day to place, then by supplier, part and depot. */
     public static final Comparator<OrderLine> BY_DAY = Comparator.comparing(OrderLine::placeOn)
             .thenComparing(OrderLine::supplier)
             .thenComparing(OrderLine::part)
-            .thenComparing(OrderLine::depot);
+            .thenComparing(OrderLine::depot)
+            .thenComparing(line -> !line.express());
 
     public OrderLine {
         trucks = List.copyOf(trucks);

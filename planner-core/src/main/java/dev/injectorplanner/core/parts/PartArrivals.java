@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.parts;
 
+import dev.injectorplanner.core.allocation.DepotPartKey;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;

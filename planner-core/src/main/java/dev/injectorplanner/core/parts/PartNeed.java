@@ -17,9 +17,10 @@ import org.jspecify.annotations.Nullable;
  * @param onHandBefore pieces in stock before that week's visits: stock, less what earlier weeks require, plus what
  *     arrived by then or was ordered for them
  * @param arriving pieces on open purchase lines due within the week's Monday and the one before
- * @param missing pieces short that week, 0 or more
+ * @param missing pieces to buy for that week, 0 or more
  * @param orderBy the last day to order what is missing so that it is there on the week's Monday, or null where nothing is
  * @param trucks trucks of the visits, in order
+ * @param express pieces of those missing that must come by express
  */
 public record PartNeed(
         String depot,
@@ -31,7 +32,8 @@ public record PartNeed(
         double arriving,
         double missing,
         @Nullable LocalDate orderBy,
-        List<String> trucks) {
+        List<String> trucks,
+        double express) {
     public PartNeed {
         Require.notNegative("needed", needed);
         Require.notNegative("required", required);

@@ -1,5 +1,7 @@
 package dev.injectorplanner.core.parts;
 
+import dev.injectorplanner.core.allocation.Allocation;
+import dev.injectorplanner.core.allocation.DepotPartKey;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.FleetIndex;
@@ -12,20 +14,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Needs of the planned visits by depot, week and part, held week by week against stock and open purchase lines.
  *
  * <p>What a week requires is what it adds to the pieces that cover all visits up to it with the service level: parts that
  * break by their chance share their luck, so two visits need less than twice what one does. A line arrives for the week
- * whose Monday is on or after its due day; one whose day has passed is expected in {@link #OVERDUE_DAYS} days. What is
+ * whose Monday is on or after its confirmed day, else its due day; one whose day has passed counts for nothing. What is
  * missing in a week is taken to be ordered for that week, so it is not missing again later. The order-by day counts back
  * the longest lead time, the cautious one.
  */
 public final class PartNeeds {
-    /** An open purchase line that is past its day is expected this many days from today. */
-    public static final int OVERDUE_DAYS = 7;
-
     private static final double ROUNDING = 1e-9;
     private static final Comparator<Visit> MOST_PRESSING =
             Comparator.comparing(Visit::week).thenComparing(PartNeeds::firstDue).thenComparing(Visit::truck);
@@ -33,14 +33,23 @@ public final class PartNeeds {
     private final VisitParts parts;
     private final Supply supply;
     private final OrderRules rules;
+    private final LocalDate today;
+    private final @Nullable NewPieces bought;
 
     /** Visits of a shelf up to and with one, and what they require together. */
     record Step(Visit visit, double needed, double required, double uncovered, double chance) {}
 
     public PartNeeds(FleetIndex index, LocalDate today, OrderRules rules) {
+        this(index, today, rules, null);
+    }
+
+    /** @param allocation what each visit was given, or null to hold visits against the shelf week by week */
+    PartNeeds(FleetIndex index, LocalDate today, OrderRules rules, @Nullable Allocation allocation) {
         this.parts = new VisitParts(index, today);
-        this.supply = new Supply(index, today);
+        this.supply = new Supply(index, today, allocation);
         this.rules = rules;
+        this.today = today;
+        this.bought = allocation == null ? null : new NewPieces(allocation);
     }
 
     private static LocalDate firstDue(Visit visit) {
@@ -93,7 +102,7 @@ public final class PartNeeds {
         double ordered = 0;
         for (Map.Entry<IsoWeek, List<Visit>> entry : weeks.entrySet()) {
             IsoWeek week = entry.getKey();
-            LocalDate ready = supply.readyDay(week);
+            LocalDate ready = supply.countedUntil(week);
             double there = supply.until(shelf, ready) + ordered;
             double requiredBefore = demand.required(rules.serviceLevel());
             double neededBefore = demand.expected();
@@ -101,8 +110,10 @@ public final class PartNeeds {
             for (Visit visit : entry.getValue()) {
                 steps.add(step(shelf, demand, visit, there));
             }
-            double missing = Figures.tidy(
+            double uncovered = Figures.tidy(
                     steps.stream().mapToDouble(Step::uncovered).max().orElse(0));
+            double missing = bought == null ? uncovered : bought.all(shelf, week);
+            double express = bought == null ? 0 : bought.express(shelf, week);
             ordered += missing;
             taker.take(
                     new PartNeed(
@@ -114,10 +125,17 @@ public final class PartNeeds {
                             Figures.tidy(there - requiredBefore),
                             supply.arriving(shelf, supply.dayBefore(week), ready),
                             missing,
-                            missing > 0 ? supply.orderBy(shelf.part(), week.monday()) : null,
-                            trucks(entry.getValue())),
+                            missing > 0 ? orderBy(shelf, week, express) : null,
+                            trucks(entry.getValue()),
+                            express),
                     steps);
         }
+    }
+
+    /** As shared, orders are in time by themselves: none is late. */
+    private LocalDate orderBy(DepotPartKey shelf, IsoWeek week, double express) {
+        LocalDate day = supply.orderBy(shelf.part(), week.monday());
+        return bought != null && (express > 0 || day.isBefore(today)) ? today : day;
     }
 
     private Step step(DepotPartKey shelf, StockDemand demand, Visit visit, double there) {

@@ -9,5 +9,7 @@ public enum ShortAdvice {
     /** Keep the visit: only breakable pieces are missing, and most likely none will be needed. */
     GO_AHEAD,
     /** Move the visit to the week in which the parts are there. */
-    MOVE
+    MOVE,
+    /** Have another depot send them: it can spare them, and that is cheaper than express. */
+    TRANSFER
 }

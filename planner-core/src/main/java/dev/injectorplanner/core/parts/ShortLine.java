@@ -4,6 +4,7 @@ import dev.injectorplanner.core.calendar.IsoWeek;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Comparator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A line of the short list: a part that an order placed today may not bring in time, and the visit that will suffer.
@@ -20,7 +21,8 @@ import java.util.Comparator;
  * @param moveTo the first week in which the parts are there whatever happens
  * @param movingCost what it costs to move the visit to that week
  * @param waitingCost the same, times the chance that it comes to that
- * @param expeditePrice what it costs to expedite all that the visit misses
+ * @param expeditePrice what it costs to ship all that the visit misses
+ * @param fromDepot the depot that sends them, or null where none does
  */
 public record ShortLine(
         String depot,
@@ -35,7 +37,8 @@ public record ShortLine(
         IsoWeek moveTo,
         BigDecimal postponementCost,
         BigDecimal waitingCost,
-        BigDecimal expeditePrice) {
+        BigDecimal expeditePrice,
+        @Nullable String fromDepot) {
     /** By week, then by depot, truck and part. */
     public static final Comparator<ShortLine> BY_WEEK = Comparator.comparing(ShortLine::week)
             .thenComparing(ShortLine::depot)

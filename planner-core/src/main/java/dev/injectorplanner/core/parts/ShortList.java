@@ -1,5 +1,7 @@
 package dev.injectorplanner.core.parts;
 
+import dev.injectorplanner.core.allocation.PieceSource;
+import dev.injectorplanner.core.allocation.Shipment;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Part;
@@ -14,6 +16,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What an order placed today may not bring in time, visit by visit: of a week's pieces the most pressing visits take
@@ -32,7 +36,12 @@ final class ShortList {
     private final Supply supply;
     private final Map<Visit, List<Missing>> byVisit = new LinkedHashMap<>();
 
-    private record Missing(String part, double pieces, double chance, double chanceLate) {}
+    private record Missing(
+            String part,
+            double pieces,
+            double chance,
+            double chanceLate,
+            @Nullable Shipment shipment) {}
 
     ShortList(FleetIndex index, LocalDate today, OrderRules rules, PostponementCost postponementCost, Supply supply) {
         this.index = index;
@@ -54,9 +63,17 @@ final class ShortList {
             before = Math.max(before, step.uncovered());
             if (pieces > 0) {
                 byVisit.computeIfAbsent(step.visit(), visit -> new ArrayList<>())
-                        .add(new Missing(need.part(), pieces, step.chance(), chanceLate(need.part(), ready)));
+                        .add(new Missing(need.part(), pieces, step.chance(), chanceLate(need.part(), ready), null));
             }
         }
+    }
+
+    /** Takes a visit's shipment: what it brings would not be there in time otherwise. */
+    void add(Visit visit, Shipment shipment) {
+        LocalDate ready = supply.readyDay(visit.week());
+        shipment.pieces()
+                .forEach((part, pieces) -> byVisit.computeIfAbsent(visit, none -> new ArrayList<>())
+                        .add(new Missing(part, Figures.tidy(pieces), 1, chanceLate(part, ready), shipment)));
     }
 
     private double chanceLate(String part, LocalDate ready) {
@@ -91,7 +108,13 @@ final class ShortList {
                 .map(each -> index.findPart(each.part).map(Part::supplier).orElse(""))
                 .distinct()
                 .count();
-        double expediting = rules.expeditePrice().doubleValue() * shipments;
+        double shipped = missing.stream()
+                .map(Missing::shipment)
+                .filter(Objects::nonNull)
+                .distinct()
+                .mapToDouble(Shipment::cost)
+                .sum();
+        double expediting = shipped > 0 ? shipped : rules.expeditePrice().doubleValue() * shipments;
         ShortAdvice advice = advice(visit, missing, risk * moving, expediting);
         return missing.stream()
                 .map(each -> new ShortLine(
@@ -104,12 +127,19 @@ final class ShortList {
                         today.plusDays(
                                 index.findPart(each.part).map(Part::leadDays).orElse(0)),
                         supply.latestArrival(each.part),
-                        advice,
+                        each.shipment == null ? advice : adviceOf(each.shipment),
                         moveTo,
                         money(moving),
                         money(risk * moving),
-                        money(expediting)))
+                        money(expediting),
+                        each.shipment == null || each.shipment.source() != PieceSource.TRANSFER
+                                ? null
+                                : each.shipment.from()))
                 .toList();
+    }
+
+    private static ShortAdvice adviceOf(Shipment shipment) {
+        return shipment.source() == PieceSource.TRANSFER ? ShortAdvice.TRANSFER : ShortAdvice.EXPEDITE;
     }
 
     private ShortAdvice advice(Visit visit, List<Missing> missing, double waiting, double expediting) {

@@ -9,8 +9,8 @@ import dev.injectorplanner.core.calendar.IsoWeek;
  * @param part part number
  * @param week the ISO week
  * @param start pieces at the end of the week before
- * @param arriving pieces of open purchase lines that come by its Monday
- * @param ordered pieces of advised orders that come by then at the longest lead time
+ * @param arriving pieces of open purchase lines, and of transfers to the depot, that come by its end
+ * @param ordered pieces of advised orders that come by then at the longest lead time, or by express
  * @param required pieces to have for its visits
  * @param end pieces left; below 0 where the short list names a visit that will suffer
  */

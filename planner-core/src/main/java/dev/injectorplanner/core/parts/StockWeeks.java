@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.parts;
 
+import dev.injectorplanner.core.allocation.DepotPartKey;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.units.Figures;
 import java.time.LocalDate;
@@ -35,7 +36,7 @@ final class StockWeeks {
             LocalDate counted = LocalDate.MIN;
             for (int ahead = 0; ahead < weeks; ahead++) {
                 IsoWeek week = firstWeek.plus(ahead);
-                LocalDate ready = supply.readyDay(week);
+                LocalDate ready = supply.countedUntil(week);
                 double arriving = supply.arriving(shelf, counted, ready);
                 double ordered = ordered(shelf, counted, ready);
                 double required = required(shelf, week);

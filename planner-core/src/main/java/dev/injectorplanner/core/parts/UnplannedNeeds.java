@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.parts;
 
+import dev.injectorplanner.core.allocation.DepotPartKey;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Part;
@@ -72,17 +73,12 @@ final class UnplannedNeeds {
     private UnplannedNeed need(DepotPartKey shelf, Part part, List<PartNeed> planned) {
         int least = part.leadDays() + rules.reviewDays();
         int most = part.leadDaysMax() + rules.reviewDays();
-        List<Demand> demands = new ArrayList<>();
-        int injectors = 0;
-        for (int i = 0; i < LEAD_TIMES; i++) {
-            int days = (int) Math.round(least + (most - least) * (double) i / (LEAD_TIMES - 1));
-            double[] chances = forecast.chancesWithin(shelf.depot(), shelf.part(), days);
-            injectors = chances.length;
-            demands.add(Demand.ofChances(chances));
-        }
-        Demand demand = Demand.anyOf(demands);
+        int injectors = forecast.chancesWithin(shelf.depot(), shelf.part(), most).length;
+        Demand demand = SafetyStock.demand(shelf, part, rules, forecast);
         int target = demand.smallestStock(rules.serviceLevel());
         double free = free(shelf, planned, today.plusDays(most));
+        double later = Math.max(
+                free, free(shelf, planned, LocalDate.MAX)); // an open line that comes later is not bought again
         return new UnplannedNeed(
                 shelf.depot(),
                 shelf.part(),
@@ -92,7 +88,7 @@ final class UnplannedNeeds {
                 demand.mean(),
                 target,
                 free,
-                Math.max(0, target - free),
+                Math.max(0, target - later),
                 demand.chanceOfAtMost((int) Math.floor(free)),
                 demand.errorBound(),
                 demand.method());

@@ -10,7 +10,6 @@ import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.parts.PartNeed;
-import dev.injectorplanner.core.parts.PartNeeds;
 import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.risk.FamilyInspection;
 import dev.injectorplanner.core.risk.FleetRisk;
@@ -217,14 +216,11 @@ final class Assumptions {
                 "counted back from the Monday of the visits by the longest lead time, to be on the safe side",
                 DEFAULT);
         List<String> past = index.fleet().purchaseLines().stream()
-                .filter(line -> line.receivedOn() == null && line.dueOn().isBefore(today))
+                .filter(line -> line.overdue(today))
                 .map(line -> line.order() + " " + line.part())
                 .toList();
         if (!past.isEmpty()) {
-            add(
-                    "overdue purchase lines",
-                    "expected " + PartNeeds.OVERDUE_DAYS + " days from today: " + firstOf(past),
-                    DEFAULT);
+            add("overdue purchase lines", "not counted until a new day is confirmed: " + firstOf(past), DEFAULT);
         }
         List<String> unknown = parts.needs().stream()
                 .map(PartNeed::part)

@@ -82,7 +82,18 @@ final class BrokenWishes {
                 .mapToDouble(PricedVisit::truckDays)
                 .min()
                 .orElseGet(() -> truck.pricer().best(week).truckDays());
-        return stops.of(truck, week, days);
+        String stop = stops.of(truck, week, days);
+        return stop != null || kitInTime(truck, week) ? stop : WeekStops.NO_PARTS;
+    }
+
+    private boolean kitInTime(TruckChoices truck, int week) {
+        KitPrices kits = draft.builder().kits();
+        List<PricedVisit> there = truck.priced().visits().stream()
+                .filter(visit -> visit.week() == week)
+                .toList();
+        return there.isEmpty()
+                ? kits.canBeComplete(truck.priced(), truck.pricer().best(week))
+                : there.stream().anyMatch(visit -> kits.canBeComplete(truck.priced(), visit));
     }
 
     private @Nullable String noRoom(TruckChoices truck, VisitOption option) {

@@ -1,8 +1,8 @@
 package dev.injectorplanner.core.plan;
 
+import dev.injectorplanner.core.allocation.Allocation;
 import dev.injectorplanner.core.fleet.AwayWindow;
 import dev.injectorplanner.core.fleet.Depot;
-import dev.injectorplanner.core.parts.PartArrivals;
 import dev.injectorplanner.core.schedule.CapacityCalendar;
 import dev.injectorplanner.core.schedule.days.DayPlanner;
 import dev.injectorplanner.core.schedule.days.DayVisit;
@@ -30,13 +30,13 @@ final class DayLayout {
 
     private final Learned learned;
     private final CapacityCalendar calendar;
-    private final PartArrivals arrivals;
+    private final Map<String, LocalDate> partsThere;
 
-    DayLayout(Learned learned, CapacityCalendar calendar) {
+    /** @param partsThere the day on which a visit's kit is complete, as {@link Allocation#readyDays} names it */
+    DayLayout(Learned learned, CapacityCalendar calendar, Map<String, LocalDate> partsThere) {
         this.learned = learned;
         this.calendar = calendar;
-        this.arrivals = new PartArrivals(
-                learned.index(), learned.today(), learned.policy().orders());
+        this.partsThere = partsThere;
     }
 
     List<DepotDays> of(List<Visit> visits) {
@@ -67,19 +67,9 @@ final class DayLayout {
         return LocalTime.of(0, 0).plusMinutes(Math.min(LAST_MINUTE, minute));
     }
 
-    /** The day the kit is there: in its own time, or by express shipment. */
-    private LocalDate partsThere(Visit visit) {
-        if (visit.cylinders().isEmpty()) {
-            return learned.today();
-        }
-        LocalDate ready = arrivals.readyOn(visit);
-        LocalDate express = learned.today().plusDays(learned.policy().orders().expediteDays());
-        return ready.isBefore(express) ? ready : express;
-    }
-
     private DayVisit dayVisit(Visit visit) {
         List<AwayWindow> away = learned.index().awayOf(visit.truck());
-        LocalDate parts = partsThere(visit);
+        LocalDate parts = partsThere.getOrDefault(Allocation.visit(visit.truck(), visit.week()), learned.today());
         Set<LocalDate> notOn = visit.week()
                 .monday()
                 .datesUntil(visit.week().sunday().plusDays(1))

@@ -1,5 +1,7 @@
 package dev.injectorplanner.core.plan;
 
+import dev.injectorplanner.core.allocation.Allocation;
+import dev.injectorplanner.core.allocation.KitNeed;
 import dev.injectorplanner.core.coolant.CoolantNeed;
 import dev.injectorplanner.core.coolant.CoolantPlan;
 import dev.injectorplanner.core.coolant.CoolantWeek;
@@ -8,8 +10,10 @@ import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.parts.OrderLine;
+import dev.injectorplanner.core.parts.OverdueLine;
 import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.parts.PartsPlan;
+import dev.injectorplanner.core.parts.ShelfState;
 import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.parts.StockWeek;
 import dev.injectorplanner.core.parts.UnplannedNeed;
@@ -101,7 +105,18 @@ public final class DepotPart {
                 all.forecastKnown(),
                 here(all.unplannedNeeds(), UnplannedNeed::depot),
                 here(all.orders(), OrderLine::depot),
-                here(all.stockWeeks(), StockWeek::depot));
+                here(all.stockWeeks(), StockWeek::depot),
+                new Allocation(
+                        all.allocation().pieces().stream()
+                                .filter(each -> each.depot().equals(depot) || depot.equals(each.fromDepot()))
+                                .toList(),
+                        all.allocation().shipments().stream()
+                                .filter(each -> each.depot().equals(depot)
+                                        || each.from().equals(depot))
+                                .toList(),
+                        here(all.allocation().unmet(), KitNeed::depot)),
+                here(all.overdue(), OverdueLine::depot),
+                here(all.shelves(), ShelfState::depot));
     }
 
     private CoolantPlan coolant() {

@@ -1,12 +1,16 @@
 package dev.injectorplanner.core.plan;
 
+import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.due.DueItems;
+import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.CylinderSets;
 import dev.injectorplanner.core.option.OptionPricer;
 import dev.injectorplanner.core.option.PricedVisit;
-import dev.injectorplanner.core.parts.PartArrivals;
+import dev.injectorplanner.core.parts.KitPieces;
+import dev.injectorplanner.core.parts.SafetyStock;
+import dev.injectorplanner.core.parts.SharedKits;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -14,19 +18,25 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /** Prices the ways of every truck in service. */
 final class FleetPricing {
     private final Learned learned;
     private final TruckPricing pricing;
-    private final PartArrivals arrivals;
+    private final SharedKits kits;
+    private final Map<String, KitPieces> kitOf = new ConcurrentHashMap<>();
 
     FleetPricing(Learned learned) {
         this.learned = learned;
         this.pricing = learned.pricing();
-        this.arrivals = new PartArrivals(
-                learned.index(), learned.today(), learned.policy().orders());
+        SafetyStock safety = new SafetyStock(
+                learned.index(),
+                learned.policy().orders(),
+                new UnplannedChances(learned.risk().risks(), List.of()));
+        this.kits = new SharedKits(
+                learned.index(), learned.today(), learned.policy().orders(), safety::of);
     }
 
     /** Trucks in service, the one with the most pressing due item first, then by what a visit saves. */
@@ -59,29 +69,48 @@ final class FleetPricing {
         OptionPricer pricer = pricing.pricerOf(truck, dueItems);
         CylinderSets sets = pricing.setsOf(truck);
         List<PricedVisit> visits = pricer.worthwhile(learned.policy().visits().keptSets());
-        Map<Integer, LocalDate> kitOn = new HashMap<>();
-        for (PricedVisit visit : visits) {
-            kitOn.computeIfAbsent(visit.set(), set -> kitOn(truck, sets, set));
+        return new PricedTruck(truck, dueItems, sets, pricer, visits);
+    }
+
+    /** The day from which an order of today brings every part, even at its longest lead time. */
+    LocalDate ordersReach() {
+        int most = learned.index().fleet().parts().stream()
+                .mapToInt(Part::leadDaysMax)
+                .max()
+                .orElse(0);
+        return learned.today().plusDays(most);
+    }
+
+    /** Kits, and the stock they share. */
+    SharedKits kits() {
+        return kits;
+    }
+
+    /** The kit of a set of cylinders; trucks of one family share it where all take the family's injector. */
+    KitPieces kitOf(PricedTruck truck, int set) {
+        if (set == 0) {
+            return KitPieces.NONE;
         }
-        return new PricedTruck(truck, dueItems, sets, pricer, visits, kitOn);
+        String family = truck.truck().family();
+        boolean same = learned.index()
+                .findPart(learned.index().family(family).injectorPart())
+                .isPresent();
+        String key = (same ? family : truck.truck().truck()) + "\n" + set;
+        return kitOf.computeIfAbsent(key, none -> kits.kitOf(standIn(truck, set, learned.firstWeek())));
     }
 
-    /** The day on which the kit of a set can be there in its own time; today where nothing is replaced. */
-    LocalDate kitOn(Truck truck, CylinderSets sets, int set) {
-        return set == 0 ? learned.today() : arrivals.readyOn(standIn(truck, sets, set));
-    }
-
-    private Visit standIn(Truck truck, CylinderSets sets, int set) {
+    /** A visit as far as parts look at one. */
+    static Visit standIn(PricedTruck truck, int set, IsoWeek week) {
         return new Visit(
-                truck.truck(),
-                truck.depot(),
-                truck.family(),
-                learned.firstWeek(),
+                truck.truck().truck(),
+                truck.truck().depot(),
+                truck.truck().family(),
+                week,
                 CylinderSets.cylindersOf(set),
-                sets.steps(set),
+                truck.sets().steps(set),
                 List.of(),
                 false,
-                sets.labourHours(set),
+                truck.sets().labourHours(set),
                 0,
                 List.of(),
                 "");

@@ -32,7 +32,8 @@ final class Moves {
         VisitOption to = draft.builder().option(truck.priced(), moved);
         VisitOption now = draft.builder().option(truck.priced(), visit);
         double costs = to.cost() - now.cost() + draft.booked().overtimeOfMove(truck.options(), to);
-        return new VisitReason.Move(costs, limit(truck, to));
+        boolean complete = draft.builder().kits().canBeComplete(truck.priced(), moved);
+        return new VisitReason.Move(costs, complete ? limit(truck, to) : WeekStops.NO_PARTS);
     }
 
     private @Nullable String limit(TruckChoices truck, VisitOption to) {

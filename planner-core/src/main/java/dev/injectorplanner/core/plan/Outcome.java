@@ -140,10 +140,22 @@ final class Outcome {
         if (waits != null) {
             return waits;
         }
+        if (lacksParts(own)) {
+            return WeekStops.NO_PARTS + " in any week of the plan";
+        }
         String away = stops.away(own.truck(), firstWeek.monday(), LocalDate.MAX);
         return away.isEmpty()
                 ? "its visit takes more days than its depot works in any week, or than it stays in the fleet"
                 : "the truck cannot be spared long enough in any week: " + away;
+    }
+
+    /** Whether it could come for its days and every time only its parts are missing. */
+    private boolean lacksParts(TruckChoices truck) {
+        KitPrices kits = draft.builder().kits();
+        List<PricedVisit> spared = truck.priced().visits().stream()
+                .filter(visit -> kits.lastStart(truck.priced(), visit) != null)
+                .toList();
+        return !spared.isEmpty() && spared.stream().noneMatch(visit -> kits.canBeComplete(truck.priced(), visit));
     }
 
     private boolean refusedAlways(TruckChoices truck) {

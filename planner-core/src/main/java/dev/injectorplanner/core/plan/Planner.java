@@ -7,6 +7,7 @@ import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.parts.FailureForecast;
 import dev.injectorplanner.core.parts.PartsPlan;
+import dev.injectorplanner.core.parts.PostponementCost;
 import dev.injectorplanner.core.risk.ExpectedFailures;
 import dev.injectorplanner.core.risk.FamilyInspection;
 import dev.injectorplanner.core.risk.FleetLives;
@@ -126,7 +127,15 @@ public final class Planner {
         FleetRisk risk = learned.risk();
         List<FamilyInspection> inspections =
                 FamilyInspection.of(index, risk, learned.costs(), policy.inspectionHours());
-        PartsPlan parts = PartsPlan.of(index, today, policy.weeks(), policy.orders(), visits, forecast);
+        PartsPlan parts = PartsPlan.of(
+                index,
+                today,
+                policy.weeks(),
+                policy.orders(),
+                visits,
+                forecast,
+                PostponementCost.perWeek(policy.orders()),
+                draft.allocation());
         return new Plan(
                 today,
                 learned.firstWeek(),
@@ -142,7 +151,7 @@ public final class Planner {
                 visits,
                 outcome.reasons(),
                 outcome.unplanned(),
-                new DayLayout(learned, draft.calendar()).of(visits),
+                new DayLayout(learned, draft.calendar(), draft.allocation().readyDays(today)).of(visits),
                 outcome.loads(),
                 parts,
                 CoresOwed.of(index, today),

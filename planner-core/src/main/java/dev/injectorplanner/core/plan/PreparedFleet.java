@@ -1,9 +1,9 @@
 package dev.injectorplanner.core.plan;
 
+import dev.injectorplanner.core.allocation.AllocationChecker;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.Depot;
-import dev.injectorplanner.core.schedule.Booked;
 import dev.injectorplanner.core.schedule.CapacityCalendar;
 import dev.injectorplanner.core.schedule.ExtraCapacity;
 import dev.injectorplanner.core.schedule.Schedule;
@@ -67,9 +67,20 @@ public final class PreparedFleet {
         CapacityCalendar calendar = new CapacityCalendar(
                 learned.index(), learned.today(), learned.policy().weeks(), extra);
         extra.forEach(row -> check(calendar, row));
-        TruckChoicesBuilder builder = new TruckChoicesBuilder(learned, pricing, calendar, holds);
+        KitPrices alone = KitPrices.alone(pricing, calendar, learned.firstWeek());
+        TruckChoicesBuilder builder = new TruckChoicesBuilder(learned, calendar, holds, alone);
         Map<String, TruckChoices> cases = builder.choicesOf(trucks);
-        ScheduleRequest request = new ScheduleRequest(
+        ScheduleRequest request = request(learned, calendar, cases);
+        Schedule schedule = checked(
+                request, near == null ? scheduler.schedule(request) : near(scheduler, request, near.draft.schedule()));
+        Draft draft = new StockRounds(pricing, trucks, scheduler)
+                .settle(new Draft(learned, calendar, holds, builder, cases, request, schedule));
+        checked(draft.request(), draft.schedule());
+        return new Trial(checked(draft));
+    }
+
+    static ScheduleRequest request(Learned learned, CapacityCalendar calendar, Map<String, TruckChoices> cases) {
+        return new ScheduleRequest(
                 learned.policy().weeks(),
                 cases.values().stream()
                         .filter(each ->
@@ -78,10 +89,20 @@ public final class PreparedFleet {
                         .toList(),
                 calendar.depotCapacity(),
                 calendar.groupCapacity());
-        Schedule schedule = checked(
-                request, near == null ? scheduler.schedule(request) : near(scheduler, request, near.draft.schedule()));
-        return new Trial(
-                new Draft(learned, calendar, holds, builder, cases, request, schedule, new Booked(request, schedule)));
+    }
+
+    private static Draft checked(Draft draft) {
+        List<String> violations = AllocationChecker.listViolations(
+                draft.learned().index().fleet(),
+                draft.learned().today(),
+                draft.learned().policy().orders().expediteDays(),
+                draft.kits(),
+                draft.allocation(),
+                Map.of());
+        if (!violations.isEmpty()) {
+            throw new IllegalStateException("the allocation breaks its limits: " + String.join("; ", violations));
+        }
+        return draft;
     }
 
     /**

@@ -6,9 +6,7 @@ import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.CylinderSets;
 import dev.injectorplanner.core.option.OptionPricer;
 import dev.injectorplanner.core.option.PricedVisit;
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -20,19 +18,12 @@ import java.util.Optional;
  * @param sets its engine's sets
  * @param pricer prices its visits
  * @param visits the ways worth looking at
- * @param kitOn the day on which the kit of a set of cylinders can be there without an express shipment, by set
  */
 record PricedTruck(
-        Truck truck,
-        List<DueItem> dueItems,
-        CylinderSets sets,
-        OptionPricer pricer,
-        List<PricedVisit> visits,
-        Map<Integer, LocalDate> kitOn) {
+        Truck truck, List<DueItem> dueItems, CylinderSets sets, OptionPricer pricer, List<PricedVisit> visits) {
     PricedTruck {
         dueItems = List.copyOf(dueItems);
         visits = List.copyOf(visits);
-        kitOn = Map.copyOf(kitOn);
     }
 
     /** The due item for which it must come in by a day; empty where there is none. */

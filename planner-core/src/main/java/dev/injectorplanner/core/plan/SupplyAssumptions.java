@@ -23,6 +23,7 @@ final class SupplyAssumptions {
     static List<Assumption> of(OrderRules orders, CoolantRules coolant, PartsPlan parts) {
         SupplyAssumptions made = new SupplyAssumptions();
         made.orders(orders);
+        made.sharing(orders);
         made.unplanned(orders, parts);
         made.returns();
         made.coolant(coolant);
@@ -57,6 +58,25 @@ final class SupplyAssumptions {
                         rules.expeditePrice().compareTo(usual.expeditePrice()) == 0,
                         rules.expediteDays() == usual.expediteDays(),
                         rules.postponementPerWeek().compareTo(usual.postponementPerWeek()) == 0));
+    }
+
+    private void sharing(OrderRules rules) {
+        OrderRules usual = OrderRules.standard();
+        add(
+                "shared stock",
+                "each piece in stock and on an open order goes to one visit; no visit starts before its kit is"
+                        + " complete; an ordinary order counts at its longest lead time; a shipment is counted once a"
+                        + " visit and supplier",
+                DEFAULT);
+        add(
+                "transfers",
+                "between depots without a row in table transfers one costs "
+                        + rules.transferCost().toPlainString() + " and takes "
+                        + Figures.count(rules.transferDays(), "day", "days")
+                        + "; a depot gives only what its own visits and its safety stock leave",
+                Assumptions.whose(
+                        rules.transferCost().compareTo(usual.transferCost()) == 0,
+                        rules.transferDays() == usual.transferDays()));
     }
 
     private void unplanned(OrderRules rules, PartsPlan parts) {

@@ -8,7 +8,6 @@ import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.schedule.CapacityCalendar;
 import dev.injectorplanner.core.schedule.TruckOptions;
 import dev.injectorplanner.core.schedule.VisitOption;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,22 +16,32 @@ import org.jspecify.annotations.Nullable;
 
 /** The ways of every truck within what the manager holds, and in weeks in which it can be spared. */
 final class TruckChoicesBuilder {
-    private final FleetPricing pricing;
     private final CapacityCalendar calendar;
+    private final KitPrices kits;
     private final VisitRules rules;
     private final Holds holds;
     private final IsoWeek firstWeek;
-    private final LocalDate today;
-    private final double expedite;
 
-    TruckChoicesBuilder(Learned learned, FleetPricing pricing, CapacityCalendar calendar, Holds holds) {
-        this.pricing = pricing;
+    TruckChoicesBuilder(Learned learned, CapacityCalendar calendar, Holds holds, KitPrices kits) {
+        this(calendar, kits, learned.policy().visits(), holds, learned.firstWeek());
+    }
+
+    private TruckChoicesBuilder(
+            CapacityCalendar calendar, KitPrices kits, VisitRules rules, Holds holds, IsoWeek firstWeek) {
         this.calendar = calendar;
-        this.rules = learned.policy().visits();
+        this.kits = kits;
+        this.rules = rules;
         this.holds = holds;
-        this.firstWeek = learned.firstWeek();
-        this.today = learned.today();
-        this.expedite = learned.policy().orders().expeditePrice().doubleValue();
+        this.firstWeek = firstWeek;
+    }
+
+    /** The same with kits at other prices. */
+    TruckChoicesBuilder with(KitPrices other) {
+        return new TruckChoicesBuilder(calendar, other, rules, holds, firstWeek);
+    }
+
+    KitPrices kits() {
+        return kits;
     }
 
     /** Cases by truck, in the order given. */
@@ -59,7 +68,8 @@ final class TruckChoicesBuilder {
         }
         visits.removeIf(visit -> waits
                 || !holds.allows(truck.truck(), firstWeek.plus(visit.week()))
-                || visit.truckDays() > calendar.daysFree(truck, visit.week()));
+                || visit.truckDays() > calendar.daysFree(truck, visit.week())
+                || !kits.canBeComplete(priced, visit));
         List<VisitOption> options =
                 visits.stream().map(visit -> option(priced, visit, confirmed)).toList();
         return new TruckChoices(
@@ -78,9 +88,14 @@ final class TruckChoicesBuilder {
         }
     }
 
-    /** A visit as an option: with the express shipment and the rescheduling cost that its week brings. */
+    /** A visit as an option: with the shipments and the rescheduling cost that its week brings. */
     VisitOption option(PricedTruck priced, PricedVisit visit, @Nullable IsoWeek confirmed) {
-        double cost = visit.cost() + waiting(priced, visit) - stays(visit, confirmed);
+        return option(visit, kits.of(priced, visit), confirmed);
+    }
+
+    /** The same with shipments at a given price; where its kit cannot be complete, which is no option, at none. */
+    VisitOption option(PricedVisit visit, double shipments, @Nullable IsoWeek confirmed) {
+        double cost = visit.cost() + (Double.isInfinite(shipments) ? 0 : shipments) - stays(visit, confirmed);
         return new VisitOption(visit.week(), visit.cylinders(), visit.labourHours(), visit.truckDays(), cost);
     }
 
@@ -100,18 +115,6 @@ final class TruckChoicesBuilder {
     private @Nullable Integer latest(PricedTruck priced) {
         DueItem safety = priced.findSafety().orElse(null);
         return safety == null ? null : Integer.valueOf(Math.max(0, firstWeek.weeksUntil(IsoWeek.of(safety.by()))));
-    }
-
-    /** Expediting, where the kit of the visit's cylinders is not there by the week's Monday, or by today in this week. */
-    private double waiting(PricedTruck priced, PricedVisit visit) {
-        if (visit.set() == 0) {
-            return 0;
-        }
-        LocalDate known = priced.kitOn().get(visit.set());
-        LocalDate day = known != null ? known : pricing.kitOn(priced.truck(), priced.sets(), visit.set());
-        LocalDate monday = firstWeek.plus(visit.week()).monday();
-        LocalDate begins = monday.isBefore(today) ? today : monday;
-        return day.isAfter(begins) ? expedite : 0;
     }
 
     /** What a visit that stays in its confirmed week is worth more than one that moves. */

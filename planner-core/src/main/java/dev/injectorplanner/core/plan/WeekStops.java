@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
 
 /** What keeps a truck out of a week whatever the other trucks do, in words: the manager, its work, or its depot's days. */
 final class WeekStops {
+    /** Said where no source brings a visit's parts in time. */
+    static final String NO_PARTS = "its parts cannot be there in time";
+
     private final Draft draft;
 
     WeekStops(Draft draft) {

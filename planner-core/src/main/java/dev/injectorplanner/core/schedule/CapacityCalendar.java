@@ -167,15 +167,27 @@ public final class CapacityCalendar {
 
     /** Days of a week, from today on, on which a truck's depot works and the truck is in the fleet and not away. */
     public int daysFree(Truck truck, int week) {
+        return freeDays(truck, week).size();
+    }
+
+    /** The last of those days on which a visit of so many days can start; null where they are too few. */
+    public @Nullable LocalDate lastStart(Truck truck, int week, double truckDays) {
+        List<LocalDate> free = freeDays(truck, week);
+        int at = free.size() - Math.max(1, (int) Math.ceil(truckDays - 1e-9));
+        return at < 0 ? null : free.get(at);
+    }
+
+    private List<LocalDate> freeDays(Truck truck, int week) {
         Depot depot = index.depot(truck.depot());
         List<AwayWindow> away = index.awayOf(truck.truck());
-        int free = 0;
+        List<LocalDate> free = new ArrayList<>(7);
         for (LocalDate day : days(week, firstWeek.monday())) {
-            boolean can = !day.isBefore(today)
+            if (!day.isBefore(today)
                     && truck.inServiceAt(day)
                     && worksOn(depot, day)
-                    && away.stream().noneMatch(window -> window.touches(day, day));
-            free += can ? 1 : 0;
+                    && away.stream().noneMatch(window -> window.touches(day, day))) {
+                free.add(day);
+            }
         }
         return free;
     }

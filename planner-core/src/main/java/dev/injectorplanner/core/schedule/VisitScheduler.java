@@ -12,4 +12,12 @@ public interface VisitScheduler {
     default Schedule schedule(ScheduleRequest request, Schedule near) {
         return schedule(request);
     }
+
+    /**
+     * The same request with other prices, from a schedule that fits it: a short search for a better one, where no bound is
+     * asked for.
+     */
+    default Schedule reschedule(ScheduleRequest request, Schedule from) {
+        return schedule(request, from);
+    }
 }

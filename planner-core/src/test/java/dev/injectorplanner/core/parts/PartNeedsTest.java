@@ -107,8 +107,16 @@ class PartNeedsTest {
     }
 
     @Test
-    void aLinePastItsDayIsExpectedInAWeek() {
+    void aLinePastItsDayCountsForNothing() {
         order("P1", 5, TODAY.minusDays(9), null);
+        List<PartNeed> rows = needs().of(List.of(visit("T1", 0, 1), visit("T2", 1, 1)));
+        assertThat(rows).extracting(PartNeed::missing).containsExactly(1.0, 1.0);
+    }
+
+    @Test
+    void aNewConfirmedDayBringsItBack() {
+        fleet.purchaseLines.add(
+                new PurchaseLine("P1", INJECTOR, NORTH, 5, TODAY.minusDays(9), null, TODAY.plusDays(5)));
         List<PartNeed> rows = needs().of(List.of(visit("T1", 0, 1), visit("T2", 1, 1)));
         assertThat(rows).extracting(PartNeed::missing).containsExactly(1.0, 0.0);
     }

@@ -68,10 +68,11 @@ class A01_OneInjectorOverdueTest {
     }
 
     @Test
-    void oneInjectorIsMissingAndWasToBeOrderedThreeWeeksBefore() {
+    void oneInjectorIsMissingAndComesByExpressIfOrderedToday() {
         assertThat(plan.partNeeds()).hasSize(1);
         assertThat(plan.partNeeds().get(0).missing()).isEqualTo(1);
-        assertThat(plan.partNeeds().get(0).orderBy()).isEqualTo(LocalDate.of(2026, 2, 9));
+        assertThat(plan.partNeeds().get(0).express()).isEqualTo(1);
+        assertThat(plan.partNeeds().get(0).orderBy()).isEqualTo(LocalDate.of(2026, 3, 2));
     }
 
     @Test

@@ -9,6 +9,7 @@ import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.parts.FailureChance;
 import dev.injectorplanner.core.parts.FailureForecast;
+import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.schedule.EarliestFit;
 import dev.injectorplanner.core.testkit.FleetBuilder;
 import java.util.Collections;
@@ -57,9 +58,9 @@ class F01_PartsAndCoolantTest {
             assertThat(need.expected()).isBetween(8 * 0.097, 8 * 0.168);
             assertThat(need.target()).isEqualTo(3);
         });
-        assertThat(plan.parts().orders())
-                .singleElement()
-                .satisfies(line -> assertThat(line.quantity()).isEqualTo(11));
+        // eight by express for the visit of this week, three as usual for the shelf
+        assertThat(plan.parts().orders()).extracting(OrderLine::quantity).containsExactly(8.0, 3.0);
+        assertThat(plan.parts().orders()).extracting(OrderLine::express).containsExactly(true, false);
         assertThat(assumption(plan, "safety stock")).startsWith("covers failures");
     }
 

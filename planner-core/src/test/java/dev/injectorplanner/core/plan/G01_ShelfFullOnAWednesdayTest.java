@@ -6,6 +6,7 @@ import static dev.injectorplanner.core.testkit.FleetBuilder.TODAY;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.injectorplanner.core.allocation.PieceSource;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.StockLine;
@@ -37,10 +38,14 @@ class G01_ShelfFullOnAWednesdayTest {
         assertThat(extra(plan(8, TODAY.plusDays(2)))).isCloseTo(0, within(1e-6));
     }
 
+    /** An express shipment is there on Friday, and the visit stands more than one day: it starts next week. */
     @Test
-    void withAnEmptyShelfTheCurrentWeekPaysOneShipment() {
+    void withAnEmptyShelfItWaitsUntilTheShipmentIsThere() {
         Plan plan = plan(0, TODAY.plusDays(2));
-        assertThat(plan.visits().get(0).week()).isEqualTo(plan.firstWeek());
+        assertThat(plan.visits().get(0).week()).isEqualTo(plan.firstWeek().plus(1));
         assertThat(extra(plan)).isCloseTo(90, within(1e-6));
+        assertThat(plan.parts().allocation().pieces())
+                .allMatch(pieces -> pieces.source() == PieceSource.EXPRESS
+                        && pieces.readyOn().equals(TODAY.plusDays(4)));
     }
 }

@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.tuple;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.generate.DemoFleet;
+import dev.injectorplanner.core.parts.OrderRules;
 import dev.injectorplanner.core.risk.FleetLives;
 import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.visit.Visit;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -16,15 +18,19 @@ import org.junit.jupiter.api.Test;
 
 /** The demo's three depots planned one by one with the whole fleet's lives come to the plan of all of them at once. */
 class M01_DepotsOneByOneTest {
+    /** Transfers are what a depot's plan cannot know of: none here. */
+    private static final Policy POLICY =
+            Policy.standard().withOrders(OrderRules.standard().withTransferCost(new BigDecimal("1000000")).withTransferDays(60));
+
     private static final FleetSnapshot FLEET = DemoFleet.make().snapshot();
 
     private final Planner planner = PlanOf.planner();
-    private final Plan whole = planner.plan(FLEET, Policy.standard(), DemoFleet.TODAY);
-    private final FleetLives lives = planner.learnLives(FLEET, Policy.standard(), DemoFleet.TODAY);
+    private final Plan whole = planner.plan(FLEET, POLICY, DemoFleet.TODAY);
+    private final FleetLives lives = planner.learnLives(FLEET, POLICY, DemoFleet.TODAY);
 
     private Plan planOf(String depot) {
-        return planner.tell(planner.tryOut(
-                planner.prepare(only(depot), Policy.standard(), DemoFleet.TODAY, lives), Holds.none(), List.of()));
+        return planner.tell(
+                planner.tryOut(planner.prepare(only(depot), POLICY, DemoFleet.TODAY, lives), Holds.none(), List.of()));
     }
 
     private static FleetSnapshot only(String depot) {
@@ -86,7 +92,7 @@ class M01_DepotsOneByOneTest {
     /** By its own records alone a depot would judge otherwise: that is why lives are shared. */
     @Test
     void byItsOwnRecordsADepotWouldJudgeOtherwise() {
-        Plan alone = planner.plan(only("Brennick"), Policy.standard(), DemoFleet.TODAY);
+        Plan alone = planner.plan(only("Brennick"), POLICY, DemoFleet.TODAY);
         assertThat(alone.lives()).isNotEqualTo(whole.lives());
     }
 

@@ -23,6 +23,7 @@ import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.TestKind;
+import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.fleet.Vin;
 import java.math.BigDecimal;
@@ -65,6 +66,7 @@ public final class FleetBuilder {
     public final List<AwayWindow> away = new ArrayList<>();
     public final List<IntervalTask> intervals = new ArrayList<>();
     public final List<Rule> rules = new ArrayList<>();
+    public final List<Transfer> transfers = new ArrayList<>();
 
     public FleetBuilder() {
         depots.add(depot(2, 16, 8));
@@ -210,7 +212,8 @@ public final class FleetBuilder {
                 purchaseLines,
                 away,
                 intervals,
-                rules);
+                rules,
+                transfers);
     }
 
     /** The same rows in another order. */
@@ -233,7 +236,8 @@ public final class FleetBuilder {
                 mixed(fleet.purchaseLines(), random),
                 mixed(fleet.away(), random),
                 mixed(fleet.intervals(), random),
-                mixed(fleet.rules(), random));
+                mixed(fleet.rules(), random),
+                mixed(fleet.transfers(), random));
     }
 
     private static <R> List<R> mixed(List<R> rows, Random random) {

@@ -1,13 +1,17 @@
 package dev.injectorplanner.reports.parts;
 
 import dev.injectorplanner.core.parts.OrderLine;
+import dev.injectorplanner.core.parts.ShelfState;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.reports.workbook.Book;
 import dev.injectorplanner.reports.workbook.Format;
 import dev.injectorplanner.reports.workbook.Formula;
 import dev.injectorplanner.reports.workbook.SheetColumn;
 import dev.injectorplanner.reports.workbook.TableSheet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Sheets {@code Order now} and {@code Order later}: quantities are formulas over what is missing, pack and least order. */
 final class OrderSheets {
@@ -30,7 +34,12 @@ final class OrderSheets {
             SheetColumn.of("Arrives by, at the latest", Format.DATE, 13),
             SheetColumn.of("In time", Format.TEXT, 9),
             SheetColumn.of("For trucks", Format.WRAPPED, 24),
-            SheetColumn.of("Deposit of one", Format.TWO_DECIMALS, 10));
+            SheetColumn.of("Deposit of one", Format.TWO_DECIMALS, 10),
+            SheetColumn.of("Shipment", Format.TEXT, 10),
+            SheetColumn.of("Needed", Format.QUANTITY, 9),
+            SheetColumn.of("On hand", Format.QUANTITY, 9),
+            SheetColumn.of("On order", Format.QUANTITY, 9),
+            SheetColumn.of("Next expected", Format.DATE, 12));
 
     static final String NOW = "Order now";
     static final String LATER = "Order later";
@@ -38,8 +47,10 @@ final class OrderSheets {
     private final List<OrderLine> now;
     private final List<OrderLine> later;
     private final String remark;
+    private final Map<String, ShelfState> shelves = new HashMap<>();
 
     OrderSheets(Plan plan, String remark) {
+        plan.parts().shelves().forEach(shelf -> shelves.put(shelf.depot() + "\n" + shelf.part(), shelf));
         this.now = plan.parts().orders().stream().filter(OrderLine::now).toList();
         this.later = plan.parts().orders().stream().filter(line -> !line.now()).toList();
         this.remark = remark;
@@ -55,7 +66,12 @@ final class OrderSheets {
 
     private void write(Book book, String tab, String title, String more, List<OrderLine> lines) {
         TableSheet sheet = book.table(tab, title, remark + "." + more, COLUMNS);
-        lines.forEach(line -> sheet.row(
+        lines.forEach(line -> row(sheet, line, shelves.get(line.depot() + "\n" + line.part())));
+        sheet.finish().printing(17);
+    }
+
+    private static void row(TableSheet sheet, OrderLine line, @Nullable ShelfState shelf) {
+        sheet.row(
                 line.supplier(),
                 line.placeOn(),
                 line.orderBy(),
@@ -74,8 +90,12 @@ final class OrderSheets {
                 line.thereBy(),
                 line.late() ? "late" : "yes",
                 String.join(", ", line.trucks()),
-                line.coreDeposit()));
-        sheet.finish().printing(17);
+                line.coreDeposit(),
+                line.express() ? "express" : "ordinary",
+                shelf == null ? null : shelf.needed(),
+                shelf == null ? null : shelf.onHand(),
+                shelf == null ? null : shelf.onOrder(),
+                shelf == null ? null : shelf.nextOn());
     }
 
     /** Pieces of a shelf that advised orders bring within days, as the sheets stand. Cells: part, depot, after, until. */

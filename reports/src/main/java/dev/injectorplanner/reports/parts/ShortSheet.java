@@ -63,6 +63,7 @@ final class ShortSheet {
             case ORDER_TODAY -> "order today; the supplier will probably deliver in time";
             case EXPEDITE -> "order express: cheaper than postponing the visit";
             case GO_AHEAD -> "order today and go ahead; it will probably not be needed";
+            case TRANSFER -> "transfer from another depot";
             case MOVE -> "postpone the visit to week " + line.moveTo();
         };
     }

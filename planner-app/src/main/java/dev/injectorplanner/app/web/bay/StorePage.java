@@ -54,7 +54,7 @@ class StorePage {
         String depot = depot(viewer, typed);
         Origin origin = typed.has("origin", "NEW") ? Origin.NEW : Origin.REMAN;
         try {
-            GoodsIn box = new GoodsIn(depot, typed.text("part"), origin, StoreView.units(typed));
+            GoodsIn box = new GoodsIn(depot, typed.text("part"), origin, StoreView.units(typed), typed.text("order"));
             int in = shelf.receive(box, desk.clock().now(), viewer.name());
             desk.changed();
             return back(depot) + "&in=" + in;

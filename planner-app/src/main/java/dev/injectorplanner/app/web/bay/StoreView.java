@@ -6,17 +6,21 @@ import dev.injectorplanner.app.stock.GoodsIn;
 import dev.injectorplanner.app.stock.SerialisedStock;
 import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PartKind;
+import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.reports.bay.CodedInjector;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A depot's store as its page shows it.
@@ -25,8 +29,9 @@ import java.util.Set;
  * @param parts injector parts there are
  * @param visits visits of the coming weeks that need injectors, by week and truck
  * @param shelf what is in stock
+ * @param orders open orders of injectors, the earliest expected first
  */
-record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<ShelfLine> shelf) {
+record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<ShelfLine> shelf, List<OpenOrder> orders) {
     /** Injectors that one entry takes: a full set of the largest engine. */
     static final int LINES = 16;
 
@@ -52,6 +57,9 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
     /** An injector in stock. */
     record ShelfLine(StockInjector injector, String code, String place, List<Free> fits) {}
 
+    /** An open order line of injectors. */
+    record OpenOrder(String order, String words) {}
+
     /** A cylinder that still lacks an injector. */
     record Free(String truck, int cylinder) {}
 
@@ -62,14 +70,27 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
             List<KitLine> kits = desk.findPlan(depot)
                     .map(plan -> kits(index, plan, depot, there, desk.done(depot, plan)))
                     .orElse(List.of());
+            List<Part> parts = index.fleet().parts().stream()
+                    .filter(part -> part.kind() == PartKind.INJECTOR)
+                    .toList();
             return new StoreView(
                     depot,
-                    index.fleet().parts().stream()
-                            .filter(part -> part.kind() == PartKind.INJECTOR)
-                            .toList(),
+                    parts,
                     kits,
-                    there.stream().map(row -> line(row, kits)).toList());
+                    there.stream().map(row -> line(row, kits)).toList(),
+                    orders(index, depot, parts));
         });
+    }
+
+    private static List<OpenOrder> orders(FleetIndex index, String depot, List<Part> parts) {
+        Set<String> names = parts.stream().map(Part::part).collect(Collectors.toSet());
+        return index.fleet().purchaseLines().stream()
+                .filter(line -> line.depot().equals(depot) && line.openQuantity() > 0 && names.contains(line.part()))
+                .sorted(Comparator.comparing(PurchaseLine::expectedOn).thenComparing(PurchaseLine::order))
+                .map(line -> new OpenOrder(
+                        line.order(),
+                        line.order() + ": " + Require.plain(line.openQuantity()) + " " + line.part() + " open"))
+                .toList();
     }
 
     private static List<KitLine> kits(
@@ -126,7 +147,7 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
     /** The same form with its lines moved up, so that the sentences' numbers are those of the lines. */
     static FormState withoutBlankLines(FormState typed) {
         Map<String, List<String>> values = new HashMap<>();
-        for (String name : Set.of("depot", "part", "origin")) {
+        for (String name : Set.of("depot", "part", "origin", "order")) {
             values.put(name, typed.all(name));
         }
         List<GoodsIn.Unit> units = units(typed);

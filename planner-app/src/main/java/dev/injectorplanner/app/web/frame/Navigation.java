@@ -60,6 +60,7 @@ public final class Navigation {
             new Place("/plan", "Plan", OFFICE, Set.of(Role.MANAGER)),
             new Place("/trucks", "Trucks", ALL, Set.of(Role.MANAGER)),
             new Place("/order", "Parts to order", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
+            new Place("/orders", "Orders", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
             new Place("/returns", "Cores and claims", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
             new Place("/coolant", "Coolant", ALL, Set.of(Role.MANAGER, Role.BUYER)),
             new Place(

@@ -1,9 +1,13 @@
 package dev.injectorplanner.app.web.office;
 
+import dev.injectorplanner.core.allocation.AllocatedPieces;
+import dev.injectorplanner.core.allocation.Allocation;
+import dev.injectorplanner.core.allocation.Shipment;
 import dev.injectorplanner.core.coolant.CoolantPlan;
 import dev.injectorplanner.core.cores.CoreOwed;
 import dev.injectorplanner.core.due.DueItems;
 import dev.injectorplanner.core.parts.OrderLine;
+import dev.injectorplanner.core.parts.OverdueLine;
 import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.plan.DepotPart;
@@ -85,7 +89,18 @@ public final class PlanOfDepots {
                 parts.stream().allMatch(plan -> plan.parts().forecastKnown()),
                 all(plan -> plan.parts().unplannedNeeds()),
                 all(plan -> plan.parts().orders(), OrderLine.BY_DAY),
-                all(plan -> plan.parts().stockWeeks()));
+                all(plan -> plan.parts().stockWeeks()),
+                new Allocation(
+                        distinct(plan -> plan.parts().allocation().pieces(), AllocatedPieces.BY_VISIT),
+                        distinct(plan -> plan.parts().allocation().shipments(), Shipment.BY_DAY),
+                        List.of()),
+                distinct(plan -> plan.parts().overdue(), Comparator.comparing(OverdueLine::expectedOn)),
+                all(plan -> plan.parts().shelves()));
+    }
+
+    /** What two depots share, such as a transfer, stands in both parts. */
+    private <R> List<R> distinct(Function<Plan, List<R>> rows, Comparator<R> order) {
+        return all(rows, order).stream().distinct().toList();
     }
 
     private PlanCost cost() {

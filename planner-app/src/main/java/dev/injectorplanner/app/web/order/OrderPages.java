@@ -65,7 +65,13 @@ public class OrderPages {
             @ModelAttribute("viewer") Viewer viewer,
             @RequestParam(name = "depot", defaultValue = "") String depot,
             Model model) {
-        return page(viewer, depot, model, OrderViews::order);
+        String page = page(viewer, depot, model, OrderViews::order);
+        if (!page.equals("tables")) {
+            return page;
+        }
+        model.addAttribute("forms", OrderForms.of(office.choose(viewer, depot)));
+        model.addAttribute("mayOrder", viewer.is(Role.MANAGER, Role.BUYER));
+        return "order";
     }
 
     @GetMapping("/returns")

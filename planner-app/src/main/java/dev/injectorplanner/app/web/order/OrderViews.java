@@ -63,7 +63,6 @@ final class OrderViews {
                         new Field("Short", String.valueOf(shorts.size()))),
                 List.of(new Field("Parts workbook", "/sheets/parts-needs.xlsx")),
                 List.of(
-                        orders("A", "Order now", now, "Nothing needs to be ordered now."),
                         shorts(shorts),
                         orders("C", "Order later", later, "Nothing else needs to be ordered in the plan’s weeks."),
                         reserve()));
@@ -99,7 +98,7 @@ final class OrderViews {
                 "#Missing",
                 "Comes",
                 "Advice",
-                "#Express",
+                "#Shipment",
                 "#Moving it");
         Set<String> shipped = new HashSet<>();
         for (ShortLine line : lines) {
@@ -112,7 +111,7 @@ final class OrderViews {
                     line.part(),
                     DisplayFormat.pieces(line.missing()),
                     DisplayFormat.day(line.usualArrival()) + " to " + DisplayFormat.day(line.latestArrival()),
-                    word(line.advice()),
+                    line.fromDepot() == null ? word(line.advice()) : "transfer from " + line.fromDepot(),
                     first ? DisplayFormat.money(line.expeditePrice().doubleValue()) : "with the above",
                     DisplayFormat.money(line.postponementCost().doubleValue()) + " to "
                             + DisplayFormat.week(line.moveTo()));

@@ -121,11 +121,14 @@ final class Questions {
                         + DisplayFormat.day(line.latestArrival()) + ".",
                 switch (line.advice()) {
                     case EXPEDITE -> "order it by " + express + "; the visit stays.";
+                    case TRANSFER ->
+                        "have " + line.fromDepot() + " send it, "
+                                + DisplayFormat.money(line.expeditePrice().doubleValue()) + "; the visit stays.";
                     case MOVE -> moved + ".";
                     default -> "order today as usual; the visit stays.";
                 },
                 switch (line.advice()) {
-                    case EXPEDITE -> "Otherwise: " + moved + ".";
+                    case EXPEDITE, TRANSFER -> "Otherwise: " + moved + ".";
                     case MOVE -> "To keep it: " + express + ".";
                     default -> DisplayFormat.sentence(late) + "; " + express + ".";
                 },

@@ -50,6 +50,9 @@ final class WaitingFor {
                 + DisplayFormat.money(line.postponementCost().doubleValue());
         return switch (line.advice()) {
             case EXPEDITE -> "express: " + express + "; " + moved;
+            case TRANSFER ->
+                "transfer from " + line.fromDepot() + " "
+                        + DisplayFormat.money(line.expeditePrice().doubleValue()) + "; " + moved;
             case MOVE -> "move: " + moved + "; " + express;
             case ORDER_TODAY -> "order today; if it is late, " + moved;
             case GO_AHEAD -> "go ahead; if one breaks, " + moved;

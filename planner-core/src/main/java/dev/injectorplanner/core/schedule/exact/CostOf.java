@@ -10,12 +10,13 @@ import java.util.List;
 import java.util.Map;
 
 /** The cost of choices in hours as they are, overtime included. */
-final class CostOf {
+public final class CostOf {
     private static final double ROUNDING = 1e-9;
 
     private CostOf() {}
 
-    static double schedule(ScheduleRequest request, List<Schedule.Choice> choices) {
+    /** Sum of the chosen costs and of overtime, the same whatever the order of the choices. */
+    public static double schedule(ScheduleRequest request, List<Schedule.Choice> choices) {
         Map<String, String> depots = new HashMap<>();
         for (TruckOptions truck : request.trucks()) {
             depots.put(truck.truck(), truck.depot());

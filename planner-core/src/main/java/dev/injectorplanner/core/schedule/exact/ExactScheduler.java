@@ -38,18 +38,27 @@ public final class ExactScheduler implements VisitScheduler {
 
     @Override
     public Schedule schedule(ScheduleRequest request) {
-        return schedule(request, Map.of());
+        return schedule(request, Map.of(), limits);
     }
 
     /** Starts from the other schedule's choices, so that a search changes only what it can better or must. */
     @Override
     public Schedule schedule(ScheduleRequest request, Schedule near) {
-        Map<String, VisitOption> start = new HashMap<>();
-        near.choices().forEach(choice -> start.put(choice.truck(), choice.option()));
-        return schedule(request, start);
+        return schedule(request, choices(near), limits);
     }
 
-    private Schedule schedule(ScheduleRequest request, Map<String, VisitOption> near) {
+    @Override
+    public Schedule reschedule(ScheduleRequest request, Schedule from) {
+        return schedule(request, choices(from), limits.shorter());
+    }
+
+    private static Map<String, VisitOption> choices(Schedule near) {
+        Map<String, VisitOption> start = new HashMap<>();
+        near.choices().forEach(choice -> start.put(choice.truck(), choice.option()));
+        return start;
+    }
+
+    private Schedule schedule(ScheduleRequest request, Map<String, VisitOption> near, SearchLimits limits) {
         List<ScheduleRequest> parts = IndependentParts.of(request);
         Part[] done = new Part[parts.size()];
         boolean apart = parts.size() > 1;

@@ -1,9 +1,9 @@
-package dev.injectorplanner.core.parts;
+package dev.injectorplanner.core.allocation;
 
 import java.util.Comparator;
 
 /** One part at one depot. */
-record DepotPartKey(String depot, String part) implements Comparable<DepotPartKey> {
+public record DepotPartKey(String depot, String part) implements Comparable<DepotPartKey> {
     @Override
     public int compareTo(DepotPartKey other) {
         return Comparator.comparing(DepotPartKey::depot)

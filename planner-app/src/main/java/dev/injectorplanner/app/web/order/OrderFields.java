@@ -1,0 +1,61 @@
+package dev.injectorplanner.app.web.order;
+
+import dev.injectorplanner.core.check.InvalidValueException;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Fields of a form as they were sent, read with a sentence for who typed them. */
+final class OrderFields {
+    private final Map<String, List<String>> sent;
+
+    OrderFields(Map<String, List<String>> sent) {
+        this.sent = sent;
+    }
+
+    List<String> all(String name) {
+        return sent.getOrDefault(name, List.of());
+    }
+
+    String text(String name) {
+        List<String> there = all(name);
+        return there.isEmpty() ? "" : there.get(0).strip();
+    }
+
+    double number(String name) {
+        return number(name, text(name));
+    }
+
+    static double number(String name, String text) {
+        try {
+            return new BigDecimal(text.strip().replace(',', '.')).doubleValue();
+        } catch (NumberFormatException e) {
+            throw new InvalidValueException(name, text, "is not a number", "enter a number such as 8");
+        }
+    }
+
+    LocalDate day(String name) {
+        try {
+            return LocalDate.parse(text(name));
+        } catch (DateTimeParseException e) {
+            throw new InvalidValueException(name, text(name), "is not a date", "write it as 2026-03-31");
+        }
+    }
+
+    /** An amount, or null where the field is empty. */
+    @Nullable
+    BigDecimal findMoney(String name) {
+        String text = text(name);
+        if (text.isEmpty()) {
+            return null;
+        }
+        try {
+            return new BigDecimal(text.replace(',', '.'));
+        } catch (NumberFormatException e) {
+            throw new InvalidValueException(name, text, "is not an amount", "enter an amount such as 480.00");
+        }
+    }
+}
