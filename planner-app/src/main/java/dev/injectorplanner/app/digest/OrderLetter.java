@@ -5,6 +5,7 @@ import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.core.allocation.Shipment;
 import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.parts.OverdueLine;
+import dev.injectorplanner.reports.parts.OrderColumns;
 import dev.injectorplanner.reports.parts.PartsWorkbook;
 import dev.injectorplanner.reports.workbook.Words;
 import java.util.List;
@@ -30,10 +31,7 @@ final class OrderLetter {
                                 ? "All arrive in time if ordered by the date shown."
                                 : late
                                         + " of them may be late at the longest lead time: request express shipment, or postpone the visit.")
-                .tableOf(
-                        "Order now",
-                        List.of("Order by", "Supplier", "Part", "Description", "Quantity", "For week", "Trucks"),
-                        now.stream().map(OrderLetter::row).toList());
+                .table("Order now", OrderColumns.MAIL, now);
         return Optional.of(Workbooks.along(
                 withQuestions(letter, planned, depot),
                 "parts-needs-" + Workbooks.inFileName(depot) + ".xlsx",
@@ -80,18 +78,5 @@ final class OrderLetter {
                         .collect(Collectors.joining(", ")),
                 shipment.readyOn().toString(),
                 shipment.truck());
-    }
-
-    private static List<String> row(OrderLine line) {
-        return List.of(
-                line.late()
-                        ? "now, order date missed: " + line.orderBy()
-                        : line.orderBy().toString(),
-                line.supplier(),
-                line.part(),
-                line.description(),
-                Words.quantity(line.quantity()) + (line.express() ? " by express" : ""),
-                line.firstWeek() == null ? "reserve" : line.firstWeek().toString(),
-                String.join(" ", line.trucks()));
     }
 }

@@ -19,8 +19,10 @@ import org.junit.jupiter.api.Test;
 /** The demo's three depots planned one by one with the whole fleet's lives come to the plan of all of them at once. */
 class M01_DepotsOneByOneTest {
     /** Transfers are what a depot's plan cannot know of: none here. */
-    private static final Policy POLICY =
-            Policy.standard().withOrders(OrderRules.standard().withTransferCost(new BigDecimal("1000000")).withTransferDays(60));
+    private static final Policy POLICY = Policy.standard()
+            .withOrders(OrderRules.standard()
+                    .withTransferCost(new BigDecimal("1000000"))
+                    .withTransferDays(60));
 
     private static final FleetSnapshot FLEET = DemoFleet.make().snapshot();
 

@@ -1,46 +1,35 @@
 package dev.injectorplanner.reports.parts;
 
+import static dev.injectorplanner.reports.parts.OrderColumns.ARRIVES;
+import static dev.injectorplanner.reports.parts.OrderColumns.DEPOSITS;
+import static dev.injectorplanner.reports.parts.OrderColumns.DEPOT;
+import static dev.injectorplanner.reports.parts.OrderColumns.DESCRIPTION;
+import static dev.injectorplanner.reports.parts.OrderColumns.IN_TIME;
+import static dev.injectorplanner.reports.parts.OrderColumns.ORDER_BY;
+import static dev.injectorplanner.reports.parts.OrderColumns.PART;
+import static dev.injectorplanner.reports.parts.OrderColumns.PIECES;
+import static dev.injectorplanner.reports.parts.OrderColumns.SHIPMENT;
+import static dev.injectorplanner.reports.parts.OrderColumns.SUPPLIER;
+import static dev.injectorplanner.reports.parts.OrderColumns.TRUCKS;
+import static dev.injectorplanner.reports.parts.OrderColumns.VALUE;
+
 import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.parts.ShelfState;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.reports.table.SheetTable;
+import dev.injectorplanner.reports.table.TableColumn;
 import dev.injectorplanner.reports.workbook.Book;
 import dev.injectorplanner.reports.workbook.Format;
 import dev.injectorplanner.reports.workbook.Formula;
-import dev.injectorplanner.reports.workbook.SheetColumn;
 import dev.injectorplanner.reports.workbook.TableSheet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Sheets {@code Order now} and {@code Order later}: quantities are formulas over what is missing, pack and least order. */
 final class OrderSheets {
-    private static final List<SheetColumn> COLUMNS = List.of(
-            SheetColumn.of("Supplier", Format.TEXT, 23),
-            SheetColumn.of("Order on", Format.DATE, 12),
-            SheetColumn.of("Order by", Format.DATE, 12),
-            SheetColumn.of("Part", Format.TEXT, 12),
-            SheetColumn.of("Description", Format.WRAPPED, 26),
-            SheetColumn.of("Depot", Format.TEXT, 12),
-            SheetColumn.summed("For visits", Format.QUANTITY, 10),
-            SheetColumn.summed("For safety stock", Format.QUANTITY, 11),
-            SheetColumn.of("Surplus", Format.QUANTITY, 9),
-            SheetColumn.of("Pack", Format.WHOLE, 7),
-            SheetColumn.of("Minimum order", Format.WHOLE, 7),
-            SheetColumn.summed("Order, pieces", Format.QUANTITY, 8),
-            SheetColumn.of("Price", Format.TWO_DECIMALS, 10),
-            SheetColumn.summed("Order value", Format.TWO_DECIMALS, 12),
-            SheetColumn.summed("Core deposits", Format.TWO_DECIMALS, 12),
-            SheetColumn.of("Arrives by, at the latest", Format.DATE, 13),
-            SheetColumn.of("In time", Format.TEXT, 9),
-            SheetColumn.of("For trucks", Format.WRAPPED, 24),
-            SheetColumn.of("Deposit of one", Format.TWO_DECIMALS, 10),
-            SheetColumn.of("Shipment", Format.TEXT, 10),
-            SheetColumn.of("Needed", Format.QUANTITY, 9),
-            SheetColumn.of("On hand", Format.QUANTITY, 9),
-            SheetColumn.of("On order", Format.QUANTITY, 9),
-            SheetColumn.of("Next expected", Format.DATE, 12));
-
     static final String NOW = "Order now";
     static final String LATER = "Order later";
 
@@ -65,37 +54,48 @@ final class OrderSheets {
     }
 
     private void write(Book book, String tab, String title, String more, List<OrderLine> lines) {
-        TableSheet sheet = book.table(tab, title, remark + "." + more, COLUMNS);
-        lines.forEach(line -> row(sheet, line, shelves.get(line.depot() + "\n" + line.part())));
-        sheet.finish().printing(17);
+        SheetTable.add(book, tab, title, remark + "." + more, columns(), lines).printing(17);
     }
 
-    private static void row(TableSheet sheet, OrderLine line, @Nullable ShelfState shelf) {
-        sheet.row(
-                line.supplier(),
-                line.placeOn(),
-                line.orderBy(),
-                line.part(),
-                line.description(),
-                line.depot(),
-                line.forVisits(),
-                line.forReserve(),
-                line.leftOver(),
-                line.pack(),
-                line.minimumOrder(),
-                new Formula("IF(G#+H#-I#<=0,0,CEILING(ROUND(MAX(G#+H#-I#,K#),6),J#))", line.quantity()),
-                line.price(),
-                new Formula("L#*M#", line.value().doubleValue()),
-                new Formula("L#*S#", line.deposits().doubleValue()),
-                line.thereBy(),
-                line.late() ? "late" : "yes",
-                String.join(", ", line.trucks()),
-                line.coreDeposit(),
-                line.express() ? "express" : "ordinary",
-                shelf == null ? null : shelf.needed(),
-                shelf == null ? null : shelf.onHand(),
-                shelf == null ? null : shelf.onOrder(),
-                shelf == null ? null : shelf.nextOn());
+    private List<TableColumn<OrderLine>> columns() {
+        return List.of(
+                SUPPLIER,
+                TableColumn.date("Order on", 12, OrderLine::placeOn),
+                ORDER_BY,
+                PART,
+                DESCRIPTION,
+                DEPOT,
+                pieces("For visits", 10, OrderLine::forVisits).summed(),
+                pieces("For safety stock", 11, OrderLine::forReserve).summed(),
+                pieces("Surplus", 9, OrderLine::leftOver),
+                TableColumn.count("Pack", 7, OrderLine::pack),
+                TableColumn.count("Minimum order", 7, OrderLine::minimumOrder),
+                PIECES.valued(line ->
+                        new Formula("IF(G#+H#-I#<=0,0,CEILING(ROUND(MAX(G#+H#-I#,K#),6),J#))", line.quantity())),
+                TableColumn.money("Price", 10, OrderLine::price),
+                VALUE.valued(line -> new Formula("L#*M#", line.value().doubleValue())),
+                DEPOSITS.valued(line -> new Formula("L#*S#", line.deposits().doubleValue())),
+                ARRIVES,
+                IN_TIME,
+                TRUCKS,
+                TableColumn.money("Deposit of one", 10, OrderLine::coreDeposit),
+                SHIPMENT,
+                pieces("Needed", 9, ofShelf(ShelfState::needed)),
+                pieces("On hand", 9, ofShelf(ShelfState::onHand)),
+                pieces("On order", 9, ofShelf(ShelfState::onOrder)),
+                TableColumn.date("Next expected", 12, ofShelf(ShelfState::nextOn)));
+    }
+
+    private static TableColumn<OrderLine> pieces(
+            String heading, int width, Function<OrderLine, @Nullable Object> value) {
+        return TableColumn.count(heading, width, value).written(Format.QUANTITY);
+    }
+
+    private Function<OrderLine, @Nullable Object> ofShelf(Function<ShelfState, @Nullable Object> value) {
+        return line -> {
+            ShelfState shelf = shelves.get(line.depot() + "\n" + line.part());
+            return shelf == null ? null : value.apply(shelf);
+        };
     }
 
     /** Pieces of a shelf that advised orders bring within days, as the sheets stand. Cells: part, depot, after, until. */

@@ -123,11 +123,13 @@ public final class Downloads implements AutoCloseable {
                 throw new TooManyDownloadsException(out.size() >> 20);
             }
             download.done(out.toByteArray());
-        } catch (IOException | RuntimeException | OutOfMemoryError e) {
-            download.failed(e);
-        } finally {
-            finished.put(what, download);
+            finished.put(what, download); // weighed by its size, so not before
             making.invalidate(what);
+        } catch (IOException | RuntimeException | OutOfMemoryError e) {
+            making.invalidate(what);
+            finished.put(
+                    what, download); // before it is told: who is told takes it away, and the next one has it made again
+            download.failed(e);
         }
     }
 

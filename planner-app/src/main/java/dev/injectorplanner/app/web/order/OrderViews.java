@@ -18,6 +18,7 @@ import dev.injectorplanner.core.warranty.WarrantyClaim;
 import dev.injectorplanner.reports.coolant.CoolantColumns;
 import dev.injectorplanner.reports.parts.ClaimColumns;
 import dev.injectorplanner.reports.parts.CoreColumns;
+import dev.injectorplanner.reports.parts.OrderColumns;
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.HashSet;
@@ -64,27 +65,12 @@ final class OrderViews {
                 List.of(new Field("Parts workbook", "/sheets/parts-needs.xlsx")),
                 List.of(
                         shorts(shorts),
-                        orders("C", "Order later", later, "Nothing else needs to be ordered in the plan’s weeks."),
+                        Rows.of("C", "Order later", units, OrderColumns.PAGE, later, line -> "")
+                                .section(
+                                        later.size() + " lines",
+                                        NOT_SHOWN,
+                                        "Nothing else needs to be ordered in the plan’s weeks."),
                         reserve()));
-    }
-
-    private static TablesView.Section orders(String letter, String title, List<OrderLine> lines, String empty) {
-        Rows rows = new Rows(
-                letter, title, "Part", "Supplier", "Depot", "#Quantity", "Order by", "Arrives by", "#Worth", "For");
-        for (OrderLine line : lines) {
-            rows.row(
-                    line.part() + ", " + line.description(),
-                    line.supplier(),
-                    line.depot(),
-                    DisplayFormat.pieces(line.quantity()),
-                    line.late()
-                            ? "order date missed: " + DisplayFormat.shortDate(line.orderBy())
-                            : DisplayFormat.shortDate(line.orderBy()),
-                    DisplayFormat.shortDate(line.thereBy()),
-                    DisplayFormat.money(line.value().doubleValue()),
-                    line.trucks().isEmpty() ? "safety stock" : String.join(", ", line.trucks()));
-        }
-        return rows.section(lines.size() + " lines", NOT_SHOWN, empty);
     }
 
     private static TablesView.Section shorts(List<ShortLine> lines) {
