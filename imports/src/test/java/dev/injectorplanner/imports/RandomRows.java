@@ -24,6 +24,7 @@ import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.TestKind;
+import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.fleet.Vin;
 import dev.injectorplanner.imports.table.Table;
@@ -97,13 +98,29 @@ final class RandomRows {
             case "parts" -> this::part;
             case "job_parts" -> this::jobPart;
             case "stock" -> () -> new StockLine(name(), name(), number(1_000));
-            case "purchase_lines" ->
-                () -> new PurchaseLine(name(), name(), name(), 0.5 + number(50), day(), maybe(this::day));
+            case "purchase_lines" -> this::purchaseLine;
+            case "transfers" ->
+                () -> new Transfer(
+                        "way " + made++, name(), BigDecimal.valueOf(random.nextInt(100_000), 2), random.nextInt(60));
             case "away" -> this::away;
             case "intervals" -> this::interval;
             case "rules" -> this::rule;
             default -> throw new IllegalArgumentException("no rows for " + table);
         };
+    }
+
+    private PurchaseLine purchaseLine() {
+        double quantity = 0.5 + number(50);
+        return new PurchaseLine(
+                name(),
+                name(),
+                name(),
+                quantity,
+                day(),
+                maybe(this::day),
+                maybe(this::day),
+                random.nextBoolean() ? 0 : quantity,
+                maybe(() -> BigDecimal.valueOf(random.nextInt(100_000), 2)));
     }
 
     private Rule rule() {

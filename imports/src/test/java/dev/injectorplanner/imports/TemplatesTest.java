@@ -18,6 +18,7 @@ import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
+import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.table.Tables;
@@ -121,6 +122,8 @@ class TemplatesTest {
         } else if (row instanceof StockLine line) {
             found.put("depots", line.depot());
             found.put("parts", line.part());
+        } else if (row instanceof Transfer transfer) {
+            found.put("depots", transfer.to());
         } else if (row instanceof FittedInjector injector) {
             found.put("trucks", injector.truck());
             found.put("parts", injector.part());

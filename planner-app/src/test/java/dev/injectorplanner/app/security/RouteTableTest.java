@@ -33,6 +33,8 @@ class RouteTableTest {
             GET  /trucks/T1              ask    in      in    in       in
             GET  /order                  ask    in      in    no       in
             POST /order/x                no     in      in    no       no
+            GET  /orders                 ask    in      in    no       in
+            POST /orders/x               no     in      in    no       no
             GET  /returns                ask    in      in    no       in
             GET  /coolant                ask    in      in    in       in
             GET  /bay                    ask    in      no    in       in

@@ -150,7 +150,18 @@ public final class OneOfEach {
                         new JobPart("Four", Per.CYLINDER, null, "SEAL-1", 1, 1),
                         new JobPart("Four", Per.STEP, "cowl", "SEAL-1", 2, 0.25)),
                 List.of(new StockLine("North", "SEAL-1", 7)),
-                List.of(new PurchaseLine("PO-7", "SEAL-1", "North", 20, DAY.plusDays(9), null)),
+                List.of(
+                        new PurchaseLine("PO-7", "SEAL-1", "North", 20, DAY.plusDays(9), null),
+                        new PurchaseLine(
+                                "PO-8",
+                                "SEAL-1",
+                                "North",
+                                10,
+                                DAY.plusDays(2),
+                                null,
+                                DAY.plusDays(5),
+                                4,
+                                new BigDecimal("2.35"))),
                 List.of(new AwayWindow("T-2", DAY, DAY.plusDays(12), "harvest")),
                 List.of(new IntervalTask("Four", "fuel filter", 40_000.0, null, 12, 0.5, true)),
                 List.of(new Rule(null, RuleKind.FAULTS, 3, 30), new Rule("Four", RuleKind.DISTANCE_KM, 300_000, null)));

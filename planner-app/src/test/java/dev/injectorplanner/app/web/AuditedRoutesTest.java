@@ -13,6 +13,7 @@ import dev.injectorplanner.app.testkit.PlanByHand;
 import dev.injectorplanner.app.testkit.PlannerRuns;
 import dev.injectorplanner.app.testkit.Visitor;
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.visit.Visit;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
@@ -37,6 +38,7 @@ class AuditedRoutesTest {
     private static final Set<String> CHANGE_NOTHING = Set.of("/error");
 
     private static final String WEEK = "2026-W10";
+    private static final String SEALS = "Parts & Sons";
 
     private URI address;
     private RunningApp app;
@@ -51,6 +53,7 @@ class AuditedRoutesTest {
         workshop();
         alerts();
         plan();
+        orders();
         files();
         people();
         new AuditedSettings(address, app, notes).all();
@@ -285,6 +288,77 @@ class AuditedRoutesTest {
                                 "",
                                 "due",
                                 Instant.now().minusSeconds(2).toString())));
+    }
+
+    private void orders() throws Exception {
+        app.application().store().inJointTransaction((connection, writer) -> {
+            Depot north = writer.all(Depot.class).get(0);
+            return writer.merge(
+                    Depot.class,
+                    List.of(new Depot(
+                            "South",
+                            "South yard",
+                            north.timeZone(),
+                            1,
+                            8,
+                            north.workDays(),
+                            north.labourPerHour(),
+                            north.overtimePerHour(),
+                            0)),
+                    true);
+        });
+        Visitor buyer = Visitor.as(Role.BUYER, address);
+        notes.take(
+                "/orders/place",
+                "buyer",
+                "place an order",
+                () -> buyer.post(
+                        "/orders",
+                        "/orders/place",
+                        AuditNotes.form(
+                                "key",
+                                "k1",
+                                "supplier",
+                                SEALS,
+                                "line",
+                                "0",
+                                "part0",
+                                "SEAL-1",
+                                "depot0",
+                                "North",
+                                "due0",
+                                "2026-03-09",
+                                "quantity0",
+                                "20")));
+        assertThat(notes.of("/orders/place"))
+                .isEqualTo("place an order PO-00001, " + SEALS + ":  -> SEAL-1 for North: 20, expected 2026-03-09");
+        orderLine(buyer, "confirm an order line", "do", "confirm", "day", "2026-03-11", "quantity", "18", "price", "");
+        orderLine(buyer, "receive against an order", "do", "receive", "pieces", "5");
+        orderLine(buyer, "cancel an order line", "do", "cancel", "why", "enough in stock");
+        notes.take(
+                "/orders/transfer",
+                "buyer",
+                "send a transfer",
+                () -> buyer.post(
+                        "/orders",
+                        "/orders/transfer",
+                        AuditNotes.form(
+                                "key",
+                                "k3",
+                                "from",
+                                "North",
+                                "to",
+                                "South",
+                                "arrives",
+                                "2026-03-04",
+                                "pieces",
+                                "SEAL-1\t2")));
+    }
+
+    private void orderLine(Visitor buyer, String note, String... fields) throws Exception {
+        Map<String, String> form = AuditNotes.form(fields);
+        form.putAll(AuditNotes.form("key", "k2", "order", "PO-00001", "part", "SEAL-1", "depot", "North"));
+        notes.take("/orders/line", "buyer", note, () -> buyer.post("/orders", "/orders/line", form));
     }
 
     private void files() throws Exception {

@@ -5,8 +5,12 @@ import static dev.injectorplanner.core.testkit.FleetBuilder.NORTH;
 import static dev.injectorplanner.core.testkit.FleetBuilder.TODAY;
 import static dev.injectorplanner.core.testkit.FleetBuilder.V8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.injectorplanner.core.allocation.AllocatedPieces;
+import dev.injectorplanner.core.allocation.Allocation;
+import dev.injectorplanner.core.allocation.PieceSource;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.coolant.CoolantNeeds;
 import dev.injectorplanner.core.coolant.CoolantRules;
@@ -163,6 +167,39 @@ class D01_FourWeeksByHandTest {
                 .filteredOn(week -> week.part().equals(CLIP))
                 .extracting(StockWeek::end)
                 .containsExactly(0.0, -2.0, 2.0, 2.0);
+    }
+
+    /**
+     * Shared out, a kit due by the end of its week: A takes 2 of the 3 in stock, C the 2 of 10 March, so B has 1 and gets 3 by
+     * express on 4 March for 90; D's is ordered today and there on Monday 23 March. The clips of B and C are ordered today
+     * and there on Tuesday 10 March at the latest, within B's week.
+     */
+    @Test
+    void sharedOut() {
+        Allocation shared =
+                new SharedKits(index, TODAY, OrderRules.standard(), shelf -> 0).ofWeeks(visits);
+        assertThat(shared.unmet()).isEmpty();
+        assertThat(shared.cost()).isEqualTo(90);
+        assertThat(shared.pieces())
+                .filteredOn(each -> each.part().equals(INJECTOR))
+                .extracting(
+                        AllocatedPieces::truck,
+                        AllocatedPieces::quantity,
+                        AllocatedPieces::source,
+                        AllocatedPieces::readyOn)
+                .containsExactly(
+                        tuple("A", 2.0, PieceSource.SHELF, TODAY),
+                        tuple("B", 1.0, PieceSource.SHELF, TODAY),
+                        tuple("B", 3.0, PieceSource.EXPRESS, TODAY.plusDays(2)),
+                        tuple("C", 2.0, PieceSource.ORDER, TODAY.plusDays(8)),
+                        tuple("D", 1.0, PieceSource.ORDINARY_ORDER, TODAY.plusDays(21)));
+        assertThat(shared.pieces())
+                .filteredOn(each -> each.part().equals(CLIP))
+                .extracting(AllocatedPieces::truck, AllocatedPieces::quantity, AllocatedPieces::source)
+                .containsExactly(
+                        tuple("A", 2.0, PieceSource.SHELF),
+                        tuple("B", 2.0, PieceSource.ORDINARY_ORDER),
+                        tuple("C", 1.0, PieceSource.ORDINARY_ORDER));
     }
 
     /**
