@@ -1,6 +1,5 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.parts.PartNeed;
@@ -9,6 +8,7 @@ import dev.injectorplanner.core.plan.PlanCost;
 import dev.injectorplanner.core.plan.Unplanned;
 import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.visit.Visit;
+import dev.injectorplanner.reports.parts.NeedColumns;
 import dev.injectorplanner.reports.table.TextTable;
 import dev.injectorplanner.reports.work.VisitColumns;
 import java.io.PrintWriter;
@@ -150,29 +150,15 @@ final class PlanPrinter {
                 + (more == 0 ? "" : " (+" + more + ")");
     }
 
-    private static String orderBy(PartNeed need, LocalDate today) {
-        LocalDate by = need.orderBy();
-        return by == null ? "" : by.isBefore(today) ? "now, order date missed: " + by : by.toString();
-    }
-
     private void missing(List<PartNeed> needs, LocalDate today) {
         List<PartNeed> missing =
                 needs.stream().filter(need -> need.missing() > 0).toList();
         if (missing.isEmpty()) {
             return;
         }
-        TextTable table = new TextTable("Order by", "Depot", "Part", ">Missing", "For week", "Trucks");
-        missing.stream()
-                .limit(SHOWN)
-                .forEach(need -> table.row(
-                        orderBy(need, today),
-                        need.depot(),
-                        need.part(),
-                        Require.plain(Math.round(need.missing() * 100) / 100.0),
-                        need.week(),
-                        String.join(", ", need.trucks())));
         out.printf("%nMissing parts%n");
-        table.print(out);
+        TextTable.of(NeedColumns.missing(today), missing.stream().limit(SHOWN).toList())
+                .print(out);
         more(missing.size(), "lines");
     }
 

@@ -2,10 +2,9 @@ package dev.injectorplanner.reports.parts;
 
 import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.reports.table.SheetTable;
+import dev.injectorplanner.reports.table.TableColumn;
 import dev.injectorplanner.reports.workbook.Book;
-import dev.injectorplanner.reports.workbook.Format;
-import dev.injectorplanner.reports.workbook.SheetColumn;
-import dev.injectorplanner.reports.workbook.TableSheet;
 import java.util.List;
 
 /** Sheet {@code Short list}: what an order placed today may not bring in time, and the visit that will suffer. */
@@ -21,50 +20,25 @@ final class ShortSheet {
     }
 
     void write(Book book) {
-        TableSheet sheet = book.table(
+        SheetTable.add(
+                book,
                 "Short list",
                 "Short list: parts that may arrive too late, and the visit affected",
                 remark + ". Costs to postpone, to wait and of express are for the whole visit.",
                 List.of(
-                        SheetColumn.of("Week", Format.TEXT, 10),
-                        SheetColumn.of("Depot", Format.TEXT, 12),
-                        SheetColumn.of("Truck", Format.TEXT, 9),
-                        SheetColumn.of("Part", Format.TEXT, 12),
-                        SheetColumn.of("Description", Format.WRAPPED, 26),
-                        SheetColumn.summed("Missing", Format.QUANTITY, 9),
-                        SheetColumn.of("Chance it is needed, %", Format.WHOLE, 10),
-                        SheetColumn.of("Usual arrival", Format.DATE, 12),
-                        SheetColumn.of("At the latest", Format.DATE, 12),
-                        SheetColumn.of("What to do", Format.WRAPPED, 40),
-                        SheetColumn.of("Cost to postpone", Format.TWO_DECIMALS, 10),
-                        SheetColumn.of("Average cost of waiting", Format.TWO_DECIMALS, 11),
-                        SheetColumn.of("Cost of express", Format.TWO_DECIMALS, 10)));
-        for (ShortLine line : plan.parts().shortList()) {
-            sheet.row(
-                    line.week(),
-                    line.depot(),
-                    line.truck(),
-                    line.part(),
-                    descriptions.of(line.part()),
-                    line.missing(),
-                    Math.rint(100 * line.chance()),
-                    line.usualArrival(),
-                    line.latestArrival(),
-                    words(line),
-                    line.postponementCost(),
-                    line.waitingCost(),
-                    line.expeditePrice());
-        }
-        sheet.finish();
-    }
-
-    private static String words(ShortLine line) {
-        return switch (line.advice()) {
-            case ORDER_TODAY -> "order today; the supplier will probably deliver in time";
-            case EXPEDITE -> "order express: cheaper than postponing the visit";
-            case GO_AHEAD -> "order today and go ahead; it will probably not be needed";
-            case TRANSFER -> "transfer from another depot";
-            case MOVE -> "postpone the visit to week " + line.moveTo();
-        };
+                        ShortColumns.WEEK,
+                        ShortColumns.DEPOT,
+                        ShortColumns.TRUCK,
+                        ShortColumns.PART,
+                        TableColumn.wrapped("Description", 26, line -> descriptions.of(line.part())),
+                        ShortColumns.MISSING,
+                        TableColumn.count("Chance it is needed, %", 10, line -> Math.rint(100 * line.chance())),
+                        ShortColumns.USUAL,
+                        ShortColumns.LATEST,
+                        ShortColumns.ADVICE,
+                        ShortColumns.POSTPONING,
+                        TableColumn.money("Average cost of waiting", 11, ShortLine::waitingCost),
+                        ShortColumns.EXPRESS),
+                plan.parts().shortList());
     }
 }

@@ -67,7 +67,7 @@ public record TableColumn<R>(
 
     /** The same under a heading that says all. */
     public TableColumn<R> headed(String other) {
-        return new TableColumn<>(other, Unit.NONE, format, width, total, value);
+        return new TableColumn<>(other, unit == Unit.MONEY ? unit : Unit.NONE, format, width, total, value);
     }
 
     /** {@code Drained, l}. */

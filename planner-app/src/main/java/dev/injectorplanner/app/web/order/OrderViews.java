@@ -18,13 +18,12 @@ import dev.injectorplanner.core.warranty.WarrantyClaim;
 import dev.injectorplanner.reports.coolant.CoolantColumns;
 import dev.injectorplanner.reports.parts.ClaimColumns;
 import dev.injectorplanner.reports.parts.CoreColumns;
+import dev.injectorplanner.reports.parts.NeedColumns;
 import dev.injectorplanner.reports.parts.OrderColumns;
+import dev.injectorplanner.reports.parts.ShortColumns;
 import java.math.BigDecimal;
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
 import java.util.function.Function;
 
 /** Fills the pages of buyer and storeman as the workbooks have them. */
@@ -73,66 +72,26 @@ final class OrderViews {
                         reserve()));
     }
 
-    private static TablesView.Section shorts(List<ShortLine> lines) {
-        Rows rows = new Rows(
-                "B",
-                "Short",
-                "Truck",
-                "Depot",
-                "Week",
-                "Part",
-                "#Missing",
-                "Comes",
-                "Advice",
-                "#Shipment",
-                "#Moving it");
-        Set<String> shipped = new HashSet<>();
-        for (ShortLine line : lines) {
-            boolean first = shipped.add(line.truck() + "\n" + line.week());
-            rows.linked(
-                    Address.truck(line.truck()),
-                    line.truck(),
-                    line.depot(),
-                    line.week().toString(),
-                    line.part(),
-                    DisplayFormat.pieces(line.missing()),
-                    DisplayFormat.day(line.usualArrival()) + " to " + DisplayFormat.day(line.latestArrival()),
-                    line.fromDepot() == null ? word(line.advice()) : "transfer from " + line.fromDepot(),
-                    first ? DisplayFormat.money(line.expeditePrice().doubleValue()) : "with the above",
-                    DisplayFormat.money(line.postponementCost().doubleValue()) + " to "
-                            + DisplayFormat.week(line.moveTo()));
-        }
-        return rows.section(
-                lines.size() + " lines",
-                "Parts that an order placed today may not bring in time, and the visits affected.",
-                "Every planned visit gets its parts in time.");
+    private TablesView.Section shorts(List<ShortLine> lines) {
+        return Rows.of("B", "Short", units, ShortColumns.page(lines), lines, line -> Address.truck(line.truck()))
+                .section(
+                        lines.size() + " lines",
+                        "Parts that an order placed today may not bring in time, and the visits affected.",
+                        "Every planned visit gets its parts in time.");
     }
 
     private TablesView.Section reserve() {
-        Rows rows = new Rows(
-                "D",
-                "Safety stock for unplanned failures",
-                "Part",
-                "Depot",
-                "#Expected",
-                "#Keep",
-                "#Free",
-                "#To order",
-                "Covered");
-        for (UnplannedNeed need : all(plan -> plan.plan().parts().unplannedNeeds(), UnplannedNeed::depot)) {
-            rows.row(
-                    need.part(),
-                    need.depot(),
-                    DisplayFormat.tenth(need.expected()),
-                    String.valueOf(need.target()),
-                    DisplayFormat.pieces(need.free()),
-                    DisplayFormat.pieces(need.missing()),
-                    DisplayFormat.chance(need.covered()));
-        }
-        return rows.section(
-                NOT_SHOWN,
-                "Until an order placed at the next review arrives.",
-                "No safety stock is needed for these weeks.");
+        return Rows.of(
+                        "D",
+                        "Safety stock for unplanned failures",
+                        units,
+                        NeedColumns.SAFETY_STOCK,
+                        all(plan -> plan.plan().parts().unplannedNeeds(), UnplannedNeed::depot),
+                        need -> "")
+                .section(
+                        NOT_SHOWN,
+                        "Until an order placed at the next review arrives.",
+                        "No safety stock is needed for these weeks.");
     }
 
     TablesView returns() {
@@ -212,9 +171,5 @@ final class OrderViews {
 
     private String litres(double litres) {
         return units.volume() == SiteUnits.Volume.LITRES ? DisplayFormat.tenth(litres) : units.volumeFigure(litres);
-    }
-
-    private static String word(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }
