@@ -170,7 +170,7 @@ public final class CapacityCalendar {
         return freeDays(truck, week).size();
     }
 
-    /** The last of those days on which a visit of so many days can start; null where they are too few. */
+    /** The last of those days on which a visit of that many days can start; null where they are too few. */
     public @Nullable LocalDate lastStart(Truck truck, int week, double truckDays) {
         List<LocalDate> free = freeDays(truck, week);
         int at = free.size() - Math.max(1, (int) Math.ceil(truckDays - 1e-9));
