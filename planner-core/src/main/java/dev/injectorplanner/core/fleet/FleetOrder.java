@@ -56,5 +56,11 @@ final class FleetOrder {
     static final Comparator<Rule> RULES =
             comparing((Rule r) -> String.valueOf(r.family())).thenComparing(Rule::rule);
 
+    static final Comparator<DepotShift> SHIFTS =
+            comparing(DepotShift::depot).thenComparing(DepotShift::weekday).thenComparing(DepotShift::start);
+
+    static final Comparator<Repair> REPAIRS =
+            comparing(Repair::truck).thenComparing(Repair::doneOn).thenComparing(Repair::what);
+
     private FleetOrder() {}
 }

@@ -24,6 +24,8 @@ import java.util.List;
  * @param away table away
  * @param intervals table intervals
  * @param rules table rules
+ * @param shifts table shifts
+ * @param repairs table repairs
  */
 public record FleetSnapshot(
         List<Depot> depots,
@@ -42,7 +44,9 @@ public record FleetSnapshot(
         List<PurchaseLine> purchaseLines,
         List<AwayWindow> away,
         List<IntervalTask> intervals,
-        List<Rule> rules) {
+        List<Rule> rules,
+        List<DepotShift> shifts,
+        List<Repair> repairs) {
     /** @throws InvalidFleetException where rows do not fit together: an unknown name, a cylinder the engine has not */
     public FleetSnapshot(
             List<Depot> depots,
@@ -61,7 +65,9 @@ public record FleetSnapshot(
             List<PurchaseLine> purchaseLines,
             List<AwayWindow> away,
             List<IntervalTask> intervals,
-            List<Rule> rules) {
+            List<Rule> rules,
+            List<DepotShift> shifts,
+            List<Repair> repairs) {
         this.depots = sorted(depots, FleetOrder.DEPOTS);
         this.capacity = sorted(capacity, FleetOrder.CAPACITY);
         this.engineFamilies = sorted(engineFamilies, FleetOrder.ENGINE_FAMILIES);
@@ -79,7 +85,74 @@ public record FleetSnapshot(
         this.away = sorted(away, FleetOrder.AWAY);
         this.intervals = sorted(intervals, FleetOrder.INTERVALS);
         this.rules = sorted(rules, FleetOrder.RULES);
+        this.shifts = sorted(shifts, FleetOrder.SHIFTS);
+        this.repairs = sorted(repairs, FleetOrder.REPAIRS);
         FleetCheck.check(this);
+    }
+
+    /** A fleet whose depots work the planner's usual shift, and without recorded repairs. */
+    public FleetSnapshot(
+            List<Depot> depots,
+            List<CapacityOverride> capacity,
+            List<EngineFamily> engineFamilies,
+            List<AccessStep> access,
+            List<DutyGroup> dutyGroups,
+            List<Truck> trucks,
+            List<FittedInjector> injectors,
+            List<Reading> readings,
+            List<Fault> faults,
+            List<CylinderTest> cylinderTests,
+            List<Part> parts,
+            List<JobPart> jobParts,
+            List<StockLine> stock,
+            List<PurchaseLine> purchaseLines,
+            List<AwayWindow> away,
+            List<IntervalTask> intervals,
+            List<Rule> rules) {
+        this(
+                depots,
+                capacity,
+                engineFamilies,
+                access,
+                dutyGroups,
+                trucks,
+                injectors,
+                readings,
+                faults,
+                cylinderTests,
+                parts,
+                jobParts,
+                stock,
+                purchaseLines,
+                away,
+                intervals,
+                rules,
+                List.of(),
+                List.of());
+    }
+
+    /** The same fleet with these shifts and repairs. */
+    public FleetSnapshot withShop(List<DepotShift> otherShifts, List<Repair> otherRepairs) {
+        return new FleetSnapshot(
+                depots,
+                capacity,
+                engineFamilies,
+                access,
+                dutyGroups,
+                trucks,
+                injectors,
+                readings,
+                faults,
+                cylinderTests,
+                parts,
+                jobParts,
+                stock,
+                purchaseLines,
+                away,
+                intervals,
+                rules,
+                otherShifts,
+                otherRepairs);
     }
 
     /** A fleet without a row in any table. */

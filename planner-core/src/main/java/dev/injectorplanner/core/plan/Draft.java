@@ -4,6 +4,7 @@ import dev.injectorplanner.core.schedule.Booked;
 import dev.injectorplanner.core.schedule.CapacityCalendar;
 import dev.injectorplanner.core.schedule.Schedule;
 import dev.injectorplanner.core.schedule.ScheduleRequest;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -17,6 +18,8 @@ import java.util.Map;
  * @param request what the scheduler was asked
  * @param schedule its answer, checked against every limit
  * @param booked what the schedule takes of every week
+ * @param safety diagnosis visits
+ * @param days visits of the first weeks laid into days
  */
 record Draft(
         Learned learned,
@@ -26,7 +29,9 @@ record Draft(
         Map<String, TruckChoices> cases,
         ScheduleRequest request,
         Schedule schedule,
-        Booked booked) {
+        Booked booked,
+        SafetyPlan safety,
+        List<DepotDays> days) {
     TruckChoices choicesOf(String truck) {
         TruckChoices found = cases.get(truck);
         if (found == null) {

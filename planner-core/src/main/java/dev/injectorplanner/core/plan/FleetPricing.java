@@ -71,6 +71,17 @@ final class FleetPricing {
         return set == 0 ? learned.today() : arrivals.readyOn(standIn(truck, sets, set));
     }
 
+    /** The day on which the kit of a set is there: in its own time, or by express shipment. */
+    LocalDate partsThere(PricedTruck truck, int set) {
+        if (set == 0) {
+            return learned.today();
+        }
+        LocalDate known = truck.kitOn().get(set);
+        LocalDate ready = known != null ? known : kitOn(truck.truck(), truck.sets(), set);
+        LocalDate express = learned.today().plusDays(learned.policy().orders().expediteDays());
+        return ready.isBefore(express) ? ready : express;
+    }
+
     private Visit standIn(Truck truck, CylinderSets sets, int set) {
         return new Visit(
                 truck.truck(),

@@ -64,10 +64,12 @@ public final class PreparedFleet {
      * what was asked and not another schedule as good.
      */
     public Trial tryOut(VisitScheduler scheduler, Holds holds, List<ExtraCapacity> extra, @Nullable Trial near) {
-        CapacityCalendar calendar = new CapacityCalendar(
+        CapacityCalendar whole = new CapacityCalendar(
                 learned.index(), learned.today(), learned.policy().weeks(), extra);
-        extra.forEach(row -> check(calendar, row));
-        TruckChoicesBuilder builder = new TruckChoicesBuilder(learned, pricing, calendar, holds);
+        extra.forEach(row -> check(whole, row));
+        SafetyPlan safety = new SafetyPlan(learned, whole, holds);
+        CapacityCalendar calendar = whole.withOffRoad(safety.offRoadUntil());
+        TruckChoicesBuilder builder = new TruckChoicesBuilder(learned, pricing, calendar, holds, safety);
         Map<String, TruckChoices> cases = builder.choicesOf(trucks);
         ScheduleRequest request = new ScheduleRequest(
                 learned.policy().weeks(),
@@ -76,12 +78,15 @@ public final class PreparedFleet {
                                 each.options().hasWish() || !each.visits().isEmpty())
                         .map(TruckChoices::options)
                         .toList(),
-                calendar.depotCapacity(),
+                safety.left(calendar.depotCapacity()),
                 calendar.groupCapacity());
-        Schedule schedule = checked(
-                request, near == null ? scheduler.schedule(request) : near(scheduler, request, near.draft.schedule()));
+        Schedule weeks = near == null ? scheduler.schedule(request) : near(scheduler, request, near.draft.schedule());
+        DayLayout layout = new DayLayout(learned, pricing, calendar, holds, safety);
+        LaidSchedule laid = new LaidSchedule(request, cases, checked(request, weeks), layout);
+        Schedule schedule = checked(request, laid.schedule());
+        Booked booked = new Booked(request, schedule);
         return new Trial(
-                new Draft(learned, calendar, holds, builder, cases, request, schedule, new Booked(request, schedule)));
+                new Draft(learned, calendar, holds, builder, cases, request, schedule, booked, safety, laid.days()));
     }
 
     /**

@@ -1,7 +1,6 @@
 package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.due.DueItem;
-import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.CylinderSets;
 import dev.injectorplanner.core.option.OptionPricer;
@@ -9,7 +8,6 @@ import dev.injectorplanner.core.option.PricedVisit;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * A truck with its ways to come in, before anybody holds it and before hours are looked at: the costly part of a plan, the
@@ -33,10 +31,5 @@ record PricedTruck(
         dueItems = List.copyOf(dueItems);
         visits = List.copyOf(visits);
         kitOn = Map.copyOf(kitOn);
-    }
-
-    /** The due item for which it must come in by a day; empty where there is none. */
-    Optional<DueItem> findSafety() {
-        return dueItems.stream().filter(item -> item.kind() == DueKind.SAFETY).findFirst();
     }
 }

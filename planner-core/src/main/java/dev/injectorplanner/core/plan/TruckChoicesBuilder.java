@@ -1,7 +1,6 @@
 package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.PricedVisit;
 import dev.injectorplanner.core.option.VisitRules;
@@ -21,11 +20,14 @@ final class TruckChoicesBuilder {
     private final CapacityCalendar calendar;
     private final VisitRules rules;
     private final Holds holds;
+    private final SafetyPlan safety;
     private final IsoWeek firstWeek;
     private final LocalDate today;
     private final double expedite;
 
-    TruckChoicesBuilder(Learned learned, FleetPricing pricing, CapacityCalendar calendar, Holds holds) {
+    TruckChoicesBuilder(
+            Learned learned, FleetPricing pricing, CapacityCalendar calendar, Holds holds, SafetyPlan safety) {
+        this.safety = safety;
         this.pricing = pricing;
         this.calendar = calendar;
         this.rules = learned.policy().visits();
@@ -45,10 +47,10 @@ final class TruckChoicesBuilder {
     private TruckChoices choicesOf(PricedTruck priced) {
         Truck truck = priced.truck();
         IsoWeek confirmed = holds.confirmed().get(truck.truck());
-        Integer latest = latest(priced);
-        boolean waits = latest == null
-                && holds.isPinnedAfter(
-                        truck.truck(), firstWeek.plus(priced.pricer().weeks() - 1));
+        boolean waits = holds.isPinnedAfter(
+                truck.truck(), firstWeek.plus(priced.pricer().weeks() - 1));
+        LocalDate diagnosed = safety.dayOf(truck.truck());
+        LocalDate after = diagnosed == null ? LocalDate.MIN : diagnosed;
         Integer pinned = waits ? null : pinnedWeek(truck, confirmed);
         List<PricedVisit> visits = new ArrayList<>(priced.visits());
         if (pinned != null) {
@@ -59,13 +61,13 @@ final class TruckChoicesBuilder {
         }
         visits.removeIf(visit -> waits
                 || !holds.allows(truck.truck(), firstWeek.plus(visit.week()))
-                || visit.truckDays() > calendar.daysFree(truck, visit.week()));
+                || visit.truckDays() > calendar.daysFree(truck, visit.week(), after));
         List<VisitOption> options =
                 visits.stream().map(visit -> option(priced, visit, confirmed)).toList();
         return new TruckChoices(
                 priced,
                 visits,
-                new TruckOptions(truck.truck(), truck.depot(), truck.dutyGroup(), options, latest, pinned));
+                new TruckOptions(truck.truck(), truck.depot(), truck.dutyGroup(), options, null, pinned));
     }
 
     /** A week that is held gets a visit even where none pays by itself. */
@@ -96,12 +98,6 @@ final class TruckChoicesBuilder {
         return option(priced, visit, holds.confirmed().get(priced.truck().truck()));
     }
 
-    /** The week by which a truck with a safety item comes in; the first where that is past. */
-    private @Nullable Integer latest(PricedTruck priced) {
-        DueItem safety = priced.findSafety().orElse(null);
-        return safety == null ? null : Integer.valueOf(Math.max(0, firstWeek.weeksUntil(IsoWeek.of(safety.by()))));
-    }
-
     /** Expediting, where the kit of the visit's cylinders is not there by the week's Monday, or by today in this week. */
     private double waiting(PricedTruck priced, PricedVisit visit) {
         if (visit.set() == 0) {
@@ -121,8 +117,10 @@ final class TruckChoicesBuilder {
 
     /** The week pinned; an confirmed visit of the frozen weeks is pinned too. */
     private @Nullable Integer pinnedWeek(Truck truck, @Nullable IsoWeek confirmed) {
-        IsoWeek pin = holds.pins().get(truck.truck());
-        if (pin != null) {
+        IsoWeek pin = holds.pinnedWeek(truck.truck());
+        boolean over = holds.days().containsKey(truck.truck())
+                && holds.days().get(truck.truck()).day().isBefore(today);
+        if (pin != null && !over) {
             return Math.max(0, firstWeek.weeksUntil(pin));
         }
         if (confirmed == null || !holds.allows(truck.truck(), confirmed)) {
