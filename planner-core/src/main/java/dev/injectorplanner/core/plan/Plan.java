@@ -43,6 +43,7 @@ import java.util.List;
  * @param claims warranty claims still to be made
  * @param coolant coolant by visit, and by depot and week
  * @param assumptions what the plan takes as given
+ * @param safety trucks with an open safety fault: the first thing to tell
  */
 public record Plan(
         LocalDate today,
@@ -65,8 +66,10 @@ public record Plan(
         List<CoreOwed> cores,
         List<WarrantyClaim> claims,
         CoolantPlan coolant,
-        List<Assumption> assumptions) {
+        List<Assumption> assumptions,
+        List<SafetyCase> safety) {
     public Plan {
+        safety = safety == null ? List.of() : List.copyOf(safety); // a plan that was kept before there were any
         injectors = List.copyOf(injectors);
         risks = List.copyOf(risks);
         lives = List.copyOf(lives);

@@ -176,8 +176,7 @@ class D01_FourWeeksByHandTest {
      */
     @Test
     void sharedOut() {
-        Allocation shared =
-                new SharedKits(index, TODAY, OrderRules.standard(), shelf -> 0).ofWeeks(visits);
+        Allocation shared = new SharedKits(index, TODAY, OrderRules.standard(), shelf -> 0).ofWeeks(visits);
         assertThat(shared.unmet()).isEmpty();
         assertThat(shared.cost()).isEqualTo(90);
         assertThat(shared.pieces())

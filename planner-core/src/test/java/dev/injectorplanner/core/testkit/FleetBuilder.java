@@ -196,24 +196,24 @@ public final class FleetBuilder {
 
     public FleetSnapshot build() {
         return new FleetSnapshot(
-                depots,
-                capacity,
-                families,
-                access,
-                dutyGroups,
-                trucks,
-                injectors,
-                readings,
-                faults,
-                tests,
-                parts,
-                jobParts,
-                stock,
-                purchaseLines,
-                away,
-                intervals,
-                rules,
-                transfers);
+                        depots,
+                        capacity,
+                        families,
+                        access,
+                        dutyGroups,
+                        trucks,
+                        injectors,
+                        readings,
+                        faults,
+                        tests,
+                        parts,
+                        jobParts,
+                        stock,
+                        purchaseLines,
+                        away,
+                        intervals,
+                        rules)
+                .withTransfers(transfers);
     }
 
     /** The same rows in another order. */
@@ -237,6 +237,8 @@ public final class FleetBuilder {
                 mixed(fleet.away(), random),
                 mixed(fleet.intervals(), random),
                 mixed(fleet.rules(), random),
+                mixed(fleet.shifts(), random),
+                mixed(fleet.repairs(), random),
                 mixed(fleet.transfers(), random));
     }
 
