@@ -37,7 +37,9 @@ final class SnapshotReader {
                 rows(StoredTables.PURCHASE_LINES),
                 rows(StoredTables.AWAY),
                 rows(StoredTables.INTERVALS),
-                rows(StoredTables.RULES));
+                rows(StoredTables.RULES),
+                rows(StoredTables.SHIFTS),
+                rows(StoredTables.REPAIRS));
     }
 
     /**

@@ -39,8 +39,17 @@ class G01_ShelfFullOnAWednesdayTest {
 
     @Test
     void withAnEmptyShelfTheCurrentWeekPaysOneShipment() {
-        Plan plan = plan(0, TODAY.plusDays(2));
+        Plan plan = plan(0, TODAY.plusDays(1));
         assertThat(plan.visits().get(0).week()).isEqualTo(plan.firstWeek());
         assertThat(extra(plan)).isCloseTo(90, within(1e-6));
+    }
+
+    /** An express shipment of Wednesday comes on Friday, and 9.2 hours of work do not fit into one bay's day. */
+    @Test
+    void wherePartsComeTooLateForTheWeekTheVisitGoesToTheNext() {
+        Plan plan = plan(0, TODAY.plusDays(2));
+        assertThat(plan.visits().get(0).week()).isEqualTo(plan.firstWeek().plus(1));
+        assertThat(plan.days().get(0).days().laid()).hasSize(1);
+        assertThat(plan.days().get(0).days().notLaid()).isEmpty();
     }
 }

@@ -120,7 +120,9 @@ class DayLawsTest {
             }
             assertThat(sum).as(which).isBetween(visit.labourHours() - CLOSE, visit.labourHours() + 1 / 300.0 + CLOSE);
             assertThat(laid.start().getMinute() % 15).as(which).isZero();
-            assertThat((double) minutesOf(open, laid)).as("%s: %s", which, laid).isGreaterThanOrEqualTo(60 * sum - CLOSE);
+            assertThat((double) minutesOf(open, laid))
+                    .as("%s: %s", which, laid)
+                    .isGreaterThanOrEqualTo(60 * sum - CLOSE);
             for (LocalDate day = laid.start().toLocalDate();
                     !day.isAfter(laid.end().toLocalDate());
                     day = day.plusDays(1)) {
