@@ -21,24 +21,26 @@ final class SnapshotReader {
 
     FleetSnapshot read() {
         return new FleetSnapshot(
-                        rows(StoredTables.DEPOTS),
-                        rows(StoredTables.CAPACITY),
-                        rows(StoredTables.ENGINE_FAMILIES),
-                        rows(StoredTables.ACCESS),
-                        dutyGroups(),
-                        rows(StoredTables.TRUCKS),
-                        rows(StoredTables.INJECTORS),
-                        rows(StoredTables.READINGS),
-                        rows(StoredTables.FAULTS),
-                        rows(StoredTables.CYLINDER_TESTS),
-                        rows(StoredTables.PARTS),
-                        rows(StoredTables.JOB_PARTS),
-                        rows(StoredTables.STOCK),
-                        rows(StoredTables.PURCHASE_LINES),
-                        rows(StoredTables.AWAY),
-                        rows(StoredTables.INTERVALS),
-                        rows(StoredTables.RULES))
-                .withTransfers(rows(StoredTables.TRANSFERS));
+                rows(StoredTables.DEPOTS),
+                rows(StoredTables.CAPACITY),
+                rows(StoredTables.ENGINE_FAMILIES),
+                rows(StoredTables.ACCESS),
+                dutyGroups(),
+                rows(StoredTables.TRUCKS),
+                rows(StoredTables.INJECTORS),
+                rows(StoredTables.READINGS),
+                rows(StoredTables.FAULTS),
+                rows(StoredTables.CYLINDER_TESTS),
+                rows(StoredTables.PARTS),
+                rows(StoredTables.JOB_PARTS),
+                rows(StoredTables.STOCK),
+                rows(StoredTables.PURCHASE_LINES),
+                rows(StoredTables.AWAY),
+                rows(StoredTables.INTERVALS),
+                rows(StoredTables.RULES),
+                rows(StoredTables.SHIFTS),
+                rows(StoredTables.REPAIRS),
+                rows(StoredTables.TRANSFERS));
     }
 
     /**

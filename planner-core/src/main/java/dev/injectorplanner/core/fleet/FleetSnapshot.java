@@ -136,6 +136,50 @@ public record FleetSnapshot(
                 List.of());
     }
 
+    /** A fleet without rows of transfers: the site's figures hold between all depots. */
+    public FleetSnapshot(
+            List<Depot> depots,
+            List<CapacityOverride> capacity,
+            List<EngineFamily> engineFamilies,
+            List<AccessStep> access,
+            List<DutyGroup> dutyGroups,
+            List<Truck> trucks,
+            List<FittedInjector> injectors,
+            List<Reading> readings,
+            List<Fault> faults,
+            List<CylinderTest> cylinderTests,
+            List<Part> parts,
+            List<JobPart> jobParts,
+            List<StockLine> stock,
+            List<PurchaseLine> purchaseLines,
+            List<AwayWindow> away,
+            List<IntervalTask> intervals,
+            List<Rule> rules,
+            List<DepotShift> shifts,
+            List<Repair> repairs) {
+        this(
+                depots,
+                capacity,
+                engineFamilies,
+                access,
+                dutyGroups,
+                trucks,
+                injectors,
+                readings,
+                faults,
+                cylinderTests,
+                parts,
+                jobParts,
+                stock,
+                purchaseLines,
+                away,
+                intervals,
+                rules,
+                shifts,
+                repairs,
+                List.of());
+    }
+
     /** The same fleet with these shifts and repairs. */
     public FleetSnapshot withShop(List<DepotShift> otherShifts, List<Repair> otherRepairs) {
         return new FleetSnapshot(

@@ -5,7 +5,6 @@ import dev.injectorplanner.core.due.RuleBook;
 import dev.injectorplanner.core.due.SafetyLimit;
 import dev.injectorplanner.core.due.TestRules;
 import dev.injectorplanner.core.due.UnseenLimit;
-import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.TestKind;
@@ -215,15 +214,11 @@ final class Assumptions {
     }
 
     private void shifts(ShiftBook shifts, FleetIndex index) {
-        List<String> usual = index.fleet().depots().stream()
-                .map(Depot::depot)
-                .filter(depot -> !shifts.isSites(depot))
-                .toList();
-        if (!usual.isEmpty()) {
+        if (index.fleet().depots().stream().anyMatch(depot -> !shifts.isSites(depot.depot()))) {
             add(
                     "shifts",
-                    "without rows in the table shifts a day starts at " + ShiftBook.OPENS
-                            + ", with half an hour's break at" + " noon: " + firstOf(usual),
+                    "a depot without rows in the table shifts starts at " + ShiftBook.OPENS
+                            + ", with half an hour's break at noon",
                     DEFAULT);
         }
     }

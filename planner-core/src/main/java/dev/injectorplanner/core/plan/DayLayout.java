@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.plan;
 
+import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.AwayWindow;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.option.PricedVisit;
@@ -28,7 +29,8 @@ final class DayLayout {
     /** Weeks that get days. */
     static final int WEEKS = 2;
 
-    private record Input(List<DepotWeek> weeks, List<DayVisit> visits, DutySpare spare) {}
+    /** What a depot's week is laid out from. */
+    record Input(DepotWeek week, List<DayVisit> visits, DutySpare spare) {}
 
     private final Learned learned;
     private final PartsThere partsThere;
@@ -37,11 +39,21 @@ final class DayLayout {
     private final int weeks;
     private final Map<String, List<DepotWeek>> weeksOf = new TreeMap<>();
     private final Map<String, Map<LocalDate, Integer>> groupSpare;
-    private final Map<Input, DayPlan> known = new HashMap<>();
+    private final Map<Input, DayPlan> known;
     private final Set<String> pinsDropped = new HashSet<>();
 
-    /** @param partsThere the day on which the kit of a truck's way is complete */
-    DayLayout(Learned learned, CapacityCalendar calendar, Holds holds, SafetyPlan safety, PartsThere partsThere) {
+    /**
+     * @param partsThere the day on which the kit of a truck's way is complete
+     * @param known weeks laid out before, which may be shared by threads: the same input gives the same days
+     */
+    DayLayout(
+            Learned learned,
+            CapacityCalendar calendar,
+            Holds holds,
+            SafetyPlan safety,
+            PartsThere partsThere,
+            Map<Input, DayPlan> known) {
+        this.known = known;
         this.learned = learned;
         this.partsThere = partsThere;
         this.holds = holds;
@@ -82,29 +94,50 @@ final class DayLayout {
         groupSpare.forEach((group, days) -> spare.put(group, new TreeMap<>(days)));
         List<DepotDays> all = new ArrayList<>();
         weeksOf.forEach((depot, those) -> {
-            List<DayVisit> ofDepot = new ArrayList<>(visits.getOrDefault(depot, List.of()));
-            those.forEach(week -> ofDepot.addAll(safety.of(depot, week.week())));
-            ofDepot.sort(Comparator.comparing(DayVisit::truck)
-                    .thenComparing(DayVisit::week)
-                    .thenComparing(DayVisit::diagnosis));
-            Set<String> groups = ofDepot.stream()
-                    .map(visit -> String.valueOf(visit.dutyGroup()))
-                    .collect(Collectors.toSet());
-            Map<String, Map<LocalDate, Integer>> own = new TreeMap<>(spare);
-            own.keySet().retainAll(groups);
-            DayPlan plan = known.computeIfAbsent(new Input(those, ofDepot, new DutySpare(own)), DayLayout::laid);
-            takeFrom(spare, ofDepot, plan);
+            DayPlan plan = new DayPlan(List.of(), List.of());
+            for (DepotWeek week : those) {
+                List<DayVisit> ofWeek = new ArrayList<>(safety.of(depot, week.week()));
+                visits.getOrDefault(depot, List.of()).stream()
+                        .filter(visit -> visit.week() == week.week())
+                        .forEach(ofWeek::add);
+                ofWeek.sort(Comparator.comparing(DayVisit::truck).thenComparing(DayVisit::diagnosis));
+                DayPlan laid = laid(new Input(week, ofWeek, spareOf(week, ofWeek, spare)));
+                takeFrom(spare, ofWeek, laid);
+                plan = plan.with(laid);
+            }
             all.add(new DepotDays(depot, plan));
         });
         return all;
     }
 
-    private static DayPlan laid(Input input) {
-        DayPlan plan = new DayPlanner().plan(input.weeks(), input.visits(), input.spare());
-        List<String> wrong = DayChecker.listViolations(input.weeks(), input.visits(), input.spare(), plan);
+    /** What is left of the groups of a week's trucks, on its days: nothing else can change its layout. */
+    private static DutySpare spareOf(
+            DepotWeek week, List<DayVisit> visits, Map<String, Map<LocalDate, Integer>> spare) {
+        Map<String, Map<LocalDate, Integer>> own = new TreeMap<>();
+        for (DayVisit visit : visits) {
+            Map<LocalDate, Integer> days = visit.dutyGroup() == null ? null : spare.get(visit.dutyGroup());
+            if (days != null && !week.days().isEmpty()) {
+                IsoWeek of = IsoWeek.of(week.days().get(0).date());
+                Map<LocalDate, Integer> those = new TreeMap<>(days);
+                those.keySet().removeIf(day -> !IsoWeek.of(day).equals(of));
+                own.put(visit.dutyGroup(), those);
+            }
+        }
+        return new DutySpare(own);
+    }
+
+    private DayPlan laid(Input input) {
+        DayPlan before = known.get(input);
+        if (before != null) {
+            return before;
+        }
+        List<DepotWeek> one = List.of(input.week());
+        DayPlan plan = new DayPlanner().plan(one, input.visits(), input.spare());
+        List<String> wrong = DayChecker.listViolations(one, input.visits(), input.spare(), plan);
         if (!wrong.isEmpty()) {
             throw new IllegalStateException("the days break their limits: " + String.join("; ", wrong));
         }
+        known.put(input, plan);
         return plan;
     }
 

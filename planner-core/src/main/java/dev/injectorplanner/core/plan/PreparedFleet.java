@@ -10,8 +10,10 @@ import dev.injectorplanner.core.schedule.Schedule;
 import dev.injectorplanner.core.schedule.ScheduleChecker;
 import dev.injectorplanner.core.schedule.ScheduleRequest;
 import dev.injectorplanner.core.schedule.VisitScheduler;
+import dev.injectorplanner.core.schedule.days.DayPlan;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -23,9 +25,13 @@ public final class PreparedFleet {
     /** What moving a visit that need not move must save, in the site's currency: planner default. */
     private static final double WORTH_OF_STAYING = 20;
 
+    /** Depot-weeks whose days are remembered for the next trial. */
+    private static final int MOST_KNOWN = 1_000;
+
     private final Learned learned;
     private final FleetPricing pricing;
     private final List<PricedTruck> trucks;
+    private final Map<DayLayout.Input, DayPlan> knownDays = new ConcurrentHashMap<>();
 
     PreparedFleet(Learned learned) {
         this.learned = learned;
@@ -76,7 +82,10 @@ public final class PreparedFleet {
         Schedule schedule = checked(
                 request, near == null ? scheduler.schedule(request) : near(scheduler, request, near.draft.schedule()));
         StockRounds rounds = new StockRounds(pricing, trucks, scheduler);
-        Draft draft = new StockAndDays(rounds)
+        if (knownDays.size() > MOST_KNOWN) {
+            knownDays.clear();
+        }
+        Draft draft = new StockAndDays(rounds, knownDays)
                 .settle(new Draft(learned, calendar, holds, builder, cases, request, schedule, safety));
         checked(draft.request(), draft.schedule());
         return new Trial(checked(draft));

@@ -4,6 +4,7 @@ import dev.injectorplanner.core.allocation.Allocation;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.option.PricedVisit;
 import dev.injectorplanner.core.schedule.Schedule;
+import dev.injectorplanner.core.schedule.days.DayPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -20,9 +21,12 @@ final class StockAndDays {
     private static final int TURNS = 3;
 
     private final StockRounds rounds;
+    private final Map<DayLayout.Input, DayPlan> known;
 
-    StockAndDays(StockRounds rounds) {
+    /** @param known weeks laid out before */
+    StockAndDays(StockRounds rounds, Map<DayLayout.Input, DayPlan> known) {
         this.rounds = rounds;
+        this.known = known;
     }
 
     /** @param alone a schedule priced as if each visit had all stock for itself */
@@ -30,8 +34,8 @@ final class StockAndDays {
         StockRounds.Shared shared = rounds.settle(alone);
         for (int turn = 0; ; turn++) {
             Draft draft = rounds.withAllKits(shared);
-            DayLayout layout =
-                    new DayLayout(draft.learned(), draft.calendar(), draft.holds(), draft.safety(), partsThere(draft));
+            DayLayout layout = new DayLayout(
+                    draft.learned(), draft.calendar(), draft.holds(), draft.safety(), partsThere(draft), known);
             LaidSchedule laid = new LaidSchedule(draft.request(), draft.cases(), draft.schedule(), layout);
             if (laid.schedule().choices().equals(draft.schedule().choices())) {
                 return draft.with(laid.schedule())

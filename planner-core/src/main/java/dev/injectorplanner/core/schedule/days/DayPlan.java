@@ -3,6 +3,7 @@ package dev.injectorplanner.core.schedule.days;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Visits laid into days.
@@ -18,6 +19,19 @@ public record DayPlan(List<Laid> laid, List<NotLaid> notLaid, List<DayLoad> load
         notLaid = List.copyOf(notLaid);
         loads = loads == null ? List.of() : List.copyOf(loads); // a plan that was kept before days had sums
         limits = limits == null ? List.of() : List.copyOf(limits);
+    }
+
+    /** Both, of different weeks. */
+    public DayPlan with(DayPlan later) {
+        return new DayPlan(
+                both(laid, later.laid),
+                both(notLaid, later.notLaid),
+                both(loads, later.loads),
+                both(limits, later.limits));
+    }
+
+    private static <R> List<R> both(List<R> one, List<R> other) {
+        return Stream.concat(one.stream(), other.stream()).toList();
     }
 
     /** Without sums of days. */

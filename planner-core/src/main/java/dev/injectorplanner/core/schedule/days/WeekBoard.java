@@ -36,14 +36,14 @@ final class WeekBoard {
         return plainLeft[day];
     }
 
-    /** The best place in one piece or full days, without overtime; null where there is none. */
+    /** The best place in one piece or full days, with so much overtime at most; null where there is none. */
     @Nullable
-    Place best(DayVisit visit) {
+    Place best(DayVisit visit, int overtime) {
         Place best = null;
         for (int bay = 0; bay < bays(); bay++) {
             for (int day = 0; day < days.size(); day++) {
-                for (int start : starts(bay, day)) {
-                    Place place = place(visit, bay, day, start, 0);
+                for (int start : starts(visit, bay, day)) {
+                    Place place = place(visit, bay, day, start, overtime);
                     if (place != null && (best == null || Place.BEST_FIRST.compare(place, best) < 0)) {
                         best = place;
                     }
@@ -54,12 +54,16 @@ final class WeekBoard {
     }
 
     /** Quarter hours at which a visit could begin: at opening, or once another has left the bay. */
-    private TreeSet<Integer> starts(int bay, int day) {
+    private TreeSet<Integer> starts(DayVisit visit, int bay, int day) {
         TreeSet<Integer> all = new TreeSet<>();
         days.get(day).starts().forEach(minute -> all.add(minute * Ticks.MINUTE));
         TreeSet<Integer> starts = new TreeSet<>();
         if (!all.isEmpty()) {
             starts.add(all.first());
+        }
+        DayPin pin = visit.pin();
+        if (pin != null && pin.start() != null) {
+            starts.addAll(all); // a start that is asked for may be any quarter hour
         }
         for (Place other : places.values()) {
             if (other.bay() == bay && other.lastDay() == day) {

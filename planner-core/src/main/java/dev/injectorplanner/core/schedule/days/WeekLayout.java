@@ -5,12 +5,14 @@ import static java.util.Comparator.comparing;
 import dev.injectorplanner.core.units.Figures;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** One depot's week: first as things fall into place by themselves, then by search where that is not good enough. */
 final class WeekLayout {
+    /** Up to this many visits the week is searched through; more are placed one by one in several orders. */
+    private static final int SMALL = 18;
+
     private final DepotWeek week;
     private final DutySpare spare;
     private final List<DayVisit> diagnoses;
@@ -51,27 +53,13 @@ final class WeekLayout {
     }
 
     void lay() {
-        Map<DayVisit, Place> simple = simple();
+        Map<DayVisit, Place> simple = new OneByOne(this::boardWithDiagnoses, visits).best(board.overtime());
         if (simple.size() < visits.size() || isStretched(simple)) {
             search(simple);
         } else {
             simple.forEach(board::take);
         }
         visits.stream().filter(visit -> !board.places().containsKey(visit)).forEach(left::add);
-    }
-
-    /** One after the other, the longest first, each where it is done soonest without overtime. */
-    private Map<DayVisit, Place> simple() {
-        WeekBoard trial = boardWithDiagnoses();
-        Map<DayVisit, Place> places = new LinkedHashMap<>();
-        for (DayVisit visit : visits) {
-            Place place = trial.best(visit);
-            if (place != null) {
-                trial.take(visit, place);
-                places.put(visit, place);
-            }
-        }
-        return places;
     }
 
     /** Whether a visit stands on more days than its work needs. */
@@ -90,19 +78,31 @@ final class WeekLayout {
         }
         int most = Math.max(Ticks.overtime(week), board.overtime());
         int paid = Math.max(board.overtime(), Math.min(most, needed()));
-        WeekModel.Answer plain = new WeekModel(board, visits, paid).solve(near);
-        WeekModel.Answer taken = plain;
-        if (plain.places().size() < visits.size() && paid < most) {
-            WeekModel.Answer more = new WeekModel(board, visits, most).solve(plain.places());
-            if (more.places().size() > plain.places().size()) {
-                taken = more;
+        boolean small = visits.size() <= SMALL;
+        Map<DayVisit, Place> best = better(near, new OneByOne(this::boardWithDiagnoses, visits).best(paid));
+        boolean proven = false;
+        if (small) {
+            WeekModel.Answer answer = new WeekModel(board, visits, paid).solve(best);
+            best = better(answer.places(), best);
+            proven = answer.proven();
+        }
+        Map<DayVisit, Place> plain = best;
+        if (best.size() < visits.size() && paid < most) {
+            best = better(best, new OneByOne(this::boardWithDiagnoses, visits).best(most));
+            if (small && best.size() < visits.size()) {
+                best = better(
+                        best, new WeekModel(board, visits, most).solve(best).places());
             }
         }
-        Map<DayVisit, Place> best = near.size() > taken.places().size() ? near : taken.places();
         best.forEach(board::take);
         if (board.overtime() > paid) {
-            name(plain, paid);
+            name(plain, proven);
         }
+    }
+
+    /** The one that places more, those with a fixed week first; the first of equals. */
+    private static Map<DayVisit, Place> better(Map<DayVisit, Place> one, Map<DayVisit, Place> other) {
+        return OneByOne.worth(other) > OneByOne.worth(one) ? other : one;
     }
 
     /** What all visits of the week take beyond its plain hours. */
@@ -113,15 +113,15 @@ final class WeekLayout {
         return Math.max(0, asked - plain);
     }
 
-    private void name(WeekModel.Answer plain, int paid) {
+    private void name(Map<DayVisit, Place> plain, boolean proven) {
         String missing = visits.stream()
-                .filter(visit -> !plain.places().containsKey(visit))
+                .filter(visit -> !plain.containsKey(visit))
                 .map(DayVisit::truck)
                 .reduce((one, other) -> one + ", " + other)
                 .orElse("");
-        limits.add("Week " + week.week() + ": " + Figures.hours(Ticks.hours(board.overtime() - paid))
-                + " of overtime though plain hours are left elsewhere. Limit: " + missing
-                + (plain.proven() ? " would have" : " was found") + " no place without it, with whole days in a bay,"
+        limits.add("Week " + week.week() + ": " + Figures.hours(Ticks.hours(board.overtime()))
+                + " of overtime though plain hours are left on other days. Limit: " + missing
+                + (proven ? " would have" : " was found") + " no place without it, with whole days in a bay,"
                 + " starts on the quarter hour, no piece under an hour, and the days on which trucks can come.");
     }
 

@@ -25,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  * Places as many visits as the limits allow, with the least overtime, the fewest days in a bay, and early.
  */
 final class WeekModel {
-    private static final double WORK = 0.3;
+    private static final double WORK = 0.2;
     private static final double ENOUGH = 2_000;
     private static final long UNPLACED = 10_000_000;
     private static final long HELD = 10;
@@ -188,6 +188,8 @@ final class WeekModel {
         solver.getParameters()
                 .setRandomSeed(1)
                 .setNumWorkers(1)
+                .setCpModelProbingLevel(0)
+                .setSymmetryLevel(0)
                 .setAbsoluteGapLimit(ENOUGH)
                 .setMaxDeterministicTime(WORK);
         CpSolverStatus status = solver.solve(model);

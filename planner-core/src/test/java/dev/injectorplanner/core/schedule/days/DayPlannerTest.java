@@ -228,7 +228,7 @@ class DayPlannerTest {
                         .notLaid()
                         .get(0)
                         .reason())
-                .isEqualTo("with the other visits 10.0 h are left in the week, and it takes 15.0 h");
+                .isEqualTo("with the other visits 25.0 h are left in the week, and it takes 30.0 h");
         assertThat(plan(week(8, 1, 0), visit("A", 17, MONDAY.plusDays(2)))
                         .notLaid()
                         .get(0)
