@@ -6,6 +6,7 @@ import dev.injectorplanner.core.fleet.Bank;
 import dev.injectorplanner.core.fleet.CapacityOverride;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.Fault;
@@ -20,6 +21,7 @@ import dev.injectorplanner.core.fleet.PartKind;
 import dev.injectorplanner.core.fleet.Per;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.StockLine;
@@ -32,6 +34,7 @@ import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -103,6 +106,8 @@ final class RandomRows {
                 () -> new Transfer(
                         "way " + made++, name(), BigDecimal.valueOf(random.nextInt(100_000), 2), random.nextInt(60));
             case "away" -> this::away;
+            case "shifts" -> this::shift;
+            case "repairs" -> this::repair;
             case "intervals" -> this::interval;
             case "rules" -> this::rule;
             default -> throw new IllegalArgumentException("no rows for " + table);
@@ -231,6 +236,22 @@ final class RandomRows {
     private JobPart jobPart() {
         Per per = one(Per.class);
         return new JobPart(name(), per, per == Per.STEP ? name() : null, name(), 0.25 + number(9), random.nextDouble());
+    }
+
+    private DepotShift shift() {
+        LocalTime start = LocalTime.of(random.nextInt(12), random.nextInt(60));
+        boolean rests = random.nextBoolean();
+        return new DepotShift(
+                name(),
+                DayOfWeek.of(1 + random.nextInt(7)),
+                start,
+                start.plusMinutes(300),
+                rests ? start.plusMinutes(60) : null,
+                rests ? start.plusMinutes(90) : null);
+    }
+
+    private Repair repair() {
+        return new Repair(name(), day(), maybe(this::km), name(), maybe(() -> 1.5), text(), name());
     }
 
     private AwayWindow away() {

@@ -7,6 +7,7 @@ import dev.injectorplanner.core.fleet.AwayWindow;
 import dev.injectorplanner.core.fleet.CapacityOverride;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.Fault;
@@ -16,6 +17,7 @@ import dev.injectorplanner.core.fleet.JobPart;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.Transfer;
@@ -135,20 +137,22 @@ class TemplatesTest {
     }
 
     private static String oneReference(Object row) {
-        if (row instanceof CapacityOverride) {
+        if (row instanceof CapacityOverride || row instanceof DepotShift) {
             return "depots";
         }
         boolean ofFamily = row instanceof AccessStep || row instanceof IntervalTask || row instanceof Rule;
         return ofFamily ? "engine_families" : "trucks";
     }
 
-    private static final Map<Class<?>, Function<Object, String>> OTHERS = Map.of(
-            CapacityOverride.class, row -> ((CapacityOverride) row).depot(),
-            AccessStep.class, row -> ((AccessStep) row).family(),
-            IntervalTask.class, row -> ((IntervalTask) row).family(),
-            Rule.class, row -> ((Rule) row).family(),
-            Reading.class, row -> ((Reading) row).truck(),
-            Fault.class, row -> ((Fault) row).truck(),
-            CylinderTest.class, row -> ((CylinderTest) row).truck(),
-            AwayWindow.class, row -> ((AwayWindow) row).truck());
+    private static final Map<Class<?>, Function<Object, String>> OTHERS = Map.ofEntries(
+            Map.entry(CapacityOverride.class, row -> ((CapacityOverride) row).depot()),
+            Map.entry(AccessStep.class, row -> ((AccessStep) row).family()),
+            Map.entry(IntervalTask.class, row -> ((IntervalTask) row).family()),
+            Map.entry(Rule.class, row -> ((Rule) row).family()),
+            Map.entry(Reading.class, row -> ((Reading) row).truck()),
+            Map.entry(Fault.class, row -> ((Fault) row).truck()),
+            Map.entry(CylinderTest.class, row -> ((CylinderTest) row).truck()),
+            Map.entry(AwayWindow.class, row -> ((AwayWindow) row).truck()),
+            Map.entry(DepotShift.class, row -> ((DepotShift) row).depot()),
+            Map.entry(Repair.class, row -> ((Repair) row).truck()));
 }

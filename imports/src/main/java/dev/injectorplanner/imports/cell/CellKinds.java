@@ -10,6 +10,7 @@ import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
@@ -48,6 +49,14 @@ public final class CellKinds {
 
     public static final CellKind<Set<DayOfWeek>> WORK_DAYS =
             of((text, context) -> DayCells.read(context.column(), text), DayCells::write);
+
+    /** One day of the week. */
+    public static final CellKind<DayOfWeek> WEEKDAY =
+            of((text, context) -> DayCells.one(context.column(), text), day -> DayCells.write(Set.of(day)));
+
+    /** A time of day, to the minute. */
+    public static final CellKind<LocalTime> TIME =
+            of((text, context) -> TimeCells.read(context.column(), text), LocalTime::toString);
 
     public static final CellKind<List<Integer>> CYLINDERS =
             of((text, context) -> CylinderCells.cylinders(context.column(), text), CylinderCells::writeOrAll);

@@ -41,6 +41,15 @@ public final class DayCells {
         return days;
     }
 
+    static DayOfWeek one(String column, String text) {
+        Set<DayOfWeek> days = read(column, text);
+        if (days.size() != 1) {
+            throw new InvalidValueException(
+                    column, text, "does not name one day of the week", "write a row for each day, such as Mon");
+        }
+        return days.iterator().next();
+    }
+
     private static DayOfWeek day(String column, String text, String name) {
         String wanted = name.toUpperCase(Locale.ROOT);
         for (DayOfWeek day : DayOfWeek.values()) {

@@ -2,6 +2,7 @@ package dev.injectorplanner.imports.table;
 
 import dev.injectorplanner.core.fleet.CapacityOverride;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.imports.cell.CellKinds;
 import java.util.List;
@@ -54,6 +55,24 @@ final class PlaceTables {
                 .required("bays", CellKinds.WHOLE, CapacityOverride::bays, "bays that day, 0 when closed")
                 .key(List.of("depot", "date"), c -> List.of(c.depot(), c.date()))
                 .made(v -> new CapacityOverride(v.get("depot"), v.get("date"), v.get("labour_hours"), v.get("bays")));
+    }
+
+    static Table<DepotShift> shifts() {
+        return Table.named("shifts", DepotShift.class)
+                .required("depot", CellKinds.TEXT, DepotShift::depot, "the depot")
+                .required("weekday", CellKinds.WEEKDAY, DepotShift::weekday, "day of the week, such as Mon")
+                .required("start", CellKinds.TIME, DepotShift::start, "start of the shift, such as 07:00")
+                .required("end", CellKinds.TIME, DepotShift::end, "end of the shift, on the same day")
+                .optional("break_start", CellKinds.TIME, DepotShift::breakStart, "start of the break; empty: none")
+                .optional("break_end", CellKinds.TIME, DepotShift::breakEnd, "end of the break; empty: none")
+                .key(List.of("depot", "weekday", "start"), s -> List.of(s.depot(), s.weekday(), s.start()))
+                .made(v -> new DepotShift(
+                        v.get("depot"),
+                        v.get("weekday"),
+                        v.get("start"),
+                        v.get("end"),
+                        v.find("break_start"),
+                        v.find("break_end")));
     }
 
     static Table<DutyGroup> dutyGroups() {

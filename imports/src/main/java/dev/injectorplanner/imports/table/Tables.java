@@ -6,6 +6,7 @@ import dev.injectorplanner.core.fleet.AwayWindow;
 import dev.injectorplanner.core.fleet.CapacityOverride;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.Fault;
@@ -15,6 +16,7 @@ import dev.injectorplanner.core.fleet.JobPart;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.Transfer;
@@ -44,6 +46,8 @@ public final class Tables {
     public static final Table<AwayWindow> AWAY = TruckTables.away();
     public static final Table<IntervalTask> INTERVALS = EngineTables.intervals();
     public static final Table<Rule> RULES = EngineTables.rules();
+    public static final Table<DepotShift> SHIFTS = PlaceTables.shifts();
+    public static final Table<Repair> REPAIRS = TruckTables.repairs();
 
     /** All tables in the order in which they must be loaded: what others refer to comes first. */
     public static final List<Table<?>> ALL = List.of(
@@ -64,7 +68,9 @@ public final class Tables {
             STOCK,
             PURCHASE_LINES,
             TRANSFERS,
-            AWAY);
+            AWAY,
+            SHIFTS,
+            REPAIRS);
 
     private Tables() {}
 

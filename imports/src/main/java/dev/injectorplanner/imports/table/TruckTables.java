@@ -7,6 +7,7 @@ import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.imports.cell.CellKinds;
@@ -206,5 +207,29 @@ final class TruckTables {
                 .optional("reason", CellKinds.TEXT, AwayWindow::reason, "why")
                 .key(List.of("truck", "from"), a -> List.of(a.truck(), a.from()))
                 .made(v -> new AwayWindow(v.get("truck"), v.get("from"), v.get("to"), v.or("reason", "")));
+    }
+
+    static Table<Repair> repairs() {
+        return Table.named("repairs", Repair.class)
+                .required("truck", CellKinds.TEXT, Repair::truck, "the truck")
+                .required("done_on", CellKinds.DATE, Repair::doneOn, "day the repair was finished")
+                .measured("odometer", ColumnUnit.DISTANCE, false, Repair::odometerKm, "odometer then; empty: not read")
+                .required(
+                        "what",
+                        CellKinds.TEXT,
+                        Repair::what,
+                        "what was done, or: no fault found; a safety fault is closed by its code or a part of the fuel system")
+                .optional("hours", CellKinds.NUMBER, Repair::hours, "labour, hours; empty: not noted")
+                .optional("remark", CellKinds.TEXT, Repair::remark, "anything else")
+                .required("by", CellKinds.TEXT, Repair::by, "who did it, or stands for it")
+                .key(List.of("truck", "done_on", "what"), r -> List.of(r.truck(), r.doneOn(), r.what()))
+                .made(v -> new Repair(
+                        v.get("truck"),
+                        v.get("done_on"),
+                        v.find("odometer_km"),
+                        v.get("what"),
+                        v.find("hours"),
+                        v.or("remark", ""),
+                        v.get("by")));
     }
 }

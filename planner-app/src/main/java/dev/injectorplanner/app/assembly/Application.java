@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.assembly;
 
 import dev.injectorplanner.app.holds.HoldBook;
+import dev.injectorplanner.app.holds.SafetyHolds;
 import dev.injectorplanner.app.intake.Intake;
 import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.planning.Planning;
@@ -34,6 +35,11 @@ public record Application(
                 holds,
                 new Planning(store, planner, holds, plans),
                 new VisitConfirmation(plans, holds));
+    }
+
+    /** Diagnoses that are held off. */
+    public SafetyHolds safetyHolds() {
+        return new SafetyHolds(store);
     }
 
     /** Where every change is noted. */

@@ -21,6 +21,7 @@ import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.PlanChange;
 import dev.injectorplanner.core.plan.PlanCost;
+import dev.injectorplanner.core.plan.SafetyCase;
 import dev.injectorplanner.core.plan.TruckReason;
 import dev.injectorplanner.core.plan.Unplanned;
 import dev.injectorplanner.core.risk.ExpectedFailures;
@@ -55,6 +56,7 @@ record PlanJsonView(
         List<ExpectedFailures> expectedFailures,
         List<DepotDays> days,
         List<WeekLoad> loads,
+        List<SafetyCase> safety,
         List<PartNeed> partNeeds,
         List<OrderLine> orders,
         List<ShortLine> shortList,
@@ -88,6 +90,7 @@ record PlanJsonView(
                 plan.expectedFailures(),
                 plan.days(),
                 plan.loads(),
+                plan.safety(),
                 plan.partNeeds(),
                 plan.parts().orders(),
                 plan.parts().shortList(),

@@ -61,6 +61,8 @@ public final class FleetFiles {
                 Map.entry(Tables.TRANSFERS, fleet.transfers()),
                 Map.entry(Tables.AWAY, fleet.away()),
                 Map.entry(Tables.INTERVALS, fleet.intervals()),
-                Map.entry(Tables.RULES, fleet.rules()));
+                Map.entry(Tables.RULES, fleet.rules()),
+                Map.entry(Tables.SHIFTS, fleet.shifts()),
+                Map.entry(Tables.REPAIRS, fleet.repairs()));
     }
 }

@@ -3,6 +3,7 @@ package dev.injectorplanner.app.holds;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.schedule.days.DayPin;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
@@ -15,8 +16,16 @@ import org.jspecify.annotations.Nullable;
  * @param madeAt when
  * @param madeBy by whom
  * @param why the reason given, or empty
+ * @param day the day, bay and start that a pin fixes, or null where it fixes the week alone
  */
-public record Hold(String truck, Kind kind, @Nullable IsoWeek week, Instant madeAt, String madeBy, String why) {
+public record Hold(
+        String truck,
+        Kind kind,
+        @Nullable IsoWeek week,
+        Instant madeAt,
+        String madeBy,
+        String why,
+        @Nullable DayPin day) {
     private static final int LONGEST_REASON = 2000;
 
     /** What a hold does. */
@@ -37,10 +46,21 @@ public record Hold(String truck, Kind kind, @Nullable IsoWeek week, Instant made
         }
     }
 
+    /** A hold of a week, or of all. */
+    public Hold(String truck, Kind kind, @Nullable IsoWeek week, Instant madeAt, String madeBy, String why) {
+        this(truck, kind, week, madeAt, madeBy, why, null);
+    }
+
+    /** A visit fixed to a day by the foreman. */
+    public static Hold day(String truck, DayPin day, Instant madeAt, String madeBy, String why) {
+        return new Hold(truck, Kind.PIN, IsoWeek.of(day.day()), madeAt, madeBy, why, day);
+    }
+
     /** {@code pinned to 2026-W12 (driver asked)}. */
     public String words() {
-        String held =
-                kind == Kind.PIN ? "pinned to " + week : week == null ? "blocked in every week" : "blocked in " + week;
+        String held = kind == Kind.PIN
+                ? "pinned to " + (day != null ? day.words() : week)
+                : week == null ? "blocked in every week" : "blocked in " + week;
         return held + (why.isEmpty() ? "" : " (" + why + ")");
     }
 

@@ -6,6 +6,7 @@ import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.plan.Holds;
+import dev.injectorplanner.core.schedule.days.DayPin;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.HashMap;
@@ -33,7 +34,7 @@ public final class HoldBook {
 
     /** Entities of this package's tables. */
     public static List<Class<?>> entities() {
-        return List.of(HoldRow.class, ConfirmedVisitRow.class);
+        return List.of(HoldRow.class, ConfirmedVisitRow.class, SafetyHoldRow.class);
     }
 
     /**
@@ -127,6 +128,7 @@ public final class HoldBook {
         return store.inTransaction(session -> {
             Map<String, IsoWeek> pins = new HashMap<>();
             Map<String, Set<IsoWeek>> blocked = new HashMap<>();
+            Map<String, DayPin> days = new HashMap<>();
             for (Hold hold : holds(session, depot)) {
                 IsoWeek week = hold.week();
                 if (week == null) {
@@ -134,6 +136,10 @@ public final class HoldBook {
                 } else if (week.compareTo(firstWeek) >= 0) {
                     if (hold.kind() == Hold.Kind.PIN) {
                         pins.put(hold.truck(), week);
+                        DayPin day = hold.day();
+                        if (day != null) {
+                            days.put(hold.truck(), day);
+                        }
                     } else {
                         blocked.computeIfAbsent(hold.truck(), truck -> new TreeSet<>())
                                 .add(week);
@@ -144,7 +150,7 @@ public final class HoldBook {
             confirmed(session, depot).stream()
                     .filter(row -> row.week().compareTo(firstWeek) >= 0)
                     .forEach(row -> confirmed.put(row.truck(), row.week()));
-            return new Holds(pins, blocked, confirmed);
+            return new Holds(pins, blocked, confirmed, days, SafetyHolds.list(session, depot));
         });
     }
 
@@ -193,7 +199,7 @@ public final class HoldBook {
                 .collect(Collectors.joining(", "));
     }
 
-    private static void requireTruck(StatelessSession session, String truck) {
+    static void requireTruck(StatelessSession session, String truck) {
         boolean known = !session.createSelectionQuery(
                         "select t.truck from TruckRow t where t.truck = :truck", String.class)
                 .setParameter("truck", truck)

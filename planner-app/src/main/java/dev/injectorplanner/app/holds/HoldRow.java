@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.holds;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.schedule.days.DayPin;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -11,6 +12,8 @@ import jakarta.persistence.Id;
 import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import org.jspecify.annotations.Nullable;
 
 @Entity
@@ -43,6 +46,13 @@ class HoldRow {
     @Column(nullable = false, length = 2000)
     private String why;
 
+    private @Nullable LocalDate pinDay;
+
+    private @Nullable Integer pinBay;
+
+    @Column(length = 5)
+    private @Nullable String pinStart;
+
     protected HoldRow() {}
 
     static HoldRow of(Hold hold) {
@@ -55,10 +65,22 @@ class HoldRow {
         row.madeAt = hold.madeAt();
         row.madeBy = hold.madeBy();
         row.why = hold.why();
+        DayPin day = hold.day();
+        if (day != null) {
+            LocalTime start = day.start();
+            row.pinDay = day.day();
+            row.pinBay = day.bay();
+            row.pinStart = start == null ? null : start.toString();
+        }
         return row;
     }
 
     Hold hold() {
-        return new Hold(truck, kind, week == null ? null : IsoWeek.parse(week), madeAt, madeBy, why);
+        return new Hold(truck, kind, week == null ? null : IsoWeek.parse(week), madeAt, madeBy, why, day());
+    }
+
+    private @Nullable DayPin day() {
+        LocalDate on = pinDay;
+        return on == null ? null : new DayPin(on, pinBay, pinStart == null ? null : LocalTime.parse(pinStart));
     }
 }

@@ -6,6 +6,7 @@ import dev.injectorplanner.core.fleet.AwayWindow;
 import dev.injectorplanner.core.fleet.CapacityOverride;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.Fault;
@@ -15,6 +16,7 @@ import dev.injectorplanner.core.fleet.JobPart;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.Transfer;
@@ -42,6 +44,8 @@ final class ReferenceCheck {
     void check(Object row) {
         if (row instanceof CapacityOverride capacity) {
             depot(capacity.depot());
+        } else if (row instanceof DepotShift shift) {
+            depot(shift.depot());
         } else if (row instanceof EngineFamily family) {
             familyRow(family);
         } else if (row instanceof AccessStep step) {
@@ -84,6 +88,8 @@ final class ReferenceCheck {
             cylinder("cylinder", test.cylinder(), familyOf(truck(test.truck())));
         } else if (row instanceof AwayWindow window) {
             truck(window.truck());
+        } else if (row instanceof Repair repair) {
+            truck(repair.truck());
         }
     }
 

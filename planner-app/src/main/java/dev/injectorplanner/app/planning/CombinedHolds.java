@@ -14,10 +14,13 @@ final class CombinedHolds {
     static Holds of(Holds stored, Holds tried) {
         Set<String> trucks = new TreeSet<>(tried.pins().keySet());
         trucks.addAll(tried.blocked().keySet());
+        trucks.addAll(tried.days().keySet());
         return new Holds(
                 over(stored.pins(), tried.pins(), trucks),
                 over(stored.blocked(), tried.blocked(), trucks),
-                over(stored.confirmed(), tried.confirmed(), Set.of()));
+                over(stored.confirmed(), tried.confirmed(), Set.of()),
+                over(stored.days(), tried.days(), trucks),
+                over(stored.heldOff(), tried.heldOff(), Set.of()));
     }
 
     private static <V> Map<String, V> over(Map<String, V> stored, Map<String, V> tried, Set<String> trucks) {

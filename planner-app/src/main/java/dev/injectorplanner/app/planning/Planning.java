@@ -32,6 +32,7 @@ public final class Planning {
     private final HoldBook holds;
     private final KeptPlans plans;
     private final FleetLearning learning;
+    private final PreparedFleets prepared;
     private final SiteSettings settings;
 
     public Planning(Store store, Planner planner, HoldBook holds, KeptPlans plans) {
@@ -40,6 +41,7 @@ public final class Planning {
         this.holds = holds;
         this.plans = plans;
         this.learning = new FleetLearning(store, planner, plans);
+        this.prepared = new PreparedFleets(store);
         this.settings = new SiteSettings(store.dataSource());
     }
 
@@ -77,10 +79,12 @@ public final class Planning {
      */
     public Planned plan(LocalDate today, Policy policy, @Nullable String depot, Holds tried) {
         long turn = settings.turn();
-        FleetSnapshot fleet = fleet(depot);
-        check(fleet, policy, today, tried);
-        PreparedFleet prepared = learning.prepare(fleet, policy, today, depot);
-        return new Planned(fleet, planner.tell(planner.tryOut(prepared, all(today, depot, tried), List.of())), turn);
+        PreparedFleets.Kept kept = kept(today, policy, depot);
+        check(kept.fleet, policy, today, tried);
+        PreparedFleet.Trial trial = tried.equals(Holds.none())
+                ? base(kept, today, depot)
+                : planner.tryOut(kept.prepared, all(today, depot, tried), List.of());
+        return new Planned(kept.fleet, planner.tell(trial), turn);
     }
 
     /**
@@ -90,12 +94,21 @@ public final class Planning {
      */
     public Tried tryOut(
             LocalDate today, Policy policy, @Nullable String depot, Holds tried, List<ExtraCapacity> extra) {
-        FleetSnapshot fleet = fleet(depot);
-        check(fleet, policy, today, tried);
-        PreparedFleet prepared = learning.prepare(fleet, policy, today, depot);
-        PreparedFleet.Trial before = planner.tryOut(prepared, all(today, depot, Holds.none()), List.of());
-        PreparedFleet.Trial after = planner.tryOut(prepared, all(today, depot, tried), extra, before);
-        return new Tried(new Planned(fleet, planner.tell(after)), prepared.change(before, after));
+        PreparedFleets.Kept kept = kept(today, policy, depot);
+        check(kept.fleet, policy, today, tried);
+        PreparedFleet.Trial before = base(kept, today, depot);
+        PreparedFleet.Trial after = planner.tryOut(kept.prepared, all(today, depot, tried), extra, before);
+        return new Tried(new Planned(kept.fleet, planner.tell(after)), kept.prepared.change(before, after));
+    }
+
+    private PreparedFleets.Kept kept(LocalDate today, Policy policy, @Nullable String depot) {
+        return prepared.get(
+                depot, today, policy, () -> fleet(depot), fleet -> learning.prepare(fleet, policy, today, depot));
+    }
+
+    /** The schedule within what is held, with nothing tried. */
+    private PreparedFleet.Trial base(PreparedFleets.Kept kept, LocalDate today, @Nullable String depot) {
+        return kept.base(all(today, depot, Holds.none()), held -> planner.tryOut(kept.prepared, held, List.of()));
     }
 
     private Holds all(LocalDate today, @Nullable String depot, Holds tried) {
@@ -133,7 +146,8 @@ public final class Planning {
 
     private static void check(FleetSnapshot fleet, Policy policy, LocalDate today, Holds holds) {
         Set<String> known = fleet.trucks().stream().map(Truck::truck).collect(Collectors.toSet());
-        Stream.concat(holds.pins().keySet().stream(), holds.blocked().keySet().stream())
+        Stream.of(holds.pins(), holds.blocked(), holds.days())
+                .flatMap(each -> each.keySet().stream())
                 .filter(truck -> !known.contains(truck))
                 .findFirst()
                 .ifPresent(truck -> {

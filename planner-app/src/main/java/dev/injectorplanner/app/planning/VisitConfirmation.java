@@ -47,7 +47,7 @@ public final class VisitConfirmation {
         }
         return confirm(
                 plans.listVisits(depot).stream()
-                        .filter(visit -> visit.week().equals(week))
+                        .filter(visit -> visit.week().equals(week) && !visit.diagnosis())
                         .map(KeptVisit::truck),
                 week,
                 at,
@@ -60,6 +60,7 @@ public final class VisitConfirmation {
                 plan.visits().stream()
                         .filter(visit ->
                                 visit.depot().equals(depot) && visit.week().equals(week))
+                        .filter(visit -> !visit.diagnosis())
                         .map(Visit::truck),
                 week,
                 at,

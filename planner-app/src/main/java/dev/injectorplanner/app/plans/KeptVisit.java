@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.plans;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -35,5 +36,10 @@ public record KeptVisit(
     public KeptVisit {
         cylinders = List.copyOf(cylinders);
         tasks = List.copyOf(tasks);
+    }
+
+    /** Whether it is a truck's diagnosis visit. */
+    public boolean diagnosis() {
+        return tasks.equals(List.of(Visit.DIAGNOSIS));
     }
 }

@@ -52,6 +52,9 @@ class PlannedVisitRow {
     @Column(nullable = false)
     private double drainedLitres;
 
+    @Column(nullable = false)
+    private boolean diagnosis;
+
     private @Nullable Integer bay;
 
     private @Nullable LocalDateTime startsAt;
@@ -69,6 +72,7 @@ class PlannedVisitRow {
         row.cylinders = visit.cylinders().stream().map(String::valueOf).collect(Collectors.joining(" "));
         row.tasks = String.join("\n", visit.tasks());
         row.inspection = visit.inspection();
+        row.diagnosis = visit.diagnosis();
         row.labourHours = visit.labourHours();
         row.drainedLitres = visit.drainedLitres();
         DepotDays.find(plan.days(), visit).ifPresent(laid -> {

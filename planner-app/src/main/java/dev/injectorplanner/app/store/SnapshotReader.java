@@ -38,6 +38,8 @@ final class SnapshotReader {
                 rows(StoredTables.AWAY),
                 rows(StoredTables.INTERVALS),
                 rows(StoredTables.RULES),
+                rows(StoredTables.SHIFTS),
+                rows(StoredTables.REPAIRS),
                 rows(StoredTables.TRANSFERS));
     }
 

@@ -8,6 +8,7 @@ import dev.injectorplanner.core.fleet.AwayWindow;
 import dev.injectorplanner.core.fleet.CapacityOverride;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.Fault;
@@ -17,6 +18,7 @@ import dev.injectorplanner.core.fleet.JobPart;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.Transfer;
@@ -111,6 +113,16 @@ final class StoredTables {
     static final StoredTable<Rule> RULES =
             new StoredTable<>(Rule.class, RuleRow.class, RuleRow::new, Tables.RULES::key, new Whole<>(), "");
 
+    static final StoredTable<DepotShift> SHIFTS = new StoredTable<>(
+            DepotShift.class, DepotShiftRow.class, DepotShiftRow::new, Tables.SHIFTS::key, new Whole<>(), AT_DEPOT);
+    static final StoredTable<Repair> REPAIRS = new StoredTable<>(
+            Repair.class,
+            RepairRow.class,
+            RepairRow::new,
+            Tables.REPAIRS::key,
+            new ByTruck<>(Repair::truck),
+            OF_TRUCKS);
+
     static final List<StoredTable<?>> ALL = List.of(
             DEPOTS,
             PARTS,
@@ -129,7 +141,9 @@ final class StoredTables {
             TRANSFERS,
             AWAY,
             INTERVALS,
-            RULES);
+            RULES,
+            SHIFTS,
+            REPAIRS);
 
     private StoredTables() {}
 

@@ -6,6 +6,7 @@ import dev.injectorplanner.core.fleet.Bank;
 import dev.injectorplanner.core.fleet.CapacityOverride;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.Fault;
@@ -21,6 +22,7 @@ import dev.injectorplanner.core.fleet.PartKind;
 import dev.injectorplanner.core.fleet.Per;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.StockLine;
@@ -31,6 +33,7 @@ import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Set;
@@ -164,7 +167,20 @@ public final class OneOfEach {
                                 new BigDecimal("2.35"))),
                 List.of(new AwayWindow("T-2", DAY, DAY.plusDays(12), "harvest")),
                 List.of(new IntervalTask("Four", "fuel filter", 40_000.0, null, 12, 0.5, true)),
-                List.of(new Rule(null, RuleKind.FAULTS, 3, 30), new Rule("Four", RuleKind.DISTANCE_KM, 300_000, null)));
+                List.of(new Rule(null, RuleKind.FAULTS, 3, 30), new Rule("Four", RuleKind.DISTANCE_KM, 300_000, null)),
+                List.of(
+                        new DepotShift(
+                                "North",
+                                DayOfWeek.MONDAY,
+                                LocalTime.of(6, 0),
+                                LocalTime.of(14, 30),
+                                LocalTime.of(10, 0),
+                                LocalTime.of(10, 30)),
+                        new DepotShift("North", DayOfWeek.FRIDAY, LocalTime.of(6, 0), LocalTime.of(12, 0), null, null)),
+                List.of(
+                        new Repair(
+                                "T-1", DAY.minusDays(2), 123_400.0, "fuel line replaced", 2.5, "no leak left", "Kim"),
+                        new Repair("T-2", DAY, null, Repair.NO_FAULT_FOUND, null, "", "Kim")));
     }
 
     static EngineFamily family() {

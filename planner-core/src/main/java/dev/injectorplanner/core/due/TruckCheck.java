@@ -118,22 +118,20 @@ final class TruckCheck {
         }
     }
 
-    /** Notes a safety fault of the whole truck where its day lies within the horizon. */
+    /** Notes a safety fault of the whole truck, whatever its day. */
     void mustNotWait(String faultCode, String evidence, String limit, String limitSource, LocalDate by) {
-        if (inHorizon(by)) {
-            dueItems.add(new DueItem(
-                    truck.truck(),
-                    truck.depot(),
-                    null,
-                    DueKind.SAFETY,
-                    null,
-                    DueAction.INSPECT,
-                    evidence + chance(null),
-                    limit,
-                    limitSource,
-                    by,
-                    faultCode));
-        }
+        dueItems.add(new DueItem(
+                truck.truck(),
+                truck.depot(),
+                null,
+                DueKind.SAFETY,
+                null,
+                DueAction.INSPECT,
+                evidence,
+                limit,
+                limitSource,
+                by,
+                faultCode));
     }
 
     /** The injector's chance of failing within 12 weeks, in words to follow its evidence. */

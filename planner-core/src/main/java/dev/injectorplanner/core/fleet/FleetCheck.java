@@ -69,6 +69,8 @@ final class FleetCheck {
         twice("intervals", fleet.intervals(), FleetOrder.INTERVALS);
         twice("rules", fleet.rules(), FleetOrder.RULES);
         twice("transfers", fleet.transfers(), FleetOrder.TRANSFERS);
+        twice("shifts", fleet.shifts(), FleetOrder.SHIFTS);
+        twice("repairs", fleet.repairs(), FleetOrder.REPAIRS);
     }
 
     private <R> void twice(String table, List<R> rows, Comparator<R> key) {
@@ -86,6 +88,7 @@ final class FleetCheck {
         Set<String> groups = names(fleet.dutyGroups(), DutyGroup::dutyGroup);
         Set<String> parts = names(fleet.parts(), Part::part);
         refer("capacity", "depot", fleet.capacity(), CapacityOverride::depot, depots);
+        refer("shifts", "depot", fleet.shifts(), DepotShift::depot, depots);
         refer("access", "family", fleet.access(), AccessStep::family, families);
         refer("trucks", "depot", fleet.trucks(), Truck::depot, depots);
         refer("trucks", "family", fleet.trucks(), Truck::family, families);
@@ -116,6 +119,7 @@ final class FleetCheck {
         refer("faults", "truck", fleet.faults(), Fault::truck, trucks);
         refer("cylinder_tests", "truck", fleet.cylinderTests(), CylinderTest::truck, trucks);
         refer("away", "truck", fleet.away(), AwayWindow::truck, trucks);
+        refer("repairs", "truck", fleet.repairs(), Repair::truck, trucks);
     }
 
     private static <R> Set<String> names(List<R> rows, Function<R, String> name) {

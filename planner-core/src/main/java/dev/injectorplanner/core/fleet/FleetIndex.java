@@ -20,6 +20,8 @@ public final class FleetIndex {
     private final Map<String, List<Fault>> faults;
     private final Map<String, List<CylinderTest>> tests;
     private final Map<String, List<AwayWindow>> away;
+    private final Map<String, List<DepotShift>> shifts;
+    private final Map<String, List<Repair>> repairs;
 
     public FleetIndex(FleetSnapshot fleet) {
         this.fleet = fleet;
@@ -34,6 +36,8 @@ public final class FleetIndex {
         faults = runs(fleet.faults(), Fault::truck);
         tests = runs(fleet.cylinderTests(), CylinderTest::truck);
         away = runs(fleet.away(), AwayWindow::truck);
+        shifts = runs(fleet.shifts(), DepotShift::depot);
+        repairs = runs(fleet.repairs(), Repair::truck);
     }
 
     private static <R> Map<String, R> byName(List<R> rows, Function<R, String> name) {
@@ -114,5 +118,15 @@ public final class FleetIndex {
 
     public List<AwayWindow> awayOf(String truck) {
         return away.getOrDefault(truck, List.of());
+    }
+
+    /** Shifts of a depot by weekday and start; empty where it works the planner's usual one. */
+    public List<DepotShift> shiftsOf(String depot) {
+        return shifts.getOrDefault(depot, List.of());
+    }
+
+    /** Recorded repairs of a truck, oldest first. */
+    public List<Repair> repairsOf(String truck) {
+        return repairs.getOrDefault(truck, List.of());
     }
 }

@@ -57,6 +57,11 @@ final class FleetOrder {
             comparing((Rule r) -> String.valueOf(r.family())).thenComparing(Rule::rule);
 
     static final Comparator<Transfer> TRANSFERS = comparing(Transfer::from).thenComparing(Transfer::to);
+    static final Comparator<DepotShift> SHIFTS =
+            comparing(DepotShift::depot).thenComparing(DepotShift::weekday).thenComparing(DepotShift::start);
+
+    static final Comparator<Repair> REPAIRS =
+            comparing(Repair::truck).thenComparing(Repair::doneOn).thenComparing(Repair::what);
 
     private FleetOrder() {}
 }

@@ -24,6 +24,8 @@ import java.util.List;
  * @param away table away
  * @param intervals table intervals
  * @param rules table rules
+ * @param shifts table shifts
+ * @param repairs table repairs
  * @param transfers table transfers
  */
 public record FleetSnapshot(
@@ -44,6 +46,8 @@ public record FleetSnapshot(
         List<AwayWindow> away,
         List<IntervalTask> intervals,
         List<Rule> rules,
+        List<DepotShift> shifts,
+        List<Repair> repairs,
         List<Transfer> transfers) {
     /** @throws InvalidFleetException where rows do not fit together: an unknown name, a cylinder the engine has not */
     public FleetSnapshot(
@@ -64,6 +68,8 @@ public record FleetSnapshot(
             List<AwayWindow> away,
             List<IntervalTask> intervals,
             List<Rule> rules,
+            List<DepotShift> shifts,
+            List<Repair> repairs,
             List<Transfer> transfers) {
         this.depots = sorted(depots, FleetOrder.DEPOTS);
         this.capacity = sorted(capacity, FleetOrder.CAPACITY);
@@ -82,11 +88,13 @@ public record FleetSnapshot(
         this.away = sorted(away, FleetOrder.AWAY);
         this.intervals = sorted(intervals, FleetOrder.INTERVALS);
         this.rules = sorted(rules, FleetOrder.RULES);
+        this.shifts = sorted(shifts, FleetOrder.SHIFTS);
+        this.repairs = sorted(repairs, FleetOrder.REPAIRS);
         this.transfers = sorted(transfers, FleetOrder.TRANSFERS);
         FleetCheck.check(this);
     }
 
-    /** A fleet without a row of transfers: the site's defaults hold between all depots. */
+    /** A fleet whose depots work the planner's usual shift, without recorded repairs and rows of transfers. */
     public FleetSnapshot(
             List<Depot> depots,
             List<CapacityOverride> capacity,
@@ -123,7 +131,103 @@ public record FleetSnapshot(
                 away,
                 intervals,
                 rules,
+                List.of(),
+                List.of(),
                 List.of());
+    }
+
+    /** A fleet without rows of transfers: the site's figures hold between all depots. */
+    public FleetSnapshot(
+            List<Depot> depots,
+            List<CapacityOverride> capacity,
+            List<EngineFamily> engineFamilies,
+            List<AccessStep> access,
+            List<DutyGroup> dutyGroups,
+            List<Truck> trucks,
+            List<FittedInjector> injectors,
+            List<Reading> readings,
+            List<Fault> faults,
+            List<CylinderTest> cylinderTests,
+            List<Part> parts,
+            List<JobPart> jobParts,
+            List<StockLine> stock,
+            List<PurchaseLine> purchaseLines,
+            List<AwayWindow> away,
+            List<IntervalTask> intervals,
+            List<Rule> rules,
+            List<DepotShift> shifts,
+            List<Repair> repairs) {
+        this(
+                depots,
+                capacity,
+                engineFamilies,
+                access,
+                dutyGroups,
+                trucks,
+                injectors,
+                readings,
+                faults,
+                cylinderTests,
+                parts,
+                jobParts,
+                stock,
+                purchaseLines,
+                away,
+                intervals,
+                rules,
+                shifts,
+                repairs,
+                List.of());
+    }
+
+    /** The same fleet with these shifts and repairs. */
+    public FleetSnapshot withShop(List<DepotShift> otherShifts, List<Repair> otherRepairs) {
+        return new FleetSnapshot(
+                depots,
+                capacity,
+                engineFamilies,
+                access,
+                dutyGroups,
+                trucks,
+                injectors,
+                readings,
+                faults,
+                cylinderTests,
+                parts,
+                jobParts,
+                stock,
+                purchaseLines,
+                away,
+                intervals,
+                rules,
+                otherShifts,
+                otherRepairs,
+                transfers);
+    }
+
+    /** The same fleet with these ways between depots. */
+    public FleetSnapshot withTransfers(List<Transfer> others) {
+        return new FleetSnapshot(
+                depots,
+                capacity,
+                engineFamilies,
+                access,
+                dutyGroups,
+                trucks,
+                injectors,
+                readings,
+                faults,
+                cylinderTests,
+                parts,
+                jobParts,
+                stock,
+                purchaseLines,
+                away,
+                intervals,
+                rules,
+                shifts,
+                repairs,
+                others);
     }
 
     /** A fleet without a row in any table. */

@@ -143,7 +143,9 @@ public record PartsPlan(
 
     private static void shipped(ShortList shortList, List<Visit> visits, Allocation allocation) {
         Map<String, Visit> byName = new HashMap<>();
-        visits.forEach(visit -> byName.put(Allocation.visit(visit.truck(), visit.week()), visit));
+        visits.stream()
+                .filter(visit -> !visit.cylinders().isEmpty())
+                .forEach(visit -> byName.put(Allocation.visit(visit.truck(), visit.week()), visit));
         for (Shipment shipment : allocation.shipments()) {
             Visit visit = byName.get(Allocation.visit(shipment.truck(), shipment.week()));
             if (visit != null) {

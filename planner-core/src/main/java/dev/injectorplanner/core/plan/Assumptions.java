@@ -13,6 +13,7 @@ import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.risk.FamilyInspection;
 import dev.injectorplanner.core.risk.FleetRisk;
+import dev.injectorplanner.core.schedule.days.ShiftBook;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.usage.MeterFlag;
@@ -161,15 +162,16 @@ final class Assumptions {
                 "a truck with a fuel leak or a fuel pressure fault (generic codes P0087, P0088, P008A, P008B, P0093,"
                         + " P0094; SPN 94 and 157 at severe levels, 1239, 1240) comes in within "
                         + Figures.count(limit.days(), "day", "days")
-                        + " of the first report; a report counts as active for "
-                        + Figures.count(limit.windowDays(), "day", "days")
-                        + " with no injector fitted since; the engine maker's manual and local codes may ask to stop it at"
+                        + " of the first report, on the first open day with a free bay, for a diagnosis of "
+                        + Figures.given(limit.diagnosisHours())
+                        + " h without parts, before every other visit; it stays open until a repair of the fuel system or"
+                        + " \"no fault found\" is recorded with a name, or an injector is fitted on a later day; the engine maker's manual and local codes may ask to stop it at"
                         + " once; a rule of the kind safety goes before it",
                 limit.source().equals(DueRule.DEFAULT) ? PRACTICE : SITE);
         return this;
     }
 
-    Assumptions visits(VisitRules rules) {
+    Assumptions visits(VisitRules rules, ShiftBook shifts, FleetIndex index) {
         VisitRules usual = VisitRules.standard();
         add(
                 "visits",
@@ -195,9 +197,10 @@ final class Assumptions {
                         rules.frozenWeeks() == usual.frozenWeeks()));
         add(
                 "days",
-                "visits in the first two weeks get a bay, day and hour; the shift starts at " + DayLayout.OPENS
-                        + ", one technician per bay",
+                "visits in the first two weeks get a bay, day and hour; starts on the quarter hour, one technician per bay, no"
+                        + " piece of work under an hour; overtime only where the week's plain hours are used up",
                 DEFAULT);
+        shifts(shifts, index);
         add(
                 "being late",
                 "each day past a site limit costs " + Figures.given(rules.latePerDay())
@@ -208,6 +211,16 @@ final class Assumptions {
                         rules.taskLatePerDay() == usual.taskLatePerDay(),
                         rules.warrantyTestWorth() == usual.warrantyTestWorth()));
         return this;
+    }
+
+    private void shifts(ShiftBook shifts, FleetIndex index) {
+        if (index.fleet().depots().stream().anyMatch(depot -> !shifts.isSites(depot.depot()))) {
+            add(
+                    "shifts",
+                    "a depot without rows in the table shifts starts at " + ShiftBook.OPENS
+                            + ", with half an hour's break at noon",
+                    DEFAULT);
+        }
     }
 
     Assumptions supply(FleetIndex index, Policy policy, PartsPlan parts, LocalDate today) {

@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.plan;
 
+import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.schedule.days.DayPlan;
 import dev.injectorplanner.core.visit.Visit;
 import java.util.List;
@@ -17,7 +18,9 @@ public record DepotDays(String depot, DayPlan days) {
         return all.stream()
                 .filter(each -> each.depot().equals(visit.depot()))
                 .flatMap(each -> each.days().laid().stream())
-                .filter(laid -> laid.truck().equals(visit.truck()))
+                .filter(laid -> laid.truck().equals(visit.truck())
+                        && laid.diagnosis() == visit.diagnosis()
+                        && IsoWeek.of(laid.start().toLocalDate()).equals(visit.week()))
                 .findFirst();
     }
 }

@@ -81,7 +81,8 @@ public final class DepotPart {
                 here(plan.cores(), CoreOwed::depot),
                 here(plan.claims(), WarrantyClaim::depot),
                 coolant(),
-                plan.assumptions());
+                plan.assumptions(),
+                here(plan.safety(), SafetyCase::depot));
     }
 
     private PlanCost cost() {

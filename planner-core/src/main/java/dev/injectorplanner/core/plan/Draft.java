@@ -20,6 +20,8 @@ import java.util.Map;
  * @param request what the scheduler was asked
  * @param schedule its answer, checked against every limit
  * @param booked what the schedule takes of every week
+ * @param safety diagnosis visits
+ * @param days visits of the first weeks laid into days
  * @param allocation which piece goes to which visit
  * @param kits the kits that the allocation has to serve
  */
@@ -32,13 +34,16 @@ record Draft(
         ScheduleRequest request,
         Schedule schedule,
         Booked booked,
+        SafetyPlan safety,
+        List<DepotDays> days,
         Allocation allocation,
         List<KitNeed> kits) {
     Draft {
+        days = List.copyOf(days);
         kits = List.copyOf(kits);
     }
 
-    /** A schedule that nobody has given parts yet. */
+    /** A schedule without days and parts yet. */
     Draft(
             Learned learned,
             CapacityCalendar calendar,
@@ -46,7 +51,8 @@ record Draft(
             TruckChoicesBuilder builder,
             Map<String, TruckChoices> cases,
             ScheduleRequest request,
-            Schedule schedule) {
+            Schedule schedule,
+            SafetyPlan safety) {
         this(
                 learned,
                 calendar,
@@ -56,6 +62,8 @@ record Draft(
                 request,
                 schedule,
                 new Booked(request, schedule),
+                safety,
+                List.of(),
                 Allocation.NONE,
                 List.of());
     }
@@ -66,13 +74,24 @@ record Draft(
             Map<String, TruckChoices> otherCases,
             ScheduleRequest otherRequest,
             Schedule other) {
-        return new Draft(
-                learned, calendar, holds, otherBuilder, otherCases, otherRequest, other, booked, Allocation.NONE, kits);
+        return new Draft(learned, calendar, holds, otherBuilder, otherCases, otherRequest, other, safety);
+    }
+
+    /** The same request answered otherwise. */
+    Draft with(Schedule other) {
+        return with(builder, cases, request, other);
     }
 
     /** With its parts. */
-    Draft with(Allocation pieces, List<KitNeed> served, Booked otherBooked) {
-        return new Draft(learned, calendar, holds, builder, cases, request, schedule, otherBooked, pieces, served);
+    Draft with(Allocation pieces, List<KitNeed> served) {
+        return new Draft(
+                learned, calendar, holds, builder, cases, request, schedule, booked, safety, days, pieces, served);
+    }
+
+    /** With its visits laid into days. */
+    Draft withDays(List<DepotDays> laid) {
+        return new Draft(
+                learned, calendar, holds, builder, cases, request, schedule, booked, safety, laid, allocation, kits);
     }
 
     TruckChoices choicesOf(String truck) {

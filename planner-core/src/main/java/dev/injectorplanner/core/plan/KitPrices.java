@@ -85,6 +85,22 @@ final class KitPrices {
                         pricing.kitOf(truck, visit.set()).whole());
     }
 
+    /** The first day from today on which a visit's kit can be complete beside the others; its last start where none is. */
+    LocalDate readyOn(PricedTruck truck, PricedVisit visit, LocalDate today) {
+        LocalDate last = lastStart(truck, visit);
+        if (visit.set() == 0 || last == null) {
+            return today;
+        }
+        return stock.without(truck.truck().truck(), () -> {
+            for (LocalDate day = today; day.isBefore(last); day = day.plusDays(1)) {
+                if (stock.price(truck.truck().depot(), day, pieces(truck, visit)) < Double.POSITIVE_INFINITY) {
+                    return day;
+                }
+            }
+            return last;
+        });
+    }
+
     boolean canBeComplete(PricedTruck truck, PricedVisit visit) {
         return of(truck, visit) < Double.POSITIVE_INFINITY;
     }

@@ -6,6 +6,7 @@ import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.due.DueItems;
 import dev.injectorplanner.core.due.RuleBook;
 import dev.injectorplanner.core.due.UnseenLimit;
+import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.risk.Deferrals;
@@ -13,6 +14,9 @@ import dev.injectorplanner.core.risk.FleetLives;
 import dev.injectorplanner.core.risk.FleetRisk;
 import dev.injectorplanner.core.risk.ReplacementCosts;
 import dev.injectorplanner.core.risk.TestPlans;
+import dev.injectorplanner.core.schedule.CapacityCalendar;
+import dev.injectorplanner.core.schedule.days.DepotWeek;
+import dev.injectorplanner.core.schedule.days.ShiftBook;
 import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.usage.InjectorAge;
 import java.time.LocalDate;
@@ -36,6 +40,7 @@ import org.jspecify.annotations.Nullable;
  * @param tests when testing each truck pays
  * @param unseen limit for undetected defects
  * @param dueItems what is due within the horizon, most pressing first
+ * @param shifts when the bays of each depot are worked in
  */
 record Learned(
         FleetIndex index,
@@ -51,7 +56,8 @@ record Learned(
         Deferrals deferrals,
         TestPlans tests,
         UnseenLimit unseen,
-        List<DueItem> dueItems) {
+        List<DueItem> dueItems,
+        ShiftBook shifts) {
 
     static Learned of(FleetSnapshot fleet, Policy policy, LocalDate today) {
         return of(fleet, policy, today, null);
@@ -66,7 +72,8 @@ record Learned(
         FleetRisk risk = FleetRisk.of(index, usage, ages, rules::ratio, today, policy.defects(), shared);
         UnseenLimit unseen = UnseenLimit.of(policy.unseenFailureLimit());
         PlanWeeks weeks = new PlanWeeks(today, policy.weeks());
-        TruckRates rates = new TruckRates(index, policy);
+        ShiftBook shifts = new ShiftBook(index, policy.bayHoursPerDay());
+        TruckRates rates = new TruckRates(index, policy, shifts);
         ReplacementCosts costs = new ReplacementCosts(index, risk, rates);
         Deferrals deferrals = new Deferrals(costs, usage, weeks);
         TestPlans tests = new TestPlans(index, risk, costs, deferrals, rates, weeks);
@@ -74,12 +81,27 @@ record Learned(
                         index, rules, usage, new DueItems.Forecasts(risk, tests, weeks), unseen, policy.safety())
                 .find(ages, today, weeks.dayOf(policy.weeks()).minusDays(1));
         return new Learned(
-                index, today, policy, rules, usage, ages, risk, rates, weeks, costs, deferrals, tests, unseen,
-                dueItems);
+                index, today, policy, rules, usage, ages, risk, rates, weeks, costs, deferrals, tests, unseen, dueItems,
+                shifts);
     }
 
     IsoWeek firstWeek() {
         return IsoWeek.of(today);
+    }
+
+    /** Weeks from the plan's first until that of a day. */
+    int weekOf(LocalDate day) {
+        return firstWeek().weeksUntil(IsoWeek.of(day));
+    }
+
+    /** A week of a depot, with the times of its days. */
+    DepotWeek depotWeek(Depot depot, CapacityCalendar calendar, int week, double overtimeHours) {
+        return new DepotWeek(
+                week,
+                calendar.openDays(depot, week).stream()
+                        .map(open -> shifts.day(depot.depot(), open))
+                        .toList(),
+                overtimeHours);
     }
 
     TruckPricing pricing() {

@@ -4,6 +4,7 @@ import static java.util.Comparator.comparing;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.PricedVisit;
 import dev.injectorplanner.core.option.VisitReason;
 import dev.injectorplanner.core.schedule.Schedule;
@@ -12,6 +13,7 @@ import dev.injectorplanner.core.schedule.TruckOptions;
 import dev.injectorplanner.core.schedule.VisitOption;
 import dev.injectorplanner.core.schedule.WeekCapacity;
 import dev.injectorplanner.core.schedule.WeekLoad;
+import dev.injectorplanner.core.schedule.days.DayVisit;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
@@ -19,7 +21,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A schedule told in visits, trucks without one, and hours of depots. */
@@ -57,31 +61,44 @@ final class Outcome {
     }
 
     private List<Visit> told() {
-        return schedule.choices().stream()
-                .map(choice -> {
-                    TruckChoices truck = choicesOf(choice.truck());
-                    return visitBuilder.visit(truck, truck.visitOf(choice.option()));
-                })
-                .sorted(comparing(Visit::depot).thenComparing(Visit::week).thenComparing(Visit::truck))
+        Stream<Visit> ordinary = schedule.choices().stream().map(choice -> {
+            TruckChoices truck = choicesOf(choice.truck());
+            return visitBuilder.visit(truck, truck.visitOf(choice.option()));
+        });
+        Stream<Visit> diagnoses = draft.safety().all().stream()
+                .map(visit -> VisitBuilder.diagnosis(
+                        choicesOf(visit.truck()).truck(),
+                        visit,
+                        firstWeek.plus(visit.week()),
+                        draft.safety().openOf(visit.truck())));
+        return Stream.concat(ordinary, diagnoses)
+                .sorted(comparing(Visit::depot)
+                        .thenComparing(Visit::week)
+                        .thenComparing(Visit::truck)
+                        .thenComparing(visit -> !visit.diagnosis()))
                 .toList();
     }
 
     /** By truck: what is due of trucks not placed, and what the visits of the others leave for later. */
     List<Unplanned> unplanned() {
-        Map<String, Visit> byTruck = new LinkedHashMap<>();
-        visits.forEach(visit -> byTruck.put(visit.truck(), visit));
+        Map<String, List<Visit>> byTruck = new LinkedHashMap<>();
+        visits.forEach(visit -> byTruck.computeIfAbsent(visit.truck(), none -> new ArrayList<>())
+                .add(visit));
         Map<String, String> reasons = new LinkedHashMap<>();
         schedule.notPlaced().forEach(truck -> reasons.put(truck.truck(), reason(truck)));
         List<Unplanned> rows = new ArrayList<>();
         for (TruckChoices truck : cases.values()) {
             String name = truck.truck().truck();
-            Visit visit = byTruck.get(name);
+            List<Visit> its = byTruck.getOrDefault(name, List.of());
             List<DueItem> open = truck.dueItems().stream()
-                    .filter(item -> visit == null || !visit.dueItems().contains(item))
+                    .filter(item ->
+                            its.stream().noneMatch(visit -> visit.dueItems().contains(item)))
                     .toList();
+            Optional<Visit> visit =
+                    its.stream().filter(each -> !each.diagnosis()).findFirst();
             if (!open.isEmpty()) {
-                String reason = visit != null
-                        ? "its visit in " + visit.week()
+                String reason = visit.isPresent()
+                        ? "its visit in " + visit.get().week()
                                 + " leaves it out: deferring costs less, and a later plan will place it"
                         : reasons.getOrDefault(name, nothingPays(truck));
                 rows.add(new Unplanned(name, truck.truck().depot(), open, reason));
@@ -175,7 +192,19 @@ final class Outcome {
             sums[1] += option.labourHours();
             sums[2] += option.truckDays();
         }
-        return request.depots().stream().map(row -> load(row, booked)).toList();
+        for (DayVisit visit : draft.safety().all()) {
+            Truck truck = choicesOf(visit.truck()).truck();
+            double[] sums = booked.computeIfAbsent(truck.depot() + "\n" + visit.week(), cell -> new double[3]);
+            sums[0]++;
+            sums[1] += visit.labourHours();
+            sums[2] += visit.labourHours()
+                    / draft.learned()
+                            .shifts()
+                            .bayHoursPerDay(draft.learned().index().depot(truck.depot()));
+        }
+        return draft.calendar().depotCapacity().stream()
+                .map(row -> load(row, booked))
+                .toList();
     }
 
     private WeekLoad load(WeekCapacity row, Map<String, double[]> booked) {

@@ -43,6 +43,7 @@ import java.util.List;
  * @param claims warranty claims still to be made
  * @param coolant coolant by visit, and by depot and week
  * @param assumptions what the plan takes as given
+ * @param safety trucks with an open safety fault: the first thing to tell
  */
 public record Plan(
         LocalDate today,
@@ -65,8 +66,10 @@ public record Plan(
         List<CoreOwed> cores,
         List<WarrantyClaim> claims,
         CoolantPlan coolant,
-        List<Assumption> assumptions) {
+        List<Assumption> assumptions,
+        List<SafetyCase> safety) {
     public Plan {
+        safety = safety == null ? List.of() : List.copyOf(safety); // a plan that was kept before there were any
         injectors = List.copyOf(injectors);
         risks = List.copyOf(risks);
         lives = List.copyOf(lives);
@@ -82,6 +85,54 @@ public record Plan(
         cores = List.copyOf(cores);
         claims = List.copyOf(claims);
         assumptions = List.copyOf(assumptions);
+    }
+
+    /** A plan without open safety faults. */
+    public Plan(
+            LocalDate today,
+            IsoWeek firstWeek,
+            int weeks,
+            PlanCost cost,
+            List<InjectorAge> injectors,
+            List<InjectorRisk> risks,
+            List<PartLife> lives,
+            List<SignEffect> signEffects,
+            List<FamilyInspection> inspections,
+            List<ExpectedFailures> expectedFailures,
+            List<DueItem> dueItems,
+            List<Visit> visits,
+            List<TruckReason> reasons,
+            List<Unplanned> unplanned,
+            List<DepotDays> days,
+            List<WeekLoad> loads,
+            PartsPlan parts,
+            List<CoreOwed> cores,
+            List<WarrantyClaim> claims,
+            CoolantPlan coolant,
+            List<Assumption> assumptions) {
+        this(
+                today,
+                firstWeek,
+                weeks,
+                cost,
+                injectors,
+                risks,
+                lives,
+                signEffects,
+                inspections,
+                expectedFailures,
+                dueItems,
+                visits,
+                reasons,
+                unplanned,
+                days,
+                loads,
+                parts,
+                cores,
+                claims,
+                coolant,
+                assumptions,
+                List.of());
     }
 
     /** Parts by depot, week and part. */

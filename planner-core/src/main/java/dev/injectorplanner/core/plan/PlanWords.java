@@ -43,7 +43,8 @@ public final class PlanWords {
                 plan.cores(),
                 plan.claims(),
                 plan.coolant(),
-                plan.assumptions().stream().map(this::of).toList());
+                plan.assumptions().stream().map(this::of).toList(),
+                plan.safety());
     }
 
     private List<DueItem> dueItems(List<DueItem> dueItems) {
@@ -78,7 +79,8 @@ public final class PlanWords {
                 visit.labourHours(),
                 visit.drainedLitres(),
                 dueItems(visit.dueItems()),
-                units.sentence(visit.why()));
+                units.sentence(visit.why()),
+                visit.diagnosis());
     }
 
     private TruckReason of(TruckReason reason) {

@@ -151,13 +151,14 @@ public final class Planner {
                 visits,
                 outcome.reasons(),
                 outcome.unplanned(),
-                new DayLayout(learned, draft.calendar(), draft.allocation().readyDays(today)).of(visits),
+                draft.days(),
                 outcome.loads(),
                 parts,
                 CoresOwed.of(index, today),
                 WarrantyClaims.of(index, today),
                 CoolantPlan.of(index, visits, policy.coolant()),
-                assumptions(learned, parts, inspections));
+                assumptions(learned, parts, inspections),
+                draft.safety().cases());
     }
 
     private static List<Assumption> assumptions(Learned learned, PartsPlan parts, List<FamilyInspection> inspections) {
@@ -167,7 +168,7 @@ public final class Planner {
                 .usage(learned.usage())
                 .risk(learned.risk(), inspections, learned.unseen())
                 .safety(learned.policy().safety())
-                .visits(learned.policy().visits())
+                .visits(learned.policy().visits(), learned.shifts(), learned.index())
                 .supply(learned.index(), learned.policy(), parts, learned.today())
                 .list();
     }

@@ -10,8 +10,10 @@ import dev.injectorplanner.core.schedule.Schedule;
 import dev.injectorplanner.core.schedule.ScheduleChecker;
 import dev.injectorplanner.core.schedule.ScheduleRequest;
 import dev.injectorplanner.core.schedule.VisitScheduler;
+import dev.injectorplanner.core.schedule.days.DayPlan;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -23,9 +25,13 @@ public final class PreparedFleet {
     /** What moving a visit that need not move must save, in the site's currency: planner default. */
     private static final double WORTH_OF_STAYING = 20;
 
+    /** Depot-weeks whose days are remembered for the next trial. */
+    private static final int MOST_KNOWN = 1_000;
+
     private final Learned learned;
     private final FleetPricing pricing;
     private final List<PricedTruck> trucks;
+    private final Map<DayLayout.Input, DayPlan> knownDays = new ConcurrentHashMap<>();
 
     PreparedFleet(Learned learned) {
         this.learned = learned;
@@ -64,22 +70,29 @@ public final class PreparedFleet {
      * what was asked and not another schedule as good.
      */
     public Trial tryOut(VisitScheduler scheduler, Holds holds, List<ExtraCapacity> extra, @Nullable Trial near) {
-        CapacityCalendar calendar = new CapacityCalendar(
+        CapacityCalendar whole = new CapacityCalendar(
                 learned.index(), learned.today(), learned.policy().weeks(), extra);
-        extra.forEach(row -> check(calendar, row));
+        extra.forEach(row -> check(whole, row));
+        SafetyPlan safety = new SafetyPlan(learned, whole, holds);
+        CapacityCalendar calendar = whole.withOffRoad(safety.offRoadUntil());
         KitPrices alone = KitPrices.alone(pricing, calendar, learned.firstWeek());
-        TruckChoicesBuilder builder = new TruckChoicesBuilder(learned, calendar, holds, alone);
+        TruckChoicesBuilder builder = new TruckChoicesBuilder(learned, calendar, holds, safety, alone);
         Map<String, TruckChoices> cases = builder.choicesOf(trucks);
-        ScheduleRequest request = request(learned, calendar, cases);
+        ScheduleRequest request = request(learned, calendar, safety, cases);
         Schedule schedule = checked(
                 request, near == null ? scheduler.schedule(request) : near(scheduler, request, near.draft.schedule()));
-        Draft draft = new StockRounds(pricing, trucks, scheduler)
-                .settle(new Draft(learned, calendar, holds, builder, cases, request, schedule));
+        StockRounds rounds = new StockRounds(pricing, trucks, scheduler);
+        if (knownDays.size() > MOST_KNOWN) {
+            knownDays.clear();
+        }
+        Draft draft = new StockAndDays(rounds, knownDays)
+                .settle(new Draft(learned, calendar, holds, builder, cases, request, schedule, safety));
         checked(draft.request(), draft.schedule());
         return new Trial(checked(draft));
     }
 
-    static ScheduleRequest request(Learned learned, CapacityCalendar calendar, Map<String, TruckChoices> cases) {
+    static ScheduleRequest request(
+            Learned learned, CapacityCalendar calendar, SafetyPlan safety, Map<String, TruckChoices> cases) {
         return new ScheduleRequest(
                 learned.policy().weeks(),
                 cases.values().stream()
@@ -87,7 +100,7 @@ public final class PreparedFleet {
                                 each.options().hasWish() || !each.visits().isEmpty())
                         .map(TruckChoices::options)
                         .toList(),
-                calendar.depotCapacity(),
+                safety.left(calendar.depotCapacity()),
                 calendar.groupCapacity());
     }
 
@@ -98,7 +111,7 @@ public final class PreparedFleet {
                 draft.learned().policy().orders().expediteDays(),
                 draft.kits(),
                 draft.allocation(),
-                Map.of());
+                StockAndDays.starts(draft));
         if (!violations.isEmpty()) {
             throw new IllegalStateException("the allocation breaks its limits: " + String.join("; ", violations));
         }

@@ -1,13 +1,11 @@
 package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.due.DueItem;
-import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.CylinderSets;
 import dev.injectorplanner.core.option.OptionPricer;
 import dev.injectorplanner.core.option.PricedVisit;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A truck with its ways to come in, before anybody holds it and before hours are looked at: the costly part of a plan, the
@@ -24,10 +22,5 @@ record PricedTruck(
     PricedTruck {
         dueItems = List.copyOf(dueItems);
         visits = List.copyOf(visits);
-    }
-
-    /** The due item for which it must come in by a day; empty where there is none. */
-    Optional<DueItem> findSafety() {
-        return dueItems.stream().filter(item -> item.kind() == DueKind.SAFETY).findFirst();
     }
 }

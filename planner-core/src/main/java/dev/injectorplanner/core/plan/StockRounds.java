@@ -4,7 +4,6 @@ import dev.injectorplanner.core.allocation.KitNeed;
 import dev.injectorplanner.core.allocation.SharedStock;
 import dev.injectorplanner.core.option.PricedVisit;
 import dev.injectorplanner.core.parts.SharedKits;
-import dev.injectorplanner.core.schedule.Booked;
 import dev.injectorplanner.core.schedule.Schedule;
 import dev.injectorplanner.core.schedule.ScheduleRequest;
 import dev.injectorplanner.core.schedule.VisitOption;
@@ -44,7 +43,11 @@ final class StockRounds {
     private final VisitScheduler scheduler;
 
     /** A draft whose visits have their kits. */
-    private record Shared(Draft draft, SharedStock stock, boolean moved) {}
+    record Shared(Draft draft, SharedStock stock, Set<String> movedTrucks) {
+        boolean moved() {
+            return !movedTrucks.isEmpty();
+        }
+    }
 
     StockRounds(FleetPricing pricing, List<PricedTruck> trucks, VisitScheduler scheduler) {
         this.pricing = pricing;
@@ -53,11 +56,11 @@ final class StockRounds {
     }
 
     /** @param alone a schedule priced as if each visit had all stock for itself */
-    Draft settle(Draft alone) {
+    Shared settle(Draft alone) {
         Shared best = null;
         Draft at = alone;
         for (int round = 0; ; round++) {
-            Shared shared = shared(alone, at);
+            Shared shared = share(alone, at);
             best = best == null || isBetter(shared.draft(), best.draft()) ? shared : best;
             double dearer = shared.draft().schedule().cost() - at.schedule().cost();
             boolean enough = !shared.moved()
@@ -66,7 +69,7 @@ final class StockRounds {
                                     ROUNDING, ENOUGH * Math.abs(at.schedule().cost()));
             Draft next = enough || round == ROUNDS ? null : again(at, shared.draft());
             if (next == null) {
-                return withAllKits(best);
+                return best;
             }
             at = next;
         }
@@ -81,7 +84,7 @@ final class StockRounds {
     }
 
     /** Gives pieces to a schedule's visits and prices all options with what is left. */
-    private Shared shared(Draft alone, Draft at) {
+    Shared share(Draft alone, Draft at) {
         Map<String, PricedVisit> chosen = new LinkedHashMap<>();
         at.schedule()
                 .choices()
@@ -94,10 +97,7 @@ final class StockRounds {
             now = moves.settle(stock, now, turn < MOVES);
             stock = pricing.kits().share(needs(at, now, true));
         }
-        return new Shared(
-                priced(alone, at, stock, now, moves),
-                stock,
-                !moves.movedTrucks().isEmpty());
+        return new Shared(priced(alone, at, stock, now, moves), stock, moves.movedTrucks());
     }
 
     /** Kits of visits, of all or of those that stock in hand and on order has to serve. */
@@ -123,7 +123,7 @@ final class StockRounds {
     private Draft priced(Draft alone, Draft at, SharedStock stock, Map<String, PricedVisit> chosen, KitMoves moves) {
         TruckChoicesBuilder builder = at.builder().with(at.builder().kits().beside(stock, chosen));
         Map<String, TruckChoices> cases = builder.choicesOf(trucks);
-        ScheduleRequest request = PreparedFleet.request(at.learned(), at.calendar(), cases);
+        ScheduleRequest request = PreparedFleet.request(at.learned(), at.calendar(), at.safety(), cases);
         List<Schedule.Choice> choices = new ArrayList<>();
         for (TruckChoices truck : cases.values()) {
             PricedVisit visit = chosen.get(truck.truck().truck());
@@ -195,7 +195,7 @@ final class StockRounds {
     }
 
     /** Kits that an ordinary order reaches in time take what is left. */
-    private Draft withAllKits(Shared best) {
+    Draft withAllKits(Shared best) {
         Draft draft = best.draft();
         Map<String, PricedVisit> chosen = new LinkedHashMap<>();
         draft.schedule()
@@ -208,7 +208,6 @@ final class StockRounds {
                         + ": its kit can be ordered in time and was found not to be");
             }
         }
-        return draft.with(
-                best.stock().allocation(), best.stock().served(), new Booked(draft.request(), draft.schedule()));
+        return draft.with(best.stock().allocation(), best.stock().served());
     }
 }

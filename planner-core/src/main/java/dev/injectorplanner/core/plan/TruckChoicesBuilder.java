@@ -1,13 +1,13 @@
 package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.calendar.IsoWeek;
-import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.PricedVisit;
 import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.schedule.CapacityCalendar;
 import dev.injectorplanner.core.schedule.TruckOptions;
 import dev.injectorplanner.core.schedule.VisitOption;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,24 +20,35 @@ final class TruckChoicesBuilder {
     private final KitPrices kits;
     private final VisitRules rules;
     private final Holds holds;
+    private final SafetyPlan safety;
+    private final Learned learned;
     private final IsoWeek firstWeek;
+    private final LocalDate today;
 
-    TruckChoicesBuilder(Learned learned, CapacityCalendar calendar, Holds holds, KitPrices kits) {
-        this(calendar, kits, learned.policy().visits(), holds, learned.firstWeek());
+    TruckChoicesBuilder(Learned learned, CapacityCalendar calendar, Holds holds, SafetyPlan safety, KitPrices kits) {
+        this(calendar, kits, learned.policy().visits(), holds, safety, learned);
     }
 
     private TruckChoicesBuilder(
-            CapacityCalendar calendar, KitPrices kits, VisitRules rules, Holds holds, IsoWeek firstWeek) {
+            CapacityCalendar calendar,
+            KitPrices kits,
+            VisitRules rules,
+            Holds holds,
+            SafetyPlan safety,
+            Learned learned) {
         this.calendar = calendar;
         this.kits = kits;
         this.rules = rules;
         this.holds = holds;
-        this.firstWeek = firstWeek;
+        this.safety = safety;
+        this.learned = learned;
+        this.firstWeek = learned.firstWeek();
+        this.today = learned.today();
     }
 
     /** The same with kits at other prices. */
     TruckChoicesBuilder with(KitPrices other) {
-        return new TruckChoicesBuilder(calendar, other, rules, holds, firstWeek);
+        return new TruckChoicesBuilder(calendar, other, rules, holds, safety, learned);
     }
 
     KitPrices kits() {
@@ -54,10 +65,10 @@ final class TruckChoicesBuilder {
     private TruckChoices choicesOf(PricedTruck priced) {
         Truck truck = priced.truck();
         IsoWeek confirmed = holds.confirmed().get(truck.truck());
-        Integer latest = latest(priced);
-        boolean waits = latest == null
-                && holds.isPinnedAfter(
-                        truck.truck(), firstWeek.plus(priced.pricer().weeks() - 1));
+        boolean waits = holds.isPinnedAfter(
+                truck.truck(), firstWeek.plus(priced.pricer().weeks() - 1));
+        LocalDate diagnosed = safety.dayOf(truck.truck());
+        LocalDate after = diagnosed == null ? LocalDate.MIN : diagnosed;
         Integer pinned = waits ? null : pinnedWeek(truck, confirmed);
         List<PricedVisit> visits = new ArrayList<>(priced.visits());
         if (pinned != null) {
@@ -68,14 +79,14 @@ final class TruckChoicesBuilder {
         }
         visits.removeIf(visit -> waits
                 || !holds.allows(truck.truck(), firstWeek.plus(visit.week()))
-                || visit.truckDays() > calendar.daysFree(truck, visit.week())
+                || visit.truckDays() > calendar.daysFree(truck, visit.week(), after)
                 || !kits.canBeComplete(priced, visit));
         List<VisitOption> options =
                 visits.stream().map(visit -> option(priced, visit, confirmed)).toList();
         return new TruckChoices(
                 priced,
                 visits,
-                new TruckOptions(truck.truck(), truck.depot(), truck.dutyGroup(), options, latest, pinned));
+                new TruckOptions(truck.truck(), truck.depot(), truck.dutyGroup(), options, null, pinned));
     }
 
     /** A week that is held gets a visit even where none pays by itself. */
@@ -111,12 +122,6 @@ final class TruckChoicesBuilder {
         return option(priced, visit, holds.confirmed().get(priced.truck().truck()));
     }
 
-    /** The week by which a truck with a safety item comes in; the first where that is past. */
-    private @Nullable Integer latest(PricedTruck priced) {
-        DueItem safety = priced.findSafety().orElse(null);
-        return safety == null ? null : Integer.valueOf(Math.max(0, firstWeek.weeksUntil(IsoWeek.of(safety.by()))));
-    }
-
     /** What a visit that stays in its confirmed week is worth more than one that moves. */
     private double stays(PricedVisit visit, @Nullable IsoWeek confirmed) {
         return confirmed != null && confirmed.equals(firstWeek.plus(visit.week())) ? rules.reschedulingCost() : 0;
@@ -124,8 +129,10 @@ final class TruckChoicesBuilder {
 
     /** The week pinned; an confirmed visit of the frozen weeks is pinned too. */
     private @Nullable Integer pinnedWeek(Truck truck, @Nullable IsoWeek confirmed) {
-        IsoWeek pin = holds.pins().get(truck.truck());
-        if (pin != null) {
+        IsoWeek pin = holds.pinnedWeek(truck.truck());
+        boolean over = holds.days().containsKey(truck.truck())
+                && holds.days().get(truck.truck()).day().isBefore(today);
+        if (pin != null && !over) {
             return Math.max(0, firstWeek.weeksUntil(pin));
         }
         if (confirmed == null || !holds.allows(truck.truck(), confirmed)) {

@@ -157,16 +157,11 @@ final class TruckPricing {
         Optional<TestPlan> plan = tests.of(truck);
         double[] cost = plan.map(TestPlan::cost).orElseGet(() -> new double[policy.weeks()]);
         double[] weights = new double[policy.weeks()];
-        boolean must = false;
         boolean asked = plan.isPresent();
         for (DueItem item : dueItems) {
-            if (item.action() == DueAction.INSPECT) {
+            if (item.action() == DueAction.INSPECT && item.kind() != DueKind.SAFETY) {
                 asked = true;
-                boolean safety = item.kind() == DueKind.SAFETY;
-                if (!safety || !must) { // of several codes the earliest counts, and once: they may be one leak
-                    addDue(cost, weights, truck, item, known);
-                }
-                must |= safety;
+                addDue(cost, weights, truck, item, known);
             }
         }
         for (int week = 0; week < cost.length; week++) {
@@ -180,14 +175,12 @@ final class TruckPricing {
                         weights,
                         plan.map(TestPlan::worth).orElse(Map.of()),
                         true,
-                        must))
+                        false))
                 : Optional.empty();
     }
 
     private void addDue(double[] cost, double[] weights, Truck truck, DueItem item, List<InjectorRisk> known) {
-        if (item.kind() == DueKind.SAFETY) {
-            addLate(weights, item.by(), policy.safety().latePerDay());
-        } else if (item.kind() == DueKind.WARRANTY) {
+        if (item.kind() == DueKind.WARRANTY) {
             addWarranty(cost, item, claimable(truck, item, known));
             addWarranty(weights, item, policy.visits().warrantyTestWorth());
         } else if (isSites(item)) {

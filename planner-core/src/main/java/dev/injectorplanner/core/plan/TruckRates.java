@@ -7,6 +7,7 @@ import dev.injectorplanner.core.option.CylinderSets;
 import dev.injectorplanner.core.option.Rates;
 import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.risk.VisitCosts;
+import dev.injectorplanner.core.schedule.days.ShiftBook;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -17,10 +18,12 @@ final class TruckRates implements VisitCosts {
     private final Policy policy;
     private final Map<String, CylinderSets> sets = new ConcurrentHashMap<>();
     private final Map<String, Double> downtime = new HashMap<>();
+    private final Map<String, Double> bayHours = new HashMap<>();
 
-    TruckRates(FleetIndex index, Policy policy) {
+    TruckRates(FleetIndex index, Policy policy, ShiftBook shifts) {
         this.index = index;
         this.policy = policy;
+        index.fleet().depots().forEach(depot -> bayHours.put(depot.depot(), shifts.bayHoursPerDay(depot)));
         for (DutyGroup group : index.fleet().dutyGroups()) {
             downtime.put(group.dutyGroup(), group.downtimePerDay().doubleValue());
         }
@@ -39,7 +42,7 @@ final class TruckRates implements VisitCosts {
                 rules.coolantPerLitre(),
                 rules.bayPerVisit(),
                 group == null ? rules.downtimePerDay() : downtime.getOrDefault(group, rules.downtimePerDay()),
-                policy.bayHoursPerDay());
+                bayHours.getOrDefault(truck.depot(), policy.bayHoursPerDay()));
     }
 
     /**

@@ -5,8 +5,10 @@ import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.visit.Visit;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Chances of the injectors that no visit of the plan replaces. */
@@ -14,11 +16,11 @@ final class UnplannedChances implements FailureForecast {
     private final Map<String, List<InjectorRisk>> byDepotAndPart = new TreeMap<>();
 
     UnplannedChances(List<InjectorRisk> risks, List<Visit> visits) {
-        Map<String, Visit> visitOf = new HashMap<>();
-        visits.forEach(visit -> visitOf.put(visit.truck(), visit));
+        Map<String, Set<Integer>> renewed = new HashMap<>();
+        visits.forEach(visit ->
+                renewed.computeIfAbsent(visit.truck(), truck -> new HashSet<>()).addAll(visit.cylinders()));
         for (InjectorRisk risk : risks) {
-            Visit visit = visitOf.get(risk.truck());
-            if (visit == null || !visit.cylinders().contains(risk.cylinder())) {
+            if (!renewed.getOrDefault(risk.truck(), Set.of()).contains(risk.cylinder())) {
                 byDepotAndPart
                         .computeIfAbsent(key(risk.depot(), risk.part()), key -> new ArrayList<>())
                         .add(risk);

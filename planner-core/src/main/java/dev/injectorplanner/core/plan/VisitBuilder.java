@@ -4,11 +4,13 @@ import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.due.DueAction;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.due.DueKind;
+import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.PricedVisit;
 import dev.injectorplanner.core.option.RideAlongTask;
 import dev.injectorplanner.core.option.VisitReason;
 import dev.injectorplanner.core.risk.FleetRisk;
 import dev.injectorplanner.core.risk.InjectorRisk;
+import dev.injectorplanner.core.schedule.days.DayVisit;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.visit.Visit;
 import java.util.ArrayList;
@@ -55,13 +57,33 @@ final class VisitBuilder {
                 why(dueItems, tasks, chosen) + " " + reason.words());
     }
 
+    /** The diagnosis visit of a truck. */
+    static Visit diagnosis(Truck truck, DayVisit visit, IsoWeek week, List<DueItem> dueItems) {
+        return new Visit(
+                truck.truck(),
+                truck.depot(),
+                truck.family(),
+                week,
+                List.of(),
+                List.of(),
+                List.of(Visit.DIAGNOSIS),
+                false,
+                Figures.tidy(visit.labourHours()),
+                0,
+                dueItems,
+                "Safety: bring in now. " + dueItems.get(0).evidence()
+                        + ". The diagnosis finds the cause; what it asks for, and"
+                        + " injectors that are due anyway, come after it.",
+                true);
+    }
+
     /** Due items of the truck that the visit answers, in their order. */
     static List<DueItem> answered(TruckChoices truck, PricedVisit chosen, List<String> tasks, boolean inspection) {
         return truck.dueItems().stream()
                 .filter(item -> switch (item.action()) {
                     case REPLACE ->
                         item.cylinder() != null && chosen.cylinders().contains(item.cylinder());
-                    case INSPECT -> inspection;
+                    case INSPECT -> inspection && item.kind() != DueKind.SAFETY;
                     case SERVICE -> tasks.contains(item.task());
                 })
                 .toList();

@@ -3,6 +3,7 @@ package dev.injectorplanner.core.schedule;
 import dev.injectorplanner.core.units.Figures;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -15,11 +16,11 @@ public final class Booked {
 
     private final Map<Key, WeekCapacity> depots = new HashMap<>();
     private final Map<Key, Double> groups = new HashMap<>();
-    private final Map<Key, Double> hours = new HashMap<>();
+    private final Map<Key, Double> hours = new LinkedHashMap<>();
     private final Map<Key, Double> bayDays = new HashMap<>();
     private final Map<Key, Double> groupDays = new HashMap<>();
     private final Map<Key, List<String>> trucks = new HashMap<>();
-    private final Map<String, VisitOption> chosen = new HashMap<>();
+    private final Map<String, VisitOption> chosen = new LinkedHashMap<>();
 
     public Booked(ScheduleRequest request, Schedule schedule) {
         request.depots().forEach(row -> depots.put(new Key(row.depot(), row.week()), row));
@@ -119,6 +120,15 @@ public final class Booked {
         return change
                 + overtime(truck.depot(), to.week(), others + to.labourHours())
                 - overtime(truck.depot(), to.week(), before);
+    }
+
+    /** What the schedule costs: its options, and overtime beyond plain hours. */
+    public double cost() {
+        double sum = chosen.values().stream().mapToDouble(VisitOption::cost).sum();
+        for (Map.Entry<Key, Double> cell : hours.entrySet()) {
+            sum += overtime(cell.getKey().name(), cell.getKey().week(), cell.getValue());
+        }
+        return sum;
     }
 
     private double overtime(String depot, int week, double booked) {

@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +30,7 @@ public final class CapacityCalendar {
     private final Map<String, Map<LocalDate, CapacityOverride>> overrides = new HashMap<>();
 
     private final List<ExtraCapacity> extra;
+    private final Map<String, LocalDate> offRoadUntil;
 
     public CapacityCalendar(FleetIndex index, LocalDate today, int weeks) {
         this(index, today, weeks, List.of());
@@ -36,14 +38,33 @@ public final class CapacityCalendar {
 
     /** @param extra hours and bays on top, spread over the days on which a depot works */
     public CapacityCalendar(FleetIndex index, LocalDate today, int weeks, List<ExtraCapacity> extra) {
+        this(index, today, weeks, extra, Map.of());
+    }
+
+    private CapacityCalendar(
+            FleetIndex index,
+            LocalDate today,
+            int weeks,
+            List<ExtraCapacity> extra,
+            Map<String, LocalDate> offRoadUntil) {
         this.index = index;
         this.today = today;
         this.firstWeek = IsoWeek.of(today);
         this.weeks = weeks;
         this.extra = List.copyOf(extra);
+        this.offRoadUntil = Map.copyOf(offRoadUntil);
         for (CapacityOverride row : index.fleet().capacity()) {
             overrides.computeIfAbsent(row.depot(), depot -> new HashMap<>()).put(row.date(), row);
         }
+    }
+
+    /**
+     * The same, with trucks that must not be driven counted as off the road.
+     *
+     * @param until truck and the last day on which it is
+     */
+    public CapacityCalendar withOffRoad(Map<String, LocalDate> until) {
+        return new CapacityCalendar(index, today, weeks, extra, until);
     }
 
     /** Capacity by depot, then week. */
@@ -134,6 +155,28 @@ public final class CapacityCalendar {
      * on that a depot of the group works.
      */
     public List<GroupCapacity> groupCapacity() {
+        List<GroupCapacity> rows = new ArrayList<>();
+        Map<String, Map<LocalDate, Integer>> spare = groupSpare(weeks);
+        for (DutyGroup group : index.fleet().dutyGroups()) {
+            for (int week = 0; week < weeks; week++) {
+                IsoWeek of = firstWeek.plus(week);
+                double sum = spare.getOrDefault(group.dutyGroup(), Map.of()).entrySet().stream()
+                        .filter(day -> IsoWeek.of(day.getKey()).equals(of))
+                        .mapToInt(Map.Entry::getValue)
+                        .sum();
+                rows.add(new GroupCapacity(group.dutyGroup(), week, sum));
+            }
+        }
+        return rows;
+    }
+
+    /**
+     * Trucks of each duty group that may be in a bay on a day: those in service that may be driven, above the minimum on the
+     * road, for each day from today on that a depot of the group works.
+     *
+     * @param first this many weeks, from the plan's first
+     */
+    public Map<String, Map<LocalDate, Integer>> groupSpare(int first) {
         Map<String, List<Truck>> members = new HashMap<>();
         for (Truck truck : index.fleet().trucks()) {
             if (truck.dutyGroup() != null) {
@@ -141,33 +184,39 @@ public final class CapacityCalendar {
                         .add(truck);
             }
         }
-        List<GroupCapacity> rows = new ArrayList<>();
+        Map<String, Map<LocalDate, Integer>> all = new TreeMap<>();
         for (DutyGroup group : index.fleet().dutyGroups()) {
             List<Truck> trucks = members.getOrDefault(group.dutyGroup(), List.of());
             Set<String> depots = new TreeSet<>(trucks.stream().map(Truck::depot).toList());
-            for (int week = 0; week < weeks; week++) {
-                rows.add(new GroupCapacity(group.dutyGroup(), week, truckDays(group, trucks, depots, week)));
+            Map<LocalDate, Integer> days = new TreeMap<>();
+            for (LocalDate day = today; IsoWeek.of(day).compareTo(firstWeek.plus(first)) < 0; day = day.plusDays(1)) {
+                LocalDate on = day;
+                if (depots.stream().anyMatch(depot -> worksOn(index.depot(depot), on))) {
+                    long serving = trucks.stream()
+                            .filter(truck -> truck.inServiceAt(on) && mayBeDriven(truck, on))
+                            .count();
+                    days.put(day, (int) Math.max(0, serving - group.minimumOnRoad()));
+                }
             }
+            all.put(group.dutyGroup(), days);
         }
-        return rows;
+        return all;
     }
 
-    private double truckDays(DutyGroup group, List<Truck> trucks, Set<String> depots, int week) {
-        double sum = 0;
-        for (LocalDate day : days(week, firstWeek.monday())) {
-            boolean works = !day.isBefore(today) && depots.stream().anyMatch(depot -> worksOn(index.depot(depot), day));
-            if (works) {
-                long serving =
-                        trucks.stream().filter(truck -> truck.inServiceAt(day)).count();
-                sum += Math.max(0, serving - group.minimumOnRoad());
-            }
-        }
-        return sum;
+    private boolean mayBeDriven(Truck truck, LocalDate day) {
+        LocalDate until = offRoadUntil.get(truck.truck());
+        return until == null || day.isAfter(until);
     }
 
     /** Days of a week, from today on, on which a truck's depot works and the truck is in the fleet and not away. */
     public int daysFree(Truck truck, int week) {
-        return freeDays(truck, week).size();
+        return daysFree(truck, week, LocalDate.MIN);
+    }
+
+    /** The same, of days after a day. */
+    public int daysFree(Truck truck, int week, LocalDate after) {
+        return (int)
+                freeDays(truck, week).stream().filter(day -> day.isAfter(after)).count();
     }
 
     /** The last of those days on which a visit of that many days can start; null where they are too few. */

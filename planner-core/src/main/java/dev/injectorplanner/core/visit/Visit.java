@@ -20,6 +20,7 @@ import java.util.List;
  * @param drainedLitres coolant that comes out: the largest drain of the steps
  * @param dueItems what it answers, most pressing first
  * @param why why these cylinders and why this week, in words
+ * @param diagnosis whether it looks for the cause of a safety fault: short, without parts, before any other visit of the truck
  */
 public record Visit(
         String truck,
@@ -33,7 +34,11 @@ public record Visit(
         double labourHours,
         double drainedLitres,
         List<DueItem> dueItems,
-        String why) {
+        String why,
+        boolean diagnosis) {
+    /** What a diagnosis visit does, among its tasks. */
+    public static final String DIAGNOSIS = "diagnosis";
+
     public Visit {
         cylinders = List.copyOf(cylinders);
         steps = List.copyOf(steps);
@@ -41,6 +46,36 @@ public record Visit(
         Require.notNegative("labour_hours", labourHours);
         Require.notNegative("drained_litres", drainedLitres);
         dueItems = List.copyOf(dueItems);
+    }
+
+    /** An ordinary visit. */
+    public Visit(
+            String truck,
+            String depot,
+            String family,
+            IsoWeek week,
+            List<Integer> cylinders,
+            List<String> steps,
+            List<String> tasks,
+            boolean inspection,
+            double labourHours,
+            double drainedLitres,
+            List<DueItem> dueItems,
+            String why) {
+        this(
+                truck,
+                depot,
+                family,
+                week,
+                cylinders,
+                steps,
+                tasks,
+                inspection,
+                labourHours,
+                drainedLitres,
+                dueItems,
+                why,
+                false);
     }
 
     /** {@link #dueItems} under its earlier name. */

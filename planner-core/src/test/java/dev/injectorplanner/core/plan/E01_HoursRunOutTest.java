@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 class E01_HoursRunOutTest {
     private final Plan plan = PlanOf.fleet(new FleetBuilder()
             .withDepot(2, 3, 4)
+            .onShelf(24)
             .truck("T1")
             .truck("T2")
             .truck("T3")

@@ -6,12 +6,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.due.DueKind;
-import dev.injectorplanner.core.due.SafetyLimit;
 import dev.injectorplanner.core.fleet.AwayWindow;
+import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.RuleKind;
-import dev.injectorplanner.core.schedule.Schedule;
 import dev.injectorplanner.core.testkit.FleetBuilder;
 import dev.injectorplanner.core.visit.Visit;
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -42,12 +43,15 @@ class H01_FuelLeakMustNotWaitTest {
         assertThat(leak.kind()).isEqualTo(DueKind.SAFETY);
         assertThat(leak.by()).isEqualTo(TODAY.plusDays(2));
         assertThat(leak.evidence())
-                .isEqualTo("large fuel leak (P0093) reported on 2026-03-01, no injector fitted since");
+                .isEqualTo("large fuel leak (P0093) reported on 2026-03-01, no repair recorded since");
         assertThat(leak.limit()).startsWith("safety: in the bay within 3 days");
         assertThat(leak.limitSource()).isEqualTo("planner default");
         Visit visit = plan.visits().get(0);
         assertThat(visit.week()).isEqualTo(THIS_WEEK);
-        assertThat(visit.inspection()).isTrue();
+        assertThat(visit.diagnosis()).isTrue();
+        assertThat(visit.tasks()).containsExactly(Visit.DIAGNOSIS);
+        assertThat(visit.labourHours()).isEqualTo(1.5);
+        assertThat(DepotDays.find(plan.days(), visit).orElseThrow().start()).isEqualTo(TODAY.atTime(7, 0));
         assertThat(visit.dueItems().get(0)).isEqualTo(leak);
         assertThat(plan.cost().brokenWishes()).isEmpty();
     }
@@ -115,97 +119,138 @@ class H01_FuelLeakMustNotWaitTest {
                 .satisfies(leak -> assertThat(leak.evidence()).startsWith("small fuel leak (P0094)"));
     }
 
+    /** Silence closes nothing: neither thirty days nor four hundred without another report. */
     @Test
-    void aSightingOlderThanTheWindowIsNoLongerActive() {
-        fleet.fault("T1", TODAY.minusDays(30), "P0093");
-        assertThat(safety(PlanOf.fleet(fleet.build()))).isEmpty();
-        Policy longer = Policy.standard().withSafety(new SafetyLimit(3, 31, 50));
-        assertThat(safety(PlanOf.fleet(fleet.build(), longer)))
-                .singleElement()
-                .satisfies(leak -> assertThat(leak.limitSource()).isEqualTo("site rule"));
+    void silenceDoesNotCloseIt() {
+        for (int days : new int[] {29, 30, 31, 400}) {
+            FleetBuilder one = new FleetBuilder().truck("T1").allInjectors("T1", 10_000);
+            assertThat(safety(PlanOf.fleet(
+                            one.fault("T1", TODAY.minusDays(days), "P0093").build())))
+                    .as("%d days", days)
+                    .hasSize(1);
+        }
     }
 
-    /** Seen every few days for longer than the window, it does not get a later day with every day that goes by. */
+    @Test
+    void aRecordedRepairOfTheFuelSystemClosesIt() {
+        fleet.fault("T1", TODAY.minusDays(9), "P0093");
+        assertThat(safety(PlanOf.fleet(fleet.repair("T1", TODAY.minusDays(9), "return line replaced", "Kim")
+                        .build())))
+                .isEmpty();
+        fleet.fault("T1", TODAY.minusDays(8), "P0093");
+        assertThat(safety(PlanOf.fleet(fleet.build()))).as("reported again").hasSize(1);
+    }
+
+    @Test
+    void noFaultFoundWithANameClosesIt() {
+        fleet.fault("T1", TODAY.minusDays(9), "SPN 157 FMI 18");
+        assertThat(safety(PlanOf.fleet(fleet.repair("T1", TODAY.minusDays(3), "No fault found", "Kim")
+                        .build())))
+                .isEmpty();
+    }
+
+    /** New brakes stop no leak, nor does a repair before it or one that is still to come. */
+    @Test
+    void anotherRepairClosesNothing() {
+        fleet.fault("T1", TODAY.minusDays(9), "P0093");
+        fleet.repair("T1", TODAY.minusDays(8), "brake pads, rear axle", "Kim")
+                .repair("T1", TODAY.minusDays(10), "fuel line replaced", "Kim")
+                .repair("T1", TODAY.plusDays(1), "fuel line replaced", "Kim");
+        assertThat(safety(PlanOf.fleet(fleet.build()))).hasSize(1);
+    }
+
+    /** Seen every few days for longer than the window, it is due from the first report of that run, however it goes on. */
     @Test
     void aLeakSeenAgainAndAgainIsDueFromItsFirstSighting() {
-        fleet.rule(RuleKind.SAFETY, 45).fault("T1", TODAY.minusDays(200), "P0093");
+        fleet.rule(RuleKind.SAFETY, 45).fault("T1", TODAY.minusDays(200), "P0094");
         for (int day = 60; day > 0; day -= 5) {
             fleet.fault("T1", TODAY.minusDays(day), "P0094");
         }
         assertThat(safety(PlanOf.fleet(fleet.build()))).singleElement().satisfies(leak -> {
             assertThat(leak.by()).isEqualTo(TODAY.minusDays(60).plusDays(45));
             assertThat(leak.evidence())
-                    .startsWith("small fuel leak (P0094) reported from " + TODAY.minusDays(60) + " to "
+                    .startsWith("small fuel leak (P0094) reported from " + TODAY.minusDays(200) + " to "
                             + TODAY.minusDays(5));
         });
     }
 
-    /** 3 h a day and no overtime: 15 h a week, one overdue truck of 9.2 h, which saves far more than a test of half an hour. */
+    /** 9.5 h a week and one bay, all of it asked for by a truck that saves far more: the diagnosis takes the first day. */
     @Test
     void itComesBeforeOthersThatSaveMore() {
-        FleetBuilder busy = new FleetBuilder().withDepot(1, 1.9, 0).truck("T1").truck("T2");
+        FleetBuilder busy =
+                new FleetBuilder().withDepot(1, 1.9, 0).onShelf(8).truck("T1").truck("T2");
         busy.allInjectors("T1", 10_000).allInjectors("T2", 260_000).rule(RuleKind.DISTANCE_KM, 200_000);
         Plan without = PlanOf.fleet(busy.build());
         assertThat(without.visits().get(0).truck()).isEqualTo("T2");
         assertThat(without.visits().get(0).week()).isEqualTo(THIS_WEEK);
         Plan plan = PlanOf.fleet(
                 busy.fault("T1", TODAY.minusDays(1), "SPN 157 FMI 18").build());
-        assertThat(plan.visits())
-                .filteredOn(visit -> visit.truck().equals("T1"))
-                .singleElement()
-                .satisfies(visit -> assertThat(visit.week()).isEqualTo(THIS_WEEK));
-        assertThat(plan.cost().brokenWishes()).isEmpty();
+        assertThat(diagnosisDay(plan)).isEqualTo(TODAY);
         assertThat(plan.visits()).anyMatch(visit -> visit.truck().equals("T2"));
     }
 
+    private static LocalDate diagnosisDay(Plan plan) {
+        return plan.safety().get(0).start().toLocalDate();
+    }
+
+    /** Nothing but the truck's own absence holds it back, and that is told on top. */
     @Test
-    void awayItIsToldAsBrokenAndComesWhenItIsBack() {
-        fleet.truck("T2").allInjectors("T2", 210_000).rule(RuleKind.DISTANCE_KM, 200_000);
-        fleet.away.add(new AwayWindow("T1", TODAY.minusDays(3), TODAY.plusDays(10), "harvest"));
+    void awayItComesOnTheFirstDayBackAndTheReasonIsTold() {
+        fleet.away.add(new AwayWindow("T1", TODAY.minusDays(3), TODAY.plusDays(9), "harvest"));
         Plan plan = PlanOf.fleet(fleet.fault("T1", TODAY.minusDays(1), "P0088").build());
-        assertThat(plan.cost().brokenWishes()).singleElement().satisfies(wish -> {
-            assertThat(wish.truck()).isEqualTo("T1");
-            assertThat(wish.wish()).isEqualTo(Schedule.Wish.LATEST_WEEK);
-            assertThat(wish.reason())
-                    .isEqualTo("safety needs it in by 2026-W10: away 2026-02-27 to 2026-03-12 (harvest)");
-        });
-        assertThat(plan.visits()).extracting(Visit::truck).containsExactly("T2", "T1");
-        assertThat(plan.visits().get(1).week()).isEqualTo(new IsoWeek(2026, 11));
+        assertThat(diagnosisDay(plan)).isEqualTo(TODAY.plusDays(10));
+        assertThat(plan.safety().get(0).words())
+                .contains("the truck is away 2026-02-27 to 2026-03-11 (harvest)")
+                .endsWith("Do not drive it before then.");
     }
 
     @Test
-    void refusedItIsToldAsBroken() {
-        fleet.fault("T1", TODAY.minusDays(1), "P0088");
-        Plan plan = PlanOf.held(fleet.build(), new Holds(Map.of(), Map.of("T1", Set.of(THIS_WEEK)), Map.of()));
-        assertThat(plan.cost().brokenWishes())
-                .singleElement()
-                .satisfies(
-                        wish -> assertThat(wish.reason()).isEqualTo("safety needs it in by 2026-W10: it is blocked"));
-        assertThat(plan.visits().get(0).week()).isEqualTo(new IsoWeek(2026, 11));
+    void blocksPinsDutyGroupsAndPartsDoNotHoldItBack() {
+        FleetBuilder grouped = new FleetBuilder().truck("T1", "line").allInjectors("T1", 10_000);
+        grouped.dutyGroups.add(new DutyGroup("line", 1, new BigDecimal("100")));
+        grouped.fault("T1", TODAY.minusDays(1), "P0088");
+        Holds blocked = new Holds(Map.of(), Map.of("T1", Set.of()), Map.of());
+        Holds pinned = new Holds(Map.of("T1", THIS_WEEK.plus(4)), Map.of(), Map.of());
+        Holds beyond = new Holds(Map.of("T1", THIS_WEEK.plus(40)), Map.of(), Map.of());
+        for (Holds holds : List.of(Holds.none(), blocked, pinned, beyond)) {
+            assertThat(diagnosisDay(PlanOf.held(grouped.build(), holds))).isEqualTo(TODAY);
+        }
+    }
+
+    /** A Saturday: the first open day is Monday. */
+    @Test
+    void aClosedDayIsNotProposed() {
+        fleet.fault("T1", TODAY.plusDays(4), "P0088");
+        Plan plan = PlanOf.planner().plan(fleet.build(), Policy.standard(), TODAY.plusDays(5));
+        assertThat(diagnosisDay(plan)).isEqualTo(TODAY.plusDays(7));
     }
 
     @Test
-    void aPinBehindTheDateDoesNotHold() {
+    void heldOffItIsToldOnTopWithTheName() {
         fleet.fault("T1", TODAY.minusDays(1), "P0088");
-        Plan plan = PlanOf.held(fleet.build(), new Holds(Map.of("T1", new IsoWeek(2026, 14)), Map.of(), Map.of()));
-        assertThat(plan.visits().get(0).week()).isEqualTo(THIS_WEEK);
-        assertThat(plan.cost().brokenWishes())
-                .singleElement()
-                .satisfies(wish ->
-                        assertThat(wish.reason()).isEqualTo("pinned to 2026-W14: safety needs it in by 2026-W10"));
+        HeldOff held = new HeldOff("parked behind the hall, key with me", "dana", TODAY, Set.of("P0088"));
+        Plan plan = PlanOf.held(fleet.build(), Holds.none().withHeldOff(Map.of("T1", held)));
+        assertThat(plan.visits()).noneMatch(Visit::diagnosis);
+        assertThat(plan.safety().get(0).words())
+                .contains("HELD OFF by dana since 2026-03-02: parked behind the hall, key with me")
+                .contains(SafetyCase.WARNING);
+        fleet.fault("T1", TODAY.minusDays(1), "P0093");
+        assertThat(diagnosisDay(PlanOf.held(fleet.build(), Holds.none().withHeldOff(Map.of("T1", held)))))
+                .as("another code that nobody spoke of")
+                .isEqualTo(TODAY);
     }
 
-    /** A pin beyond the plan keeps an ordinary truck out of it, but not one that leaks. */
+    /** What is due anyway comes in a second visit, after the day of the diagnosis. */
     @Test
-    void aPinBeyondThePlanDoesNotHold() {
-        Holds later = new Holds(Map.of("T1", THIS_WEEK.plus(40)), Map.of(), Map.of());
-        fleet.fault("T1", TODAY.minusDays(1), "P0088");
-        Plan plan = PlanOf.held(fleet.build(), later);
-        assertThat(plan.visits().get(0).week()).isEqualTo(THIS_WEEK);
-        assertThat(plan.cost().brokenWishes())
-                .singleElement()
-                .satisfies(wish ->
-                        assertThat(wish.reason()).isEqualTo("pinned to 2026-W50: safety needs it in by 2026-W10"));
+    void injectorsThatAreDueFollowTheDiagnosis() {
+        FleetBuilder due = new FleetBuilder().onShelf(8).truck("T1").allInjectors("T1", 260_000);
+        due.rule(RuleKind.DISTANCE_KM, 200_000).fault("T1", TODAY.minusDays(1), "P0093");
+        Plan plan = PlanOf.fleet(due.build());
+        assertThat(plan.visits()).extracting(Visit::diagnosis).containsExactly(true, false);
+        Visit second = plan.visits().get(1);
+        assertThat(second.cylinders()).hasSize(8);
+        assertThat(DepotDays.find(plan.days(), second).orElseThrow().start())
+                .isAfter(TODAY.plusDays(1).atStartOfDay());
     }
 
     /** One who knows of a small leak is still told of a large one. */
@@ -215,20 +260,5 @@ class H01_FuelLeakMustNotWaitTest {
         assertThat(safety(PlanOf.fleet(fleet.build())))
                 .extracting(DueItem::faultCode)
                 .containsExactly("P0094", "P0093");
-    }
-
-    /** A day late costs once a truck, of the earliest code: three codes may be one leak. */
-    @Test
-    void threeCodesCostTheLatenessOfOne() {
-        FleetBuilder other = new FleetBuilder().truck("T1").allInjectors("T1", 10_000);
-        fleet.away.add(new AwayWindow("T1", TODAY.minusDays(3), TODAY.plusDays(10), "harvest"));
-        other.away.add(new AwayWindow("T1", TODAY.minusDays(3), TODAY.plusDays(10), "harvest"));
-        Plan one = PlanOf.fleet(fleet.fault("T1", TODAY.minusDays(2), "P0094").build());
-        Plan three = PlanOf.fleet(other.fault("T1", TODAY.minusDays(2), "P0094")
-                .fault("T1", TODAY.minusDays(1), "P0093")
-                .fault("T1", TODAY.minusDays(1), "P0088")
-                .build());
-        assertThat(safety(three)).hasSize(3);
-        assertThat(three.cost().cost()).isEqualTo(one.cost().cost());
     }
 }

@@ -32,6 +32,7 @@ class K01_WhatIfTest {
     private final PreparedFleet fleet = planner.prepare(
             new FleetBuilder()
                     .withDepot(2, 3, 4)
+                    .onShelf(24)
                     .truck("T1")
                     .truck("T2")
                     .truck("T3")

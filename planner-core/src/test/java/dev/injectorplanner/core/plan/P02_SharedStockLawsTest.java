@@ -119,24 +119,24 @@ class P02_SharedStockLawsTest {
                 new Transfer("Mid", "East", new BigDecimal("25"), 1),
                 new Transfer("West", "East", new BigDecimal("300"), 5));
         return new FleetSnapshot(
-                depots,
-                List.of(),
-                made.engineFamilies(),
-                made.access(),
-                List.of(),
-                trucks,
-                made.injectors(),
-                made.readings(),
-                made.faults(),
-                made.cylinderTests(),
-                made.parts(),
-                made.jobParts(),
-                stock,
-                lines,
-                made.away(),
-                made.intervals(),
-                made.rules(),
-                transfers);
+                        depots,
+                        List.of(),
+                        made.engineFamilies(),
+                        made.access(),
+                        List.of(),
+                        trucks,
+                        made.injectors(),
+                        made.readings(),
+                        made.faults(),
+                        made.cylinderTests(),
+                        made.parts(),
+                        made.jobParts(),
+                        stock,
+                        lines,
+                        made.away(),
+                        made.intervals(),
+                        made.rules())
+                .withTransfers(transfers);
     }
 
     private static List<AllocatedPieces> pieces(Case one) {
@@ -179,6 +179,9 @@ class P02_SharedStockLawsTest {
         Map<String, String> injectorOf = new HashMap<>();
         one.fleet().engineFamilies().forEach(family -> injectorOf.put(family.family(), family.injectorPart()));
         for (Visit visit : one.plan().visits()) {
+            if (visit.cylinders().isEmpty()) {
+                continue;
+            }
             List<AllocatedPieces> kit = pieces(one).stream()
                     .filter(each -> each.truck().equals(visit.truck()))
                     .toList();

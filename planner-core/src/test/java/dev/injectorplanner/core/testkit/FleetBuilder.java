@@ -6,6 +6,7 @@ import dev.injectorplanner.core.fleet.Bank;
 import dev.injectorplanner.core.fleet.CapacityOverride;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.Fault;
@@ -19,6 +20,7 @@ import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PartKind;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.StockLine;
@@ -67,6 +69,8 @@ public final class FleetBuilder {
     public final List<IntervalTask> intervals = new ArrayList<>();
     public final List<Rule> rules = new ArrayList<>();
     public final List<Transfer> transfers = new ArrayList<>();
+    public final List<DepotShift> shifts = new ArrayList<>();
+    public final List<Repair> repairs = new ArrayList<>();
 
     public FleetBuilder() {
         depots.add(depot(2, 16, 8));
@@ -194,6 +198,18 @@ public final class FleetBuilder {
         return this;
     }
 
+    /** Pieces of the injector on North's shelf, so that no visit waits for parts. */
+    public FleetBuilder onShelf(double pieces) {
+        stock.add(new StockLine(NORTH, INJECTOR, pieces));
+        return this;
+    }
+
+    /** A recorded repair. */
+    public FleetBuilder repair(String truck, LocalDate doneOn, String what, String by) {
+        repairs.add(new Repair(truck, doneOn, null, what, null, "", by));
+        return this;
+    }
+
     public FleetSnapshot build() {
         return new FleetSnapshot(
                 depots,
@@ -213,6 +229,8 @@ public final class FleetBuilder {
                 away,
                 intervals,
                 rules,
+                shifts,
+                repairs,
                 transfers);
     }
 
@@ -237,6 +255,8 @@ public final class FleetBuilder {
                 mixed(fleet.away(), random),
                 mixed(fleet.intervals(), random),
                 mixed(fleet.rules(), random),
+                mixed(fleet.shifts(), random),
+                mixed(fleet.repairs(), random),
                 mixed(fleet.transfers(), random));
     }
 

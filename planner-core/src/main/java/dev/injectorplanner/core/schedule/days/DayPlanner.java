@@ -1,123 +1,51 @@
 package dev.injectorplanner.core.schedule.days;
 
 import static java.util.Comparator.comparing;
-import static java.util.Comparator.comparingDouble;
+import static java.util.Comparator.comparingInt;
 
-import dev.injectorplanner.core.units.Figures;
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * Lays the visits of a depot's weeks into days. The longest visits choose first; each takes the place with the fewest
- * nights and then the earliest end, and gives way to its next best places where a later visit would find none. The work
- * this may take is limited; what then has no place is told with the reason. Technicians' hours are held as sums of a
- * day: which of them works where at what minute is left to the shop.
+ * Lays the visits of a depot's weeks into days. Hours a day are a hard limit; a week takes overtime only where its visits
+ * need more than its plain hours, and no more than that unless a limit makes it, which is then named. A visit holds its bay
+ * from start to end, nights included, starts on a quarter hour, and is not split into pieces under an hour. Diagnosis visits
+ * keep the place they were given. Technicians' hours are held as sums of a day: which of them works where at what minute is
+ * left to the shop.
  */
 public final class DayPlanner {
-    private static final int MOST_TRIES = 2_000;
-    private static final int MOST_PLACES = 4;
-
-    private final Shift shift;
-
-    public DayPlanner(Shift shift) {
-        this.shift = shift;
-    }
-
-    /** Same weeks and visits, same answer, whatever their order. */
-    public DayPlan plan(List<DepotWeek> weeks, List<DayVisit> visits) {
+    /**
+     * Lays out a depot's weeks. Same weeks and visits, same answer, whatever their order.
+     *
+     * @param weeks weeks of one depot
+     * @param visits its visits; a diagnosis must be pinned to day, bay and start
+     * @param spare how many trucks of each duty group may be in a bay
+     */
+    public DayPlan plan(List<DepotWeek> weeks, List<DayVisit> visits, DutySpare spare) {
         Map<Integer, DepotWeek> byWeek = new TreeMap<>();
         weeks.forEach(week -> byWeek.put(week.week(), week));
         Map<Integer, List<DayVisit>> visitsOf = new TreeMap<>();
+        byWeek.keySet().forEach(week -> visitsOf.put(week, new ArrayList<>()));
         visits.forEach(visit -> visitsOf.computeIfAbsent(visit.week(), week -> new ArrayList<>())
                 .add(visit));
         List<DayPlan.Laid> laid = new ArrayList<>();
         List<DayPlan.NotLaid> notLaid = new ArrayList<>();
+        List<DayPlan.DayLoad> loads = new ArrayList<>();
+        List<String> limits = new ArrayList<>();
         visitsOf.forEach((number, those) -> {
             DepotWeek week = byWeek.getOrDefault(number, new DepotWeek(number, List.of(), 0));
-            new Week(week, those).lay(laid, notLaid);
+            WeekLayout layout = new WeekLayout(week, those, spare);
+            layout.lay();
+            laid.addAll(layout.laid());
+            notLaid.addAll(layout.notLaid());
+            loads.addAll(layout.loads());
+            limits.addAll(layout.limits());
         });
         laid.sort(
                 comparing(DayPlan.Laid::start).thenComparing(DayPlan.Laid::bay).thenComparing(DayPlan.Laid::truck));
-        return new DayPlan(laid, notLaid);
-    }
-
-    /** One week's search. */
-    private final class Week {
-        private final DepotWeek week;
-        private final List<DayVisit> visits;
-        private Map<DayVisit, Place> best = new LinkedHashMap<>();
-        private Board bestBoard;
-        private int tries;
-
-        Week(DepotWeek week, List<DayVisit> visits) {
-            this.week = week;
-            this.visits = visits.stream()
-                    .sorted(comparingDouble(DayVisit::labourHours).reversed().thenComparing(DayVisit::truck))
-                    .toList();
-            this.bestBoard = new Board(week, shift);
-        }
-
-        void lay(List<DayPlan.Laid> laid, List<DayPlan.NotLaid> notLaid) {
-            search(0, bestBoard, new LinkedHashMap<>());
-            for (DayVisit visit : visits) {
-                Place place = best.get(visit);
-                if (place != null) {
-                    laid.add(bestBoard.told(visit, place));
-                } else {
-                    notLaid.add(new DayPlan.NotLaid(visit.truck(), week.week(), reason(visit)));
-                }
-            }
-        }
-
-        /** Goes on with the visit of this number; true when all are laid or the tries are used up. */
-        private boolean search(int number, Board board, Map<DayVisit, Place> chosen) {
-            if (chosen.size() > best.size()) {
-                best = new LinkedHashMap<>(chosen);
-                bestBoard = board;
-            }
-            if (number == visits.size()) {
-                return chosen.size() == visits.size();
-            }
-            DayVisit visit = visits.get(number);
-            List<Place> places = board.places(visit);
-            for (Place place : places.subList(0, Math.min(MOST_PLACES, places.size()))) {
-                if (++tries > MOST_TRIES) {
-                    return true;
-                }
-                Board next = board.copy();
-                next.take(place);
-                chosen.put(visit, place);
-                if (search(number + 1, next, chosen)) {
-                    return true;
-                }
-                chosen.remove(visit);
-            }
-            return search(number + 1, board, chosen);
-        }
-
-        private String reason(DayVisit visit) {
-            if (week.days().isEmpty()) {
-                return "the depot has no working day that week";
-            }
-            List<LocalDate> away = week.days().stream()
-                    .map(day -> day.date())
-                    .filter(visit.notOn()::contains)
-                    .toList();
-            if (new Board(week, shift).places(visit).isEmpty()) {
-                return away.isEmpty()
-                        ? "it needs more than one bay and its technicians have in the whole week"
-                        : "the days on which it can be spared are too few or not consecutive; it cannot be spared on "
-                                + Figures.count(away.size(), "day", "days");
-            }
-            double left = bestBoard.hoursLeft();
-            return left + 1e-9 < visit.labourHours()
-                    ? "with the other visits " + Figures.tidy(left) + " h are left in the week, and it takes "
-                            + Figures.tidy(visit.labourHours()) + " h"
-                    : "the week has enough hours, but no bay is free for long enough while technicians are available";
-        }
+        notLaid.sort(comparingInt(DayPlan.NotLaid::week).thenComparing(DayPlan.NotLaid::truck));
+        return new DayPlan(laid, notLaid, loads, limits);
     }
 }

@@ -1,7 +1,6 @@
 package dev.injectorplanner.core.schedule.days;
 
 import dev.injectorplanner.core.check.Require;
-import dev.injectorplanner.core.schedule.OpenDay;
 import java.util.Comparator;
 import java.util.List;
 
@@ -10,11 +9,11 @@ import java.util.List;
  *
  * @param week weeks from the plan's first
  * @param days days on which it works, in any order
- * @param overtimeHours hours beyond the technicians' plain ones in the week, inside the shifts
+ * @param overtimeHours hours beyond the technicians' plain ones in the week, inside the shifts, the most there may be
  */
-public record DepotWeek(int week, List<OpenDay> days, double overtimeHours) {
+public record DepotWeek(int week, List<WorkDay> days, double overtimeHours) {
     public DepotWeek {
-        days = days.stream().sorted(Comparator.comparing(OpenDay::date)).toList();
+        days = days.stream().sorted(Comparator.comparing(WorkDay::date)).toList();
         Require.notNegative("overtime_hours", overtimeHours);
     }
 }
