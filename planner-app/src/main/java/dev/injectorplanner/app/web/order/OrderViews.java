@@ -25,10 +25,12 @@ import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /** Fills the pages of buyer and storeman as the workbooks have them. */
 final class OrderViews {
     private static final String NOT_SHOWN = "";
+    private static final String NOTHING_DRAINED = "No visit of the plan drains coolant.";
 
     private final ChosenDepots chosen;
     private final SiteUnits units;
@@ -122,36 +124,21 @@ final class OrderViews {
 
     TablesView coolant() {
         List<CoolantNeed> needs = all(plan -> plan.plan().coolantNeeds(), CoolantNeed::depot);
+        List<CoolantWeek> weeks = all(plan -> plan.plan().coolant().weeks(), CoolantWeek::depot);
         return new TablesView(
                 "Coolant",
                 "Concentrate and water to draw, waste to collect; ethylene glycol, percent by volume",
                 "/coolant",
                 List.of(
-                        new Field(
-                                "Drained",
-                                litres(needs.stream()
-                                                .mapToDouble(CoolantNeed::drainedLitres)
-                                                .sum())
-                                        + " " + units.volumeUnit()),
-                        new Field(
-                                "Waste",
-                                litres(needs.stream()
-                                                .mapToDouble(CoolantNeed::wasteLitres)
-                                                .sum())
-                                        + " " + units.volumeUnit())),
+                        new Field("Drained", litres(needs, CoolantNeed::drainedLitres)),
+                        new Field("Waste", litres(needs, CoolantNeed::wasteLitres))),
                 List.of(new Field("Coolant workbook", "/sheets/coolant.xlsx")),
                 List.of(
-                        Rows.of(
-                                        "A",
-                                        "By week",
-                                        units,
-                                        CoolantColumns.BY_WEEK,
-                                        all(plan -> plan.plan().coolant().weeks(), CoolantWeek::depot),
-                                        week -> "")
+                        Rows.of("A", "By week", units, CoolantColumns.BY_WEEK, weeks, week -> "")
                                 .section(
                                         NOT_SHOWN,
                                         "Coolant is poisonous and hot: collect all of it, following local rules.",
-                                        "No visit of the plan drains coolant."),
+                                        NOTHING_DRAINED),
                         Rows.of(
                                         "B",
                                         "By visit",
@@ -162,14 +149,16 @@ final class OrderViews {
                                 .section(
                                         NOT_SHOWN,
                                         "Measure the strength before refilling; the engine maker’s manual decides what goes in.",
-                                        "No visit of the plan drains coolant.")));
+                                        NOTHING_DRAINED)));
     }
 
     private static <T> double sum(List<T> rows, Function<T, BigDecimal> amount) {
         return rows.stream().map(amount).mapToDouble(BigDecimal::doubleValue).sum();
     }
 
-    private String litres(double litres) {
-        return units.volume() == SiteUnits.Volume.LITRES ? DisplayFormat.tenth(litres) : units.volumeFigure(litres);
+    private String litres(List<CoolantNeed> needs, ToDoubleFunction<CoolantNeed> amount) {
+        double litres = needs.stream().mapToDouble(amount).sum();
+        boolean metric = units.volume() == SiteUnits.Volume.LITRES;
+        return (metric ? DisplayFormat.tenth(litres) : units.volumeFigure(litres)) + " " + units.volumeUnit();
     }
 }
