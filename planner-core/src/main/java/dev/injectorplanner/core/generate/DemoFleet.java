@@ -80,22 +80,23 @@ public final class DemoFleet {
         away.removeIf(window -> window.truck().equals(HIRED));
         away.add(new AwayWindow(HIRED, TODAY.minusDays(12), LocalDate.of(2026, 9, 30), "on hire abroad, no spare"));
         return new FleetSnapshot(
-                fleet.depots(),
-                fleet.capacity(),
-                fleet.engineFamilies(),
-                fleet.access(),
-                fleet.dutyGroups(),
-                fleet.trucks(),
-                fleet.injectors(),
-                fleet.readings(),
-                faults,
-                fleet.cylinderTests(),
-                fleet.parts(),
-                fleet.jobParts(),
-                fleet.stock(),
-                fleet.purchaseLines(),
-                away,
-                fleet.intervals(),
-                fleet.rules());
+                        fleet.depots(),
+                        fleet.capacity(),
+                        fleet.engineFamilies(),
+                        fleet.access(),
+                        fleet.dutyGroups(),
+                        fleet.trucks(),
+                        fleet.injectors(),
+                        fleet.readings(),
+                        faults,
+                        fleet.cylinderTests(),
+                        fleet.parts(),
+                        fleet.jobParts(),
+                        fleet.stock(),
+                        fleet.purchaseLines(),
+                        away,
+                        fleet.intervals(),
+                        fleet.rules())
+                .withTransfers(MadeUpDepots.transfers());
     }
 }
