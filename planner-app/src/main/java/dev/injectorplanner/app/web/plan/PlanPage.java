@@ -13,6 +13,7 @@ import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.app.web.office.Replanning;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.plan.Holds;
+import dev.injectorplanner.core.plan.SafetyCase;
 import java.util.Map;
 import java.util.TreeMap;
 import org.springframework.stereotype.Controller;
