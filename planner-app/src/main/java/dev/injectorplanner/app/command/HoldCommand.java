@@ -4,10 +4,16 @@ import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.holds.Hold;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.plan.HeldOff;
+import dev.injectorplanner.core.plan.SafetyCase;
+import dev.injectorplanner.core.schedule.days.DayPin;
 import dev.injectorplanner.reports.table.TextTable;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,6 +44,58 @@ final class HoldCommand {
             @Parameters(paramLabel = "WEEK", description = "Such as 2026-W12.") String week,
             @Option(names = "--why", defaultValue = "", description = "The reason.") String why) {
         return hold(store, truck, Hold.Kind.PIN, week(week), why);
+    }
+
+    @Command(
+            name = "day",
+            mixinStandardHelpOptions = true,
+            description = "Pins a truck's visit to a day, and to a bay and a start where they are given.")
+    int day(
+            @Mixin StoreOptions store,
+            @Parameters(paramLabel = "TRUCK") String truck,
+            @Parameters(paramLabel = "DAY", description = "Such as 2026-03-03.") LocalDate day,
+            @Option(names = "--bay", paramLabel = "N", description = "Counted from 1 (default: any).") @Nullable
+                    Integer bay,
+            @Option(names = "--start", paramLabel = "HH:MM", description = "On the quarter hour (default: any).")
+                    @Nullable
+                    LocalTime start,
+            @Option(names = "--why", defaultValue = "", description = "The reason.") String why) {
+        return keep(store, Hold.day(truck, new DayPin(day, bay, start), Instant.now(), Person.here(), why));
+    }
+
+    @Command(
+            name = "off",
+            mixinStandardHelpOptions = true,
+            description = "Holds the diagnosis of a truck with a safety fault off, against the planner's advice.")
+    int off(
+            @Mixin StoreOptions store,
+            @Parameters(paramLabel = "TRUCK") String truck,
+            @Option(names = "--why", required = true, description = "The reason, and what is done meanwhile.")
+                    String why,
+            @Option(names = "--confirm", description = "That you have read what may happen and answer for it.")
+                    boolean confirm) {
+        if (!confirm) {
+            spec.commandLine()
+                    .getErr()
+                    .println(SafetyCase.WARNING + " Fix: if the diagnosis must wait all the same, add --confirm.");
+            return 1;
+        }
+        HeldOff held = new HeldOff(why, Person.here(), LocalDate.now(), Set.of());
+        try (Application application = Application.open(store.settings())) {
+            application.safetyHolds().holdOff(truck, held, true, Instant.now());
+        }
+        return say("Truck " + truck + ": diagnosis HELD OFF by " + held.by() + ": " + why + ". " + SafetyCase.WARNING);
+    }
+
+    @Command(
+            name = "resume",
+            mixinStandardHelpOptions = true,
+            description = "Plans the diagnosis of a truck again that was held off.")
+    int resume(@Mixin StoreOptions store, @Parameters(paramLabel = "TRUCK") String truck) {
+        try (Application application = Application.open(store.settings())) {
+            application.safetyHolds().resume(truck, Instant.now(), Person.here());
+        }
+        return say("Truck " + truck + ": diagnosis no longer held off");
     }
 
     @Command(
@@ -87,16 +145,20 @@ final class HoldCommand {
     }
 
     private int hold(StoreOptions store, String truck, Hold.Kind kind, @Nullable IsoWeek week, String why) {
-        Hold hold = new Hold(truck, kind, week, Instant.now(), Person.here(), why);
+        return keep(store, new Hold(truck, kind, week, Instant.now(), Person.here(), why));
+    }
+
+    private int keep(StoreOptions store, Hold hold) {
         try (Application application = Application.open(store.settings())) {
             application.holds().hold(hold);
         }
-        return say("Truck " + truck + ": " + words(hold));
+        return say("Truck " + hold.truck() + ": " + words(hold));
     }
 
     private static String words(Hold hold) {
         if (hold.kind() == Hold.Kind.PIN) {
-            return "pinned to " + hold.week();
+            DayPin day = hold.day();
+            return "pinned to " + (day == null ? hold.week() : day.words());
         }
         return hold.week() == null ? "blocked in every week" : "blocked in " + hold.week();
     }

@@ -33,6 +33,7 @@ final class PlanPrinter {
         out.printf(
                 "Plan of %s, weeks %s to %s%n",
                 plan.today(), plan.firstWeek(), plan.firstWeek().plus(plan.weeks() - 1));
+        plan.safety().forEach(each -> out.println("SAFETY  " + each.words()));
         dueItems(plan.dueItems());
         expected(plan.risks());
         hours(plan);

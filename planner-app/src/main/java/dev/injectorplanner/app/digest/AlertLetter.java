@@ -16,19 +16,20 @@ final class AlertLetter {
 
     private AlertLetter() {}
 
-    static Optional<Letter> of(String depot, List<Alert> alerts) {
+    static Optional<Letter> of(String depot, List<Alert> alerts, List<String> heldOff) {
         List<Alert> planned = alerts.stream()
                 .filter(alert -> alert.state() == AlertState.PLANNED)
                 .toList();
         List<Alert> open = alerts.stream()
                 .filter(alert -> alert.state() != AlertState.PLANNED)
                 .toList();
-        if (alerts.isEmpty()) {
+        if (alerts.isEmpty() && heldOff.isEmpty()) {
             return Optional.empty();
         }
         Letter letter = new Letter(depot + ": " + count(open.size(), "new alert") + " without a visit, "
-                        + planned.size() + " covered by the plan")
-                .say(answer(open));
+                + planned.size() + " covered by the plan");
+        heldOff.forEach(letter::say);
+        letter.say(answer(open));
         table(letter, "Without a visit", open, COLUMNS, AlertLetter::row);
         List<String> columns = new ArrayList<>(COLUMNS);
         columns.add("Visit in");

@@ -11,6 +11,7 @@ import dev.injectorplanner.app.mail.Outbox;
 import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.plan.SafetyCase;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -38,7 +39,20 @@ public final class Digests {
     /** The manager's daily digest of alerts not told before. They count as told once a mail waits, not earlier. */
     public int daily(String depot, Instant due) {
         List<Alert> untold = alerts.listUntold(depot);
-        return told("daily digest", depot, due, Addressee.MANAGER, AlertLetter.of(depot, untold), untold);
+        return told(
+                "daily digest", depot, due, Addressee.MANAGER, AlertLetter.of(depot, untold, heldOff(depot)), untold);
+    }
+
+    /** Diagnoses of open safety faults that somebody holds off, told again every day. */
+    private List<String> heldOff(String depot) {
+        return sql.list(
+                "select s.truck, s.reason, s.held_by, s.since from safety_hold s join truck t on t.truck = s.truck"
+                        + " where t.depot = ? and exists (select a.id from alert a where a.truck = s.truck"
+                        + " and a.rule = 'SAFETY' and a.open_key = 0) order by s.truck",
+                row -> "SAFETY. Truck " + row.getString("truck") + ": the diagnosis is HELD OFF by "
+                        + row.getString("held_by") + " since " + row.getDate("since") + ": " + row.getString("reason")
+                        + ". " + SafetyCase.WARNING,
+                depot);
     }
 
     /** The administrator's mail of failed jobs. */

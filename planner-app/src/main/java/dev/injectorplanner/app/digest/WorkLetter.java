@@ -24,8 +24,11 @@ final class WorkLetter {
             return Optional.empty();
         }
         double hours = visits.stream().mapToDouble(Visit::labourHours).sum();
-        Letter letter = new Letter("Work list, " + depot + ", week " + week)
-                .say(AlertLetter.count(visits.size(), "visit") + ", " + String.format(Locale.ROOT, "%.1f", hours)
+        Letter letter = new Letter("Work list, " + depot + ", week " + week);
+        plan.safety().stream()
+                .filter(each -> each.depot().equals(depot))
+                .forEach(each -> letter.say("SAFETY. " + each.words()));
+        letter.say(AlertLetter.count(visits.size(), "visit") + ", " + String.format(Locale.ROOT, "%.1f", hours)
                         + " hours, Monday " + week.monday() + " to Sunday " + week.sunday() + ".")
                 .table("Visits", VisitColumns.workList(plan), visits);
         return Optional.of(Workbooks.along(

@@ -21,9 +21,6 @@ import java.util.stream.Collectors;
  * like any other.
  */
 public final class Transfers {
-    /** Begins the numbers of transfers. */
-    public static final String TRANSFER = "TR";
-
     private final PurchaseOrders orders;
 
     public Transfers(PurchaseOrders orders) {
@@ -45,7 +42,7 @@ public final class Transfers {
                 throw RefusedEntryException.of(
                         "transfer", "a transfer needs parts and two depots", "open the page again");
             }
-            String number = actions.nextNumber(TRANSFER);
+            String number = actions.nextNumber(PurchaseLine.TRANSFER);
             List<PurchaseLine> lines = new ArrayList<>();
             for (Map.Entry<String, Double> each : new TreeMap<>(pieces).entrySet()) {
                 double taken = new OnHandStock(writer, from).take(each.getKey(), each.getValue());

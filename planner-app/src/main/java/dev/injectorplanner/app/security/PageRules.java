@@ -18,6 +18,7 @@ final class PageRules {
         "/icon.svg",
         "/script/**",
         "/bay.js",
+        "/board.js",
         CalendarPage.PATH + "*.ics"
     };
 

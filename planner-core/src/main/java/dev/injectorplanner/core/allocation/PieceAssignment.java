@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.allocation;
 
+import dev.injectorplanner.core.fleet.PurchaseLine;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -170,10 +171,11 @@ final class PieceAssignment {
         double open = count;
         for (Left each : left.getOrDefault(new DepotPartKey(need.depot(), part), List.of())) {
             double sooner = Math.min(open, each.pieces);
-            if (sooner > StockLedger.ROUNDING && each.incoming.order() != null) {
+            String order = each.incoming.order();
+            if (sooner > StockLedger.ROUNDING && order != null && !PurchaseLine.isTransfer(order)) {
                 each.pieces -= sooner;
                 open -= sooner;
-                add(need, part, sooner, source, null, each.incoming.order(), ready);
+                add(need, part, sooner, source, null, order, ready);
             }
         }
         if (open > StockLedger.ROUNDING) {

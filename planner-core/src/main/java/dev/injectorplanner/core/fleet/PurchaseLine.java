@@ -29,6 +29,9 @@ public record PurchaseLine(
         @Nullable LocalDate confirmedOn,
         double received,
         @Nullable BigDecimal price) {
+    /** Begins the numbers of transfers between depots, which stand among the order lines while they are on their way. */
+    public static final String TRANSFER = "TR";
+
     public PurchaseLine {
         order = Require.name("order", order);
         part = Require.name("part", part);
@@ -62,6 +65,11 @@ public record PurchaseLine(
             @Nullable LocalDate receivedOn,
             @Nullable LocalDate confirmedOn) {
         this(order, part, depot, quantity, dueOn, receivedOn, confirmedOn, 0, null);
+    }
+
+    /** Whether an order's number is that of a transfer between depots: no supplier can send it sooner. */
+    public static boolean isTransfer(String order) {
+        return order.startsWith(TRANSFER + "-");
     }
 
     /** Pieces still to come; 0 once it is complete or closed. */

@@ -2,9 +2,12 @@ package dev.injectorplanner.core.generate;
 
 import dev.injectorplanner.core.fleet.AwayWindow;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.fleet.Repair;
+import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -96,6 +99,35 @@ public final class DemoFleet {
                 fleet.purchaseLines(),
                 away,
                 fleet.intervals(),
-                fleet.rules());
+                fleet.rules(),
+                shifts(fleet.depots()),
+                List.of(
+                        new Repair(
+                                "T012",
+                                TODAY.minusDays(41),
+                                null,
+                                "fuel filter head replaced",
+                                1.8,
+                                "no leak after the test drive",
+                                "M. Ott"),
+                        new Repair("T044", TODAY.minusDays(12), null, "brake pads, second axle", 2.4, "", "M. Ott")),
+                MadeUpDepots.transfers());
+    }
+
+    /** 7:00 to 15:30 with half an hour at noon, on each depot's working days. */
+    private static List<DepotShift> shifts(List<Depot> depots) {
+        List<DepotShift> shifts = new ArrayList<>();
+        for (Depot depot : depots) {
+            for (DayOfWeek day : depot.workDays()) {
+                shifts.add(new DepotShift(
+                        depot.depot(),
+                        day,
+                        LocalTime.of(7, 0),
+                        LocalTime.of(15, 30),
+                        LocalTime.NOON,
+                        LocalTime.of(12, 30)));
+            }
+        }
+        return shifts;
     }
 }

@@ -2,6 +2,7 @@ package dev.injectorplanner.core.generate;
 
 import dev.injectorplanner.core.fleet.CapacityOverride;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.Transfer;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -26,6 +27,15 @@ final class MadeUpDepots {
                 depot("Aldermoor", "Aldermoor yard", ZONES.get(0), 3, 20, SIX_DAYS, 8),
                 depot("Brennick", "Brennick terminal", ZONES.get(1), 2, 3, WEEKDAYS, 4),
                 depot("Norrvik", "Norrvik quay", ZONES.get(2), 2, 8, WEEKDAYS, 6));
+    }
+
+    /** Vans between the first two every day; the third is a long way from both. */
+    static List<Transfer> transfers() {
+        return List.of(
+                new Transfer("Aldermoor", "Brennick", new BigDecimal("45.00"), 1),
+                new Transfer("Brennick", "Aldermoor", new BigDecimal("45.00"), 1),
+                new Transfer("Aldermoor", "Norrvik", new BigDecimal("140.00"), 4),
+                new Transfer("Norrvik", "Aldermoor", new BigDecimal("140.00"), 4));
     }
 
     static List<Depot> many(int count) {

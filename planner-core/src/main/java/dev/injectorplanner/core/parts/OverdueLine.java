@@ -44,7 +44,9 @@ public record OverdueLine(
 
     private static OverdueLine of(FleetIndex index, LocalDate today, PurchaseLine line) {
         return new OverdueLine(
-                index.findPart(line.part()).map(Part::supplier).orElse(OrderAdvice.NO_SUPPLIER),
+                PurchaseLine.isTransfer(line.order())
+                        ? "the depot that sent transfer " + line.order()
+                        : index.findPart(line.part()).map(Part::supplier).orElse(OrderAdvice.NO_SUPPLIER),
                 line.order(),
                 line.part(),
                 line.depot(),

@@ -42,7 +42,10 @@ final class DraftChange {
                 changes,
                 new BrokenWishes(after).list(),
                 before.schedule().gap(),
-                after.schedule().gap());
+                after.schedule().gap(),
+                DaysChange.of(before.days(), after.days()),
+                Figures.tidy(DaysChange.overtime(after.days()) - DaysChange.overtime(before.days())),
+                DaysChange.limits(after.days()));
     }
 
     private static @Nullable What what(@Nullable Stay before, @Nullable Stay after) {

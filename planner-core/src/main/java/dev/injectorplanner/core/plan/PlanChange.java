@@ -16,6 +16,9 @@ import org.jspecify.annotations.Nullable;
  * @param brokenWishes pins and safety dates that cannot be met after the change
  * @param gapBefore how far from the best the plan before may be, as a share; null without a bound
  * @param gap the same after the change: costs apart by less than the two gaps may be no change at all
+ * @param days visits of the first weeks whose day, bay or start is another, by truck
+ * @param overtimeHours overtime more in the days of the first weeks
+ * @param limits why days take overtime though plain hours are left, after the change, in words
  */
 public record PlanChange(
         double cost,
@@ -25,11 +28,26 @@ public record PlanChange(
         List<VisitChange> visits,
         List<BrokenWish> brokenWishes,
         @Nullable Double gapBefore,
-        @Nullable Double gap) {
+        @Nullable Double gap,
+        List<DayChange> days,
+        double overtimeHours,
+        List<String> limits) {
     public PlanChange {
         visits = List.copyOf(visits);
         brokenWishes = List.copyOf(brokenWishes);
+        days = List.copyOf(days);
+        limits = List.copyOf(limits);
     }
+
+    /**
+     * Where a visit stood and where it stands.
+     *
+     * @param truck the truck
+     * @param depot its depot
+     * @param before day, start and bay, in words; empty where it had none
+     * @param after the same after the change
+     */
+    public record DayChange(String truck, String depot, String before, String after) {}
 
     /** What happened to a visit. */
     public enum What {

@@ -127,15 +127,16 @@ public final class Planner {
         FleetRisk risk = learned.risk();
         List<FamilyInspection> inspections =
                 FamilyInspection.of(index, risk, learned.costs(), policy.inspectionHours());
-        PartsPlan parts = PartsPlan.of(
-                index,
-                today,
-                policy.weeks(),
-                policy.orders(),
-                visits,
-                forecast,
-                PostponementCost.perWeek(policy.orders()),
-                draft.allocation());
+        PartsPlan parts = new OrderDays(learned, draft.calendar())
+                .of(PartsPlan.of(
+                        index,
+                        today,
+                        policy.weeks(),
+                        policy.orders(),
+                        visits,
+                        forecast,
+                        PostponementCost.perWeek(policy.orders()),
+                        draft.allocation()));
         return new Plan(
                 today,
                 learned.firstWeek(),

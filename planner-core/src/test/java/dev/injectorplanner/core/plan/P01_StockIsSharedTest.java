@@ -222,6 +222,21 @@ class P01_StockIsSharedTest {
         assertThat(bySource(confirmed)).containsExactly(Map.entry(PieceSource.ORDER, 8.0));
     }
 
+    /** What is on its way from another depot cannot be sent sooner by a supplier; late, its depot is asked. */
+    @Test
+    void aTransferOnItsWayIsNoOrderOfASupplier() {
+        overdue("T1");
+        fleet.purchaseLines.add(new PurchaseLine("TR-00001", INJECTOR, NORTH, 8, TODAY.plusDays(40), null));
+        Plan plan = PlanOf.held(fleet.build(), new Holds(Map.of("T1", W10), Map.of(), Map.of()));
+        assertThat(plan.parts().allocation().pieces())
+                .allMatch(each -> each.source() == PieceSource.EXPRESS && each.order() == null);
+        fleet.purchaseLines.set(0, new PurchaseLine("TR-00001", INJECTOR, NORTH, 8, TODAY.minusDays(1), null));
+        assertThat(plan().parts().overdue())
+                .singleElement()
+                .extracting(OverdueLine::question)
+                .isEqualTo("Ask the depot that sent transfer TR-00001: line of 8, 1 day late");
+    }
+
     /** What a plan says of its shipments is in its cost. */
     @Test
     void theCostHoldsTheShipments() {

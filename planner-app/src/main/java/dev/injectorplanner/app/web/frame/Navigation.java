@@ -79,6 +79,7 @@ public final class Navigation {
     /** Within places, and what pages offer to take away. */
     public static final List<Inner> INNER = List.of(
             new Inner("/sheets", ALL),
+            new Inner("/safety", ALL, Set.of(Role.MANAGER, Role.MECHANIC)),
             new Inner("/settings/figures", KEEPERS, Set.of(Role.MANAGER)),
             new Inner("/settings/rules", KEEPERS, Set.of(Role.MANAGER)),
             new Inner("/settings/depots", KEEPERS, Set.of(Role.MANAGER)),

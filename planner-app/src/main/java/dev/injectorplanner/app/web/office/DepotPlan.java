@@ -10,6 +10,7 @@ import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.SafetyCase;
 import dev.injectorplanner.core.plan.TruckReason;
 import dev.injectorplanner.core.plan.Unplanned;
 import dev.injectorplanner.core.risk.InjectorRisk;
@@ -83,6 +84,24 @@ public record DepotPlan(String depot, KeptPlan kept, FleetIndex fleet, SiteUnits
         return visits().stream().filter(visit -> visit.week().equals(week)).toList();
     }
 
+    /** The visit that a place on a day belongs to. */
+    public Optional<Visit> findVisit(DayPlan.Laid laid) {
+        IsoWeek week = IsoWeek.of(laid.start().toLocalDate());
+        return visits().stream()
+                .filter(visit -> visit.truck().equals(laid.truck())
+                        && visit.diagnosis() == laid.diagnosis()
+                        && visit.week().equals(week))
+                .findFirst();
+    }
+
+    /** Trucks here with an open safety fault. */
+    public List<SafetyCase> safety() {
+        return plan().safety().stream()
+                .filter(each -> each.depot().equals(depot))
+                .toList();
+    }
+
+    /** A truck's visit; its ordinary one where it has a diagnosis too. */
     public Optional<Visit> findVisit(String truck) {
         return index().findVisit(depot, truck);
     }

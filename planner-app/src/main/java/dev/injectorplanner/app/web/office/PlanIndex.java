@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A plan's rows at hand by truck and depot; made once for a plan and forgotten with it. */
 final class PlanIndex {
@@ -27,7 +28,10 @@ final class PlanIndex {
 
     private PlanIndex(Plan plan) {
         visitsAt = by(plan.visits(), Visit::depot);
-        plan.visits().forEach(visit -> visitOf.putIfAbsent(visit.depot() + "\n" + visit.truck(), visit));
+        Stream.concat(
+                        plan.visits().stream().filter(visit -> !visit.diagnosis()),
+                        plan.visits().stream().filter(Visit::diagnosis))
+                .forEach(visit -> visitOf.putIfAbsent(visit.depot() + "\n" + visit.truck(), visit));
         dueAt = by(plan.dueItems(), DueItem::depot);
         plan.reasons().forEach(reason -> reasonOf.putIfAbsent(reason.truck(), reason));
         risksOf = by(plan.risks(), InjectorRisk::truck);

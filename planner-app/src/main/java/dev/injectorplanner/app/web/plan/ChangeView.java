@@ -15,6 +15,7 @@ import java.util.List;
  * @param why the reason given
  * @param held whether the truck is held already
  * @param tried what it would do; empty where nothing has been tried
+ * @param day the day asked for, or that of the visit
  */
 public record ChangeView(
         String truck,
@@ -26,8 +27,12 @@ public record ChangeView(
         String to,
         String why,
         boolean held,
-        List<Tried> tried) {
+        List<Tried> tried,
+        Day day) {
     public record Choice(String week, String words) {}
+
+    /** A day, a bay and a start as a form has them; each may be empty. */
+    public record Day(String on, String bay, String start) {}
 
     /**
      * What a change would do.

@@ -12,6 +12,9 @@ import dev.injectorplanner.core.units.Figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What a change does, in figures and words. */
@@ -23,12 +26,22 @@ final class Consequence {
         List<Other> others = change.visits().stream()
                 .filter(visit -> !visit.truck().equals(act.truck()))
                 .map(Consequence::other)
-                .toList();
+                .collect(Collectors.toCollection(ArrayList::new));
+        Set<String> told = others.stream().map(Other::truck).collect(Collectors.toSet());
+        change.days().stream()
+                .filter(day -> !day.truck().equals(act.truck()) && told.add(day.truck()))
+                .map(day -> new Other(day.truck(), day.depot(), "move", day.before() + ", then " + day.after(), "0.0"))
+                .forEach(others::add);
         List<String> broken = change.brokenWishes().stream()
                 .map(wish -> wish.truck() + ": " + wish.reason())
                 .toList();
         return new Tried(
-                act.words(), act.words(), facts(act, change, after), others, broken, sum(change, others.size()));
+                act.words(),
+                act.words(),
+                facts(act, change, after),
+                others,
+                Stream.concat(broken.stream(), change.limits().stream()).toList(),
+                sum(change, others.size()));
     }
 
     private static List<Fact> facts(VisitAction act, PlanChange change, PlanCost after) {
@@ -46,6 +59,11 @@ final class Consequence {
                         Math.rint(after.cost()) - Math.rint(change.cost())), // the row adds up as it is shown
                 DisplayFormat.money(after.cost()),
                 DisplayFormat.more(change.cost())));
+        change.days().stream()
+                .filter(day -> day.truck().equals(act.truck()))
+                .forEach(day -> facts.add(new Fact("Its day", day.before(), day.after(), "")));
+        facts.add(new Fact(
+                "Overtime in the first two weeks", "", "", DisplayFormat.moreTenth(change.overtimeHours()) + " h"));
         facts.add(new Fact("Labour of the plan", "", "", DisplayFormat.moreTenth(change.hours()) + " h"));
         facts.add(new Fact(
                 "Expected failures in these weeks",

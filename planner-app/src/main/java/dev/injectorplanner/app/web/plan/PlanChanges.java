@@ -8,6 +8,7 @@ import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.app.web.office.Replanning;
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.visit.Visit;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +27,8 @@ public final class PlanChanges {
     }
 
     /** A truck's visit opened to be changed; tried out where {@code act} is not empty. */
-    ChangeView open(Viewer viewer, DepotPlan plan, String truck, String act, String to, String why) {
+    ChangeView open(
+            Viewer viewer, DepotPlan plan, String truck, String act, String to, ChangeView.Day day, String why) {
         Optional<Visit> visit = plan.findVisit(truck);
         String from = visit.map(each -> each.week().toString()).orElse("");
         IsoWeek first = plan.plan().firstWeek();
@@ -37,6 +39,12 @@ public final class PlanChanges {
                 .toList();
         boolean held = application.holds().list(plan.depot()).stream()
                 .anyMatch(hold -> hold.truck().equals(truck));
+        boolean toDay = act.equals("day");
+        VisitAction asked = act.isEmpty()
+                ? null
+                : toDay
+                        ? VisitAction.toDay(truck, day.on(), day.bay(), day.start())
+                        : VisitAction.of(act, truck, from, to);
         return new ChangeView(
                 truck,
                 plan.depot(),
@@ -47,7 +55,18 @@ public final class PlanChanges {
                 to.isEmpty() ? visit.map(each -> each.week().plus(1).toString()).orElse(first.toString()) : to,
                 why,
                 held,
-                act.isEmpty() ? List.of() : List.of(tried(viewer, plan, VisitAction.of(act, truck, from, to))));
+                asked == null ? List.of() : List.of(tried(viewer, plan, asked)),
+                day.on().isEmpty() ? dayOf(plan, visit) : day);
+    }
+
+    /** Where the visit stands now; empty where it has no day. */
+    private static ChangeView.Day dayOf(DepotPlan plan, Optional<Visit> visit) {
+        return visit.flatMap(each -> DepotDays.find(plan.plan().days(), each))
+                .map(laid -> new ChangeView.Day(
+                        laid.start().toLocalDate().toString(),
+                        String.valueOf(laid.bay()),
+                        laid.start().toLocalTime().toString()))
+                .orElse(new ChangeView.Day("", "", ""));
     }
 
     private static String hours(DepotPlan plan, IsoWeek week) {

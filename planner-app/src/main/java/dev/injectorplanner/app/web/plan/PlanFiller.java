@@ -7,6 +7,7 @@ import dev.injectorplanner.app.web.office.VisitStates;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.option.VisitReason;
+import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Holds;
 import dev.injectorplanner.core.plan.PlanCost;
 import dev.injectorplanner.core.plan.TruckReason;
@@ -158,9 +159,7 @@ final class PlanFiller {
     }
 
     static String days(DepotPlan plan, Visit visit) {
-        return plan.days().laid().stream()
-                .filter(laid -> laid.truck().equals(visit.truck()))
-                .findFirst()
+        return DepotDays.find(plan.plan().days(), visit)
                 .map(PlanFiller::days)
                 .orElse("in " + DisplayFormat.week(visit.week()));
     }

@@ -13,6 +13,7 @@ import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.app.web.office.Replanning;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.plan.Holds;
+import dev.injectorplanner.core.plan.SafetyCase;
 import java.util.Map;
 import java.util.TreeMap;
 import org.springframework.stereotype.Controller;
@@ -51,6 +52,9 @@ public class PlanPage {
             @RequestParam(name = "do", defaultValue = "") String act,
             @RequestParam(name = "to", defaultValue = "") String to,
             @RequestParam(name = "why", defaultValue = "") String why,
+            @RequestParam(name = "day", defaultValue = "") String day,
+            @RequestParam(name = "bay", defaultValue = "") String bay,
+            @RequestParam(name = "start", defaultValue = "") String start,
             Model model) {
         ChosenDepots chosen = office.choose(viewer, depot);
         model.addAttribute("chosen", chosen);
@@ -68,8 +72,17 @@ public class PlanPage {
         PlanFiller filler =
                 new PlanFiller(held, application.planning().policy().visits().frozenWeeks());
         model.addAttribute("view", filler.of(chosen, week.isEmpty() ? null : IsoWeek.parse(week), truck));
+        model.addAttribute(
+                "safety",
+                chosen.plans().stream()
+                        .flatMap(each -> each.safety().stream())
+                        .map(SafetyCase::words)
+                        .toList());
         if (!truck.isEmpty()) {
-            model.addAttribute("change", changing.open(viewer, planOf(viewer, truck), truck, act, to, why));
+            model.addAttribute(
+                    "change",
+                    changing.open(
+                            viewer, planOf(viewer, truck), truck, act, to, new ChangeView.Day(day, bay, start), why));
         }
         return "plan";
     }
@@ -89,10 +102,14 @@ public class PlanPage {
             @RequestParam(name = "from", defaultValue = "") String from,
             @RequestParam(name = "to", defaultValue = "") String to,
             @RequestParam(name = "why", defaultValue = "") String why,
+            @RequestParam(name = "day", defaultValue = "") String day,
+            @RequestParam(name = "bay", defaultValue = "") String bay,
+            @RequestParam(name = "start", defaultValue = "") String start,
             RedirectAttributes next) {
         Permissions.require(viewer, Role.MANAGER);
         DepotPlan plan = planOf(viewer, truck);
-        VisitAction what = VisitAction.of(act, truck, from, to);
+        VisitAction what =
+                act.equals("day") ? VisitAction.toDay(truck, day, bay, start) : VisitAction.of(act, truck, from, to);
         changing.make(viewer, plan, what, why.strip());
         return shown(
                 next, plan.depot(), what.week() == null ? from : String.valueOf(what.week()), what.words() + ": done.");

@@ -4,7 +4,11 @@ import dev.injectorplanner.app.holds.Hold;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.plan.Holds;
+import dev.injectorplanner.core.schedule.days.DayPin;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -16,9 +20,16 @@ import org.jspecify.annotations.Nullable;
  * @param kind what
  * @param truck the truck
  * @param week the week pinned, moved to or blocked; null for never
+ * @param day the day, bay and start it is fixed to, or null
  */
-record VisitAction(Kind kind, String truck, @Nullable IsoWeek week) {
+record VisitAction(
+        Kind kind,
+        String truck,
+        @Nullable IsoWeek week,
+        @Nullable DayPin day) {
     enum Kind {
+        /** Fixes a visit to a day, and to a bay and a start where they are given. */
+        DAY,
         PIN,
         MOVE,
         BLOCK,
@@ -37,7 +48,11 @@ record VisitAction(Kind kind, String truck, @Nullable IsoWeek week) {
         try {
             act = Kind.valueOf(kind.toUpperCase(Locale.ROOT));
         } catch (IllegalArgumentException e) {
-            throw new InvalidValueException("do", kind, "is not one of pin, move, block, never", "choose one of them");
+            throw new InvalidValueException(
+                    "do", kind, "is not one of day, pin, move, block, never", "choose one of them");
+        }
+        if (act == Kind.DAY) {
+            throw new InvalidValueException("day", "", "is missing", "name the day the visit is fixed to");
         }
         return new VisitAction(
                 act,
@@ -45,12 +60,40 @@ record VisitAction(Kind kind, String truck, @Nullable IsoWeek week) {
                 switch (act) {
                     case MOVE -> IsoWeek.parse(to);
                     case PIN, BLOCK -> IsoWeek.parse(from);
-                    case NEVER -> null;
-                });
+                    case NEVER, DAY -> null;
+                },
+                null);
+    }
+
+    /**
+     * A visit fixed to a day, as a page sends it.
+     *
+     * @param day ISO date
+     * @param bay counted from 1, or empty for any
+     * @param start hours and minutes, or empty for any
+     * @throws InvalidValueException where one of them cannot be read
+     */
+    static VisitAction toDay(String truck, String day, String bay, String start) {
+        try {
+            DayPin pin = new DayPin(
+                    LocalDate.parse(day.strip()),
+                    bay.isBlank() ? null : Integer.valueOf(bay.strip()),
+                    start.isBlank() ? null : LocalTime.parse(start.strip()));
+            return new VisitAction(Kind.DAY, truck, IsoWeek.of(pin.day()), pin);
+        } catch (DateTimeParseException | NumberFormatException e) {
+            throw new InvalidValueException(
+                    "day",
+                    (day + " " + bay + " " + start).strip(),
+                    "is not a day with a bay and a start",
+                    "write a day such as 2026-03-03, a bay such as 2, a start such as 09:30");
+        }
     }
 
     /** To be previewed. */
     Holds tried() {
+        if (day != null) {
+            return Holds.none().withDays(Map.of(truck, day));
+        }
         if (week == null) {
             return new Holds(Map.of(), Map.of(truck, Set.of()), Map.of());
         }
@@ -61,6 +104,9 @@ record VisitAction(Kind kind, String truck, @Nullable IsoWeek week) {
 
     /** To be stored. */
     Hold hold(Instant at, String by, String why) {
+        if (day != null) {
+            return Hold.day(truck, day, at, by, why);
+        }
         boolean pins = kind == Kind.PIN || kind == Kind.MOVE;
         return new Hold(truck, pins ? Hold.Kind.PIN : Hold.Kind.REFUSE, week, at, by, why);
     }
@@ -69,6 +115,7 @@ record VisitAction(Kind kind, String truck, @Nullable IsoWeek week) {
     String words() {
         String to = week == null ? "" : week.toString();
         return switch (kind) {
+            case DAY -> "Move " + truck + " to " + (day == null ? to : day.words());
             case PIN -> "Pin " + truck + " to " + to;
             case MOVE -> "Move " + truck + " to " + to;
             case BLOCK -> "Block " + truck + " in " + to;

@@ -7,6 +7,7 @@ import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.VisitReason;
+import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.TruckReason;
 import dev.injectorplanner.core.plan.Unplanned;
 import dev.injectorplanner.core.units.Figures;
@@ -130,9 +131,7 @@ public final class TruckFile {
     }
 
     private String when(Visit visit) {
-        return plan.days().laid().stream()
-                .filter(laid -> laid.truck().equals(truck.truck()))
-                .findFirst()
+        return DepotDays.find(plan.plan().days(), visit)
                 .map(laid -> DisplayFormat.dayAndTime(laid.start()) + ", bay " + laid.bay())
                 .orElse("in " + visit.week());
     }

@@ -9,6 +9,7 @@ import dev.injectorplanner.app.web.office.NotHereException;
 import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.plan.Advisor;
+import dev.injectorplanner.core.plan.SafetyCase;
 import java.util.List;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
@@ -54,6 +55,12 @@ public class TruckFilePage {
                 "holds",
                 application.holds().list(plan.depot()).stream()
                         .filter(hold -> hold.truck().equals(name))
+                        .toList());
+        model.addAttribute(
+                "safety",
+                plan.safety().stream()
+                        .filter(each -> each.truck().equals(name))
+                        .map(SafetyCase::words)
                         .toList());
         model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
         if (!failed.isEmpty()) {

@@ -11,6 +11,7 @@ import dev.injectorplanner.app.web.week.WeekView.Stay;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.CapacityOverride;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Holds;
 import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.schedule.days.DayPlan;
@@ -89,7 +90,7 @@ final class BoardFiller {
         for (Laid laid : plan.days().laid()) {
             for (DayWork work : laid.days()) {
                 Optional<Visit> visit =
-                        plan.findVisit(laid.truck()).filter(each -> each.week().equals(week));
+                        plan.findVisit(laid).filter(each -> each.week().equals(week));
                 if (work.date().equals(day) && visit.isPresent()) {
                     booked += work.labourHours();
                     stays.add(stay(plan, visit.get(), laid, work));
@@ -97,6 +98,7 @@ final class BoardFiller {
             }
         }
         return new Cell(
+                day.toString(),
                 DisplayFormat.day(day),
                 available > 0,
                 booked,
@@ -113,7 +115,8 @@ final class BoardFiller {
                     DisplayFormat.tenth(work.labourHours()) + " h, bay " + laid.bay(),
                     "",
                     "",
-                    false);
+                    false,
+                    "");
         }
         VisitStates.State state = VisitStates.of(plan, visit, holds.getOrDefault(plan.depot(), Holds.none()));
         String hours = laid.days().size() == 1
@@ -125,7 +128,8 @@ final class BoardFiller {
                 DisplayFormat.time(laid.start()) + ", " + hours + ", bay " + laid.bay(),
                 state.mark(),
                 state.words(),
-                state.strong());
+                state.strong(),
+                visit.diagnosis() ? "" : laid.start().toLocalDate().toString());
     }
 
     private static double available(DepotPlan plan, LocalDate day) {
@@ -142,7 +146,7 @@ final class BoardFiller {
         List<NotLaid> rows = new ArrayList<>();
         for (DepotPlan plan : plans) {
             for (Visit visit : plan.visitsOf(week)) {
-                if (plan.days().laid().stream().noneMatch(laid -> laid.truck().equals(visit.truck()))) {
+                if (DepotDays.find(plan.plan().days(), visit).isEmpty()) {
                     rows.add(new NotLaid(
                             visit.truck(),
                             plan.depot(),

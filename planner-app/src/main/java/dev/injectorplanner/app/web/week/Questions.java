@@ -10,6 +10,7 @@ import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.option.VisitReason;
 import dev.injectorplanner.core.parts.ShortAdvice;
 import dev.injectorplanner.core.parts.ShortLine;
+import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.TruckReason;
 import dev.injectorplanner.core.plan.Unplanned;
 import dev.injectorplanner.core.schedule.Schedule.BrokenWish;
@@ -170,18 +171,14 @@ final class Questions {
     }
 
     private static String when(DepotPlan plan, Visit visit) {
-        return plan.days().laid().stream()
-                .filter(laid -> laid.truck().equals(visit.truck()))
-                .findFirst()
+        return DepotDays.find(plan.plan().days(), visit)
                 .map(laid -> DisplayFormat.dayAndTime(laid.start()) + ", bay " + laid.bay())
                 .orElse("in " + visit.week());
     }
 
     private static String when(DepotPlan plan, ShortLine line) {
         return plan.findVisit(line.truck())
-                .map(visit -> plan.days().laid().stream()
-                        .filter(laid -> laid.truck().equals(visit.truck()))
-                        .findFirst()
+                .map(visit -> DepotDays.find(plan.plan().days(), visit)
                         .map(laid -> DisplayFormat.day(laid.start().toLocalDate()))
                         .orElse(DisplayFormat.week(line.week())))
                 .orElse(DisplayFormat.week(line.week()));

@@ -31,7 +31,7 @@ final class WaitingFor {
 
     private static String starts(DepotPlan plan, ShortLine line) {
         return plan.days().laid().stream()
-                .filter(laid -> laid.truck().equals(line.truck()))
+                .filter(laid -> laid.truck().equals(line.truck()) && !laid.diagnosis())
                 .findFirst()
                 .map(laid -> DisplayFormat.day(laid.start().toLocalDate()))
                 .orElse(DisplayFormat.week(line.week()));

@@ -6,6 +6,7 @@ import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.plan.Holds;
+import dev.injectorplanner.core.plan.SafetyCase;
 import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.visit.Visit;
 import java.util.List;
@@ -58,6 +59,10 @@ final class WeekFiller {
                 ahead == 0 ? null : week.plus(-1).toString(),
                 ahead == weeks - 1 ? null : week.plus(1).toString(),
                 weeks,
+                chosen.plans().stream()
+                        .flatMap(plan -> plan.safety().stream())
+                        .map(SafetyCase::words)
+                        .toList(),
                 new Questions(week, ahead == 0).of(chosen.plans()),
                 board.columns(),
                 board.rows(),

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param before the week before, or null in the plan's first
  * @param after the week after, or null in its last
  * @param weeks weeks of the plan
+ * @param safety trucks with an open safety fault, a sentence each
  * @param questions what to decide
  * @param columns days of the board
  * @param board a row a depot
@@ -39,6 +40,7 @@ public record WeekView(
         @Nullable String before,
         @Nullable String after,
         int weeks,
+        List<String> safety,
         List<Question> questions,
         List<Column> columns,
         List<Row> board,
@@ -82,10 +84,11 @@ public record WeekView(
             String depot, String about, double booked, double available, String hours, String free, List<Cell> cells) {}
 
     /** A depot's day; {@code open} is false where nobody works. */
-    public record Cell(String day, boolean open, double booked, double available, String hours, List<Stay> visits) {}
+    public record Cell(
+            String date, String day, boolean open, double booked, double available, String hours, List<Stay> visits) {}
 
-    /** A truck in a bay on a day. */
-    public record Stay(String truck, String work, String hours, String mark, String state, boolean strong) {}
+    /** A truck in a bay on a day; {@code movesFrom} is the day it starts, where it may be moved from it. */
+    public record Stay(String truck, String work, String hours, String mark, String state, boolean strong, String movesFrom) {}
 
     /** A visit without a day. */
     public record NotLaid(String truck, String depot, String work, String hours, String reason) {}

@@ -1,0 +1,179 @@
+package dev.injectorplanner.app.web.truck;
+
+import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.intake.FileReport;
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.NotHereException;
+import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.app.web.office.OwnWords;
+import dev.injectorplanner.app.web.office.Permissions;
+import dev.injectorplanner.app.web.office.Replanning;
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.fleet.Repair;
+import dev.injectorplanner.core.plan.HeldOff;
+import dev.injectorplanner.core.plan.SafetyCase;
+import dev.injectorplanner.imports.file.GivenRows;
+import dev.injectorplanner.imports.table.Tables;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/** A truck's safety faults: what closes them, and what holding their diagnosis off takes. */
+@Controller
+public class SafetyPage {
+    private static final String PAGE = "/safety/{truck}";
+
+    private final Application application;
+    private final Office office;
+    private final Replanning anew;
+    private final SiteClock clock;
+
+    SafetyPage(Application application, Office office, Replanning anew, SiteClock clock) {
+        this.application = application;
+        this.office = office;
+        this.anew = anew;
+        this.clock = clock;
+    }
+
+    /** @param reason why the diagnosis is to be held off, in the second step; empty in the first */
+    @GetMapping(PAGE)
+    String page(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("truck") String truck,
+            @RequestParam(name = "reason", defaultValue = "") String reason,
+            Model model) {
+        DepotPlan plan = planOf(viewer, truck);
+        OwnWords.keep(model, "done");
+        Optional<SafetyCase> open = find(plan, truck);
+        model.addAttribute("truck", truck);
+        model.addAttribute("depot", plan.depot());
+        model.addAttribute("today", plan.today());
+        model.addAttribute("open", open.orElse(null));
+        model.addAttribute("words", open.map(SafetyCase::words).orElse(""));
+        model.addAttribute("warning", SafetyCase.WARNING);
+        model.addAttribute("reason", reason.strip());
+        model.addAttribute("mayHoldOff", viewer.is(Role.MANAGER));
+        model.addAttribute("mayRecord", viewer.is(Role.MANAGER) || viewer.is(Role.MECHANIC));
+        return "safety";
+    }
+
+    @PostMapping(PAGE + "/repair")
+    String repair(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("truck") String truck,
+            @RequestParam("what") String what,
+            @RequestParam(name = "found", defaultValue = "repair") String found,
+            @RequestParam("done_on") String doneOn,
+            @RequestParam(name = "odometer", defaultValue = "") String odometer,
+            @RequestParam(name = "hours", defaultValue = "") String hours,
+            @RequestParam(name = "remark", defaultValue = "") String remark,
+            @RequestParam("by") String by,
+            RedirectAttributes next) {
+        if (!viewer.is(Role.MECHANIC)) {
+            Permissions.require(viewer, Role.MANAGER);
+        }
+        DepotPlan plan = planOf(viewer, truck);
+        boolean nothing = found.equals("nothing");
+        Map<String, String> row = new LinkedHashMap<>();
+        row.put("truck", truck);
+        row.put("done_on", doneOn);
+        row.put("odometer_" + plan.units().distanceUnit(), odometer);
+        row.put("what", nothing ? Repair.NO_FAULT_FOUND : named(what, plan, truck));
+        row.put("hours", hours);
+        row.put("remark", nothing ? (what + " " + remark).strip() : remark);
+        row.put("by", by);
+        take(row);
+        anew.plan(viewer, plan.depot(), "repair of " + truck + " " + clock.now());
+        next.addFlashAttribute("done", "Recorded for " + truck + ", and replanned.");
+        return "redirect:/safety/{truck}";
+    }
+
+    /** With the codes of the open faults, so that the record says what it closes. */
+    private static String named(String what, DepotPlan plan, String truck) {
+        String codes = String.join(
+                ", ", codes(find(plan, truck).map(SafetyCase::dueItems).orElse(List.of())));
+        return codes.isEmpty() || what.isBlank() ? what : what.strip() + " (" + codes + ")";
+    }
+
+    private void take(Map<String, String> row) {
+        FileReport report = application
+                .intake()
+                .loadRows(
+                        Tables.REPAIRS,
+                        new GivenRows("repairs", List.copyOf(row.keySet()), List.of(List.copyOf(row.values()))));
+        if (report.refusal() != null) {
+            throw new InvalidValueException("repair", "", report.refusal(), "correct the form");
+        }
+        report.complaints().stream().findFirst().ifPresent(complaint -> {
+            throw new InvalidValueException(complaint.column(), complaint.value(), complaint.reason(), complaint.fix());
+        });
+    }
+
+    @PostMapping(PAGE + "/hold-off")
+    String holdOff(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("truck") String truck,
+            @RequestParam("reason") String reason,
+            @RequestParam(name = "confirm", defaultValue = "") String confirm,
+            RedirectAttributes next) {
+        Permissions.require(viewer, Role.MANAGER);
+        DepotPlan plan = planOf(viewer, truck);
+        SafetyCase open = find(plan, truck)
+                .orElseThrow(() -> new NotHereException("Truck " + truck + " has no open safety fault."));
+        LocalDate since = plan.today();
+        HeldOff held = new HeldOff(reason, viewer.name(), since, codes(open.dueItems()));
+        application.safetyHolds().holdOff(truck, held, confirm.equals("yes"), clock.now());
+        anew.plan(viewer, plan.depot(), "hold off " + truck + " " + clock.now());
+        next.addFlashAttribute("done", "The diagnosis of " + truck + " is held off under your name, and replanned.");
+        return "redirect:/safety/{truck}";
+    }
+
+    @PostMapping(PAGE + "/resume")
+    String resume(
+            @ModelAttribute("viewer") Viewer viewer, @PathVariable("truck") String truck, RedirectAttributes next) {
+        Permissions.require(viewer, Role.MANAGER);
+        DepotPlan plan = planOf(viewer, truck);
+        application.safetyHolds().resume(truck, clock.now(), viewer.name());
+        anew.plan(viewer, plan.depot(), "diagnosis of " + truck + " " + clock.now());
+        next.addFlashAttribute("done", "The diagnosis of " + truck + " is planned again.");
+        return "redirect:/safety/{truck}";
+    }
+
+    private static Set<String> codes(List<DueItem> items) {
+        Set<String> codes = new TreeSet<>();
+        for (DueItem item : items) {
+            String code = item.faultCode();
+            if (code != null) {
+                codes.add(code);
+            }
+        }
+        return codes;
+    }
+
+    private static Optional<SafetyCase> find(DepotPlan plan, String truck) {
+        return plan.safety().stream().filter(each -> each.truck().equals(truck)).findFirst();
+    }
+
+    private DepotPlan planOf(Viewer viewer, String truck) {
+        return office.findDepotOf(viewer, truck)
+                .flatMap(office::find)
+                .orElseThrow(() -> new NotHereException("There is no truck \"" + truck
+                        + "\" with a plan. Fix: find it under Trucks, or plan its depot first."));
+    }
+}
