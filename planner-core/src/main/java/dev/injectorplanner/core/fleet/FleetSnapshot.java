@@ -24,8 +24,7 @@ import java.util.List;
  * @param away table away
  * @param intervals table intervals
  * @param rules table rules
- * @param shifts table shifts
- * @param repairs table repairs
+ * @param shop tables shifts and repairs
  */
 public record FleetSnapshot(
         List<Depot> depots,
@@ -45,8 +44,7 @@ public record FleetSnapshot(
         List<AwayWindow> away,
         List<IntervalTask> intervals,
         List<Rule> rules,
-        List<DepotShift> shifts,
-        List<Repair> repairs) {
+        ShopRecords shop) {
     /** @throws InvalidFleetException where rows do not fit together: an unknown name, a cylinder the engine has not */
     public FleetSnapshot(
             List<Depot> depots,
@@ -66,8 +64,7 @@ public record FleetSnapshot(
             List<AwayWindow> away,
             List<IntervalTask> intervals,
             List<Rule> rules,
-            List<DepotShift> shifts,
-            List<Repair> repairs) {
+            ShopRecords shop) {
         this.depots = sorted(depots, FleetOrder.DEPOTS);
         this.capacity = sorted(capacity, FleetOrder.CAPACITY);
         this.engineFamilies = sorted(engineFamilies, FleetOrder.ENGINE_FAMILIES);
@@ -85,8 +82,7 @@ public record FleetSnapshot(
         this.away = sorted(away, FleetOrder.AWAY);
         this.intervals = sorted(intervals, FleetOrder.INTERVALS);
         this.rules = sorted(rules, FleetOrder.RULES);
-        this.shifts = sorted(shifts, FleetOrder.SHIFTS);
-        this.repairs = sorted(repairs, FleetOrder.REPAIRS);
+        this.shop = shop;
         FleetCheck.check(this);
     }
 
@@ -127,32 +123,17 @@ public record FleetSnapshot(
                 away,
                 intervals,
                 rules,
-                List.of(),
-                List.of());
+                ShopRecords.NONE);
     }
 
-    /** The same fleet with these shifts and repairs. */
-    public FleetSnapshot withShop(List<DepotShift> otherShifts, List<Repair> otherRepairs) {
-        return new FleetSnapshot(
-                depots,
-                capacity,
-                engineFamilies,
-                access,
-                dutyGroups,
-                trucks,
-                injectors,
-                readings,
-                faults,
-                cylinderTests,
-                parts,
-                jobParts,
-                stock,
-                purchaseLines,
-                away,
-                intervals,
-                rules,
-                otherShifts,
-                otherRepairs);
+    /** Table shifts. */
+    public List<DepotShift> shifts() {
+        return shop.shifts();
+    }
+
+    /** Table repairs. */
+    public List<Repair> repairs() {
+        return shop.repairs();
     }
 
     /** A fleet without a row in any table. */
