@@ -2,6 +2,7 @@ package dev.injectorplanner.app.store;
 
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.fleet.ShopRecords;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,9 +39,8 @@ final class SnapshotReader {
                 rows(StoredTables.AWAY),
                 rows(StoredTables.INTERVALS),
                 rows(StoredTables.RULES),
-                rows(StoredTables.SHIFTS),
-                rows(StoredTables.REPAIRS),
-                rows(StoredTables.TRANSFERS));
+                new ShopRecords(
+                        rows(StoredTables.SHIFTS), rows(StoredTables.REPAIRS), rows(StoredTables.TRANSFERS)));
     }
 
     /**

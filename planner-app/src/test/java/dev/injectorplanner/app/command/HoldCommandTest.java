@@ -3,8 +3,10 @@ package dev.injectorplanner.app.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -65,5 +67,37 @@ class HoldCommandTest {
         assertThat(printed).containsPattern("Norrvik, 2026-W10: [1-9]\\d* visits confirmed, [1-9]\\d* of them new: T");
         assertThat(run("hold", "--data", data, "release", "T005")).isZero();
         assertThat(printed).contains("T005: released");
+    }
+
+    /** The demo's truck T028 lost rail pressure. */
+    @Test
+    void a_leak_is_held_off_by_name_and_closed_by_a_repair() throws IOException {
+        Path dir = folder.resolve("demo");
+        String data = dir.resolve("data").toString();
+        assertThat(run("demo", "--dir", dir.toString())).as(printed).isZero();
+        assertThat(run("plan", "--data", data, "--on", "2026-03-02")).isZero();
+        assertThat(printed).contains("SAFETY  Truck T028").contains("Diagnosis on 2026-03-02 at 07:00");
+
+        assertThat(run("hold", "--data", data, "off", "T028", "--why", "parked"))
+                .isEqualTo(1);
+        assertThat(printed).contains("can catch fire").contains("--confirm");
+        assertThat(run("hold", "--data", data, "off", "T028", "--why", "parked", "--confirm"))
+                .as(printed)
+                .isZero();
+        assertThat(run("plan", "--data", data, "--on", "2026-03-02")).isZero();
+        assertThat(printed).contains("HELD OFF by ").contains(": parked.").contains("can catch fire");
+        assertThat(run("hold", "--data", data, "resume", "T028")).isZero();
+
+        Path repairs = folder.resolve("repairs.csv");
+        Files.writeString(repairs, "truck,done_on,what,by\nT028,2026-03-02,rail pressure valve replaced,Kim\n");
+        assertThat(run("load", "--data", data, repairs.toString())).as(printed).isZero();
+        assertThat(run("plan", "--data", data, "--on", "2026-03-02")).isZero();
+        assertThat(printed).doesNotContain("SAFETY");
+
+        assertThat(run("hold", "--data", data, "day", "T005", "2026-03-04", "--bay", "2", "--start", "09:30"))
+                .as(printed)
+                .isZero();
+        assertThat(run("plan", "--data", data, "--on", "2026-03-02", "--json")).isZero();
+        assertThat(printed).contains("2026-03-04T09:30");
     }
 }

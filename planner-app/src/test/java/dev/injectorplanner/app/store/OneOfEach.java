@@ -25,6 +25,7 @@ import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.RuleKind;
+import dev.injectorplanner.core.fleet.ShopRecords;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Truck;
@@ -168,19 +169,33 @@ public final class OneOfEach {
                 List.of(new AwayWindow("T-2", DAY, DAY.plusDays(12), "harvest")),
                 List.of(new IntervalTask("Four", "fuel filter", 40_000.0, null, 12, 0.5, true)),
                 List.of(new Rule(null, RuleKind.FAULTS, 3, 30), new Rule("Four", RuleKind.DISTANCE_KM, 300_000, null)),
-                List.of(
-                        new DepotShift(
-                                "North",
-                                DayOfWeek.MONDAY,
-                                LocalTime.of(6, 0),
-                                LocalTime.of(14, 30),
-                                LocalTime.of(10, 0),
-                                LocalTime.of(10, 30)),
-                        new DepotShift("North", DayOfWeek.FRIDAY, LocalTime.of(6, 0), LocalTime.of(12, 0), null, null)),
-                List.of(
-                        new Repair(
-                                "T-1", DAY.minusDays(2), 123_400.0, "fuel line replaced", 2.5, "no leak left", "Kim"),
-                        new Repair("T-2", DAY, null, Repair.NO_FAULT_FOUND, null, "", "Kim")));
+                new ShopRecords(
+                        List.of(
+                                new DepotShift(
+                                        "North",
+                                        DayOfWeek.MONDAY,
+                                        LocalTime.of(6, 0),
+                                        LocalTime.of(14, 30),
+                                        LocalTime.of(10, 0),
+                                        LocalTime.of(10, 30)),
+                                new DepotShift(
+                                        "North",
+                                        DayOfWeek.FRIDAY,
+                                        LocalTime.of(6, 0),
+                                        LocalTime.of(12, 0),
+                                        null,
+                                        null)),
+                        List.of(
+                                new Repair(
+                                        "T-1",
+                                        DAY.minusDays(2),
+                                        123_400.0,
+                                        "fuel line replaced",
+                                        2.5,
+                                        "no leak left",
+                                        "Kim"),
+                                new Repair("T-2", DAY, null, Repair.NO_FAULT_FOUND, null, "", "Kim")),
+                        List.of()));
     }
 
     static EngineFamily family() {

@@ -24,9 +24,7 @@ import java.util.List;
  * @param away table away
  * @param intervals table intervals
  * @param rules table rules
- * @param shifts table shifts
- * @param repairs table repairs
- * @param transfers table transfers
+ * @param shop tables shifts, repairs and transfers
  */
 public record FleetSnapshot(
         List<Depot> depots,
@@ -46,9 +44,7 @@ public record FleetSnapshot(
         List<AwayWindow> away,
         List<IntervalTask> intervals,
         List<Rule> rules,
-        List<DepotShift> shifts,
-        List<Repair> repairs,
-        List<Transfer> transfers) {
+        ShopRecords shop) {
     /** @throws InvalidFleetException where rows do not fit together: an unknown name, a cylinder the engine has not */
     public FleetSnapshot(
             List<Depot> depots,
@@ -68,9 +64,7 @@ public record FleetSnapshot(
             List<AwayWindow> away,
             List<IntervalTask> intervals,
             List<Rule> rules,
-            List<DepotShift> shifts,
-            List<Repair> repairs,
-            List<Transfer> transfers) {
+            ShopRecords shop) {
         this.depots = sorted(depots, FleetOrder.DEPOTS);
         this.capacity = sorted(capacity, FleetOrder.CAPACITY);
         this.engineFamilies = sorted(engineFamilies, FleetOrder.ENGINE_FAMILIES);
@@ -88,13 +82,11 @@ public record FleetSnapshot(
         this.away = sorted(away, FleetOrder.AWAY);
         this.intervals = sorted(intervals, FleetOrder.INTERVALS);
         this.rules = sorted(rules, FleetOrder.RULES);
-        this.shifts = sorted(shifts, FleetOrder.SHIFTS);
-        this.repairs = sorted(repairs, FleetOrder.REPAIRS);
-        this.transfers = sorted(transfers, FleetOrder.TRANSFERS);
+        this.shop = shop;
         FleetCheck.check(this);
     }
 
-    /** A fleet whose depots work the planner's usual shift, without recorded repairs and rows of transfers. */
+    /** A fleet whose depots work the planner's usual shift, and without recorded repairs. */
     public FleetSnapshot(
             List<Depot> depots,
             List<CapacityOverride> capacity,
@@ -131,78 +123,22 @@ public record FleetSnapshot(
                 away,
                 intervals,
                 rules,
-                List.of(),
-                List.of(),
-                List.of());
+                ShopRecords.NONE);
     }
 
-    /** A fleet without rows of transfers: the site's figures hold between all depots. */
-    public FleetSnapshot(
-            List<Depot> depots,
-            List<CapacityOverride> capacity,
-            List<EngineFamily> engineFamilies,
-            List<AccessStep> access,
-            List<DutyGroup> dutyGroups,
-            List<Truck> trucks,
-            List<FittedInjector> injectors,
-            List<Reading> readings,
-            List<Fault> faults,
-            List<CylinderTest> cylinderTests,
-            List<Part> parts,
-            List<JobPart> jobParts,
-            List<StockLine> stock,
-            List<PurchaseLine> purchaseLines,
-            List<AwayWindow> away,
-            List<IntervalTask> intervals,
-            List<Rule> rules,
-            List<DepotShift> shifts,
-            List<Repair> repairs) {
-        this(
-                depots,
-                capacity,
-                engineFamilies,
-                access,
-                dutyGroups,
-                trucks,
-                injectors,
-                readings,
-                faults,
-                cylinderTests,
-                parts,
-                jobParts,
-                stock,
-                purchaseLines,
-                away,
-                intervals,
-                rules,
-                shifts,
-                repairs,
-                List.of());
+    /** Table shifts. */
+    public List<DepotShift> shifts() {
+        return shop.shifts();
     }
 
-    /** The same fleet with these shifts and repairs. */
-    public FleetSnapshot withShop(List<DepotShift> otherShifts, List<Repair> otherRepairs) {
-        return new FleetSnapshot(
-                depots,
-                capacity,
-                engineFamilies,
-                access,
-                dutyGroups,
-                trucks,
-                injectors,
-                readings,
-                faults,
-                cylinderTests,
-                parts,
-                jobParts,
-                stock,
-                purchaseLines,
-                away,
-                intervals,
-                rules,
-                otherShifts,
-                otherRepairs,
-                transfers);
+    /** Table repairs. */
+    public List<Repair> repairs() {
+        return shop.repairs();
+    }
+
+    /** Table transfers. */
+    public List<Transfer> transfers() {
+        return shop.transfers();
     }
 
     /** The same fleet with these ways between depots. */
@@ -225,9 +161,7 @@ public record FleetSnapshot(
                 away,
                 intervals,
                 rules,
-                shifts,
-                repairs,
-                others);
+                new ShopRecords(shifts(), repairs(), others));
     }
 
     /** A fleet without a row in any table. */

@@ -7,6 +7,7 @@ import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Repair;
+import dev.injectorplanner.core.fleet.ShopRecords;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -100,18 +101,23 @@ public final class DemoFleet {
                 away,
                 fleet.intervals(),
                 fleet.rules(),
-                shifts(fleet.depots()),
-                List.of(
-                        new Repair(
-                                "T012",
-                                TODAY.minusDays(41),
-                                null,
-                                "fuel filter head replaced",
-                                1.8,
-                                "no leak after the test drive",
-                                "M. Ott"),
-                        new Repair("T044", TODAY.minusDays(12), null, "brake pads, second axle", 2.4, "", "M. Ott")),
-                MadeUpDepots.transfers());
+                new ShopRecords(shifts(fleet.depots()), repairs(), MadeUpDepots.transfers()));
+    }
+
+    /** A repair of the fuel system, and one that is none. */
+    private static List<Repair> repairs() {
+        LocalDate filter = TODAY.minusDays(41);
+        LocalDate brakes = TODAY.minusDays(12);
+        return List.of(
+                new Repair(
+                        "T012",
+                        filter,
+                        null,
+                        "fuel filter head replaced",
+                        1.8,
+                        "no leak after the test drive",
+                        "M. Ott"),
+                new Repair("T044", brakes, null, "brake pads, second axle", 2.4, "", "M. Ott"));
     }
 
     /** 7:00 to 15:30 with half an hour at noon, on each depot's working days. */

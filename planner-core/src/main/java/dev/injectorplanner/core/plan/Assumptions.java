@@ -175,7 +175,7 @@ final class Assumptions {
         VisitRules usual = VisitRules.standard();
         add(
                 "visits",
-                "at most one visit per truck in the plan; cylinders and week are chosen for the lowest sum"
+                "at most one visit per truck in the plan, and its diagnosis before it; cylinders and week are chosen for the lowest sum"
                         + " of deferral costs, shared access and downtime (Wildeman, Dekker and Smit 1997); in weeks"
                         + " before the parts can arrive, one express shipment is added",
                 DEFAULT);
@@ -195,11 +195,6 @@ final class Assumptions {
                 whose(
                         rules.reschedulingCost() == usual.reschedulingCost(),
                         rules.frozenWeeks() == usual.frozenWeeks()));
-        add(
-                "days",
-                "visits in the first two weeks get a bay, day and hour; starts on the quarter hour, one technician per bay, no"
-                        + " piece of work under an hour; overtime only where the week's plain hours are used up",
-                DEFAULT);
         shifts(shifts, index);
         add(
                 "being late",
@@ -214,6 +209,11 @@ final class Assumptions {
     }
 
     private void shifts(ShiftBook shifts, FleetIndex index) {
+        add(
+                "days",
+                "visits in the first two weeks get a bay, day and hour; starts on the quarter hour, one technician per bay, no"
+                        + " piece of work under an hour; overtime only where the week's plain hours are used up",
+                DEFAULT);
         if (index.fleet().depots().stream().anyMatch(depot -> !shifts.isSites(depot.depot()))) {
             add(
                     "shifts",

@@ -87,54 +87,6 @@ public record Plan(
         assumptions = List.copyOf(assumptions);
     }
 
-    /** A plan without open safety faults. */
-    public Plan(
-            LocalDate today,
-            IsoWeek firstWeek,
-            int weeks,
-            PlanCost cost,
-            List<InjectorAge> injectors,
-            List<InjectorRisk> risks,
-            List<PartLife> lives,
-            List<SignEffect> signEffects,
-            List<FamilyInspection> inspections,
-            List<ExpectedFailures> expectedFailures,
-            List<DueItem> dueItems,
-            List<Visit> visits,
-            List<TruckReason> reasons,
-            List<Unplanned> unplanned,
-            List<DepotDays> days,
-            List<WeekLoad> loads,
-            PartsPlan parts,
-            List<CoreOwed> cores,
-            List<WarrantyClaim> claims,
-            CoolantPlan coolant,
-            List<Assumption> assumptions) {
-        this(
-                today,
-                firstWeek,
-                weeks,
-                cost,
-                injectors,
-                risks,
-                lives,
-                signEffects,
-                inspections,
-                expectedFailures,
-                dueItems,
-                visits,
-                reasons,
-                unplanned,
-                days,
-                loads,
-                parts,
-                cores,
-                claims,
-                coolant,
-                assumptions,
-                List.of());
-    }
-
     /** Parts by depot, week and part. */
     public List<PartNeed> partNeeds() {
         return parts.needs();

@@ -23,6 +23,7 @@ import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.RuleKind;
+import dev.injectorplanner.core.fleet.ShopRecords;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Transfer;
@@ -229,9 +230,7 @@ public final class FleetBuilder {
                 away,
                 intervals,
                 rules,
-                shifts,
-                repairs,
-                transfers);
+                new ShopRecords(shifts, repairs, transfers));
     }
 
     /** The same rows in another order. */
@@ -255,9 +254,10 @@ public final class FleetBuilder {
                 mixed(fleet.away(), random),
                 mixed(fleet.intervals(), random),
                 mixed(fleet.rules(), random),
-                mixed(fleet.shifts(), random),
-                mixed(fleet.repairs(), random),
-                mixed(fleet.transfers(), random));
+                new ShopRecords(
+                        mixed(fleet.shifts(), random),
+                        mixed(fleet.repairs(), random),
+                        mixed(fleet.transfers(), random)));
     }
 
     private static <R> List<R> mixed(List<R> rows, Random random) {

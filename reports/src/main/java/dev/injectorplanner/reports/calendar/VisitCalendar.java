@@ -114,7 +114,8 @@ public final class VisitCalendar {
 
     /** Source of the form: RFC 4122, 4.3, a UUID made from a name. */
     private String uid(Visit visit) {
-        String name = visit.truck() + " after " + lastWork.getOrDefault(visit.truck(), LocalDate.MIN);
+        String name = visit.truck() + (visit.diagnosis() ? " diagnosis" : "") + " after "
+                + lastWork.getOrDefault(visit.truck(), LocalDate.MIN);
         return UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8)).toString();
     }
 

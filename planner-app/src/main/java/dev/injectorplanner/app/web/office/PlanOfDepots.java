@@ -78,7 +78,8 @@ public final class PlanOfDepots {
                         newest.coolant().rules(),
                         all(plan -> plan.coolant().needs()),
                         all(plan -> plan.coolant().weeks())),
-                newest.assumptions());
+                newest.assumptions(),
+                all(Plan::safety));
     }
 
     private PartsPlan parts() {

@@ -14,6 +14,7 @@ import dev.injectorplanner.app.web.office.Replanning;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.plan.Holds;
 import dev.injectorplanner.core.plan.SafetyCase;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.springframework.stereotype.Controller;
@@ -72,12 +73,7 @@ public class PlanPage {
         PlanFiller filler =
                 new PlanFiller(held, application.planning().policy().visits().frozenWeeks());
         model.addAttribute("view", filler.of(chosen, week.isEmpty() ? null : IsoWeek.parse(week), truck));
-        model.addAttribute(
-                "safety",
-                chosen.plans().stream()
-                        .flatMap(each -> each.safety().stream())
-                        .map(SafetyCase::words)
-                        .toList());
+        model.addAttribute("safety", safety(chosen));
         if (!truck.isEmpty()) {
             model.addAttribute(
                     "change",
@@ -85,6 +81,13 @@ public class PlanPage {
                             viewer, planOf(viewer, truck), truck, act, to, new ChangeView.Day(day, bay, start), why));
         }
         return "plan";
+    }
+
+    private static List<String> safety(ChosenDepots chosen) {
+        return chosen.plans().stream()
+                .flatMap(each -> each.safety().stream())
+                .map(SafetyCase::words)
+                .toList();
     }
 
     private DepotPlan planOf(Viewer viewer, String truck) {

@@ -59,10 +59,7 @@ final class WeekFiller {
                 ahead == 0 ? null : week.plus(-1).toString(),
                 ahead == weeks - 1 ? null : week.plus(1).toString(),
                 weeks,
-                chosen.plans().stream()
-                        .flatMap(plan -> plan.safety().stream())
-                        .map(SafetyCase::words)
-                        .toList(),
+                safety(chosen),
                 new Questions(week, ahead == 0).of(chosen.plans()),
                 board.columns(),
                 board.rows(),
@@ -70,6 +67,13 @@ final class WeekFiller {
                 waiting,
                 changes.of(chosen.plans()),
                 changes.since(chosen.plans()));
+    }
+
+    private static List<String> safety(ChosenDepots chosen) {
+        return chosen.plans().stream()
+                .flatMap(plan -> plan.safety().stream())
+                .map(SafetyCase::words)
+                .toList();
     }
 
     private static IsoWeek within(IsoWeek week, IsoWeek first, int weeks) {

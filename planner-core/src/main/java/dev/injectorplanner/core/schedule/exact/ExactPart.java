@@ -22,8 +22,14 @@ final class ExactPart {
      * @param secondsLeft until the clock stops everything
      * @param workers simulated in one thread, or several; fixed for the same answer
      * @param seed where random choices start
+     * @param enoughGap it stops when proven to be within this share of the best; 0 for the last digit
      */
-    record Limits(double work, double secondsLeft, int workers, int seed) {}
+    record Limits(double work, double secondsLeft, int workers, int seed, double enoughGap) {
+        /** To the last digit. */
+        Limits(double work, double secondsLeft, int workers, int seed) {
+            this(work, secondsLeft, workers, seed, 0);
+        }
+    }
 
     /**
      * What it found.
@@ -62,12 +68,13 @@ final class ExactPart {
                 .setRandomSeed(limits.seed())
                 .setNumWorkers(limits.workers())
                 .setInterleaveSearch(limits.workers() > 1)
+                .setRelativeGapLimit(limits.enoughGap())
                 .setMaxDeterministicTime(limits.work())
                 .setMaxTimeInSeconds(Math.max(LEAST_SECONDS, Math.min(1e6, limits.secondsLeft())));
         CpSolverStatus status = solver.solve(model);
         double work = solver.response().getDeterministicTime();
-        boolean best = status == CpSolverStatus.OPTIMAL;
-        if (!best && status != CpSolverStatus.FEASIBLE) {
+        boolean best = status == CpSolverStatus.OPTIMAL && limits.enoughGap() == 0;
+        if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
             return new Answer(new int[0], false, Double.NEGATIVE_INFINITY, false, work);
         }
         List<Integer> chosen = new ArrayList<>();

@@ -124,8 +124,12 @@ final class Search {
                 Scope.whole(problem),
                 all,
                 best.chosenIn(everywhere).stream().mapToInt(Integer::intValue).toArray(),
-                new ExactPart.Limits(Math.min(SMALL_WORK, limits.work() / 2), secondsLeft.getAsDouble(), 2, (int)
-                        (limits.seed() & 0xFFFF)));
+                new ExactPart.Limits(
+                        Math.min(SMALL_WORK, limits.work() / 2),
+                        secondsLeft.getAsDouble(),
+                        2,
+                        (int) (limits.seed() & 0xFFFF),
+                        limits.enoughGap() / 2));
         otherWork += (long) (answer.work() * STEPS_PER_WORK);
         raise(answer.bound());
         if (answer.found()) {
