@@ -151,7 +151,7 @@ public final class DefectBook {
         int weeks = (int) Math.ceil(all - skipped - 1e-9);
         LocalDate until = unit.end() == LifeEnd.FAILED ? unit.exitOn().minusDays(1) : unit.exitOn();
         SignTrack track = signs.of(unit.truck()).track(unit.cylinder(), after, until, weeks);
-        PartLife model = lives.of(unit.part(), unit.origin());
+        PartLife model = lives.of(unit.part(), unit.origin(), unit.fittedOn());
         return new WatchedLife(
                 lives.predictive(model),
                 span.entry() + skipped * pace,

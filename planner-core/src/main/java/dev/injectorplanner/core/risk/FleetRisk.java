@@ -12,6 +12,7 @@ import dev.injectorplanner.core.defect.FailurePath;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.history.LifeBook;
@@ -22,6 +23,7 @@ import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.usage.InjectorAge;
 import dev.injectorplanner.core.usage.MeterUsage;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +49,7 @@ public final class FleetRisk {
     private final List<SignEffect> signEffects;
     private final Map<String, String> depots = new LinkedHashMap<>();
     private final Map<String, InjectorRisk> risks = new LinkedHashMap<>();
+    private final Map<String, PartLife> models = new HashMap<>();
     private final Set<TestKind> testKinds;
     private int unknown;
 
@@ -67,7 +70,8 @@ public final class FleetRisk {
             signEffects = shared.signEffects;
             testKinds = shared.testKinds;
         } else {
-            LearnedLives learned = LearnedLives.of(history, parts(index), signs, otherwise);
+            LearnedLives learned =
+                    LearnedLives.of(history, parts(index), signs, otherwise, today, part -> supplier(index, part));
             book = learned.defects();
             lives = learned.lives();
             signEffects = SignEffects.of(book, lives, history, signs);
@@ -76,6 +80,10 @@ public final class FleetRisk {
         for (Truck truck : index.fleet().trucks()) {
             depots.put(truck.truck(), truck.depot());
         }
+    }
+
+    private static String supplier(FleetIndex index, String part) {
+        return index.findPart(part).map(Part::supplier).orElse("");
     }
 
     private static List<String> parts(FleetIndex index) {
@@ -115,7 +123,8 @@ public final class FleetRisk {
     }
 
     private void judge(InjectorAge age, LocalDate today) {
-        PartLife model = lives.of(age.part(), age.origin());
+        PartLife model = lives.of(age.part(), age.origin(), age.fittedOn());
+        models.put(key(age.truck(), age.cylinder()), model);
         Double now = model.clock().of(age);
         MeterUsage meter = model.clock().of(usage.of(age.truck()));
         if (now == null || !meter.known()) {
@@ -208,6 +217,12 @@ public final class FleetRisk {
         return lives;
     }
 
+    /** Life model of a fitted injector, of its batch where that fails sooner. */
+    public PartLife lifeOf(InjectorRisk injector) {
+        PartLife model = models.get(key(injector.truck(), injector.cylinder()));
+        return model == null ? lives.of(injector.part(), injector.origin()) : model;
+    }
+
     /** How signs change the chance of failing, for a typical injector of the part with the most failures. */
     public List<SignEffect> signEffects() {
         return signEffects;
@@ -237,7 +252,7 @@ public final class FleetRisk {
      * usual pace and its condition of today; empty if not within {@code most} weeks.
      */
     public OptionalInt weeksUntilChance(InjectorRisk risk, double limit, int most) {
-        PartLife model = lives.of(risk.part(), risk.origin());
+        PartLife model = lifeOf(risk);
         UsageAhead ahead = UsageAhead.of(model.clock().of(usage.of(risk.truck())));
         DefectModel defects = book.of(risk.part()).model();
         FailurePath path = new FailurePath(defects, lives.predictive(model), risk.age(), risk.defectChance(), 0);
