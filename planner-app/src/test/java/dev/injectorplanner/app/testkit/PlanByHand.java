@@ -53,7 +53,8 @@ public final class PlanByHand {
                         REAL.cores(),
                         REAL.claims(),
                         REAL.coolant(),
-                        REAL.assumptions()));
+                        REAL.assumptions(),
+                        REAL.lifeChanges()));
     }
 
     public static DueItem item(String truck, int cylinder, String evidence, LocalDate by) {

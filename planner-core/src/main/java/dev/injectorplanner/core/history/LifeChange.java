@@ -1,7 +1,9 @@
 package dev.injectorplanner.core.history;
 
 import dev.injectorplanner.core.fleet.Origin;
+import dev.injectorplanner.core.units.Figures;
 import java.time.LocalDate;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,5 +37,13 @@ public record LifeChange(
     /** Whether what is fitted now is of the same kind. */
     public boolean goesOn() {
         return fittedBefore == null;
+    }
+
+    /** {@code KV-8140 new, fitted since 2026-01-01: 11 of 286 failed or were found worn, 2.8 expected}. */
+    public String words() {
+        LocalDate before = fittedBefore;
+        return part + " " + origin.name().toLowerCase(Locale.ROOT) + ", fitted "
+                + (before == null ? "since " + fittedFrom : "from " + fittedFrom + " to " + before.minusDays(1)) + ": "
+                + failures + " of " + fitted + " failed or were found worn, " + Figures.tenths(expected) + " expected";
     }
 }

@@ -77,7 +77,8 @@ public final class DepotPart {
                 here(plan.cores(), CoreOwed::depot),
                 here(plan.claims(), WarrantyClaim::depot),
                 coolant(),
-                plan.assumptions());
+                plan.assumptions(),
+                plan.lifeChanges());
     }
 
     private PlanCost cost() {

@@ -6,6 +6,7 @@ import dev.injectorplanner.core.coolant.CoolantNeed;
 import dev.injectorplanner.core.coolant.CoolantPlan;
 import dev.injectorplanner.core.cores.CoreOwed;
 import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.history.LifeChange;
 import dev.injectorplanner.core.history.PartLife;
 import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.parts.PartsPlan;
@@ -43,6 +44,7 @@ import java.util.List;
  * @param claims warranty claims still to be made
  * @param coolant coolant by visit, and by depot and week
  * @param assumptions what the plan takes as given
+ * @param lifeChanges injectors that fail sooner than those fitted before them
  */
 public record Plan(
         LocalDate today,
@@ -65,8 +67,10 @@ public record Plan(
         List<CoreOwed> cores,
         List<WarrantyClaim> claims,
         CoolantPlan coolant,
-        List<Assumption> assumptions) {
+        List<Assumption> assumptions,
+        List<LifeChange> lifeChanges) {
     public Plan {
+        lifeChanges = lifeChanges == null ? List.of() : List.copyOf(lifeChanges); // a plan kept before there were any
         injectors = List.copyOf(injectors);
         risks = List.copyOf(risks);
         lives = List.copyOf(lives);

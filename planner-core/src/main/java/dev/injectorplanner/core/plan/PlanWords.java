@@ -43,7 +43,8 @@ public final class PlanWords {
                 plan.cores(),
                 plan.claims(),
                 plan.coolant(),
-                plan.assumptions().stream().map(this::of).toList());
+                plan.assumptions().stream().map(this::of).toList(),
+                plan.lifeChanges());
     }
 
     private List<DueItem> dueItems(List<DueItem> dueItems) {

@@ -148,7 +148,8 @@ public final class Planner {
                 CoresOwed.of(index, today),
                 WarrantyClaims.of(index, today),
                 CoolantPlan.of(index, visits, policy.coolant()),
-                assumptions(learned, parts, inspections));
+                assumptions(learned, parts, inspections),
+                risk.lives().changes());
     }
 
     private static List<Assumption> assumptions(Learned learned, PartsPlan parts, List<FamilyInspection> inspections) {

@@ -190,7 +190,8 @@ class VisitCalendarTest {
                 plan.cores(),
                 plan.claims(),
                 plan.coolant(),
-                plan.assumptions());
+                plan.assumptions(),
+                plan.lifeChanges());
     }
 
     private static byte[] bytes(Plan plan) throws IOException {

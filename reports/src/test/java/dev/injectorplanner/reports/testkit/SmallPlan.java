@@ -80,7 +80,8 @@ public final class SmallPlan {
                 CoresOwed.of(index, SmallFleet.TODAY),
                 WarrantyClaims.of(index, SmallFleet.TODAY),
                 CoolantPlan.of(index, visits, coolant),
-                List.of(new Assumption("weeks", "four, for a test", "site")));
+                List.of(new Assumption("weeks", "four, for a test", "site")),
+                List.of());
     }
 
     private static WeekLoad load(int ahead, int visits, double hours) {

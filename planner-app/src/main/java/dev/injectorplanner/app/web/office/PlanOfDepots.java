@@ -74,7 +74,8 @@ public final class PlanOfDepots {
                         newest.coolant().rules(),
                         all(plan -> plan.coolant().needs()),
                         all(plan -> plan.coolant().weeks())),
-                newest.assumptions());
+                newest.assumptions(),
+                newest.lifeChanges());
     }
 
     private PartsPlan parts() {
