@@ -18,6 +18,8 @@ import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.core.warranty.WarrantyClaims;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -76,6 +78,24 @@ public final class Planner {
         RuleBook rules = new RuleBook(wholeFleet);
         return FleetRisk.of(index, usage, List.of(), rules::ratio, today, policy.defects(), null)
                 .shared();
+    }
+
+    /**
+     * What each of the site's own rules costs: the fleet planned without it, one rule at a time. A difference below the gap of
+     * the two schedules may be none.
+     *
+     * @param progress told the number of rules priced so far
+     * @param stopped asked between rules; where true those priced so far are returned
+     * @return the dearest first
+     */
+    public List<RulePrice> priceRules(
+            FleetSnapshot fleet,
+            Policy policy,
+            LocalDate today,
+            Holds holds,
+            IntConsumer progress,
+            BooleanSupplier stopped) {
+        return new RulePrices(scheduler, fleet, policy, today, holds).list(progress, stopped);
     }
 
     /** Learns a fleet and prices its visits, for plans within several holds and capacities. */
