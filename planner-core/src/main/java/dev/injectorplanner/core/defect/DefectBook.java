@@ -98,6 +98,15 @@ public final class DefectBook {
         });
     }
 
+    /** The same book with another model of one of its parts. */
+    public DefectBook with(String part, DefectModel model) {
+        DefectBook book = new DefectBook();
+        book.entries.putAll(entries);
+        Entry old = of(part);
+        book.entries.put(part, new Entry(model, old.clock(), old.perWeek(), old.kmPerHour()));
+        return book;
+    }
+
     private static Optional<Double> kmPerHour(List<UnitLife> units) {
         double km = 0;
         double hours = 0;

@@ -37,9 +37,6 @@ import org.jspecify.annotations.Nullable;
  * What a fleet's records say of the chance of failure: life models by part and origin, defect models by part, and the risk of every fitted injector whose age and usage are known.
  */
 public final class FleetRisk {
-    /** Weeks back that faults and tests count for the chance of a defect today. */
-    private static final int WEEKS_BACK = 104;
-
     private final FleetUsage usage;
     private final LifeHistory history;
     private final FleetSigns signs;
@@ -72,8 +69,9 @@ public final class FleetRisk {
         } else {
             LearnedLives learned =
                     LearnedLives.of(history, parts(index), signs, otherwise, today, part -> supplier(index, part));
-            book = learned.defects();
             lives = learned.lives();
+            book = new ForecastLevel(lives, usage, new DefectChances(signs, today))
+                    .level(learned.defects(), usage.injectorAges());
             signEffects = SignEffects.of(book, lives, history, signs);
             testKinds = signs.testKinds();
         }
@@ -134,7 +132,7 @@ public final class FleetRisk {
         TruckSigns shown = signs.of(age.truck());
         DefectBook.Entry entry = book.of(age.part());
         PredictiveLife life = lives.predictive(model);
-        double defective = chanceDefective(age, now, meter, entry.model(), life, today);
+        double defective = new DefectChances(signs, today).of(age, now, meter, entry.model(), life);
         Chances chances = new Chances(entry.model(), life, now, UsageAhead.of(meter));
         double[] within = chances.within(defective);
         Set<Sign> now12 = shown.on(age.cylinder(), age.fittedOn(), today);
@@ -155,29 +153,6 @@ public final class FleetRisk {
                         within[0],
                         within[1],
                         within[2]));
-    }
-
-    private double chanceDefective(
-            InjectorAge age, double now, MeterUsage meter, DefectModel model, PredictiveLife life, LocalDate today) {
-        LocalDate after = today.minusWeeks(WEEKS_BACK);
-        LocalDate first = meter.track().firstDay();
-        after = first != null && first.isAfter(after) ? first : after;
-        after = age.fittedOn().isAfter(after) ? age.fittedOn() : after;
-        long days = today.toEpochDay() - after.toEpochDay();
-        if (days <= 0) {
-            return now > 0 ? model.usual(life, now) : 0;
-        }
-        double weeks = days / 7.0;
-        Double then = meter.meterOn(after);
-        Double meterNow = meter.meterOn(today);
-        double had = then == null || meterNow == null ? weeks * meter.perWeek() : meterNow - then;
-        double begun = after.equals(age.fittedOn()) ? 0 : Math.max(0, now - had);
-        int full = (int) Math.ceil(weeks - 1e-9);
-        return model.chanceDefective(
-                life,
-                begun,
-                Math.max(0, now - begun) / weeks,
-                signs.of(age.truck()).track(age.cylinder(), after, today, full));
     }
 
     private static String key(String truck, int cylinder) {
