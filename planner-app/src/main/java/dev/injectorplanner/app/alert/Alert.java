@@ -60,6 +60,11 @@ public record Alert(
         return truck + (cylinder == null ? "" : ", cylinder " + cylinder);
     }
 
+    /** Whether it is about a scheduled job that failed. */
+    public boolean isOfJob() {
+        return rule.equals(AlertKey.JOB);
+    }
+
     /** {@code distance km}, {@code interval (oil change)}. */
     public String ruleWords() {
         String words = rule.toLowerCase(Locale.ROOT).replace('_', ' ');

@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
 record AlertKey(String truck, int cylinder, String rule, String subject) {
     static final String JOB = "JOB";
 
+    /** About a part whose injectors fail sooner than those before them. */
+    static final String FAILS_SOONER = "FAILS_SOONER";
+
     static AlertKey of(DueItem item) {
         Integer cylinder = item.cylinder();
         return new AlertKey(

@@ -56,7 +56,9 @@ public final class Alerts {
         synchronized (TURN) {
             for (int tried = 1; ; tried++) {
                 try {
-                    return new PlanUpdate(sql, planned, depot, at).run();
+                    return new PlanUpdate(sql, planned, depot, at)
+                            .run()
+                            .plus(new PartAlerts(sql, depot, at).update(planned.plan()));
                 } catch (StoreException e) {
                     if (tried == MOST_TRIES || !StoreSql.isOtherFaster(e)) {
                         throw e;
@@ -224,7 +226,7 @@ public final class Alerts {
     /** Alerts of failed jobs that no mail has told yet. */
     public List<Alert> listUntoldJobs() {
         return sql.inTransaction(connection -> AlertRows.list(
-                connection, "where truck_key = '' and open_key = 0 and told is null and state = 'RAISED' order by id"));
+                connection, "where rule = 'JOB' and truck_key = '' and open_key = 0 and told is null and state = 'RAISED' order by id"));
     }
 
     /** Marks alerts as told, within the transaction that queues the mail, so that neither is without the other. */

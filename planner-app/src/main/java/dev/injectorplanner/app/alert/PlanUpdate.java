@@ -48,7 +48,7 @@ final class PlanUpdate {
     AlertCounts run() {
         List<Long> ids = sql.inTransaction(connection -> StoreSql.list(
                 connection,
-                "select id from alert where depot = ? and open_key = 0 and rule <> 'JOB' order by id",
+                "select id from alert where depot = ? and open_key = 0 and truck_key <> '' order by id",
                 row -> row.getLong(1),
                 depot));
         for (int from = 0; from < ids.size(); from += StoreSql.IDS) {

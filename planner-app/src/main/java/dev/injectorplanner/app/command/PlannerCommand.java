@@ -35,6 +35,7 @@ import picocli.CommandLine.TypeConversionException;
             AdviseCommand.class,
             ReplayCommand.class,
             OutlookCommand.class,
+            RulesCommand.class,
             SheetsCommand.class,
             AlertsCommand.class,
             MailCommand.class,

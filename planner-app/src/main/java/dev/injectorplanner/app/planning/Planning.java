@@ -16,6 +16,8 @@ import dev.injectorplanner.core.plan.PlanChange;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.plan.PreparedFleet;
+import dev.injectorplanner.core.plan.RulePrice;
+import dev.injectorplanner.core.replay.ReplayWatch;
 import dev.injectorplanner.core.schedule.ExtraCapacity;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -109,6 +111,23 @@ public final class Planning {
     /** The schedule within what is held, with nothing tried. */
     private PreparedFleet.Trial base(PreparedFleets.Kept kept, LocalDate today, @Nullable String depot) {
         return kept.base(all(today, depot, Holds.none()), held -> planner.tryOut(kept.prepared, held, List.of()));
+    }
+
+    /**
+     * What each of the site's own rules costs; see {@link Planner#priceRules}.
+     *
+     * @throws NothingToPlanException as {@link #plan}
+     */
+    public List<RulePrice> priceRules(LocalDate today, Policy policy, @Nullable String depot, ReplayWatch watch) {
+        FleetSnapshot fleet = fleet(depot);
+        int rules = fleet.rules().size();
+        return planner.priceRules(
+                fleet,
+                policy,
+                today,
+                all(today, depot, Holds.none()),
+                done -> watch.progress("rules priced", done, rules),
+                watch::stopped);
     }
 
     private Holds all(LocalDate today, @Nullable String depot, Holds tried) {

@@ -90,6 +90,21 @@ class OutlookCommandTest {
     }
 
     @Test
+    void each_rule_of_the_site_has_its_price() {
+        Ran ran = run("rules", "--data", data, "--on", "2026-03-02", "--weeks", "12");
+        assertThat(ran.exit).as(ran.err).isZero();
+        assertThat(ran.out).contains("in the plan's 12 weeks", "distance km", "Costs");
+        Ran json = run("rules", "--data", data, "--on", "2026-03-02", "--weeks", "12", "--json");
+        JsonNode rules = JsonMapper.shared().readTree(json.out).get("rules");
+        assertThat(rules.size()).isPositive();
+        for (JsonNode rule : rules) {
+            assertThat(rule.get("price").asDouble())
+                    .isEqualTo(rule.get("moneyWith").asDouble()
+                            - rule.get("moneyWithout").asDouble());
+        }
+    }
+
+    @Test
     void months_out_of_range_are_wrong_use() {
         Ran ran = run("outlook", "--data", data, "--months", "0");
         assertThat(ran.exit).isEqualTo(2);

@@ -54,7 +54,9 @@ public final class PlanByHand {
                         REAL.claims(),
                         REAL.coolant(),
                         REAL.assumptions(),
-                        List.of()));
+                        List.of(),
+                        REAL.lifeChanges(),
+                        REAL.failureBands()));
     }
 
     public static DueItem item(String truck, int cylinder, String evidence, LocalDate by) {

@@ -98,6 +98,15 @@ public final class DefectBook {
         });
     }
 
+    /** The same book with another model of one of its parts. */
+    public DefectBook with(String part, DefectModel model) {
+        DefectBook book = new DefectBook();
+        book.entries.putAll(entries);
+        Entry old = of(part);
+        book.entries.put(part, new Entry(model, old.clock(), old.perWeek(), old.kmPerHour()));
+        return book;
+    }
+
     private static Optional<Double> kmPerHour(List<UnitLife> units) {
         double km = 0;
         double hours = 0;
@@ -151,7 +160,7 @@ public final class DefectBook {
         int weeks = (int) Math.ceil(all - skipped - 1e-9);
         LocalDate until = unit.end() == LifeEnd.FAILED ? unit.exitOn().minusDays(1) : unit.exitOn();
         SignTrack track = signs.of(unit.truck()).track(unit.cylinder(), after, until, weeks);
-        PartLife model = lives.of(unit.part(), unit.origin());
+        PartLife model = lives.of(unit.part(), unit.origin(), unit.fittedOn());
         return new WatchedLife(
                 lives.predictive(model),
                 span.entry() + skipped * pace,

@@ -59,6 +59,11 @@ public record DefectModel(
         return suddenShare + (1 - suddenShare) * silent;
     }
 
+    /** The same with defects arising this many times as often, above 0. */
+    public DefectModel withArrivals(double factor) {
+        return new DefectModel(meanDelay, suddenShare, arrivalFactor * factor, sound, defective, failures);
+    }
+
     /** The same where nobody notes faults: that none is on record says nothing. */
     DefectModel withoutFaults() {
         StateSigns blind = new StateSigns(

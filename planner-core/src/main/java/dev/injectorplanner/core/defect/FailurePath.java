@@ -14,6 +14,7 @@ public final class FailurePath {
     private final double showsPerUse;
     private final double[] sound;
     private final double[] defective;
+    private final double[] failedBy;
     private double age;
     private double failed;
     private double taken;
@@ -35,6 +36,7 @@ public final class FailurePath {
         this.age = Require.notNegative("age", age);
         this.sound = new double[life.size()];
         this.defective = new double[life.size()];
+        this.failedBy = new double[life.size()];
         this.defect = Require.within("chance of a defect", chanceDefective, 0, 1);
         for (int pair = 0; pair < sound.length; pair++) {
             sound[pair] = 1 - chanceDefective;
@@ -68,7 +70,9 @@ public final class FailurePath {
             double still = defective[pair] * keeps + newly;
             double gone = Math.max(0, defective[pair] + turned - still);
             double weight = life.weight(pair);
-            failed += weight * (left - turned + gone * fails / leaves);
+            double fell = left - turned + gone * fails / leaves;
+            failedBy[pair] += fell;
+            failed += weight * fell;
             taken += weight * gone * (1 - fails / leaves);
             sound[pair] *= stays;
             defective[pair] = still;
@@ -87,6 +91,11 @@ public final class FailurePath {
     /** Chance that it has failed by now. */
     public double failed() {
         return Math.min(1, failed);
+    }
+
+    /** The same if its life were that of one pair of shape and scale. */
+    public double failed(int pair) {
+        return Math.min(1, Math.max(0, failedBy[pair]));
     }
 
     /** Chance that its defect has shown by now and it was taken out for that. */

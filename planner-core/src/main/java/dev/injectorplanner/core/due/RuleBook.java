@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Which rule holds for which family: the family's own, else the site's for all, else the planner's default. */
 public final class RuleBook {
@@ -19,8 +20,16 @@ public final class RuleBook {
     private final FleetSnapshot fleet;
 
     public RuleBook(FleetSnapshot fleet) {
+        this(fleet, null);
+    }
+
+    /** @param without a rule of the site's that is left out, as if it had never been set; null for none */
+    public RuleBook(FleetSnapshot fleet, @Nullable Rule without) {
         this.fleet = fleet;
         for (Rule rule : fleet.rules()) {
+            if (rule.equals(without)) {
+                continue;
+            }
             String family = rule.family() == null ? ALL : rule.family();
             site.computeIfAbsent(family, name -> new HashMap<>())
                     .put(rule.rule(), new DueRule(rule.rule(), rule.limit(), rule.windowDays(), DueRule.SITE));

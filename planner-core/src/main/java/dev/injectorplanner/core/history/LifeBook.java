@@ -2,7 +2,9 @@ package dev.injectorplanner.core.history;
 
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.life.PredictiveLife;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +32,9 @@ public final class LifeBook {
     public static final int ENOUGH_FOR_PRIOR = 5;
 
     private final Map<String, PartLife> lives = new LinkedHashMap<>();
-    private final Map<String, PredictiveLife> predictive = new LinkedHashMap<>();
+    private final Map<String, PartLife> changed = new LinkedHashMap<>();
+    private final Map<String, LifeChange> changes = new LinkedHashMap<>();
+    private final Map<PartLife, PredictiveLife> predictive = new HashMap<>();
 
     private LifeBook() {}
 
@@ -41,51 +45,126 @@ public final class LifeBook {
      * @param remaining what an injector found worn would have run on
      */
     public static LifeBook of(LifeHistory history, List<String> parts, RemainingDelay remaining) {
-        return of(parts, history.units(), remaining, unit -> 1);
+        return of(parts, history.units(), remaining, unit -> 1, List.of());
     }
 
     /**
      * Learns from lives of which those found worn are only believed with a chance.
      *
      * @param worn chance that an injector taken out worn had a defect, 0 to 1
+     * @param changes injectors that fail sooner than those before them: their life is learned apart
      */
     public static LifeBook of(
-            LifeHistory history, List<String> parts, RemainingDelay remaining, ToDoubleFunction<UnitLife> worn) {
-        return of(parts, history.units(), remaining, worn);
+            LifeHistory history,
+            List<String> parts,
+            RemainingDelay remaining,
+            ToDoubleFunction<UnitLife> worn,
+            List<LifeChange> changes) {
+        return of(parts, history.units(), remaining, worn, changes);
     }
 
-    static LifeBook of(List<String> parts, List<UnitLife> units, RemainingDelay remaining) {
-        return of(parts, units, remaining, unit -> 1);
+    /** Learns from given lives. */
+    public static LifeBook of(List<String> parts, List<UnitLife> units, RemainingDelay remaining) {
+        return of(parts, units, remaining, unit -> 1, List.of());
+    }
+
+    /** Learns from given lives, those of changes apart. */
+    public static LifeBook of(
+            List<String> parts, List<UnitLife> units, RemainingDelay remaining, List<LifeChange> changes) {
+        return of(parts, units, remaining, unit -> 1, changes);
     }
 
     private static LifeBook of(
-            List<String> parts, List<UnitLife> units, RemainingDelay remaining, ToDoubleFunction<UnitLife> worn) {
+            List<String> parts,
+            List<UnitLife> units,
+            RemainingDelay remaining,
+            ToDoubleFunction<UnitLife> worn,
+            List<LifeChange> changes) {
         Map<String, List<UnitLife>> byPart = new TreeMap<>();
         new TreeSet<>(parts).forEach(part -> byPart.put(part, new ArrayList<>()));
         units.forEach(unit ->
                 byPart.computeIfAbsent(unit.part(), part -> new ArrayList<>()).add(unit));
         LifeBook book = new LifeBook();
-        byPart.forEach((part, own) -> new PartFit(part, own, remaining, worn).addTo(book));
+        changes.forEach(change -> book.changes.put(key(change.part(), change.origin()), change));
+        byPart.forEach((part, own) -> {
+            new PartFit(part, book.unitsOf(own, false), remaining, worn).addTo(book);
+            List<UnitLife> apart = book.unitsOf(own, true);
+            if (!apart.isEmpty()) {
+                new PartFit(part, apart, remaining, worn).addChangedTo(book);
+            }
+        });
         return book;
     }
 
+    private List<UnitLife> unitsOf(List<UnitLife> units, boolean ofChange) {
+        return units.stream()
+                .filter(unit -> covers(unit.part(), unit.origin(), unit.fittedOn()) == ofChange)
+                .toList();
+    }
+
+    private boolean covers(String part, Origin origin, LocalDate fittedOn) {
+        LifeChange change = changes.get(key(part, origin));
+        return change != null && change.covers(fittedOn);
+    }
+
     void add(PartLife life, PredictiveLife forecast) {
-        String key = key(life.part(), life.origin());
-        lives.put(key, life);
-        predictive.put(key, forecast);
+        lives.put(key(life.part(), life.origin()), life);
+        predictive.put(life, forecast);
+    }
+
+    void addChanged(PartLife life, PredictiveLife forecast) {
+        changed.put(key(life.part(), life.origin()), life);
+        predictive.put(life, forecast);
     }
 
     private static String key(String part, Origin origin) {
         return part + "\n" + origin;
     }
 
-    /** All models, by part and origin. */
+    /** Models of what is fitted now, by part and origin. */
     public List<PartLife> lives() {
-        return List.copyOf(lives.values());
+        return lives.values().stream()
+                .map(life -> of(life.part(), life.origin()))
+                .toList();
     }
 
-    /** @throws IllegalArgumentException for a part that the book was not made for */
+    /** Injectors that fail sooner than those before them, at most one group a part and origin. */
+    public List<LifeChange> changes() {
+        return List.copyOf(changes.values());
+    }
+
+    /** Model of what was fitted before a change, or outside it. */
+    public PartLife before(LifeChange change) {
+        return model(change.part(), change.origin());
+    }
+
+    /** Model of the injectors of a change. */
+    public PartLife since(LifeChange change) {
+        PartLife apart = changed.get(key(change.part(), change.origin()));
+        return apart == null ? model(change.part(), change.origin()) : apart;
+    }
+
+    /**
+     * Model of a unit that is fitted now.
+     *
+     * @throws IllegalArgumentException for a part that the book was not made for
+     */
     public PartLife of(String part, Origin origin) {
+        LifeChange change = changes.get(key(part, origin));
+        return change != null && change.goesOn() ? since(change) : model(part, origin);
+    }
+
+    /**
+     * Model of a unit that was fitted on a day.
+     *
+     * @throws IllegalArgumentException for a part that the book was not made for
+     */
+    public PartLife of(String part, Origin origin, LocalDate fittedOn) {
+        LifeChange change = changes.get(key(part, origin));
+        return change != null && change.covers(fittedOn) ? since(change) : model(part, origin);
+    }
+
+    private PartLife model(String part, Origin origin) {
         PartLife life = lives.get(key(part, origin));
         if (life == null) {
             throw new IllegalArgumentException("no life model of part \"" + part + "\"");
@@ -95,12 +174,12 @@ public final class LifeBook {
 
     /** Clock of a part, the same for both origins. */
     public Clock clockOf(String part) {
-        return of(part, Origin.NEW).clock();
+        return model(part, Origin.NEW).clock();
     }
 
     /** A model with what is not known of it: every forecast and every price is made with this. */
     public PredictiveLife predictive(PartLife model) {
-        PredictiveLife life = predictive.get(key(model.part(), model.origin()));
+        PredictiveLife life = predictive.get(model);
         if (life == null) {
             throw new IllegalArgumentException("no life model of part \"" + model.part() + "\"");
         }

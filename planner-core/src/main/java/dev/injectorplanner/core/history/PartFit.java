@@ -20,10 +20,13 @@ import java.util.stream.Stream;
 final class PartFit {
     static final String DEFAULT = "planner default";
     static final String OTHER_ORIGIN = "the part's other origin";
+    static final String BEFORE_CHANGE = "the part's life before the change";
     private static final WeibullPrior DEFAULT_KM = new WeibullPrior(2.5, 1.5, 400_000, 1.6);
     private static final WeibullPrior DEFAULT_HOURS = new WeibullPrior(2.5, 1.5, 8_000, 1.8);
     private static final double ORIGIN_SHAPE_FACTOR = 1.25;
     private static final double ORIGIN_SCALE_FACTOR = 1.35;
+    private static final double CHANGE_SHAPE_FACTOR = 1.25;
+    private static final double CHANGE_SCALE_FACTOR = 1.6;
 
     private final String part;
     private final List<UnitLife> units;
@@ -54,6 +57,30 @@ final class PartFit {
         Stream.of(first, second)
                 .sorted(Comparator.comparing(model -> model.life.origin()))
                 .forEach(model -> book.add(model.life, model.predictive));
+    }
+
+    /** Adds a model of units that fail sooner, each origin's with the life before the change as a wide prior. */
+    void addChangedTo(LifeBook book) {
+        Clock clock = book.clockOf(part);
+        for (Origin origin : Origin.values()) {
+            Group group = group(origin, clock);
+            book.changes().stream()
+                    .filter(change -> change.part().equals(part) && change.origin() == origin)
+                    .filter(change -> group.records().size() > 0)
+                    .forEach(change -> {
+                        Model apart =
+                                model(group, clock, wide(book.before(change).life()), BEFORE_CHANGE);
+                        book.addChanged(apart.life, apart.predictive);
+                    });
+        }
+    }
+
+    private static WeibullPrior wide(WeibullLife before) {
+        return new WeibullPrior(
+                Math.max(0.1, Math.min(50, before.shape())),
+                CHANGE_SHAPE_FACTOR,
+                before.scale() / CHANGE_SCALE_FACTOR,
+                CHANGE_SCALE_FACTOR);
     }
 
     private static WeibullPrior defaultPrior(Clock clock) {

@@ -18,6 +18,7 @@ import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.parts.StockWeek;
 import dev.injectorplanner.core.parts.UnplannedNeed;
 import dev.injectorplanner.core.risk.ExpectedFailures;
+import dev.injectorplanner.core.risk.FailureBand;
 import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.schedule.Schedule.BrokenWish;
 import dev.injectorplanner.core.schedule.WeekLoad;
@@ -82,7 +83,9 @@ public final class DepotPart {
                 here(plan.claims(), WarrantyClaim::depot),
                 coolant(),
                 plan.assumptions(),
-                here(plan.safety(), SafetyCase::depot));
+                here(plan.safety(), SafetyCase::depot),
+                plan.lifeChanges(),
+                here(plan.failureBands(), FailureBand::depot));
     }
 
     private PlanCost cost() {

@@ -9,6 +9,7 @@ import dev.injectorplanner.core.due.UnseenLimit;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.risk.Deferrals;
 import dev.injectorplanner.core.risk.FleetLives;
 import dev.injectorplanner.core.risk.FleetRisk;
@@ -65,8 +66,17 @@ record Learned(
 
     /** @param shared lives learned from more of the fleet, or null to learn them here */
     static Learned of(FleetSnapshot fleet, Policy policy, LocalDate today, @Nullable FleetLives shared) {
+        return of(fleet, new RuleBook(fleet), policy, today, shared);
+    }
+
+    /** As if the site had not set one of its rules. */
+    static Learned without(Rule rule, FleetSnapshot fleet, Policy policy, LocalDate today, FleetLives shared) {
+        return of(fleet, new RuleBook(fleet, rule), policy, today, shared);
+    }
+
+    private static Learned of(
+            FleetSnapshot fleet, RuleBook rules, Policy policy, LocalDate today, @Nullable FleetLives shared) {
         FleetIndex index = new FleetIndex(fleet);
-        RuleBook rules = new RuleBook(fleet);
         FleetUsage usage = new FleetUsage(index, policy.usageWindowDays(), today);
         List<InjectorAge> ages = usage.injectorAges();
         FleetRisk risk = FleetRisk.of(index, usage, ages, rules::ratio, today, policy.defects(), shared);

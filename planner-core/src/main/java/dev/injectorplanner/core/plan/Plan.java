@@ -6,10 +6,12 @@ import dev.injectorplanner.core.coolant.CoolantNeed;
 import dev.injectorplanner.core.coolant.CoolantPlan;
 import dev.injectorplanner.core.cores.CoreOwed;
 import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.history.LifeChange;
 import dev.injectorplanner.core.history.PartLife;
 import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.risk.ExpectedFailures;
+import dev.injectorplanner.core.risk.FailureBand;
 import dev.injectorplanner.core.risk.FamilyInspection;
 import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.schedule.WeekLoad;
@@ -44,6 +46,8 @@ import java.util.List;
  * @param coolant coolant by visit, and by depot and week
  * @param assumptions what the plan takes as given
  * @param safety trucks with an open safety fault: the first thing to tell
+ * @param lifeChanges injectors that fail sooner than those fitted before them
+ * @param failureBands failures to expect within 4, 12 and 26 weeks if nothing is replaced, with bands, by depot and part
  */
 public record Plan(
         LocalDate today,
@@ -67,9 +71,13 @@ public record Plan(
         List<WarrantyClaim> claims,
         CoolantPlan coolant,
         List<Assumption> assumptions,
-        List<SafetyCase> safety) {
-    public Plan {
-        safety = safety == null ? List.of() : List.copyOf(safety); // a plan that was kept before there were any
+        List<SafetyCase> safety,
+        List<LifeChange> lifeChanges,
+        List<FailureBand> failureBands) {
+    public Plan { // lists that a plan kept earlier lacks are empty
+        safety = safety == null ? List.of() : List.copyOf(safety);
+        lifeChanges = lifeChanges == null ? List.of() : List.copyOf(lifeChanges);
+        failureBands = failureBands == null ? List.of() : List.copyOf(failureBands);
         injectors = List.copyOf(injectors);
         risks = List.copyOf(risks);
         lives = List.copyOf(lives);

@@ -44,7 +44,9 @@ public final class PlanWords {
                 plan.claims(),
                 plan.coolant(),
                 plan.assumptions().stream().map(this::of).toList(),
-                plan.safety());
+                plan.safety(),
+                plan.lifeChanges(),
+                plan.failureBands());
     }
 
     private List<DueItem> dueItems(List<DueItem> dueItems) {

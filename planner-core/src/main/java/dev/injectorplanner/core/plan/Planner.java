@@ -9,6 +9,7 @@ import dev.injectorplanner.core.parts.FailureForecast;
 import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.parts.PostponementCost;
 import dev.injectorplanner.core.risk.ExpectedFailures;
+import dev.injectorplanner.core.risk.FailureBands;
 import dev.injectorplanner.core.risk.FamilyInspection;
 import dev.injectorplanner.core.risk.FleetLives;
 import dev.injectorplanner.core.risk.FleetRisk;
@@ -19,6 +20,8 @@ import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.core.warranty.WarrantyClaims;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -77,6 +80,24 @@ public final class Planner {
         RuleBook rules = new RuleBook(wholeFleet);
         return FleetRisk.of(index, usage, List.of(), rules::ratio, today, policy.defects(), null)
                 .shared();
+    }
+
+    /**
+     * What each of the site's own rules costs: the fleet planned without it, one rule at a time. A difference below the gap of
+     * the two schedules may be none.
+     *
+     * @param progress told the number of rules priced so far
+     * @param stopped asked between rules; where true those priced so far are returned
+     * @return the dearest first
+     */
+    public List<RulePrice> priceRules(
+            FleetSnapshot fleet,
+            Policy policy,
+            LocalDate today,
+            Holds holds,
+            IntConsumer progress,
+            BooleanSupplier stopped) {
+        return new RulePrices(scheduler, fleet, policy, today, holds).list(progress, stopped);
     }
 
     /** Learns a fleet and prices its visits, for plans within several holds and capacities. */
@@ -159,7 +180,9 @@ public final class Planner {
                 WarrantyClaims.of(index, today),
                 CoolantPlan.of(index, visits, policy.coolant()),
                 assumptions(learned, parts, inspections),
-                draft.safety().cases());
+                draft.safety().cases(),
+                risk.lives().changes(),
+                FailureBands.of(risk, learned.usage()));
     }
 
     private static List<Assumption> assumptions(Learned learned, PartsPlan parts, List<FamilyInspection> inspections) {

@@ -4,6 +4,7 @@ import dev.injectorplanner.core.allocation.AllocationChecker;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.risk.FleetLives;
 import dev.injectorplanner.core.schedule.CapacityCalendar;
 import dev.injectorplanner.core.schedule.ExtraCapacity;
 import dev.injectorplanner.core.schedule.Schedule;
@@ -37,6 +38,11 @@ public final class PreparedFleet {
         this.learned = learned;
         this.pricing = new FleetPricing(learned);
         this.trucks = List.copyOf(pricing.trucks());
+    }
+
+    /** What was learned of its lives. */
+    FleetLives lives() {
+        return learned.risk().shared();
     }
 
     /** A schedule that was tried out, to be compared or told as a plan. */

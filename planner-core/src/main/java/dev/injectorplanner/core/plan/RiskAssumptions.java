@@ -2,6 +2,8 @@ package dev.injectorplanner.core.plan;
 
 import dev.injectorplanner.core.condition.SignEffect;
 import dev.injectorplanner.core.due.UnseenLimit;
+import dev.injectorplanner.core.history.LifeBook;
+import dev.injectorplanner.core.history.LifeChange;
 import dev.injectorplanner.core.history.LifeSource;
 import dev.injectorplanner.core.history.PartLife;
 import dev.injectorplanner.core.risk.DefectEstimate;
@@ -24,6 +26,7 @@ final class RiskAssumptions {
 
     void list(FleetRisk risk, List<FamilyInspection> inspections, UnseenLimit unseen) {
         risk.lives().lives().forEach(this::life);
+        risk.lives().changes().forEach(change -> to.add("fails sooner", words(change, risk.lives()), RECORDS));
         history(risk);
         signs(risk.signEffects());
         risk.defects().forEach(this::defects);
@@ -57,6 +60,14 @@ final class RiskAssumptions {
                         + life.clock().unit() + early(life) + ": "
                         + life.source().words() + " (" + data + ")" + prior,
                 life.source() == LifeSource.FITTED ? RECORDS : life.prior().equals(DEFAULT) ? DEFAULT : RECORDS);
+    }
+
+    private static String words(LifeChange change, LifeBook lives) {
+        PartLife since = lives.since(change);
+        return change.words() + "; their life is learned apart: scale "
+                + Figures.whole(since.life().scale()) + " against "
+                + Figures.whole(lives.before(change).life().scale()) + " "
+                + since.clock().unit() + " before";
     }
 
     private static String early(PartLife life) {

@@ -77,7 +77,7 @@ public record FamilyInspection(String family, Clock clock, InspectionPolicy poli
                 .collect(Collectors.toSet());
         for (InjectorRisk one : risk.risks()) {
             if (one.clock() == clock && trucks.contains(one.truck())) {
-                double hazard = risk.lives().of(one.part(), one.origin()).life().hazard(Math.max(1, one.age()));
+                double hazard = risk.lifeOf(one).life().hazard(Math.max(1, one.age()));
                 sum += hazard;
                 injectors++;
             }

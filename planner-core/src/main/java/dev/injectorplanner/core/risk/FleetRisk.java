@@ -12,6 +12,7 @@ import dev.injectorplanner.core.defect.FailurePath;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetIndex;
+import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.history.LifeBook;
@@ -22,6 +23,7 @@ import dev.injectorplanner.core.usage.FleetUsage;
 import dev.injectorplanner.core.usage.InjectorAge;
 import dev.injectorplanner.core.usage.MeterUsage;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,9 +37,6 @@ import org.jspecify.annotations.Nullable;
  * What a fleet's records say of the chance of failure: life models by part and origin, defect models by part, and the risk of every fitted injector whose age and usage are known.
  */
 public final class FleetRisk {
-    /** Weeks back that faults and tests count for the chance of a defect today. */
-    private static final int WEEKS_BACK = 104;
-
     private final FleetUsage usage;
     private final LifeHistory history;
     private final FleetSigns signs;
@@ -47,6 +46,7 @@ public final class FleetRisk {
     private final List<SignEffect> signEffects;
     private final Map<String, String> depots = new LinkedHashMap<>();
     private final Map<String, InjectorRisk> risks = new LinkedHashMap<>();
+    private final Map<String, PartLife> models = new HashMap<>();
     private final Set<TestKind> testKinds;
     private int unknown;
 
@@ -67,15 +67,21 @@ public final class FleetRisk {
             signEffects = shared.signEffects;
             testKinds = shared.testKinds;
         } else {
-            LearnedLives learned = LearnedLives.of(history, parts(index), signs, otherwise);
-            book = learned.defects();
+            LearnedLives learned =
+                    LearnedLives.of(history, parts(index), signs, otherwise, today, part -> supplier(index, part));
             lives = learned.lives();
+            book = new ForecastLevel(lives, usage, new DefectChances(signs, today))
+                    .level(learned.defects(), usage.injectorAges());
             signEffects = SignEffects.of(book, lives, history, signs);
             testKinds = signs.testKinds();
         }
         for (Truck truck : index.fleet().trucks()) {
             depots.put(truck.truck(), truck.depot());
         }
+    }
+
+    private static String supplier(FleetIndex index, String part) {
+        return index.findPart(part).map(Part::supplier).orElse("");
     }
 
     private static List<String> parts(FleetIndex index) {
@@ -115,7 +121,8 @@ public final class FleetRisk {
     }
 
     private void judge(InjectorAge age, LocalDate today) {
-        PartLife model = lives.of(age.part(), age.origin());
+        PartLife model = lives.of(age.part(), age.origin(), age.fittedOn());
+        models.put(key(age.truck(), age.cylinder()), model);
         Double now = model.clock().of(age);
         MeterUsage meter = model.clock().of(usage.of(age.truck()));
         if (now == null || !meter.known()) {
@@ -125,7 +132,7 @@ public final class FleetRisk {
         TruckSigns shown = signs.of(age.truck());
         DefectBook.Entry entry = book.of(age.part());
         PredictiveLife life = lives.predictive(model);
-        double defective = chanceDefective(age, now, meter, entry.model(), life, today);
+        double defective = new DefectChances(signs, today).of(age, now, meter, entry.model(), life);
         Chances chances = new Chances(entry.model(), life, now, UsageAhead.of(meter));
         double[] within = chances.within(defective);
         Set<Sign> now12 = shown.on(age.cylinder(), age.fittedOn(), today);
@@ -146,29 +153,6 @@ public final class FleetRisk {
                         within[0],
                         within[1],
                         within[2]));
-    }
-
-    private double chanceDefective(
-            InjectorAge age, double now, MeterUsage meter, DefectModel model, PredictiveLife life, LocalDate today) {
-        LocalDate after = today.minusWeeks(WEEKS_BACK);
-        LocalDate first = meter.track().firstDay();
-        after = first != null && first.isAfter(after) ? first : after;
-        after = age.fittedOn().isAfter(after) ? age.fittedOn() : after;
-        long days = today.toEpochDay() - after.toEpochDay();
-        if (days <= 0) {
-            return now > 0 ? model.usual(life, now) : 0;
-        }
-        double weeks = days / 7.0;
-        Double then = meter.meterOn(after);
-        Double meterNow = meter.meterOn(today);
-        double had = then == null || meterNow == null ? weeks * meter.perWeek() : meterNow - then;
-        double begun = after.equals(age.fittedOn()) ? 0 : Math.max(0, now - had);
-        int full = (int) Math.ceil(weeks - 1e-9);
-        return model.chanceDefective(
-                life,
-                begun,
-                Math.max(0, now - begun) / weeks,
-                signs.of(age.truck()).track(age.cylinder(), after, today, full));
     }
 
     private static String key(String truck, int cylinder) {
@@ -208,6 +192,12 @@ public final class FleetRisk {
         return lives;
     }
 
+    /** Life model of a fitted injector, of its batch where that fails sooner. */
+    public PartLife lifeOf(InjectorRisk injector) {
+        PartLife model = models.get(key(injector.truck(), injector.cylinder()));
+        return model == null ? lives.of(injector.part(), injector.origin()) : model;
+    }
+
     /** How signs change the chance of failing, for a typical injector of the part with the most failures. */
     public List<SignEffect> signEffects() {
         return signEffects;
@@ -237,7 +227,7 @@ public final class FleetRisk {
      * usual pace and its condition of today; empty if not within {@code most} weeks.
      */
     public OptionalInt weeksUntilChance(InjectorRisk risk, double limit, int most) {
-        PartLife model = lives.of(risk.part(), risk.origin());
+        PartLife model = lifeOf(risk);
         UsageAhead ahead = UsageAhead.of(model.clock().of(usage.of(risk.truck())));
         DefectModel defects = book.of(risk.part()).model();
         FailurePath path = new FailurePath(defects, lives.predictive(model), risk.age(), risk.defectChance(), 0);

@@ -105,7 +105,7 @@ public final class InspectionDates {
     }
 
     private Delay modelDelay(InjectorAge age) {
-        PartLife model = risk.lives().of(age.part(), age.origin());
+        PartLife model = risk.lives().of(age.part(), age.origin(), age.fittedOn());
         return Delay.exponential(risk.defectsOf(age.part()).meanDelay(model.clock()));
     }
 
@@ -143,7 +143,7 @@ public final class InspectionDates {
 
     /** Silent defects a km by km since fitting, also where the life counts hours: at the unit's own pace. */
     private DefectRate silent(InjectorAge age, Delay delay) {
-        PartLife model = risk.lives().of(age.part(), age.origin());
+        PartLife model = risk.lives().of(age.part(), age.origin(), age.fittedOn());
         DefectEstimate estimate = risk.defectsOf(age.part());
         DefectRate rate = DefectRate.ofLife(model.life(), 1, delay);
         double pace = model.clock() == Clock.DISTANCE ? 1 : hoursPerKm(age, estimate);

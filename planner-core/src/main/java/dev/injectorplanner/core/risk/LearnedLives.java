@@ -1,17 +1,21 @@
 package dev.injectorplanner.core.risk;
 
+import dev.injectorplanner.core.change.ChangeWatch;
 import dev.injectorplanner.core.condition.FleetSigns;
 import dev.injectorplanner.core.defect.DefectBook;
 import dev.injectorplanner.core.defect.DefectDefaults;
 import dev.injectorplanner.core.history.Clock;
 import dev.injectorplanner.core.history.LifeBook;
+import dev.injectorplanner.core.history.LifeChange;
 import dev.injectorplanner.core.history.LifeEnd;
 import dev.injectorplanner.core.history.LifeHistory;
 import dev.injectorplanner.core.history.RemainingDelay;
 import dev.injectorplanner.core.history.UnitLife;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 
 /**
  * Lives and defects learned from one history. Each needs the other: an injector found worn lives on in the records for what
@@ -23,10 +27,23 @@ record LearnedLives(LifeBook lives, DefectBook defects) {
 
     private static final double USUAL_KM_PER_HOUR = 50;
 
-    static LearnedLives of(LifeHistory history, List<String> parts, FleetSigns signs, DefectDefaults given) {
+    /**
+     * Learns lives and defects; what fails sooner than before is learned apart.
+     *
+     * @param supplierOf names a part's supplier, empty where it has none
+     */
+    static LearnedLives of(
+            LifeHistory history,
+            List<String> parts,
+            FleetSigns signs,
+            DefectDefaults given,
+            LocalDate today,
+            UnaryOperator<String> supplierOf) {
         RemainingDelay before =
                 (part, clock) -> FOUND_AT * given.meanDelayKm() / (clock == Clock.DISTANCE ? 1 : USUAL_KM_PER_HOUR);
-        LifeBook first = LifeBook.of(history, parts, before);
+        LifeBook all = LifeBook.of(history, parts, before);
+        List<LifeChange> changes = new ChangeWatch(before, today, supplierOf).find(history.units(), all);
+        LifeBook first = changes.isEmpty() ? all : LifeBook.of(history, parts, before, unit -> 1, changes);
         DefectBook defects = DefectBook.of(history, parts, first, signs, given);
         boolean anyWorn = history.units().stream().anyMatch(unit -> unit.end() == LifeEnd.WORN);
         if (!anyWorn) {
@@ -41,7 +58,8 @@ record LearnedLives(LifeBook lives, DefectBook defects) {
                 history,
                 parts,
                 found,
-                unit -> worn.computeIfAbsent(unit, each -> defects.chanceWorn(each, first, signs)));
+                unit -> worn.computeIfAbsent(unit, each -> defects.chanceWorn(each, first, signs)),
+                changes);
         return new LearnedLives(lives, DefectBook.of(history, parts, lives, signs, given));
     }
 }

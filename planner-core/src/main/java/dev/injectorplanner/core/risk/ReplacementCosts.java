@@ -118,7 +118,7 @@ public final class ReplacementCosts {
     /** An injector from today on, its signs watched. */
     FailurePath pathOf(InjectorRisk injector, double defectChance) {
         DefectBook.Entry defects = risk.defectModelOf(injector.part());
-        PredictiveLife life = risk.lives().predictive(risk.lives().of(injector.part(), injector.origin()));
+        PredictiveLife life = risk.lives().predictive(risk.lifeOf(injector));
         return new FailurePath(defects.model(), life, injector.age(), defectChance, defects.showsPerUse());
     }
 }

@@ -191,7 +191,9 @@ class VisitCalendarTest {
                 plan.claims(),
                 plan.coolant(),
                 plan.assumptions(),
-                List.of());
+                plan.safety(),
+                plan.lifeChanges(),
+                plan.failureBands());
     }
 
     private static byte[] bytes(Plan plan) throws IOException {

@@ -81,6 +81,8 @@ public final class SmallPlan {
                 WarrantyClaims.of(index, SmallFleet.TODAY),
                 CoolantPlan.of(index, visits, coolant),
                 List.of(new Assumption("weeks", "four, for a test", "site")),
+                List.of(),
+                List.of(),
                 List.of());
     }
 

@@ -116,7 +116,7 @@ public class AlertsPage {
         return new Row(
                 alert.id(),
                 alert.about(),
-                truck == null ? "/jobs" : Address.truck(truck),
+                truck != null ? Address.truck(truck) : alert.isOfJob() ? "/jobs" : "/life",
                 Objects.requireNonNullElse(alert.depot(), "all"),
                 units.sentence(alert.ruleWords()),
                 units.sentence(alert.evidence()),

@@ -79,7 +79,9 @@ public final class PlanOfDepots {
                         all(plan -> plan.coolant().needs()),
                         all(plan -> plan.coolant().weeks())),
                 newest.assumptions(),
-                all(Plan::safety));
+                all(Plan::safety),
+                newest.lifeChanges(),
+                all(Plan::failureBands));
     }
 
     private PartsPlan parts() {
