@@ -29,7 +29,7 @@ final class ConditionSettings {
                     "safety-window-days",
                     SettingArea.SAFETY,
                     "Gap between reports",
-                    "reports of one fault that are further apart start its days to the bay anew; only a recorded repair closes it",
+                    "reports of one fault that are further apart restart its days to the bay; only a recorded repair closes it",
                     Measure.DAYS,
                     1,
                     365,
