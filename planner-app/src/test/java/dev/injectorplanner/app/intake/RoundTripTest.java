@@ -7,6 +7,7 @@ import dev.injectorplanner.app.intake.LoadSettings.Mode;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.fleet.ShopRecords;
 import dev.injectorplanner.core.generate.DemoFleet;
 import dev.injectorplanner.core.generate.FleetGenerator;
 import java.io.IOException;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -65,15 +67,21 @@ class RoundTripTest {
     }
 
     private static List<Object> rows(FleetSnapshot fleet) {
-        return Arrays.stream(FleetSnapshot.class.getRecordComponents())
+        return Stream.concat(
+                        rowsOf(FleetSnapshot.class, fleet), rowsOf(ShopRecords.class, fleet.shop()))
+                .collect(Collectors.toList());
+    }
+
+    private static Stream<Object> rowsOf(Class<?> type, Object tables) {
+        return Arrays.stream(type.getRecordComponents())
+                .filter(component -> component.getType() == List.class)
                 .flatMap(component -> {
                     try {
-                        return ((List<?>) component.getAccessor().invoke(fleet)).stream();
+                        return ((List<?>) component.getAccessor().invoke(tables)).stream();
                     } catch (ReflectiveOperationException e) {
                         throw new IllegalStateException(e);
                     }
-                })
-                .collect(Collectors.toList());
+                });
     }
 
     private static List<FileReport> load(Store store, List<Path> files) {

@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.store;
 
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.fleet.ShopRecords;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -16,7 +17,10 @@ public final class FleetMerge {
     public static List<Change> into(StoreWriter writer, FleetSnapshot fleet) {
         Map<Class<?>, List<?>> tables = new HashMap<>();
         Arrays.stream(FleetSnapshot.class.getRecordComponents())
+                .filter(component -> component.getType() == List.class)
                 .forEach(component -> tables.put(rowType(component), rows(component, fleet)));
+        Arrays.stream(ShopRecords.class.getRecordComponents())
+                .forEach(component -> tables.put(rowType(component), rows(component, fleet.shop())));
         List<Change> changes = new ArrayList<>();
         StoredTables.ALL.forEach(table -> changes.addAll(merge(writer, table.type(), tables)));
         return changes;
@@ -31,7 +35,7 @@ public final class FleetMerge {
         return (Class<?>) ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[0];
     }
 
-    private static List<?> rows(RecordComponent component, FleetSnapshot fleet) {
+    private static List<?> rows(RecordComponent component, Object fleet) {
         try {
             return (List<?>) component.getAccessor().invoke(fleet);
         } catch (ReflectiveOperationException e) {

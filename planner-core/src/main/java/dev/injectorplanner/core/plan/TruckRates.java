@@ -14,6 +14,9 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /** Rates and cylinder sets of every truck, and what a visit costs beyond parts and own labour. */
 final class TruckRates implements VisitCosts {
+    /** Of its share of a visit a cylinder bears this much: some visits are paid by another that fails. By replay. */
+    private static final double BORNE = 0.5;
+
     private final FleetIndex index;
     private final Policy policy;
     private final Map<String, CylinderSets> sets = new ConcurrentHashMap<>();
@@ -54,11 +57,13 @@ final class TruckRates implements VisitCosts {
         CylinderSets of = setsOf(truck);
         Rates rates = of(truck);
         int full = of.count() - 1;
-        double share = of.fullSetShare(rates) + rates.downtime(of.labourHours(full)) / of.cylinders();
+        double visit = of.fullSetShare(rates);
         Double paidHours = policy.accessShareHours().get(truck.family());
-        return paidHours == null
-                ? share
-                : Math.max(0, share + (paidHours - of.accessHours(full) / of.cylinders()) * rates.labourPerHour());
+        if (paidHours != null) {
+            visit += (paidHours - of.accessHours(full) / of.cylinders()) * rates.labourPerHour();
+        }
+        double downtime = rates.downtime(of.labourHours(full)) / of.cylinders();
+        return Math.max(0, BORNE * visit) + downtime;
     }
 
     @Override
