@@ -28,11 +28,7 @@ final class ConditionSettings {
                     "safety-window-days",
                     SettingArea.SAFETY,
                     "Gap between reports",
-<<<<<<< HEAD
                     "reports of one fault that are further apart start its days to the bay again; only a recorded repair closes it",
-=======
-                    "reports of one fault that are further apart restart its days to the bay; only a recorded repair closes it",
->>>>>>> days
                     Measure.DAYS,
                     1,
                     365,
