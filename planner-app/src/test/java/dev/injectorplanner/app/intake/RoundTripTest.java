@@ -21,8 +21,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -67,8 +67,7 @@ class RoundTripTest {
     }
 
     private static List<Object> rows(FleetSnapshot fleet) {
-        return Stream.concat(
-                        rowsOf(FleetSnapshot.class, fleet), rowsOf(ShopRecords.class, fleet.shop()))
+        return Stream.concat(rowsOf(FleetSnapshot.class, fleet), rowsOf(ShopRecords.class, fleet.shop()))
                 .collect(Collectors.toList());
     }
 
