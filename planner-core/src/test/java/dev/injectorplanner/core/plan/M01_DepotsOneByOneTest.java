@@ -22,7 +22,7 @@ class M01_DepotsOneByOneTest {
     private static final Policy POLICY =
             Policy.standard().withOrders(OrderRules.standard().withTransfers(new BigDecimal("1000000"), 60));
 
-    private static final FleetSnapshot FLEET = DemoFleet.make().snapshot();
+    private static final FleetSnapshot FLEET = DemoFleet.make().snapshot().withTransfers(List.of());
 
     private final Planner planner = PlanOf.planner();
     private final Plan whole = planner.plan(FLEET, POLICY, DemoFleet.TODAY);
