@@ -24,7 +24,7 @@ class M01_DepotsOneByOneTest {
                     .withTransferCost(new BigDecimal("1000000"))
                     .withTransferDays(60));
 
-    private static final FleetSnapshot FLEET = DemoFleet.make().snapshot();
+    private static final FleetSnapshot FLEET = DemoFleet.make().snapshot().withTransfers(List.of());
 
     private final Planner planner = PlanOf.planner();
     private final Plan whole = planner.plan(FLEET, POLICY, DemoFleet.TODAY);

@@ -13,9 +13,11 @@ import dev.injectorplanner.core.schedule.EarliestFit;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What sharing the stock of a fleet takes, and what comes of it: the demo, 1,000 and 4,000 trucks. */
+@Tag("benchmark")
 class SharedStockBenchmark {
     @Test
     void share() {
