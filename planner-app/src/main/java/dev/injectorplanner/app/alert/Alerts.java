@@ -225,8 +225,10 @@ public final class Alerts {
 
     /** Alerts of failed jobs that no mail has told yet. */
     public List<Alert> listUntoldJobs() {
-        return sql.inTransaction(connection -> AlertRows.list(
-                connection, "where rule = 'JOB' and truck_key = '' and open_key = 0 and told is null and state = 'RAISED' order by id"));
+        return sql.inTransaction(
+                connection -> AlertRows.list(
+                        connection,
+                        "where rule = 'JOB' and truck_key = '' and open_key = 0 and told is null and state = 'RAISED' order by id"));
     }
 
     /** Marks alerts as told, within the transaction that queues the mail, so that neither is without the other. */

@@ -49,8 +49,7 @@ final class PartAlerts {
         AlertRows.insertEvents(
                 connection,
                 raised.stream()
-                        .map(alert ->
-                                new Event(alert.id(), at, PlanUpdate.WHO, null, alert.state(), alert.evidence()))
+                        .map(alert -> new Event(alert.id(), at, PlanUpdate.WHO, null, alert.state(), alert.evidence()))
                         .toList());
         clear(
                 connection,
@@ -61,9 +60,8 @@ final class PartAlerts {
     }
 
     private void clear(Connection connection, List<Alert> gone) throws SQLException {
-        List<Alert> cleared = gone.stream()
-                .map(alert -> AlertEdits.cleared(alert, at, GONE))
-                .toList();
+        List<Alert> cleared =
+                gone.stream().map(alert -> AlertEdits.cleared(alert, at, GONE)).toList();
         boolean[] stored = AlertRows.update(connection, cleared, gone);
         List<Event> events = new ArrayList<>();
         for (int i = 0; i < stored.length; i++) {

@@ -52,7 +52,13 @@ final class RulesCommand implements Callable<Integer> {
             }
             progress.finish();
             if (json) {
-                Json.print(out, Map.of("weeks", weeks, "rules", prices.stream().map(RulesCommand::json).toList()));
+                Json.print(
+                        out,
+                        Map.of(
+                                "weeks",
+                                weeks,
+                                "rules",
+                                prices.stream().map(RulesCommand::json).toList()));
             } else {
                 print(out, prices, weeks);
             }
@@ -78,13 +84,16 @@ final class RulesCommand implements Callable<Integer> {
 
     private static void print(PrintWriter out, List<RulePrice> prices, int weeks) {
         if (prices.isEmpty()) {
-            out.println("The site has set no rule of its own that can be priced: the planner weighs age, faults and tests by cost.");
+            out.println(
+                    "The site has set no rule of its own that can be priced: the planner weighs age, faults and tests by cost.");
             out.flush();
             return;
         }
         out.printf(
-                "What the site's own rules cost in the plan's %d weeks, in expected money; below zero a rule saves%n%n", weeks);
-        TextTable table = new TextTable("Rule", "Family", ">Limit", ">Costs", ">Visits", ">without", ">Injectors", ">without");
+                "What the site's own rules cost in the plan's %d weeks, in expected money; below zero a rule saves%n%n",
+                weeks);
+        TextTable table =
+                new TextTable("Rule", "Family", ">Limit", ">Costs", ">Visits", ">without", ">Injectors", ">without");
         for (RulePrice price : prices) {
             Rule rule = price.rule();
             table.row(

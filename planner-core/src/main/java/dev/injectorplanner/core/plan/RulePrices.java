@@ -48,13 +48,7 @@ final class RulePrices {
             }
             Outcome without = outcome(new PreparedFleet(Learned.without(rule, fleet, policy, today, lives)));
             prices.add(new RulePrice(
-                    rule,
-                    with.money,
-                    without.money,
-                    with.visits,
-                    without.visits,
-                    with.injectors,
-                    without.injectors));
+                    rule, with.money, without.money, with.visits, without.visits, with.injectors, without.injectors));
             progress.accept(prices.size());
         }
         prices.sort((one, other) -> Double.compare(other.price(), one.price()));

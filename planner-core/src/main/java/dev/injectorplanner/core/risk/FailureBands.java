@@ -89,9 +89,7 @@ public final class FailureBands {
             byLife.computeIfAbsent(model, key -> new FailureCounts(weights(life)))
                     .add(chances(injector, model, life, weeks, factor));
         }
-        return byLife.values().stream()
-                .map(FailureCounts::mixed)
-                .reduce(new double[] {1}, FailureCounts::sum);
+        return byLife.values().stream().map(FailureCounts::mixed).reduce(new double[] {1}, FailureCounts::sum);
     }
 
     private static double[] weights(PredictiveLife life) {

@@ -39,8 +39,8 @@ final class ForecastLevel {
     /** The book with the rate at which defects arise brought to the level, part by part. */
     DefectBook level(DefectBook book, List<InjectorAge> ages) {
         Map<String, List<InjectorAge>> byPart = new TreeMap<>();
-        ages.forEach(age -> byPart.computeIfAbsent(age.part(), part -> new ArrayList<>())
-                .add(age));
+        ages.forEach(age ->
+                byPart.computeIfAbsent(age.part(), part -> new ArrayList<>()).add(age));
         DefectBook levelled = book;
         for (Map.Entry<String, List<InjectorAge>> part : byPart.entrySet()) {
             DefectModel model = book.of(part.getKey()).model();

@@ -39,7 +39,7 @@ class A01_OneInjectorOverdueTest {
         assertThat(item.kind()).isEqualTo(DueKind.DISTANCE_KM);
         assertThat(item.evidence())
                 .isEqualTo(
-                        "210,000 km since fitting on 2023-01-09, 1,400 km a week; 4 % chance of failing within 12 weeks");
+                        "210,000 km since fitting on 2023-01-09, 1,400 km a week; 5 % chance of failing within 12 weeks");
         assertThat(item.limit()).isEqualTo("200,000 km since fitting");
         assertThat(item.limitSource()).isEqualTo("site rule");
         assertThat(item.by()).isEqualTo(LocalDate.of(2026, 1, 11));
@@ -55,7 +55,7 @@ class A01_OneInjectorOverdueTest {
         assertThat(visit.drainedLitres()).isCloseTo(20, within(1e-9));
         assertThat(visit.why())
                 .startsWith(
-                        "Cylinder 3: 210,000 km since fitting on 2023-01-09, 1,400 km a week; 4 % chance of failing within 12 weeks;"
+                        "Cylinder 3: 210,000 km since fitting on 2023-01-09, 1,400 km a week; 5 % chance of failing within 12 weeks;"
                                 + " 200,000 km since fitting (site rule), due 2026-01-11.")
                 .contains("compared with no visit", "Adding another would cost more: cylinder 4", "a week later costs");
     }

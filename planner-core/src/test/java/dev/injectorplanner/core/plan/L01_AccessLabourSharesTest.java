@@ -47,9 +47,9 @@ class L01_AccessLabourSharesTest {
         TruckPricing dear = Learned.of(fleet, Policy.standard().withAccessShareHours(Map.of("V8", 2.25)), TODAY)
                 .pricing();
         double share = usual.pricesOf(fleet.trucks().get(0), List.of()).get(0).share();
-        // 0.75 h of the full set at 60 an hour, and its coolant, bay and standing
-        assertThat(share).isGreaterThan(0.75 * 60);
+        // half of 0.75 h of the full set at 60 an hour and of its coolant and bay, and its standing
+        assertThat(share).isGreaterThan(0.5 * 0.75 * 60);
         assertThat(dear.pricesOf(fleet.trucks().get(0), List.of()).get(0).share())
-                .isCloseTo(share + 1.5 * 60, within(1e-9));
+                .isCloseTo(share + 0.5 * 1.5 * 60, within(1e-9));
     }
 }

@@ -56,7 +56,8 @@ class R01_RulePricesTest {
                 .rule(RuleKind.ENGINE_HOURS, 900_000)
                 .rule(RuleKind.SAFETY, 2)
                 .build());
-        assertThat(prices).extracting(price -> price.rule().rule())
+        assertThat(prices)
+                .extracting(price -> price.rule().rule())
                 .containsExactly(RuleKind.DISTANCE_KM, RuleKind.ENGINE_HOURS);
     }
 

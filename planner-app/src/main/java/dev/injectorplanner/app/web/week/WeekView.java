@@ -88,7 +88,8 @@ public record WeekView(
             String date, String day, boolean open, double booked, double available, String hours, List<Stay> visits) {}
 
     /** A truck in a bay on a day; {@code movesFrom} is the day it starts, where it may be moved from it. */
-    public record Stay(String truck, String work, String hours, String mark, String state, boolean strong, String movesFrom) {}
+    public record Stay(
+            String truck, String work, String hours, String mark, String state, boolean strong, String movesFrom) {}
 
     /** A visit without a day. */
     public record NotLaid(String truck, String depot, String work, String hours, String reason) {}
