@@ -127,7 +127,14 @@ class VisitCalendarTest {
     void an_hour_after_the_change_is_the_right_moment() throws Exception {
         Plan plan = SmallPlan.standard();
         LocalDateTime afterChange = LocalDateTime.of(2026, 3, 30, 7, 0);
-        VEvent event = event(with(plan, plan.visits(), List.of(laid("T3", afterChange)), SmallFleet.TODAY), "T3");
+        List<Visit> visits = plan.visits();
+        while (visits.stream()
+                .anyMatch(visit ->
+                        visit.truck().equals("T3") && visit.week().monday().isBefore(afterChange.toLocalDate()))) {
+            visits = moved(with(plan, visits, List.of(), SmallFleet.TODAY), SmallFleet.TODAY)
+                    .visits();
+        }
+        VEvent event = event(with(plan, visits, List.of(laid("T3", afterChange)), SmallFleet.TODAY), "T3");
         ZonedDateTime start = ZonedDateTime.from(event.getDateTimeStart().getDate());
         assertThat(start.toInstant()).isEqualTo(Instant.parse("2026-03-30T05:00:00Z"));
     }
