@@ -10,6 +10,7 @@ import dev.injectorplanner.core.coolant.CoolantNeed;
 import dev.injectorplanner.core.coolant.CoolantWeek;
 import dev.injectorplanner.core.cores.CoreOwed;
 import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.history.LifeChange;
 import dev.injectorplanner.core.history.PartLife;
 import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.parts.OverdueLine;
@@ -25,6 +26,7 @@ import dev.injectorplanner.core.plan.SafetyCase;
 import dev.injectorplanner.core.plan.TruckReason;
 import dev.injectorplanner.core.plan.Unplanned;
 import dev.injectorplanner.core.risk.ExpectedFailures;
+import dev.injectorplanner.core.risk.FailureBand;
 import dev.injectorplanner.core.risk.FamilyInspection;
 import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.schedule.WeekLoad;
@@ -54,6 +56,8 @@ record PlanJsonView(
         List<SignEffect> signEffects,
         List<FamilyInspection> inspections,
         List<ExpectedFailures> expectedFailures,
+        List<FailureBand> failureBands,
+        List<LifeChange> lifeChanges,
         List<DepotDays> days,
         List<WeekLoad> loads,
         List<SafetyCase> safety,
@@ -88,6 +92,8 @@ record PlanJsonView(
                 plan.signEffects(),
                 plan.inspections(),
                 plan.expectedFailures(),
+                plan.failureBands(),
+                plan.lifeChanges(),
                 plan.days(),
                 plan.loads(),
                 plan.safety(),

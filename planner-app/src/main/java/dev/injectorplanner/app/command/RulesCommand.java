@@ -100,7 +100,7 @@ final class RulesCommand implements Callable<Integer> {
                     rule.rule().name().toLowerCase(Locale.ROOT).replace('_', ' '),
                     rule.family() == null ? "all" : rule.family(),
                     String.format(Locale.ROOT, "%,.0f", rule.limit()),
-                    String.format(Locale.ROOT, "%,.0f", price.price()),
+                    String.format(Locale.ROOT, "%,d", Math.round(price.price())),
                     price.visitsWith(),
                     price.visitsWithout(),
                     price.injectorsWith(),

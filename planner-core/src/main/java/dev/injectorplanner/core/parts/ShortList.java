@@ -104,17 +104,7 @@ final class ShortList {
                 .mapToDouble(each -> each.chance * each.chanceLate)
                 .max()
                 .orElse(0);
-        long shipments = missing.stream()
-                .map(each -> index.findPart(each.part).map(Part::supplier).orElse(""))
-                .distinct()
-                .count();
-        double shipped = missing.stream()
-                .map(Missing::shipment)
-                .filter(Objects::nonNull)
-                .distinct()
-                .mapToDouble(Shipment::cost)
-                .sum();
-        double expediting = shipped > 0 ? shipped : rules.expeditePrice().doubleValue() * shipments;
+        double expediting = expediting(missing);
         ShortAdvice advice = advice(visit, missing, risk * moving, expediting);
         return missing.stream()
                 .map(each -> new ShortLine(
@@ -136,6 +126,21 @@ final class ShortList {
                                 ? null
                                 : each.shipment.from()))
                 .toList();
+    }
+
+    /** What the shipments found for the pieces cost; where none was, an express shipment a supplier. */
+    private double expediting(List<Missing> missing) {
+        long shipments = missing.stream()
+                .map(each -> index.findPart(each.part).map(Part::supplier).orElse(""))
+                .distinct()
+                .count();
+        double shipped = missing.stream()
+                .map(Missing::shipment)
+                .filter(Objects::nonNull)
+                .distinct()
+                .mapToDouble(Shipment::cost)
+                .sum();
+        return shipped > 0 ? shipped : rules.expeditePrice().doubleValue() * shipments;
     }
 
     private static ShortAdvice adviceOf(Shipment shipment) {

@@ -148,16 +148,7 @@ public final class Planner {
         FleetRisk risk = learned.risk();
         List<FamilyInspection> inspections =
                 FamilyInspection.of(index, risk, learned.costs(), policy.inspectionHours());
-        PartsPlan parts = new OrderDays(learned, draft.calendar())
-                .of(PartsPlan.of(
-                        index,
-                        today,
-                        policy.weeks(),
-                        policy.orders(),
-                        visits,
-                        forecast,
-                        PostponementCost.perWeek(policy.orders()),
-                        draft.allocation()));
+        PartsPlan parts = partsOf(draft, visits, forecast);
         return new Plan(
                 today,
                 learned.firstWeek(),
@@ -183,6 +174,21 @@ public final class Planner {
                 draft.safety().cases(),
                 risk.lives().changes(),
                 FailureBands.of(risk, learned.usage()));
+    }
+
+    private static PartsPlan partsOf(Draft draft, List<Visit> visits, FailureForecast forecast) {
+        Learned learned = draft.learned();
+        Policy policy = learned.policy();
+        return new OrderDays(learned, draft.calendar())
+                .of(PartsPlan.of(
+                        learned.index(),
+                        learned.today(),
+                        policy.weeks(),
+                        policy.orders(),
+                        visits,
+                        forecast,
+                        PostponementCost.perWeek(policy.orders()),
+                        draft.allocation()));
     }
 
     private static List<Assumption> assumptions(Learned learned, PartsPlan parts, List<FamilyInspection> inspections) {
