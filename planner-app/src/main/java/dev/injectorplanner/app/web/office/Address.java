@@ -18,6 +18,11 @@ public final class Address {
         return "/trucks/" + escaped(truck);
     }
 
+    /** Where a truck's safety faults are closed by a repair, or held off. */
+    public static String safety(String truck) {
+        return "/safety/" + escaped(truck);
+    }
+
     /** The plan of a depot, or of all for an empty name. */
     public static String plan(String depot) {
         return "/plan?depot=" + escaped(depot);

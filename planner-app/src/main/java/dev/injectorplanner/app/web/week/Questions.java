@@ -63,19 +63,21 @@ final class Questions {
     private static Question mustNotWait(DepotPlan plan, List<DueItem> dueItems) {
         DueItem item = dueItems.get(0);
         String evidence = dueItems.stream().map(DueItem::evidence).collect(Collectors.joining("; "));
-        Optional<Visit> visit = plan.findVisit(item.truck());
+        String proposed = plan.visits().stream()
+                .filter(visit -> visit.truck().equals(item.truck()) && visit.diagnosis())
+                .findFirst()
+                .map(visit ->
+                        "find the cause " + when(plan, visit) + ", " + DisplayFormat.tenth(visit.labourHours()) + " h.")
+                .orElse("bring it in now: the plan has no diagnosis for it.");
         return new Question(
                 item.truck() + ", " + item.depot() + ": safety, bring in now",
                 DisplayFormat.sentence(evidence) + ". Due " + DisplayFormat.day(item.by()) + ".",
-                visit.map(each -> "it comes in " + when(plan, each) + ", " + plan.work(each) + ", "
-                                + DisplayFormat.tenth(each.labourHours()) + " h.")
-                        .orElse("bring it in now: the plan has no visit for it."),
-                "If fuel leaks, stop the truck now; the engine maker’s manual decides. "
-                        + anotherWeek(plan, item.truck()),
+                proposed,
+                "If fuel leaks, stop the truck now; the engine maker’s manual decides.",
+                "Record the repair",
+                Address.safety(item.truck()),
                 "Open the truck",
-                Address.truck(item.truck()),
-                visit.isPresent() ? "Change the visit" : "",
-                visit.map(Address::change).orElse(""));
+                Address.truck(item.truck()));
     }
 
     private static Question broken(DepotPlan plan, BrokenWish wish) {
@@ -110,7 +112,7 @@ final class Questions {
                 .collect(Collectors.joining(", "));
         String express = "express, " + DisplayFormat.money(line.expeditePrice().doubleValue());
         String moved = "postpone it to " + DisplayFormat.week(line.moveTo()) + ", "
-                + DisplayFormat.money(line.postponementCost().doubleValue()) + " at the cost per week";
+                + DisplayFormat.money(line.postponementCost().doubleValue()) + " for the weeks it waits";
         String late = "if the supplier is late, postponing it to " + DisplayFormat.week(line.moveTo()) + " costs "
                 + DisplayFormat.money(line.postponementCost().doubleValue()) + " ("
                 + DisplayFormat.money(line.waitingCost().doubleValue())
