@@ -80,7 +80,7 @@ final class TruckPage {
         }
         page.section(next(), "Access steps, in this order; refit in the reverse order");
         List<Format> formats = List.of(Format.TEXT, Format.WRAPPED, Format.ONE_DECIMAL, Format.TEXT, Format.WRAPPED);
-        page.heads(List.of("Done", "Step", "Hours, off and on", "For cylinders", "Mind"), formats);
+        page.heads(List.of("Done", "Step", "Hours, off and on", "For cylinders", "Caution"), formats);
         for (AccessStep step : index.accessOf(visit.family())) {
             if (visit.steps().contains(step.step())) {
                 page.row(formats, BOX, step.step(), step.hours(), servedBy(step), step.cautions());

@@ -123,6 +123,14 @@ class OfficePagesTest {
     }
 
     @Test
+    void a_safety_question_tells_of_the_diagnosis_and_not_of_the_visit_after_it() throws Exception {
+        assertThat(get("/week").body())
+                .contains("T028, Aldermoor: safety, bring in now")
+                .contains("find the cause Mon 2 Mar")
+                .contains("href=\"/safety/T028\"");
+    }
+
+    @Test
     void an_outlook_is_worked_out_and_then_shown() throws Exception {
         HttpResponse<String> page = get("/outlook?months=6");
         for (int look = 0; look < 600 && page.body().contains("Being worked out"); look++) {
