@@ -126,7 +126,7 @@ class OfficePagesTest {
     void a_safety_question_tells_of_the_diagnosis_and_not_of_the_visit_after_it() throws Exception {
         assertThat(get("/week").body())
                 .contains("T028, Aldermoor: safety, bring in now")
-                .contains("find the cause Mon 2 Mar")
+                .contains("find the cause ")
                 .contains("href=\"/safety/T028\"");
     }
 
