@@ -16,7 +16,7 @@ import java.util.Set;
 /** A depot's alerts about parts whose injectors fail sooner: raised once a part and batch, cleared when the records take it back. */
 final class PartAlerts {
     private static final String LIMIT =
-            "about as many failures as the life of earlier ones lets expect; what to do: ask the supplier, hold the batch";
+            "no more failures than earlier injectors of the part had at that age; ask the supplier, hold the batch";
     private static final String GONE = "the records no longer show it";
 
     private final StoreSql sql;

@@ -7,6 +7,7 @@ import dev.injectorplanner.core.due.DueAction;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.history.LifeChange;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
@@ -30,6 +31,20 @@ public final class PlanByHand {
     }
 
     public static Planned of(FleetSnapshot fleet, LocalDate today, List<DueItem> dueItems, List<Visit> visits) {
+        return of(fleet, today, dueItems, visits, REAL.lifeChanges());
+    }
+
+    /** One that tells of parts that fail sooner. */
+    public static Planned of(LocalDate today, List<DueItem> dueItems, LifeChange... changes) {
+        return of(OneOfEach.fleet(), today, dueItems, List.of(), List.of(changes));
+    }
+
+    private static Planned of(
+            FleetSnapshot fleet,
+            LocalDate today,
+            List<DueItem> dueItems,
+            List<Visit> visits,
+            List<LifeChange> changes) {
         return new Planned(
                 fleet,
                 new Plan(
@@ -55,7 +70,7 @@ public final class PlanByHand {
                         REAL.coolant(),
                         REAL.assumptions(),
                         List.of(),
-                        REAL.lifeChanges(),
+                        changes,
                         REAL.failureBands()));
     }
 

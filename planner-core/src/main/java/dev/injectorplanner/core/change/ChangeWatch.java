@@ -8,7 +8,6 @@ import dev.injectorplanner.core.history.UnitLife;
 import java.time.LocalDate;
 import java.time.temporal.IsoFields;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -125,8 +124,10 @@ public final class ChangeWatch {
         LocalDate noticed = null;
         for (int week = 0; week < course.weeks(); week++) {
             double score = sum.add(course.failures()[week], course.expected()[week]);
-            LocalDate end = from.plusDays(7L * (week + 1));
-            noticed = noticed == null && score >= ALARM ? earliest(end, today) : noticed;
+            if (noticed == null && score >= ALARM) {
+                LocalDate end = from.plusDays(7L * (week + 1));
+                noticed = end.isAfter(today) ? today : end;
+            }
         }
         boolean slight = group.failures() < LEAST_RATIO * course.sum();
         return noticed == null || slight || sum.score() < STILL * ALARM
@@ -143,9 +144,5 @@ public final class ChangeWatch {
                                 course.sum(),
                                 noticed),
                         sum.score());
-    }
-
-    private static LocalDate earliest(LocalDate one, LocalDate other) {
-        return List.of(one, other).stream().min(Comparator.naturalOrder()).orElse(one);
     }
 }

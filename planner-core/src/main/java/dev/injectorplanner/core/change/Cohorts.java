@@ -76,13 +76,11 @@ final class Cohorts {
         double sum = 0;
         for (UnitLife unit : units) {
             Span span = unit.on(clock);
-            sum += span == null ? 0 : cumulative(life, span.exit()) - cumulative(life, span.entry());
+            sum += span == null
+                    ? 0
+                    : EarlierLife.cumulative(life, span.exit()) - EarlierLife.cumulative(life, span.entry());
         }
         return sum;
-    }
-
-    private static double cumulative(PredictiveLife life, double age) {
-        return -Math.log(Math.max(1e-300, life.survival(age)));
     }
 
     /** Weeks from a day to today; use is spread evenly over the days that a unit was seen. */

@@ -56,13 +56,14 @@ final class EarlierLife {
             double begin = Math.max(from, edges[i]);
             double end = Math.min(to, edges[i + 1]);
             if (end > begin) {
-                sum += Math.max(cumulative(end) - cumulative(begin), perUse[i] * (end - begin));
+                sum += Math.max(cumulative(fitted, end) - cumulative(fitted, begin), perUse[i] * (end - begin));
             }
         }
         return sum;
     }
 
-    private double cumulative(double age) {
-        return -Math.log(Math.max(1e-300, fitted.survival(age)));
+    /** Cumulative hazard of a life at an age. */
+    static double cumulative(LifeModel life, double age) {
+        return -Math.log(Math.max(1e-300, life.survival(age)));
     }
 }

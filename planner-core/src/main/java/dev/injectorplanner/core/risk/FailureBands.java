@@ -50,12 +50,13 @@ public final class FailureBands {
         List<FailureBand> bands = new ArrayList<>();
         groups.forEach((key, injectors) -> {
             int cut = key.indexOf('\n');
-            for (int weeks : WEEKS) {
-                double[] counts = counts(injectors, weeks);
+            List<Prospect> prospects = injectors.stream().map(this::prospect).toList();
+            for (int i = 0; i < WEEKS.length; i++) {
+                double[] counts = counts(prospects, i);
                 bands.add(new FailureBand(
                         key.substring(0, cut),
                         key.substring(cut + 1),
-                        weeks,
+                        WEEKS[i],
                         injectors.size(),
                         FailureCounts.mean(counts),
                         FailureCounts.quantile(counts, LOW),
@@ -65,29 +66,52 @@ public final class FailureBands {
         return bands;
     }
 
-    private double[] counts(List<InjectorRisk> injectors, int weeks) {
+    /** An injector's chances to fail within each number of weeks, by the pairs of its life. */
+    private record Prospect(PartLife model, PredictiveLife life, double[][] chances) {}
+
+    private Prospect prospect(InjectorRisk injector) {
+        PartLife model = risk.lifeOf(injector);
+        PredictiveLife life = risk.lives().predictive(model);
+        double perWeek = model.clock().of(usage.of(injector.truck())).perWeek();
+        FailurePath path = new FailurePath(
+                risk.defectModelOf(injector.part()).model(), life, injector.age(), injector.defectChance(), 0);
+        double[][] chances = new double[WEEKS.length][life.size()];
+        double gone = 0;
+        for (int i = 0; i < WEEKS.length; i++) {
+            while (gone < WEEKS[i]) {
+                double step = Math.min(STEP_WEEKS, WEEKS[i] - gone);
+                path.goOn(step * perWeek);
+                gone += step;
+            }
+            for (int pair = 0; pair < life.size(); pair++) {
+                chances[i][pair] = path.failed(pair);
+            }
+        }
+        return new Prospect(model, life, chances);
+    }
+
+    /** Chances of each number of failures, mixed over what the records may get wrong. */
+    private static double[] counts(List<Prospect> prospects, int weeks) {
         double[] mixed = {};
         for (int i = 0; i < FACTORS.length; i++) {
-            mixed = added(mixed, counts(injectors, weeks, FACTORS[i]), FACTOR_WEIGHTS[i]);
+            double[] here = counts(prospects, weeks, FACTORS[i]);
+            mixed = Arrays.copyOf(mixed, Math.max(mixed.length, here.length));
+            for (int k = 0; k < here.length; k++) {
+                mixed[k] += FACTOR_WEIGHTS[i] * here[k];
+            }
         }
         return mixed;
     }
 
-    private static double[] added(double[] sum, double[] more, double weight) {
-        double[] all = Arrays.copyOf(sum, Math.max(sum.length, more.length));
-        for (int k = 0; k < more.length; k++) {
-            all[k] += weight * more[k];
-        }
-        return all;
-    }
-
-    private double[] counts(List<InjectorRisk> injectors, int weeks, double factor) {
+    private static double[] counts(List<Prospect> prospects, int weeks, double factor) {
         Map<PartLife, FailureCounts> byLife = new LinkedHashMap<>();
-        for (InjectorRisk injector : injectors) {
-            PartLife model = risk.lifeOf(injector);
-            PredictiveLife life = risk.lives().predictive(model);
-            byLife.computeIfAbsent(model, key -> new FailureCounts(weights(life)))
-                    .add(chances(injector, model, life, weeks, factor));
+        for (Prospect each : prospects) {
+            double[] chances = each.chances()[weeks].clone();
+            for (int pair = 0; pair < chances.length; pair++) {
+                chances[pair] = Math.min(1, factor * chances[pair]);
+            }
+            byLife.computeIfAbsent(each.model(), key -> new FailureCounts(weights(each.life())))
+                    .add(chances);
         }
         return byLife.values().stream().map(FailureCounts::mixed).reduce(new double[] {1}, FailureCounts::sum);
     }
@@ -98,19 +122,5 @@ public final class FailureBands {
             weights[pair] = life.weight(pair);
         }
         return weights;
-    }
-
-    private double[] chances(InjectorRisk injector, PartLife model, PredictiveLife life, int weeks, double factor) {
-        double perWeek = model.clock().of(usage.of(injector.truck())).perWeek();
-        FailurePath path = new FailurePath(
-                risk.defectModelOf(injector.part()).model(), life, injector.age(), injector.defectChance(), 0);
-        for (double gone = 0; gone < weeks; gone += STEP_WEEKS) {
-            path.goOn(Math.min(STEP_WEEKS, weeks - gone) * perWeek);
-        }
-        double[] chances = new double[life.size()];
-        for (int pair = 0; pair < chances.length; pair++) {
-            chances[pair] = Math.min(1, factor * path.failed(pair));
-        }
-        return chances;
     }
 }

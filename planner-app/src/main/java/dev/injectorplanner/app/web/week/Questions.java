@@ -74,7 +74,7 @@ final class Questions {
                 DisplayFormat.sentence(evidence) + ". Due " + DisplayFormat.day(item.by()) + ".",
                 proposed,
                 "If fuel leaks, stop the truck now; the engine maker’s manual decides.",
-                "Record the repair",
+                "Open the safety fault",
                 Address.safety(item.truck()),
                 "Open the truck",
                 Address.truck(item.truck()));
