@@ -22,6 +22,7 @@ import dev.injectorplanner.app.web.settings.FiguresPage;
 import dev.injectorplanner.app.web.settings.OutdatedPlans;
 import dev.injectorplanner.app.web.settings.RowsPage;
 import dev.injectorplanner.app.web.settings.SettingsPage;
+import dev.injectorplanner.app.web.truck.SafetyPage;
 import dev.injectorplanner.app.web.truck.TruckFilePage;
 import dev.injectorplanner.app.web.week.WeekPage;
 import java.time.Duration;
@@ -36,6 +37,7 @@ import org.springframework.context.annotation.Import;
     WeekPage.class,
     PlanPage.class,
     TruckFilePage.class,
+    SafetyPage.class,
     OrderPages.class,
     OrdersPage.class,
     SettingsPage.class,

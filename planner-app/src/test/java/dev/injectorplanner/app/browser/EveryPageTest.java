@@ -37,6 +37,7 @@ class EveryPageTest {
                 "/trucks/T026",
                 "/trucks/T040?failed=6",
                 "/trucks/T028/record",
+                "/safety/T028",
                 "/bay?depot=Brennick",
                 "/bay/T005",
                 "/bay/T003",

@@ -14,6 +14,8 @@ import dev.injectorplanner.app.testkit.PlannerRuns;
 import dev.injectorplanner.app.testkit.Visitor;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.Fault;
+import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.visit.Visit;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
@@ -54,6 +56,7 @@ class AuditedRoutesTest {
         alerts();
         plan();
         orders();
+        safety();
         files();
         people();
         new AuditedSettings(address, app, notes).all();
@@ -288,6 +291,36 @@ class AuditedRoutesTest {
                                 "",
                                 "due",
                                 Instant.now().minusSeconds(2).toString())));
+    }
+
+    private void safety() throws Exception {
+        Fault leak = new Fault("T-1", Instant.now().minusSeconds(60), new FaultCode("P0093"), null, 1, null);
+        app.application()
+                .store()
+                .inJointTransaction((connection, writer) -> writer.merge(Fault.class, List.of(leak), true));
+        Visitor manager = Visitor.as(Role.MANAGER, address);
+        notes.take(
+                "/safety/{truck}/repair",
+                "manager",
+                "record a repair",
+                () -> manager.post(
+                        "/safety/T-2",
+                        "/safety/T-2/repair",
+                        AuditNotes.form("what", "fuel filter replaced", "done_on", "2026-03-20", "by", "Kim")));
+        assertThat(notes.of("/safety/{truck}/repair")).contains("T-2", "fuel filter replaced");
+        notes.take(
+                "/safety/{truck}/hold-off",
+                "manager",
+                "hold off a diagnosis",
+                () -> manager.post(
+                        "/safety/T-1",
+                        "/safety/T-1/hold-off",
+                        AuditNotes.form("reason", "it stands in the yard", "confirm", "yes")));
+        notes.take(
+                "/safety/{truck}/resume",
+                "manager",
+                "plan a diagnosis again",
+                () -> manager.post("/safety/T-1", "/safety/T-1/resume", AuditNotes.form("reason", "")));
     }
 
     private void orders() throws Exception {

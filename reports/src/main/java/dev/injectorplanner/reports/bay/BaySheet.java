@@ -1,5 +1,6 @@
 package dev.injectorplanner.reports.bay;
 
+import dev.injectorplanner.core.visit.Visit;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -98,6 +99,6 @@ public record BaySheet(
 
     /** Checks at its end. */
     public List<String> end() {
-        return Cautions.END;
+        return Cautions.end(!cylinders.isEmpty(), along.contains(Visit.DIAGNOSIS));
     }
 }

@@ -1,5 +1,6 @@
 package dev.injectorplanner.reports.bay;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** What every sheet for a mechanic says. Cautions of the trade: common practice, with no one source. */
@@ -13,13 +14,32 @@ public final class Cautions {
             "Clean first: blow off, cap every opened port at once, suction the bore before fitting.",
             "No flame, no sparks near fuel. With wheels off the truck is on stands.");
 
-    /** After the work, in this order. */
-    public static final List<String> END = List.of(
-            "Calibration codes entered under their cylinders and read back",
+    private static final String CODES = "Calibration codes entered under their cylinders and read back";
+    private static final String CAUSE = "Cause recorded with a name: the repair, or no fault found";
+
+    private static final List<String> END = List.of(
             "Stored faults cleared, none left, none new",
             "Leaks checked, engine at rest first",
             "Levels and freeze protection checked",
             "Test run; recheck date agreed");
 
     private Cautions() {}
+
+    /**
+     * After the work, in this order.
+     *
+     * @param fitted whether injectors are fitted, so that codes must be entered
+     * @param diagnosis whether the cause of a safety fault was looked for
+     */
+    public static List<String> end(boolean fitted, boolean diagnosis) {
+        List<String> lines = new ArrayList<>();
+        if (diagnosis) {
+            lines.add(CAUSE);
+        }
+        if (fitted) {
+            lines.add(CODES);
+        }
+        lines.addAll(END);
+        return lines;
+    }
 }

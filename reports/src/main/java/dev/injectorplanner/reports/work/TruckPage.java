@@ -66,7 +66,7 @@ final class TruckPage {
                             ? " (worth doing while it's open)"
                             : " (limit " + item.limit() + ", " + item.limitSource() + ")"));
         }
-        visit.tasks().forEach(task -> page.text("Also done: " + task));
+        visit.tasks().forEach(task -> page.text((task.equals(Visit.DIAGNOSIS) ? "To do: " : "Also done: ") + task));
     }
 
     private void cautions(PageSheet page) {
@@ -137,7 +137,7 @@ final class TruckPage {
     private void end(PageSheet page) {
         page.section(next(), "End of the job");
         List<Format> formats = List.of(Format.TEXT, Format.WRAPPED);
-        Cautions.END.forEach(line -> page.text(BOX + "  " + line));
+        Cautions.end(!visit.cylinders().isEmpty(), visit.diagnosis()).forEach(line -> page.text(BOX + "  " + line));
         page.row(formats, "Odometer, hours", null);
         page.row(formats, "Date, name", null);
     }

@@ -2,8 +2,10 @@ package dev.injectorplanner.app.web.truck;
 
 import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.intake.FileReport;
+import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.NotHereException;
@@ -68,7 +70,7 @@ public class SafetyPage {
         model.addAttribute("words", open.map(SafetyCase::words).orElse(""));
         model.addAttribute("warning", SafetyCase.WARNING);
         model.addAttribute("reason", reason.strip());
-        model.addAttribute("mayHoldOff", viewer.is(Role.MANAGER));
+        model.addAttribute("mayHoldOff", open.isPresent() && viewer.is(Role.MANAGER));
         model.addAttribute("mayRecord", viewer.is(Role.MANAGER) || viewer.is(Role.MECHANIC));
         return "safety";
     }
@@ -99,6 +101,17 @@ public class SafetyPage {
         row.put("remark", nothing ? (what + " " + remark).strip() : remark);
         row.put("by", by);
         take(row);
+        new StoreSql(application.store().dataSource()).inTransaction(connection -> {
+            AuditTrail.write(
+                    connection,
+                    clock.now(),
+                    viewer.name(),
+                    "record a repair",
+                    truck,
+                    "",
+                    row.get("what") + ", by " + by);
+            return true;
+        });
         anew.plan(viewer, plan.depot(), "repair of " + truck + " " + clock.now());
         next.addFlashAttribute("done", "Recorded for " + truck + ", and replanned.");
         return "redirect:/safety/{truck}";

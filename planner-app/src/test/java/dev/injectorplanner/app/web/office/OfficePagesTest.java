@@ -86,6 +86,7 @@ class OfficePagesTest {
                 "/trucks/T026",
                 "/trucks/T040?failed=6",
                 "/trucks/T028/record",
+                "/safety/T028",
                 "/order",
                 "/returns",
                 "/coolant",
