@@ -20,6 +20,7 @@ import dev.injectorplanner.core.visit.Visit;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -294,7 +295,8 @@ class AuditedRoutesTest {
     }
 
     private void safety() throws Exception {
-        Fault leak = new Fault("T-1", Instant.now().minusSeconds(60), new FaultCode("P0093"), null, 1, null);
+        Fault leak = new Fault(
+                "T-1", OneOfEach.DAY.atTime(4, 0).toInstant(ZoneOffset.UTC), new FaultCode("P0093"), null, 1, null);
         app.application()
                 .store()
                 .inJointTransaction((connection, writer) -> writer.merge(Fault.class, List.of(leak), true));
