@@ -22,7 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A truck comes twice where the second visit pays: a test while the kit is on its way, a service that does not ride along. */
-class S01_SecondVisitsTest {
+class T01_SecondVisitsTest {
     private static final IsoWeek W10 = IsoWeek.of(TODAY);
 
     /** Two faults of cylinder 3, all injectors beyond the site's limit, nothing in stock and no shipment for five weeks. */
