@@ -40,6 +40,16 @@ public final class MeterTrack {
         return size() == 0 ? null : LocalDate.ofEpochDay((long) Math.floor(days[0]) + 1);
     }
 
+    /** Day of the last good reading; null without readings. */
+    public @Nullable LocalDate lastDay() {
+        return size() == 0 ? null : LocalDate.ofEpochDay((long) Math.floor(days[size() - 1]));
+    }
+
+    /** What the truck had run when its meters stood at a cumulative value: the first meter counts from 0. */
+    double total(double cumulativeValue) {
+        return cumulativeValue - (cumulative[0] - raw[0]);
+    }
+
     double day(int i) {
         return days[i];
     }
