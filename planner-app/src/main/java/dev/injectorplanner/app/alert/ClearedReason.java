@@ -37,6 +37,14 @@ final class ClearedReason {
         }
     }
 
+    static String replaced(LocalDate on) {
+        return "injector replaced on " + on;
+    }
+
+    static String tested(LocalDate on) {
+        return "tested on " + on;
+    }
+
     /** False where another depot has the truck now: its plan knows. */
     boolean knows(Alert alert) {
         return trucks.containsKey(String.valueOf(alert.truck()));
@@ -55,7 +63,7 @@ final class ClearedReason {
         Integer cylinder = alert.cylinder();
         LocalDate since = fitted.get(place(name, cylinder != null ? cylinder : mustNotWait ? ANY : NONE));
         if (since != null && !since.isBefore(raisedOn)) {
-            return "injector replaced on " + since;
+            return replaced(since);
         }
         if (mustNotWait) {
             return NOT_FOUND + " by the plan of " + today
@@ -63,7 +71,7 @@ final class ClearedReason {
         }
         Instant test = tested.get(name);
         if (test != null && test.isAfter(alert.raisedAt()) && "INSPECT".equals(alert.action())) {
-            return "tested on " + test.atZone(ZoneOffset.UTC).toLocalDate();
+            return tested(test.atZone(ZoneOffset.UTC).toLocalDate());
         }
         return NOT_FOUND + " by the plan of " + today + ": the values since then are within the limit";
     }

@@ -198,6 +198,14 @@ class AuditedRoutesTest {
         assertThat(notes.of("/bay/{truck}/close-outs/{id}"))
                 .contains("version 1; cylinder 1: found failed, serial R1 fitted, code AAAA")
                 .contains("version 2; cylinder 1: found worn", "because: it was worn");
+        long newest =
+                new CloseOuts(app.application().store()).ofTruck("T-1").get(0).id();
+        notes.take(
+                "/bay/{truck}/close-outs/{id}/void",
+                "manager",
+                "void a close-out",
+                () -> manager.post(
+                        "/store", "/bay/T-1/close-outs/" + newest + "/void", AuditNotes.form("why", "wrong truck")));
     }
 
     private static Map<String, String> closeOut(String key, String found) {
