@@ -85,7 +85,8 @@ final class Assumptions {
         if (!index.fleet().intervals().isEmpty()) {
             add(
                     "scheduled services",
-                    "taken as done at each multiple of the interval so far, by meter or months in service; next due at the next multiple",
+                    "due an interval after the last one on record; where none is on record, taken as done at each multiple of the"
+                            + " interval so far, by meter or months in service",
                     DEFAULT);
         }
         long apart = index.fleet().cylinderTests().stream()
