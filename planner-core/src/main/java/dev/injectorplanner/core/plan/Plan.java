@@ -158,6 +158,18 @@ public record Plan(
         return parts.needs();
     }
 
+    /**
+     * Whether a visit is its truck's main one, of which pins, confirmations and moves speak: neither a diagnosis nor a second
+     * visit beside it.
+     */
+    public boolean isMain(Visit visit) {
+        return !visit.diagnosis()
+                && reasons.stream()
+                        .noneMatch(reason -> reason.truck().equals(visit.truck())
+                                && reason.week() != null
+                                && !reason.week().equals(visit.week()));
+    }
+
     /** {@link #dueItems} under its earlier name. */
     public List<DueItem> findings() {
         return dueItems;

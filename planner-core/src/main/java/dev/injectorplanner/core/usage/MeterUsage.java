@@ -16,6 +16,9 @@ import org.jspecify.annotations.Nullable;
 public record MeterUsage(MeterTrack track, boolean known, double perWeek, double spreadPerWeek, int silentDays) {
     private static final double NOON = 0.5;
 
+    /** A meter noted at a fitting may be this far from the readings around it: the day is often noted late. */
+    private static final double SLACK_WEEKS = 4;
+
     /** Read on the day it was made for. */
     public MeterUsage(MeterTrack track, boolean known, double perWeek, double spreadPerWeek) {
         this(track, known, perWeek, spreadPerWeek, 0);
@@ -26,11 +29,16 @@ public record MeterUsage(MeterTrack track, boolean known, double perWeek, double
         return track.at(day.toEpochDay() + NOON, perWeek / 7);
     }
 
-    /** Whether a meter noted at fitting is above today's, so that it cannot be right. */
+    /**
+     * Whether a meter noted at fitting cannot be right: above today's, or far from what the readings around that day say, as
+     * after a meter was replaced and nobody told.
+     */
     boolean disbelieves(LocalDate fittedOn, double noted, LocalDate today) {
         Double now = meterOn(today);
         Double then = notedOn(fittedOn, noted);
-        return now != null && then != null && then > now;
+        return now != null
+                && then != null
+                && (then > now || !track.agrees(fittedOn.toEpochDay() + NOON, then, SLACK_WEEKS * perWeek));
     }
 
     /** Age of an injector that was in before {@code since}; null where the readings cannot say. */
