@@ -150,7 +150,11 @@ class R01_RepairsAnswerTest {
             assertThat(need.part()).isEqualTo("FIL-1");
             assertThat(need.required()).isEqualTo(2);
         });
-        assertThat(plan.parts().allocation().pieces())
-                .anySatisfy(pieces -> assertThat(pieces.part()).isEqualTo("FIL-1"));
+        assertThat(plan.parts().allocation().pieces()).anySatisfy(pieces -> {
+            assertThat(pieces.part()).isEqualTo("FIL-1");
+            assertThat(pieces.quantity()).isEqualTo(2);
+        });
+        assertThat(plan.parts().orders())
+                .anySatisfy(line -> assertThat(line.part()).isEqualTo("FIL-1"));
     }
 }
