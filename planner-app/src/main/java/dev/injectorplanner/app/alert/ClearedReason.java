@@ -4,6 +4,7 @@ import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Truck;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -23,6 +24,7 @@ final class ClearedReason {
     private final Map<String, Truck> trucks = new HashMap<>();
     private final Map<String, LocalDate> fitted = new HashMap<>();
     private final Map<String, Instant> tested = new HashMap<>();
+    private final Map<String, Repair> repaired = new HashMap<>();
 
     ClearedReason(FleetSnapshot fleet, LocalDate today) {
         this.today = today;
@@ -31,6 +33,9 @@ final class ClearedReason {
             fitted.merge(
                     place(injector.truck(), injector.cylinder()), injector.fittedOn(), (a, b) -> a.isAfter(b) ? a : b);
             fitted.merge(place(injector.truck(), ANY), injector.fittedOn(), (a, b) -> a.isAfter(b) ? a : b);
+        }
+        for (Repair repair : fleet.repairs()) {
+            repaired.merge(repair.truck(), repair, (a, b) -> b.doneOn().isBefore(a.doneOn()) ? a : b);
         }
         for (CylinderTest test : fleet.cylinderTests()) {
             tested.merge(test.truck(), test.testedAt(), (a, b) -> a.isAfter(b) ? a : b);
@@ -64,6 +69,10 @@ final class ClearedReason {
         LocalDate since = fitted.get(place(name, cylinder != null ? cylinder : mustNotWait ? ANY : NONE));
         if (since != null && !since.isBefore(raisedOn)) {
             return replaced(since);
+        }
+        Repair repair = mustNotWait || alert.rule().equals(DueKind.FAULTS.name()) ? repaired.get(name) : null;
+        if (repair != null && !repair.doneOn().isBefore(raisedOn)) {
+            return "repaired on " + repair.doneOn() + ": " + repair.what();
         }
         if (mustNotWait) {
             return NOT_FOUND + " by the plan of " + today

@@ -116,6 +116,12 @@ final class Assumptions {
         };
     }
 
+    /** What the records lack; questions about failures stand with the lives. */
+    Assumptions records(RecordsState records) {
+        DepotRecords.sentences(records.depots()).forEach(words -> add("records", words, DEFAULT));
+        return this;
+    }
+
     Assumptions usage(FleetUsage usage) {
         List<MeterFlag> flags = usage.flags();
         if (!flags.isEmpty()) {
