@@ -58,6 +58,7 @@ class AuditedRoutesTest {
         plan();
         orders();
         safety();
+        answers();
         files();
         people();
         new AuditedSettings(address, app, notes).all();
@@ -331,6 +332,17 @@ class AuditedRoutesTest {
                 "manager",
                 "plan a diagnosis again",
                 () -> manager.post("/safety/T-1", "/safety/T-1/resume", AuditNotes.form("reason", "")));
+    }
+
+    private void answers() throws Exception {
+        Visitor manager = Visitor.as(Role.MANAGER, address);
+        notes.take(
+                "/life/answer",
+                "manager",
+                "answer about failures",
+                () -> manager.post(
+                        "/life", "/life/answer", AuditNotes.form("part", "INJ-4R", "answer", "NOT_RECORDED")));
+        assertThat(notes.of("/life/answer")).contains("failures were not recorded before 2026-");
     }
 
     private void orders() throws Exception {
