@@ -100,6 +100,8 @@ final class RiskSheet {
             source = "planner default until the question about failures is answered";
         }
         boolean unknown = unknownAges.contains(risk.truck() + "\n" + risk.cylinder());
-        return unknown ? (source.isEmpty() ? "" : source + "; ") + "age by the truck's meters, day of fitting unknown" : source;
+        return unknown
+                ? (source.isEmpty() ? "" : source + "; ") + "age by the truck's meters, day of fitting unknown"
+                : source;
     }
 }
