@@ -151,6 +151,11 @@ final class TruckTables {
                         false,
                         Fault::odometerKm,
                         "odometer at that time; empty: unknown")
+                .optional(
+                        "last_seen_at",
+                        CellKinds.INSTANT,
+                        Fault::lastSeenAt,
+                        "end of an episode of repeated reports; count is then how often it came in it; empty: one report")
                 .key(List.of("truck", "seen_at", "code", "cylinder"), f -> {
                     Integer cylinder = f.cylinder();
                     return List.of(f.truck(), f.seenAt(), f.code().text(), cylinder == null ? 0 : cylinder);
@@ -161,7 +166,8 @@ final class TruckTables {
                         v.get("code"),
                         v.find("cylinder"),
                         v.or("count", 1),
-                        v.find("odometer_km")));
+                        v.find("odometer_km"),
+                        v.find("last_seen_at")));
     }
 
     static Table<CylinderTest> cylinderTests() {

@@ -48,7 +48,7 @@ public final class TruckSigns {
             Integer cylinder = fault.cylinder();
             if (cylinder != null) {
                 faults.get(cylinder).add(day(fault.seenAt()));
-            } else if (RailFaults.is(fault.code())) {
+            } else if (fault.code().meaning().isFuelEvent()) {
                 rail.add(day(fault.seenAt()));
             }
         }

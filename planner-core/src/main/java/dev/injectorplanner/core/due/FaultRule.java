@@ -6,13 +6,15 @@ import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.usage.InjectorAge;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Faults of one cylinder within a window, since its injector went in. A controller counts a code's occurrences on and
- * on, so a code counts as often as it was seen or as its highest count says, whichever is more, never as the sum of both.
+ * Faults of one cylinder within a window, since its injector went in. An ECU counts a code's occurrences on and on: what counts
+ * of reports is how often a code was seen or how far its counter rose, whichever is more, never the sum of both. The rise
+ * starts at the last report before the window, or at 0 where the injector went in since; a counter that falls was cleared.
+ * Episodes hold their own rise, and count as that.
  */
 final class FaultRule {
     private FaultRule() {}
@@ -23,19 +25,21 @@ final class FaultRule {
 
     private static void faults(TruckCheck truck, InjectorAge age, DueRule rule) {
         Integer cylinder = age.cylinder();
-        List<Dated<Fault>> seen = truck.faults.stream()
-                .filter(fault -> cylinder.equals(fault.row().cylinder()))
-                .filter(fault -> truck.within(fault.day(), rule.window()))
-                .filter(fault -> fault.day().isAfter(age.fittedOn()))
-                .toList();
-        Map<String, Integer> rows = new TreeMap<>();
-        Map<String, Integer> highest = new TreeMap<>();
+        Map<String, Integer> before = new TreeMap<>();
+        Map<String, Tally> codes = new TreeMap<>();
         LocalDate reached = null;
-        for (Dated<Fault> fault : seen) {
-            rows.merge(fault.row().code().text(), 1, Integer::sum);
-            highest.merge(fault.row().code().text(), fault.row().count(), Math::max);
-            if (reached == null && occurrences(rows, highest) >= rule.limit()) {
-                reached = fault.day();
+        for (Dated<Fault> fault : truck.faults) {
+            if (!cylinder.equals(fault.row().cylinder()) || !fault.day().isAfter(age.fittedOn())) {
+                continue;
+            }
+            String code = fault.row().code().text();
+            if (truck.within(fault.day(), rule.window())) {
+                codes.computeIfAbsent(code, none -> new Tally(before.get(code))).add(fault.row());
+                if (reached == null && occurrences(codes) >= rule.limit()) {
+                    reached = fault.day();
+                }
+            } else if (!fault.row().isEpisode()) {
+                before.put(code, fault.row().count());
             }
         }
         if (reached != null) {
@@ -44,19 +48,42 @@ final class FaultRule {
                     DueKind.FAULTS,
                     null,
                     DueAction.REPLACE,
-                    Figures.count(occurrences(rows, highest), "fault", "faults") + " of the cylinder in the last "
-                            + rule.window() + " days (" + String.join(", ", rows.keySet()) + ")",
+                    Figures.count(occurrences(codes), "fault", "faults") + " of the cylinder in the last "
+                            + rule.window() + " days (" + String.join(", ", codes.keySet()) + ")",
                     Figures.whole(rule.limit()) + " in " + rule.window() + " days",
                     rule.source(),
                     reached);
         }
     }
 
-    private static long occurrences(Map<String, Integer> rows, Map<String, Integer> highest) {
-        long sum = 0;
-        for (Map.Entry<String, Integer> code : rows.entrySet()) {
-            sum += Math.max(code.getValue(), highest.getOrDefault(code.getKey(), 0));
+    private static long occurrences(Map<String, Tally> codes) {
+        return codes.values().stream().mapToLong(Tally::occurrences).sum();
+    }
+
+    /** One code within the window. */
+    private static final class Tally {
+        private long reports;
+        private long rise;
+        private long episodes;
+        private int counter;
+
+        /** @param counter its counter before the window, or null where it was not reported then */
+        Tally(@Nullable Integer counter) {
+            this.counter = counter == null ? 0 : counter;
         }
-        return sum;
+
+        void add(Fault fault) {
+            if (fault.isEpisode()) {
+                episodes += fault.count();
+                return;
+            }
+            reports++;
+            rise += fault.count() < counter ? fault.count() : fault.count() - counter;
+            counter = fault.count();
+        }
+
+        long occurrences() {
+            return Math.max(reports, rise) + episodes;
+        }
     }
 }

@@ -91,6 +91,6 @@ class E01_SignsTest {
     void signsAreSaidInWords() {
         assertThat(Sign.words(EnumSet.noneOf(Sign.class))).isEqualTo("no warning sign");
         assertThat(Sign.words(EnumSet.of(Sign.FAULTS, Sign.RAIL)))
-                .isEqualTo("faults on several days, rail pressure fault of the engine");
+                .isEqualTo("faults on several days, fuel pressure, leak or water fault of the engine");
     }
 }

@@ -1,0 +1,104 @@
+package dev.injectorplanner.imports.vehicle;
+
+import dev.injectorplanner.core.fleet.FaultCode;
+import dev.injectorplanner.imports.j1939.FaultMessage;
+import dev.injectorplanner.imports.j1939.TroubleCode;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Makes episodes of fault messages: reports of one fault no further apart than {@link #GAP} are one. Holds a bounded number
+ * of faults and of episodes, whatever the log.
+ */
+final class EpisodeBook {
+    /** A fault that is silent for longer has ended: the engine was off, or it went by itself (planner default). */
+    static final Duration GAP = Duration.ofMinutes(30);
+
+    static final int MOST_EPISODES = 20_000;
+    static final int MOST_TRACKS = 4_096;
+
+    private static final long GAP_MICROS = GAP.toNanos() / 1_000;
+
+    private final Map<Long, FaultTrack> tracks = new LinkedHashMap<>(16, 0.75f, true);
+    private final List<Episode> episodes = new ArrayList<>();
+    private final long[] messages = new long[256];
+    private final OdometerTrack odometer;
+    private long notKept;
+
+    EpisodeBook(OdometerTrack odometer) {
+        this.odometer = odometer;
+    }
+
+    void add(FaultMessage message) {
+        boolean active = message.kind() == FaultMessage.Kind.ACTIVE;
+        if (active) {
+            messages[message.source() & 0xFF]++;
+        }
+        for (TroubleCode code : message.codes()) {
+            Long key = (long) message.source() << 32 | (long) code.spn() << 5 | code.fmi();
+            FaultTrack track = track(key);
+            if (track.isApart(message.micros(), GAP_MICROS)) {
+                close(key, track);
+            }
+            if (active) {
+                track.active(message.micros(), messages[message.source() & 0xFF], code);
+            } else {
+                track.previous(message.micros(), code);
+            }
+        }
+    }
+
+    private FaultTrack track(Long key) {
+        FaultTrack known = tracks.get(key);
+        if (known != null) {
+            return known;
+        }
+        if (tracks.size() >= MOST_TRACKS) {
+            Iterator<Map.Entry<Long, FaultTrack>> oldest = tracks.entrySet().iterator();
+            Map.Entry<Long, FaultTrack> gone = oldest.next();
+            close(gone.getKey(), gone.getValue());
+            oldest.remove();
+        }
+        FaultTrack track = new FaultTrack();
+        tracks.put(key, track);
+        return track;
+    }
+
+    private void close(long key, FaultTrack track) {
+        if (!track.isOpen()) {
+            return;
+        }
+        if (episodes.size() < MOST_EPISODES) {
+            episodes.add(new Episode(
+                    (int) (key >> 32),
+                    FaultCode.of((int) (key >> 5) & 0x7FFFF, (int) key & 31),
+                    Moments.of(track.first()),
+                    Moments.of(track.last()),
+                    track.count(),
+                    track.reports(),
+                    odometer.at(track.first())));
+        } else {
+            notKept++;
+        }
+        track.close();
+    }
+
+    /** All episodes, the earliest first; ends those that are open. */
+    List<Episode> finish() {
+        tracks.forEach(this::close);
+        episodes.sort(Comparator.comparing(Episode::first)
+                .thenComparingInt(Episode::source)
+                .thenComparing(each -> each.code().text()));
+        return List.copyOf(episodes);
+    }
+
+    /** Episodes beyond the first {@value #MOST_EPISODES}, which are only counted. */
+    long notKept() {
+        return notKept;
+    }
+}
