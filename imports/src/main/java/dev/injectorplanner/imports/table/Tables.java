@@ -13,6 +13,7 @@ import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.IntervalTask;
 import dev.injectorplanner.core.fleet.JobPart;
+import dev.injectorplanner.core.fleet.LogSource;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
@@ -48,6 +49,7 @@ public final class Tables {
     public static final Table<Rule> RULES = EngineTables.rules();
     public static final Table<DepotShift> SHIFTS = PlaceTables.shifts();
     public static final Table<Repair> REPAIRS = TruckTables.repairs();
+    public static final Table<LogSource> LOG_SOURCES = TruckTables.logSources();
 
     /** All tables in the order in which they must be loaded: what others refer to comes first. */
     public static final List<Table<?>> ALL = List.of(
@@ -70,7 +72,8 @@ public final class Tables {
             TRANSFERS,
             AWAY,
             SHIFTS,
-            REPAIRS);
+            REPAIRS,
+            LOG_SOURCES);
 
     private Tables() {}
 

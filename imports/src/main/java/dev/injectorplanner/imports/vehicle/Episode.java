@@ -1,6 +1,7 @@
 package dev.injectorplanner.imports.vehicle;
 
 import dev.injectorplanner.core.fleet.FaultCode;
+import java.time.Duration;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
@@ -23,4 +24,7 @@ public record Episode(
         Instant last,
         int count,
         long reports,
-        @Nullable Double odometerKm) {}
+        @Nullable Double odometerKm) {
+    /** A fault that is silent for longer has ended: the engine was off, or it went by itself (planner default). */
+    public static final Duration GAP = Duration.ofMinutes(30);
+}

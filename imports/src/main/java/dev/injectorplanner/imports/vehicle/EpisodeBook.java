@@ -1,9 +1,11 @@
 package dev.injectorplanner.imports.vehicle;
 
+import dev.injectorplanner.core.fault.ObdCodes;
+import dev.injectorplanner.core.fault.SuspectParameters;
 import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.imports.j1939.FaultMessage;
 import dev.injectorplanner.imports.j1939.TroubleCode;
-import java.time.Duration;
+import dev.injectorplanner.imports.obd.ObdReport;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Iterator;
@@ -12,21 +14,24 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Makes episodes of fault messages: reports of one fault no further apart than {@link #GAP} are one. Holds a bounded number
+ * Makes episodes of fault messages: reports of one fault no further apart than {@link Episode#GAP} are one. Holds a bounded number
  * of faults and of episodes, whatever the log.
  */
 final class EpisodeBook {
-    /** A fault that is silent for longer has ended: the engine was off, or it went by itself (planner default). */
-    static final Duration GAP = Duration.ofMinutes(30);
-
     static final int MOST_EPISODES = 20_000;
     static final int MOST_TRACKS = 4_096;
 
-    private static final long GAP_MICROS = GAP.toNanos() / 1_000;
+    /** Marks codes of OBD among the keys of the others. */
+    private static final int OBD = 1 << 30;
+
+    private static final TroubleCode NO_COUNT = new TroubleCode(0, 0, TroubleCode.NO_COUNT, 0);
+
+    private static final long GAP_MICROS = Episode.GAP.toNanos() / 1_000;
 
     private final Map<Long, FaultTrack> tracks = new LinkedHashMap<>(16, 0.75f, true);
     private final List<Episode> episodes = new ArrayList<>();
     private final long[] messages = new long[256];
+    private final long[] answers = new long[256];
     private final OdometerTrack odometer;
     private long notKept;
 
@@ -53,6 +58,28 @@ final class EpisodeBook {
         }
     }
 
+    /** Confirmed codes of OBD; nothing is counted there. */
+    void add(ObdReport report) {
+        if (report.kind() != ObdReport.Kind.ACTIVE) {
+            return;
+        }
+        long number = ++answers[report.source() & 0xFF];
+        for (int code : report.codes()) {
+            Long key = (long) report.source() << 32 | OBD | code;
+            FaultTrack track = track(key);
+            if (track.isApart(report.micros(), GAP_MICROS)) {
+                close(key, track);
+            }
+            track.active(report.micros(), number, NO_COUNT);
+        }
+    }
+
+    private static FaultCode code(int key) {
+        return (key & OBD) != 0
+                ? new FaultCode(ObdCodes.text(key & 0xFFFF))
+                : FaultCode.of(key >> 5 & SuspectParameters.MOST, key & 31);
+    }
+
     private FaultTrack track(Long key) {
         FaultTrack known = tracks.get(key);
         if (known != null) {
@@ -76,7 +103,7 @@ final class EpisodeBook {
         if (episodes.size() < MOST_EPISODES) {
             episodes.add(new Episode(
                     (int) (key >> 32),
-                    FaultCode.of((int) (key >> 5) & 0x7FFFF, (int) key & 31),
+                    code((int) key),
                     Moments.of(track.first()),
                     Moments.of(track.last()),
                     track.count(),

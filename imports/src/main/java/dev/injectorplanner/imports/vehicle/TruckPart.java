@@ -1,6 +1,7 @@
 package dev.injectorplanner.imports.vehicle;
 
 import dev.injectorplanner.imports.j1939.FaultMessage;
+import dev.injectorplanner.imports.obd.ObdReport;
 
 /** One truck's share of a log while it is read. */
 final class TruckPart {
@@ -11,6 +12,10 @@ final class TruckPart {
 
     void faults(FaultMessage message) {
         episodes.add(message);
+    }
+
+    void faults(ObdReport report) {
+        episodes.add(report);
     }
 
     void distance(long micros, int source, double km, boolean isFine) {

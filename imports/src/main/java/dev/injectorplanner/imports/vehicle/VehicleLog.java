@@ -5,11 +5,12 @@ import dev.injectorplanner.imports.bus.LogTally;
 import dev.injectorplanner.imports.j1939.BusMessages;
 import dev.injectorplanner.imports.j1939.FaultMessage;
 import dev.injectorplanner.imports.j1939.J1939Decoder;
+import dev.injectorplanner.imports.obd.ObdAnswers;
+import dev.injectorplanner.imports.obd.ObdReport;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** A vehicle's log, read once from its start to its end; memory does not grow with it. */
@@ -20,13 +21,17 @@ public final class VehicleLog {
      * Reads a log.
      *
      * @param zone what times without an offset are read in
-     * @param each hears of every fault message as it comes
+     * @param each hears of every message about faults as it comes
      * @throws dev.injectorplanner.imports.file.FileRefusedException if the file cannot be read
      */
-    public static LogContents read(Path file, ZoneId zone, LogRouting routing, Consumer<FaultMessage> each) {
+    public static LogContents read(Path file, ZoneId zone, LogRouting routing, LogListener each) {
         Collector collector = new Collector(routing, each);
         J1939Decoder decoder = new J1939Decoder(collector, routing.layoutOfSource());
-        LogTally tally = BusLog.read(file, zone, decoder);
+        ObdAnswers answers = new ObdAnswers(collector::answers);
+        LogTally tally = BusLog.read(file, zone, (micros, id, extended, data, length) -> {
+            decoder.frame(micros, id, extended, data, length);
+            answers.frame(micros, id, extended, data, length);
+        });
         decoder.end();
         return new LogContents(
                 tally,
@@ -40,12 +45,12 @@ public final class VehicleLog {
 
     private static final class Collector implements BusMessages {
         private final LogRouting routing;
-        private final Consumer<FaultMessage> each;
+        private final LogListener each;
         private final Map<String, TruckPart> parts = new LinkedHashMap<>();
         private final Map<Integer, String> vins = new LinkedHashMap<>();
         private long faultMessages;
 
-        Collector(LogRouting routing, Consumer<FaultMessage> each) {
+        Collector(LogRouting routing, LogListener each) {
             this.routing = routing;
             this.each = each;
         }
@@ -58,10 +63,19 @@ public final class VehicleLog {
         @Override
         public void faults(FaultMessage message) {
             faultMessages++;
-            each.accept(message);
+            each.faults(message);
             TruckPart part = part(message.source());
             if (part != null) {
                 part.faults(message);
+            }
+        }
+
+        void answers(ObdReport report) {
+            faultMessages++;
+            each.answers(report);
+            TruckPart part = part(report.source());
+            if (part != null) {
+                part.faults(report);
             }
         }
 

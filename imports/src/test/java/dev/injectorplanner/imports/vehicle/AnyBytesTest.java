@@ -27,7 +27,7 @@ class AnyBytesTest {
     private LogContents read(byte[] bytes) throws IOException {
         Path file = Files.write(folder.resolve("any.log"), bytes);
         BusLog.isLog(file);
-        return VehicleLog.read(file, ZoneOffset.UTC, LogRouting.all("T"), message -> {});
+        return VehicleLog.read(file, ZoneOffset.UTC, LogRouting.all("T"), LogListener.SILENT);
     }
 
     @Test

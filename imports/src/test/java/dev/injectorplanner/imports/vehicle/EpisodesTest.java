@@ -60,7 +60,7 @@ class EpisodesTest {
 
     private TruckLog read() throws IOException {
         Path file = Files.write(folder.resolve("truck.log"), LogWriter.candump(frames));
-        return VehicleLog.read(file, ZoneOffset.UTC, LogRouting.all("T-1"), message -> {})
+        return VehicleLog.read(file, ZoneOffset.UTC, LogRouting.all("T-1"), LogListener.SILENT)
                 .trucks()
                 .get(0);
     }
@@ -194,7 +194,7 @@ class EpisodesTest {
         byte[] vin = "1M8GDM9AXKP042788*".getBytes(StandardCharsets.US_ASCII);
         frames.addAll(BusEncoder.broadcast(START * 1_000_000, 50_000, 65_260, 0, vin));
         Path file = Files.write(folder.resolve("truck.log"), LogWriter.candump(frames));
-        assertThat(VehicleLog.read(file, ZoneOffset.UTC, LogRouting.all(""), message -> {})
+        assertThat(VehicleLog.read(file, ZoneOffset.UTC, LogRouting.all(""), LogListener.SILENT)
                         .vins())
                 .containsEntry(0, "1M8GDM9AXKP042788");
     }

@@ -10,6 +10,7 @@ import dev.injectorplanner.imports.RowReceiver;
 import dev.injectorplanner.imports.TableReader;
 import dev.injectorplanner.imports.file.ReadSettings;
 import dev.injectorplanner.imports.table.Table;
+import dev.injectorplanner.imports.vehicle.LogNameRule;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -61,6 +62,11 @@ final class FileLoad implements RowReceiver {
                 refusedRows,
                 destination,
                 listener);
+    }
+
+    static FileLoad ofLog(Path file, LogNameRule rule, Mode mode, Destination destination, LoadListener listener) {
+        RefusedRowsFile refusedRows = mode == Mode.CHECK ? null : RefusedRowsFile.beside(file);
+        return new FileLoad(file, new LogRows(file, destination, rule), refusedRows, destination, listener);
     }
 
     FileReport run(ReadSettings settings) {

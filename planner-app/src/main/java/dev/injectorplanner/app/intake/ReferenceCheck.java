@@ -13,6 +13,7 @@ import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.IntervalTask;
 import dev.injectorplanner.core.fleet.JobPart;
+import dev.injectorplanner.core.fleet.LogSource;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
@@ -88,6 +89,8 @@ final class ReferenceCheck {
             cylinder("cylinder", test.cylinder(), familyOf(truck(test.truck())));
         } else if (row instanceof AwayWindow window) {
             truck(window.truck());
+        } else if (row instanceof LogSource source) {
+            ofLog(source);
         } else if (row instanceof Repair repair) {
             truck(repair.truck());
         }
@@ -155,6 +158,13 @@ final class ReferenceCheck {
     private void ofRule(@Nullable String family) {
         if (family != null) {
             family(family);
+        }
+    }
+
+    private void ofLog(LogSource source) {
+        String name = source.truck();
+        if (name != null) {
+            truck(name);
         }
     }
 

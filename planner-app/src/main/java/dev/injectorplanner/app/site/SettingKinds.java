@@ -3,6 +3,7 @@ package dev.injectorplanner.app.site;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.imports.vehicle.LogNameRule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -17,6 +18,9 @@ public final class SettingKinds {
 
     /** Its name in the first version: rows of the store keep it, and commands take it. */
     static final String NUISANCE = "nuisance";
+
+    /** How the file name of a vehicle log tells its truck. */
+    static final String LOG_NAMES = "log-names";
 
     static final String DISTANCE = "distance";
     static final String VOLUME = "volume";
@@ -59,6 +63,20 @@ public final class SettingKinds {
                 List.of(),
                 SettingKind.NONE,
                 (policy, kept) -> policy));
+        kinds.add(new SettingKind(
+                LOG_NAMES,
+                SettingArea.SITE,
+                "Names of vehicle logs",
+                "which truck a vehicle log belongs to by its file name: {truck} or {vin} stands for it, * for anything",
+                Measure.TEXT,
+                0,
+                0,
+                List.of(),
+                LogNameRule.STANDARD,
+                (policy, kept) -> {
+                    new LogNameRule(kept);
+                    return policy;
+                }));
         kinds.add(unit(
                 DISTANCE, "Distances", "odometers and distances on pages and bay sheets", SiteUnits.Distance.values()));
         kinds.add(unit(VOLUME, "Volumes", "coolant on pages and bay sheets", SiteUnits.Volume.values()));

@@ -6,6 +6,7 @@ import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.imports.vehicle.LogNameRule;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -95,6 +96,12 @@ public final class SiteSettings {
     public String siteName() {
         KeptSetting set = kept().get(SettingKinds.SITE_NAME);
         return set == null ? "" : set.value();
+    }
+
+    /** How the file name of a vehicle log tells its truck. */
+    public LogNameRule logNames() {
+        KeptSetting set = kept().get(SettingKinds.LOG_NAMES);
+        return new LogNameRule(set == null ? LogNameRule.STANDARD : set.value());
     }
 
     /** Whether a plan was made before something was changed that plans are made of. */

@@ -15,6 +15,7 @@ import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.IntervalTask;
 import dev.injectorplanner.core.fleet.JobPart;
+import dev.injectorplanner.core.fleet.LogSource;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
@@ -123,6 +124,14 @@ final class StoredTables {
             new ByTruck<>(Repair::truck),
             OF_TRUCKS);
 
+    static final StoredTable<LogSource> LOG_SOURCES = new StoredTable<>(
+            LogSource.class,
+            LogSourceRow.class,
+            LogSourceRow::new,
+            Tables.LOG_SOURCES::key,
+            new Whole<>(),
+            "r.truck is null or " + OF_TRUCKS);
+
     static final List<StoredTable<?>> ALL = List.of(
             DEPOTS,
             PARTS,
@@ -143,7 +152,8 @@ final class StoredTables {
             INTERVALS,
             RULES,
             SHIFTS,
-            REPAIRS);
+            REPAIRS,
+            LOG_SOURCES);
 
     private StoredTables() {}
 
