@@ -10,7 +10,6 @@ import dev.injectorplanner.imports.RowReceiver;
 import dev.injectorplanner.imports.TableReader;
 import dev.injectorplanner.imports.file.ReadSettings;
 import dev.injectorplanner.imports.table.Table;
-import dev.injectorplanner.imports.vehicle.LogNameRule;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -64,9 +63,9 @@ final class FileLoad implements RowReceiver {
                 listener);
     }
 
-    static FileLoad ofLog(Path file, LogNameRule rule, Mode mode, Destination destination, LoadListener listener) {
+    static FileLoad ofLog(LogRows rows, Path file, Mode mode, Destination destination, LoadListener listener) {
         RefusedRowsFile refusedRows = mode == Mode.CHECK ? null : RefusedRowsFile.beside(file);
-        return new FileLoad(file, new LogRows(file, destination, rule), refusedRows, destination, listener);
+        return new FileLoad(file, rows, refusedRows, destination, listener);
     }
 
     FileReport run(ReadSettings settings) {

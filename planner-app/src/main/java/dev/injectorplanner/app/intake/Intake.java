@@ -102,12 +102,38 @@ public final class Intake {
     private FileReport pass(FileScan scan, LoadSettings settings, Destination destination, LoadListener listener) {
         listener.starting(scan.file(), scan.rows());
         FileLoad load = LogRows.isLog(scan.file(), settings)
-                ? FileLoad.ofLog(scan.file(), logNames.get(), settings.mode(), destination, listener)
+                ? log(scan.file(), settings.mode(), destination, listener, LogClaim.NONE)
                 : FileLoad.of(scan.file(), settings.mode(), destination, listener);
         try {
             return load.run(reading(settings, destination.references()));
         } catch (FileRefusedException e) { // it was there and whole a moment ago
             return FileReport.refused(scan.file(), String.valueOf(e.getMessage()));
+        }
+    }
+
+    private FileLoad log(Path file, Mode mode, Destination destination, LoadListener listener, LogClaim claim) {
+        return FileLoad.ofLog(new LogRows(file, destination, logNames.get(), claim), file, mode, destination, listener);
+    }
+
+    /**
+     * Takes one vehicle log in, its good rows.
+     *
+     * @param claim what its sender says of it
+     */
+    public FileReport loadLog(Path file, LogClaim claim) {
+        LoadSettings settings = LoadSettings.of(Mode.GOOD_ROWS);
+        try (StoreWriter writer = store.writer()) {
+            if (!LogRows.isLog(file, settings)) {
+                throw new FileRefusedException(
+                        file,
+                        "is not a log of bus frames",
+                        "send candump -L lines, a hex table with times, or a pcapng of the CAN interface");
+            }
+            Destination destination = Destination.store(writer, true);
+            return log(file, settings.mode(), destination, LoadListener.SILENT, claim)
+                    .run(reading(settings, destination.references()));
+        } catch (FileRefusedException e) {
+            return FileReport.refused(file, String.valueOf(e.getMessage()));
         }
     }
 

@@ -26,14 +26,22 @@ final class LogOwners {
     private final String name;
     private final List<LogSource> rows;
     private final Collection<Truck> trucks;
+    private final @Nullable String claimed;
     private final List<String> remarks = new ArrayList<>();
     private @Nullable String whole;
 
-    private LogOwners(Path file, Collection<LogSource> all, Collection<Truck> trucks) {
+    private LogOwners(Path file, Collection<LogSource> all, Collection<Truck> trucks, LogClaim claim) {
         this.file = file;
         this.name = FileRefusedException.nameOf(file);
-        this.rows = all.stream().filter(row -> row.isOf(name)).toList();
-        this.trucks = trucks;
+        this.trucks = claim.depot() == null
+                ? trucks
+                : trucks.stream()
+                        .filter(truck -> truck.depot().equals(claim.depot()))
+                        .toList();
+        this.claimed = claim.truck();
+        this.rows = all.stream()
+                .filter(row -> row.isOf(name) && (row.truck() == null || isKnown(row.truck())))
+                .toList();
     }
 
     /**
@@ -47,21 +55,23 @@ final class LogOwners {
             Map<Integer, String> vins,
             Collection<LogSource> all,
             Collection<Truck> trucks,
-            LogNameRule rule) {
-        LogOwners owners = new LogOwners(file, all, trucks);
+            LogNameRule rule,
+            LogClaim claim) {
+        LogOwners owners = new LogOwners(file, all, trucks, claim);
         owners.whole = owners.find(vins, rule);
         return owners;
     }
 
     private @Nullable String find(Map<Integer, String> vins, LogNameRule rule) {
-        String byTable = truckOf(null);
         Optional<Truck> byVin = byVin(vins);
-        if (byTable != null) {
-            if (byVin.isPresent() && !byVin.get().truck().equals(byTable)) {
-                remarks.add("the VIN in it is that of truck " + byVin.get().truck()
-                        + ", but table log_sources gives it to " + byTable);
+        String stated = claimed == null ? truckOf(null) : claimed;
+        if (stated != null) {
+            requireKnown(stated);
+            if (byVin.isPresent() && !byVin.get().truck().equals(stated)) {
+                remarks.add("the VIN in it is that of truck " + byVin.get().truck() + ", but "
+                        + (claimed == null ? "table log_sources" : "its sender") + " gives it to " + stated);
             }
-            return byTable;
+            return stated;
         }
         List<Truck> byName = rule.trucks(name, trucks);
         if (byName.size() > 1) {
@@ -81,6 +91,20 @@ final class LogOwners {
         }
         String seen = vins.isEmpty() ? "no VIN in it" : "VIN " + String.join(", ", vins.values()) + " is not in trucks";
         throw refused("cannot be given to a truck: its name does not follow \"" + rule.pattern() + "\", and " + seen);
+    }
+
+    private boolean isKnown(String truck) {
+        return trucks.stream().anyMatch(each -> each.truck().equals(truck));
+    }
+
+    /** A truck of another depot is answered like one that is not there: who may not see it learns nothing. */
+    private void requireKnown(String truck) {
+        if (!isKnown(truck)) {
+            throw new FileRefusedException(
+                    file,
+                    "is given to truck " + truck + ", which is not known",
+                    "load the truck first or correct its name");
+        }
     }
 
     private FileRefusedException refused(String reason) {
@@ -114,14 +138,16 @@ final class LogOwners {
                 .orElse(null);
     }
 
+    /** A row of the source goes before one of all sources, then the longest pattern. */
     private SpnLayout layoutOf(int source) {
-        return rows.stream()
+        LogSource best = rows.stream()
                 .filter(row -> row.spnLayout() != null)
                 .filter(row -> row.sourceAddress() == null || row.sourceAddress() == source)
                 .max(Comparator.<LogSource, Boolean>comparing(row -> row.sourceAddress() != null)
                         .thenComparingInt(row -> row.log().length()))
-                .map(row -> SpnLayout.of(row.spnLayout()))
-                .orElse(SpnLayout.VERSION_4);
+                .orElse(null);
+        Integer layout = best == null ? null : best.spnLayout();
+        return layout == null ? SpnLayout.VERSION_4 : SpnLayout.of(layout);
     }
 
     LogRouting routing() {

@@ -39,11 +39,13 @@ final class LogRows implements FileLoad.RowSource {
     private final Path file;
     private final Destination destination;
     private final LogNameRule rule;
+    private final LogClaim claim;
 
-    LogRows(Path file, Destination destination, LogNameRule rule) {
+    LogRows(Path file, Destination destination, LogNameRule rule, LogClaim claim) {
         this.file = file;
         this.destination = destination;
         this.rule = rule;
+        this.claim = claim;
     }
 
     static boolean isLog(Path file, LoadSettings settings) {
@@ -65,8 +67,8 @@ final class LogRows implements FileLoad.RowSource {
                     "record it with the clock's time, as candump -L does");
         }
         References known = destination.references();
-        LogOwners owners =
-                LogOwners.of(file, first.vins(), destination.writer().all(LogSource.class), known.trucks(), rule);
+        LogOwners owners = LogOwners.of(
+                file, first.vins(), destination.writer().all(LogSource.class), known.trucks(), rule, claim);
         String truck = owners.anyTruck();
         ZoneId zone = truck == null ? null : known.zoneOfTruck(truck);
         LogContents contents =

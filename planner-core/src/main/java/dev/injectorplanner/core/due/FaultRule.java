@@ -2,20 +2,15 @@ package dev.injectorplanner.core.due;
 
 import dev.injectorplanner.core.due.TruckCheck.Dated;
 import dev.injectorplanner.core.fleet.Fault;
+import dev.injectorplanner.core.fleet.FaultCode;
+import dev.injectorplanner.core.fleet.Occurrences;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.usage.InjectorAge;
 import java.time.LocalDate;
-import java.util.Map;
-import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Collectors;
 
-/**
- * Faults of one cylinder within a window, since its injector went in. An ECU counts a code's occurrences on and on: what counts
- * of reports is how often a code was seen or how far its counter rose, whichever is more, never the sum of both. The rise
- * starts at the last report before the window, or at 0 where the injector went in since; a counter that falls was cleared.
- * Episodes hold their own rise, and count as that.
- */
+/** Faults of one cylinder within a window, since its injector went in, counted as {@link Occurrences} does. */
 final class FaultRule {
     private FaultRule() {}
 
@@ -25,21 +20,19 @@ final class FaultRule {
 
     private static void faults(TruckCheck truck, InjectorAge age, DueRule rule) {
         Integer cylinder = age.cylinder();
-        Map<String, Integer> before = new TreeMap<>();
-        Map<String, Tally> codes = new TreeMap<>();
+        Occurrences seen = new Occurrences();
         LocalDate reached = null;
         for (Dated<Fault> fault : truck.faults) {
             if (!cylinder.equals(fault.row().cylinder()) || !fault.day().isAfter(age.fittedOn())) {
                 continue;
             }
-            String code = fault.row().code().text();
-            if (truck.within(fault.day(), rule.window())) {
-                codes.computeIfAbsent(code, none -> new Tally(before.get(code))).add(fault.row());
-                if (reached == null && occurrences(codes) >= rule.limit()) {
-                    reached = fault.day();
+            if (truck.within(fault.lastDay(), rule.window())) {
+                seen.add(fault.row());
+                if (reached == null && seen.total() >= rule.limit()) {
+                    reached = fault.lastDay();
                 }
-            } else if (!fault.row().isEpisode()) {
-                before.put(code, fault.row().count());
+            } else {
+                seen.before(fault.row());
             }
         }
         if (reached != null) {
@@ -48,42 +41,17 @@ final class FaultRule {
                     DueKind.FAULTS,
                     null,
                     DueAction.REPLACE,
-                    Figures.count(occurrences(codes), "fault", "faults") + " of the cylinder in the last "
-                            + rule.window() + " days (" + String.join(", ", codes.keySet()) + ")",
+                    Figures.count(seen.total(), "fault", "faults") + " of the cylinder in the last " + rule.window()
+                            + " days ("
+                            + seen.codes().stream().map(FaultRule::inWords).collect(Collectors.joining("; ")) + ")",
                     Figures.whole(rule.limit()) + " in " + rule.window() + " days",
                     rule.source(),
                     reached);
         }
     }
 
-    private static long occurrences(Map<String, Tally> codes) {
-        return codes.values().stream().mapToLong(Tally::occurrences).sum();
-    }
-
-    /** One code within the window. */
-    private static final class Tally {
-        private long reports;
-        private long rise;
-        private long episodes;
-        private int counter;
-
-        /** @param counter its counter before the window, or null where it was not reported then */
-        Tally(@Nullable Integer counter) {
-            this.counter = counter == null ? 0 : counter;
-        }
-
-        void add(Fault fault) {
-            if (fault.isEpisode()) {
-                episodes += fault.count();
-                return;
-            }
-            reports++;
-            rise += fault.count() < counter ? fault.count() : fault.count() - counter;
-            counter = fault.count();
-        }
-
-        long occurrences() {
-            return Math.max(reports, rise) + episodes;
-        }
+    /** {@code SPN 653 FMI 5, current below normal or open circuit}: the cylinder is said already. */
+    private static String inWords(String code) {
+        return code + ", " + new FaultCode(code).meaning().withoutCylinder();
     }
 }

@@ -54,19 +54,27 @@ final class TruckCheck {
         this.risk = risk;
         ZoneId zone = index.depot(truck.depot()).timeZone();
         tests = dated(index.testsOf(truck.truck()), CylinderTest::testedAt, zone);
-        faults = dated(index.faultsOf(truck.truck()), Fault::seenAt, zone);
+        faults = index.faultsOf(truck.truck()).stream()
+                .map(fault -> new Dated<>(
+                        fault,
+                        fault.seenAt().atZone(zone).toLocalDate(),
+                        fault.until().atZone(zone).toLocalDate()))
+                .toList();
     }
 
     Optional<DueRule> rule(RuleKind kind) {
         return rules.find(truck.family(), kind);
     }
 
-    /** A row with its day by the clock of the truck's depot. */
-    record Dated<R>(R row, LocalDate day) {}
+    /** A row with its day by the clock of the truck's depot, and the last day of what lasts longer. */
+    record Dated<R>(R row, LocalDate day, LocalDate lastDay) {}
 
     private static <R> List<Dated<R>> dated(List<R> rows, Function<R, Instant> moment, ZoneId zone) {
         return rows.stream()
-                .map(row -> new Dated<>(row, moment.apply(row).atZone(zone).toLocalDate()))
+                .map(row -> {
+                    LocalDate day = moment.apply(row).atZone(zone).toLocalDate();
+                    return new Dated<>(row, day, day);
+                })
                 .toList();
     }
 

@@ -15,6 +15,13 @@ public record CodeMeaning(
         FaultSubject subject,
         FaultLevel level,
         @Nullable Integer cylinder) {
+    /** In words that leave out the cylinder, for where it is said already. */
+    public String withoutCylinder() {
+        return cylinder == null
+                ? words
+                : words.replace("injector of cylinder " + cylinder + ": ", "").replace(" of cylinder " + cylinder, "");
+    }
+
     /**
      * Whether it says that the fuel of the whole engine was off: rail or supply pressure out of range, a leak, water in the
      * fuel. Electrical faults of the sensors are left out.

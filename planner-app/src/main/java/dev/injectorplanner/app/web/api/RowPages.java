@@ -3,6 +3,7 @@ package dev.injectorplanner.app.web.api;
 import dev.injectorplanner.app.store.StoreSql;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,7 +37,7 @@ public final class RowPages {
     /** Faults of a truck, as above. */
     public Map<String, Object> faults(String truck, @Nullable String depot, Cursor cursor) {
         return page(
-                "select id, truck, seen_at, code, cylinder, occurrences, odometer_km from fault",
+                "select id, truck, seen_at, code, cylinder, occurrences, odometer_km, last_seen_at from fault",
                 truck,
                 depot,
                 cursor,
@@ -46,6 +47,8 @@ public final class RowPages {
                     fields.put("cylinder", row.getObject("cylinder"));
                     fields.put("count", row.getInt("occurrences"));
                     fields.put("odometer_km", row.getObject("odometer_km"));
+                    Instant last = StoreSql.instant(row, "last_seen_at");
+                    fields.put("last_seen_at", last == null ? null : last.toString());
                     return fields;
                 });
     }

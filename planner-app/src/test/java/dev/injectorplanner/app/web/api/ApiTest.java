@@ -9,8 +9,10 @@ import dev.injectorplanner.app.store.OneOfEach;
 import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.app.testkit.Database;
 import dev.injectorplanner.app.testkit.PlannerRuns;
+import dev.injectorplanner.app.testkit.TruckLogs;
 import dev.injectorplanner.app.web.RunningApp;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.imports.j1939.TroubleCode;
 import dev.injectorplanner.imports.table.Column;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.table.Tables;
@@ -22,6 +24,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.time.Instant;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -210,6 +213,45 @@ class ApiTest {
     }
 
     @Test
+    void a_vehicle_log_becomes_faults_and_readings(URI address, RunningApp app) throws Exception {
+        String token = token(app, EnumSet.allOf(Scope.class), null);
+        Instant at = Instant.parse("2027-10-01T06:00:00Z");
+        String log = new TruckLogs()
+                .odometer(at, 950_000)
+                .faults(at.plusSeconds(1), 30, 0, new TroubleCode(652, 5, 3, 0))
+                .text();
+        String path = "/api/v1/logs?name=night.log&truck=" + TRUCK;
+        HttpResponse<String> sent = post(address, path, token, log);
+        assertThat(sent.statusCode()).isEqualTo(200);
+        assertThat(sent.body()).contains("{\"table\":\"readings\",\"read\":1,\"added\":1");
+        assertThat(post(address, path, token, log).body())
+                .contains("\"unchanged\":1")
+                .doesNotContain("\"added\":1");
+        assertThat(get(address, "/api/v1/faults?limit=1000&truck=" + TRUCK, token)
+                        .body())
+                .contains("\"code\":\"SPN 652 FMI 5\",\"cylinder\":2")
+                .contains("\"last_seen_at\":\"2027-10-01T06:00:30Z\"");
+    }
+
+    @Test
+    void a_vehicle_log_is_refused_in_one_sentence(URI address, RunningApp app) throws Exception {
+        String token = token(app, EnumSet.allOf(Scope.class), null);
+        String log = new TruckLogs()
+                .faults(Instant.parse("2027-10-02T06:00:00Z"), 3, 0, new TroubleCode(652, 5, 3, 0))
+                .text();
+        HttpResponse<String> nobody = post(address, "/api/v1/logs?name=x.log", token, log);
+        assertThat(nobody.statusCode()).isEqualTo(422);
+        assertThat(nobody.body()).contains("cannot be given to a truck").contains("Fix: ");
+        assertThat(post(address, "/api/v1/logs?name=x.log&truck=None", token, log)
+                        .body())
+                .contains("which is not known. Fix: ");
+        String path = "/api/v1/logs?name=x.log&truck=" + TRUCK;
+        assertThat(post(address, path, token, "hello").body()).contains("is not a log of bus frames. Fix: ");
+        String faultsOnly = token(app, EnumSet.of(Scope.FAULTS_WRITE), null);
+        assertThat(post(address, path, faultsOnly, log).statusCode()).isEqualTo(403);
+    }
+
+    @Test
     void what_cannot_be_read_is_said_with_a_way_to_mend_it(URI address, RunningApp app) throws Exception {
         String token = token(app, EnumSet.allOf(Scope.class), null);
         for (String body : List.of(
@@ -243,7 +285,7 @@ class ApiTest {
                 .forEach(path ->
                         path.getValue().propertyNames().forEach(method -> described.add(method + " " + path.getKey())));
         Set<String> there = new TreeSet<>();
-        for (Method method : Stream.of(ApiPage.class, CloseOutApi.class)
+        for (Method method : Stream.of(ApiPage.class, CloseOutApi.class, LogApi.class)
                 .flatMap(type -> Stream.of(type.getDeclaredMethods()))
                 .toList()) {
             GetMapping get = method.getAnnotation(GetMapping.class);
