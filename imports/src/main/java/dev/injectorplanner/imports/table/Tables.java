@@ -9,6 +9,7 @@ import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.FailureAnswer;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.IntervalTask;
@@ -20,6 +21,7 @@ import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
+import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.imports.cell.Heading;
@@ -49,6 +51,8 @@ public final class Tables {
     public static final Table<Rule> RULES = EngineTables.rules();
     public static final Table<DepotShift> SHIFTS = PlaceTables.shifts();
     public static final Table<Repair> REPAIRS = TruckTables.repairs();
+    public static final Table<TaskDone> TASK_DONE = TruckTables.taskDone();
+    public static final Table<FailureAnswer> FAILURE_ANSWERS = PartTables.failureAnswers();
     public static final Table<LogSource> LOG_SOURCES = TruckTables.logSources();
 
     /** All tables in the order in which they must be loaded: what others refer to comes first. */
@@ -59,8 +63,8 @@ public final class Tables {
             DUTY_GROUPS,
             TRUCKS,
             ACCESS,
-            JOB_PARTS,
             INTERVALS,
+            JOB_PARTS,
             RULES,
             CAPACITY,
             INJECTORS,
@@ -73,6 +77,8 @@ public final class Tables {
             AWAY,
             SHIFTS,
             REPAIRS,
+            TASK_DONE,
+            FAILURE_ANSWERS,
             LOG_SOURCES);
 
     private Tables() {}

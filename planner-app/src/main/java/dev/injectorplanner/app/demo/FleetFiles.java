@@ -63,6 +63,8 @@ public final class FleetFiles {
                 Map.entry(Tables.INTERVALS, fleet.intervals()),
                 Map.entry(Tables.RULES, fleet.rules()),
                 Map.entry(Tables.SHIFTS, fleet.shifts()),
-                Map.entry(Tables.REPAIRS, fleet.repairs()));
+                Map.entry(Tables.REPAIRS, fleet.repairs()),
+                Map.entry(Tables.TASK_DONE, fleet.tasksDone()),
+                Map.entry(Tables.FAILURE_ANSWERS, fleet.failureAnswers()));
     }
 }

@@ -71,6 +71,8 @@ final class FleetCheck {
         twice("transfers", fleet.transfers(), FleetOrder.TRANSFERS);
         twice("shifts", fleet.shifts(), FleetOrder.SHIFTS);
         twice("repairs", fleet.repairs(), FleetOrder.REPAIRS);
+        twice("task_done", fleet.tasksDone(), FleetOrder.TASKS_DONE);
+        twice("failure_answers", fleet.failureAnswers(), FleetOrder.FAILURE_ANSWERS);
     }
 
     private <R> void twice(String table, List<R> rows, Comparator<R> key) {
@@ -110,6 +112,13 @@ final class FleetCheck {
                 fleet.jobParts(),
                 job -> job.step() == null ? null : job.family() + ": " + job.step(),
                 steps);
+        Set<String> tasks = names(fleet.intervals(), task -> task.family() + ": " + task.task());
+        refer(
+                "job_parts",
+                "task",
+                fleet.jobParts(),
+                job -> job.task() == null ? null : job.family() + ": " + job.task(),
+                tasks);
     }
 
     private void truckTables() {
@@ -120,6 +129,7 @@ final class FleetCheck {
         refer("cylinder_tests", "truck", fleet.cylinderTests(), CylinderTest::truck, trucks);
         refer("away", "truck", fleet.away(), AwayWindow::truck, trucks);
         refer("repairs", "truck", fleet.repairs(), Repair::truck, trucks);
+        refer("task_done", "truck", fleet.tasksDone(), TaskDone::truck, trucks);
     }
 
     private static <R> Set<String> names(List<R> rows, Function<R, String> name) {
@@ -191,7 +201,7 @@ final class FleetCheck {
             FittedInjector after = fleet.injectors().get(i);
             if (before.overlaps(after)) {
                 add("injectors: truck " + after.truck() + ", cylinder " + after.cylinder() + ": one was fitted on "
-                        + after.fittedOn() + " while that of " + before.fittedOn() + " was still fitted. Fix: enter "
+                        + after.fittedOn() + " while that of " + before.fittedWords() + " was still fitted. Fix: enter "
                         + "removed_on for the earlier one, or correct a date.");
             }
         }

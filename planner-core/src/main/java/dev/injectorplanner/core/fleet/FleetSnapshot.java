@@ -24,7 +24,7 @@ import java.util.List;
  * @param away table away
  * @param intervals table intervals
  * @param rules table rules
- * @param shop tables shifts, repairs and transfers
+ * @param shop tables shifts, repairs, transfers, task_done and failure_answers
  */
 public record FleetSnapshot(
         List<Depot> depots,
@@ -141,6 +141,16 @@ public record FleetSnapshot(
         return shop.transfers();
     }
 
+    /** Table task_done. */
+    public List<TaskDone> tasksDone() {
+        return shop.tasksDone();
+    }
+
+    /** Table failure_answers. */
+    public List<FailureAnswer> failureAnswers() {
+        return shop.failureAnswers();
+    }
+
     /** The same fleet with these ways between depots. */
     public FleetSnapshot withTransfers(List<Transfer> others) {
         return new FleetSnapshot(
@@ -161,7 +171,7 @@ public record FleetSnapshot(
                 away,
                 intervals,
                 rules,
-                new ShopRecords(shifts(), repairs(), others));
+                shop.withTransfers(others));
     }
 
     /** A fleet without a row in any table. */

@@ -3,13 +3,21 @@ package dev.injectorplanner.core.fleet;
 import java.util.List;
 
 /**
- * What the workshops say of themselves: shifts, repairs beside the planned work, ways between depots. Rows are kept in the order of their keys.
+ * What the workshops say of themselves: shifts, repairs beside the planned work, ways between depots, services done, what
+ * their records are worth. Rows are kept in the order of their keys.
  *
  * @param shifts table shifts
  * @param repairs table repairs
  * @param transfers table transfers
+ * @param tasksDone table task_done
+ * @param failureAnswers table failure_answers
  */
-public record ShopRecords(List<DepotShift> shifts, List<Repair> repairs, List<Transfer> transfers) {
+public record ShopRecords(
+        List<DepotShift> shifts,
+        List<Repair> repairs,
+        List<Transfer> transfers,
+        List<TaskDone> tasksDone,
+        List<FailureAnswer> failureAnswers) {
     /** No rows in any of the tables. */
     public static final ShopRecords NONE = new ShopRecords(List.of(), List.of(), List.of());
 
@@ -17,5 +25,18 @@ public record ShopRecords(List<DepotShift> shifts, List<Repair> repairs, List<Tr
         shifts = shifts.stream().sorted(FleetOrder.SHIFTS).toList();
         repairs = repairs.stream().sorted(FleetOrder.REPAIRS).toList();
         transfers = transfers.stream().sorted(FleetOrder.TRANSFERS).toList();
+        tasksDone = tasksDone.stream().sorted(FleetOrder.TASKS_DONE).toList();
+        failureAnswers =
+                failureAnswers.stream().sorted(FleetOrder.FAILURE_ANSWERS).toList();
+    }
+
+    /** Without services done and without answers. */
+    public ShopRecords(List<DepotShift> shifts, List<Repair> repairs, List<Transfer> transfers) {
+        this(shifts, repairs, transfers, List.of(), List.of());
+    }
+
+    /** The same with other ways between depots. */
+    ShopRecords withTransfers(List<Transfer> others) {
+        return new ShopRecords(shifts, repairs, others, tasksDone, failureAnswers);
     }
 }
