@@ -152,7 +152,7 @@ final class LineParser {
         }
         at++;
         micros = seconds * 1_000_000 + fraction;
-        clock = seconds >= TableLine.FIRST_EPOCH_SECOND ? LogClock.UTC : LogClock.START_OF_LOG;
+        clock = seconds >= CellTime.FIRST_EPOCH_SECOND ? LogClock.UTC : LogClock.START_OF_LOG;
         return true;
     }
 

@@ -33,7 +33,7 @@ public final class LogWriter {
     }
 
     /** What candump prints for people. */
-    static byte[] printed(List<Frame> frames) {
+    public static byte[] printed(List<Frame> frames) {
         return lines(
                 "",
                 frames,
@@ -47,7 +47,7 @@ public final class LogWriter {
                         spaced(frame)));
     }
 
-    static byte[] csv(List<Frame> frames) {
+    public static byte[] csv(List<Frame> frames) {
         return lines(
                 "time,id,bytes,data\n",
                 frames,
