@@ -101,7 +101,10 @@ final class FleetCheck {
         refer("stock", "part", fleet.stock(), StockLine::part, parts);
         refer("purchase_lines", "depot", fleet.purchaseLines(), PurchaseLine::depot, depots);
         refer("purchase_lines", "part", fleet.purchaseLines(), PurchaseLine::part, parts);
-        refer("transfers", "from", fleet.transfers(), Transfer::from, depots);
+        Set<String> giving = new HashSet<>(depots);
+        fleet.spares().forEach(line -> giving.add(line.depot()));
+        refer("spares", "part", fleet.spares(), StockLine::part, parts);
+        refer("transfers", "from", fleet.transfers(), Transfer::from, giving);
         refer("transfers", "to", fleet.transfers(), Transfer::to, depots);
         refer("intervals", "family", fleet.intervals(), IntervalTask::family, families);
         refer("rules", "family", fleet.rules(), Rule::family, families);

@@ -151,8 +151,27 @@ public record FleetSnapshot(
         return shop.failureAnswers();
     }
 
+    /** Pieces in stock that depots outside this snapshot can give away. */
+    public List<StockLine> spares() {
+        return shop.spares();
+    }
+
     /** The same fleet with these ways between depots. */
     public FleetSnapshot withTransfers(List<Transfer> others) {
+        return withShop(shop.withTransfers(others));
+    }
+
+    /**
+     * The same fleet of some depots, with what others can give it.
+     *
+     * @param pieces pieces that depots outside this snapshot can give away
+     * @param ways ways between depots, from those too; without one, the site's figures hold
+     */
+    public FleetSnapshot withSpares(List<StockLine> pieces, List<Transfer> ways) {
+        return withShop(shop.withSpares(pieces, ways));
+    }
+
+    private FleetSnapshot withShop(ShopRecords other) {
         return new FleetSnapshot(
                 depots,
                 capacity,
@@ -171,7 +190,7 @@ public record FleetSnapshot(
                 away,
                 intervals,
                 rules,
-                shop.withTransfers(others));
+                other);
     }
 
     /** A fleet without a row in any table. */

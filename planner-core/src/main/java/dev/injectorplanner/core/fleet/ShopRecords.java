@@ -11,13 +11,15 @@ import java.util.List;
  * @param transfers table transfers
  * @param tasksDone table task_done
  * @param failureAnswers table failure_answers
+ * @param spares no table: pieces in stock that depots outside this snapshot can give away
  */
 public record ShopRecords(
         List<DepotShift> shifts,
         List<Repair> repairs,
         List<Transfer> transfers,
         List<TaskDone> tasksDone,
-        List<FailureAnswer> failureAnswers) {
+        List<FailureAnswer> failureAnswers,
+        List<StockLine> spares) {
     /** No rows in any of the tables. */
     public static final ShopRecords NONE = new ShopRecords(List.of(), List.of(), List.of());
 
@@ -28,6 +30,17 @@ public record ShopRecords(
         tasksDone = tasksDone.stream().sorted(FleetOrder.TASKS_DONE).toList();
         failureAnswers =
                 failureAnswers.stream().sorted(FleetOrder.FAILURE_ANSWERS).toList();
+        spares = spares.stream().sorted(FleetOrder.STOCK).toList();
+    }
+
+    /** All depots are in the snapshot. */
+    public ShopRecords(
+            List<DepotShift> shifts,
+            List<Repair> repairs,
+            List<Transfer> transfers,
+            List<TaskDone> tasksDone,
+            List<FailureAnswer> failureAnswers) {
+        this(shifts, repairs, transfers, tasksDone, failureAnswers, List.of());
     }
 
     /** Without services done and without answers. */
@@ -37,6 +50,11 @@ public record ShopRecords(
 
     /** The same with other ways between depots. */
     ShopRecords withTransfers(List<Transfer> others) {
-        return new ShopRecords(shifts, repairs, others, tasksDone, failureAnswers);
+        return new ShopRecords(shifts, repairs, others, tasksDone, failureAnswers, spares);
+    }
+
+    /** The same with what other depots can give, and the ways from them. */
+    ShopRecords withSpares(List<StockLine> pieces, List<Transfer> ways) {
+        return new ShopRecords(shifts, repairs, ways, tasksDone, failureAnswers, pieces);
     }
 }
