@@ -21,6 +21,7 @@ import dev.injectorplanner.reports.workbook.Formula;
 import dev.injectorplanner.reports.workbook.SheetColumn;
 import dev.injectorplanner.reports.workbook.TableSheet;
 import dev.injectorplanner.reports.workbook.Words;
+import dev.injectorplanner.core.units.SiteForm;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -48,8 +49,14 @@ public final class CoolantWorkbook {
         this.mixing = new MixingTable(Words.planOf(plan));
     }
 
+    /** In km, litres and degrees C. */
     public void write(OutputStream out) throws IOException {
-        try (Book book = new Book("Coolant")) {
+        write(out, SiteForm.STANDARD);
+    }
+
+    /** In a site's units, currency, dates and paper. */
+    public void write(OutputStream out, SiteForm form) throws IOException {
+        try (Book book = new Book("Coolant", form)) {
             byWeek(book);
             byVisit(book);
             mixing.write(book);

@@ -14,6 +14,7 @@ import dev.injectorplanner.reports.workbook.BarChart;
 import dev.injectorplanner.reports.workbook.Book;
 import dev.injectorplanner.reports.workbook.Formula;
 import dev.injectorplanner.reports.workbook.Words;
+import dev.injectorplanner.core.units.SiteForm;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Collection;
@@ -44,8 +45,14 @@ public final class UpcomingWorkbook {
         this.remark = Words.planOf(plan);
     }
 
+    /** In km, litres and degrees C. */
     public void write(OutputStream out) throws IOException {
-        try (Book book = new Book("Upcoming work")) {
+        write(out, SiteForm.STANDARD);
+    }
+
+    /** In a site's units, currency, dates and paper. */
+    public void write(OutputStream out, SiteForm form) throws IOException {
+        try (Book book = new Book("Upcoming work", form)) {
             visits(book);
             dueItems(book);
             hours(book);
