@@ -2,6 +2,9 @@ package dev.injectorplanner.app.site;
 
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.units.SiteForm.DateForm;
+import dev.injectorplanner.core.units.SiteForm.PaperSize;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.imports.vehicle.LogNameRule;
 import java.util.ArrayList;
@@ -25,6 +28,10 @@ public final class SettingKinds {
     static final String DISTANCE = "distance";
     static final String VOLUME = "volume";
     static final String TEMPERATURE = "temperature";
+
+    static final String CURRENCY = "currency";
+    static final String DATES = "dates";
+    static final String PAPER = "paper";
 
     public static final List<SettingKind> ALL = all();
 
@@ -80,6 +87,22 @@ public final class SettingKinds {
         kinds.add(unit(
                 DISTANCE, "Distances", "odometers and distances on pages and bay sheets", SiteUnits.Distance.values()));
         kinds.add(unit(VOLUME, "Volumes", "coolant on pages and bay sheets", SiteUnits.Volume.values()));
+        kinds.add(new SettingKind(
+                CURRENCY,
+                SettingArea.SITE,
+                "Currency",
+                "sign or code that headings of amounts bear on sheets, mails and pages, such as EUR or $",
+                Measure.TEXT,
+                0,
+                0,
+                List.of(),
+                SettingKind.NONE,
+                (policy, kept) -> {
+                    new SiteForm(SiteUnits.METRIC, kept, DateForm.ISO, PaperSize.A4);
+                    return policy;
+                }));
+        kinds.add(unit(DATES, "Dates", "dates in numbers on sheets and mails: year first is ISO", DateForm.values()));
+        kinds.add(unit(PAPER, "Paper", "bay sheets, labels and workbooks", PaperSize.values()));
         kinds.add(unit(TEMPERATURE, "Temperatures", "freezing points of coolant", SiteUnits.Temperature.values()));
         return List.copyOf(kinds);
     }
@@ -102,6 +125,9 @@ public final class SettingKinds {
     /** {@code US gallons}. */
     static String words(Enum<?> unit) {
         String words = unit.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+        if (words.equals("a4") || words.equals("iso")) {
+            return unit.name();
+        }
         return words.startsWith("us ") ? "US " + words.substring(3) : words;
     }
 

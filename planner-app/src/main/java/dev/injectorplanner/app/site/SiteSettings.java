@@ -5,6 +5,7 @@ import dev.injectorplanner.app.store.PageAnswers;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.plan.Policy;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.imports.vehicle.LogNameRule;
 import java.sql.Connection;
@@ -80,6 +81,17 @@ public final class SiteSettings {
                 unit(kept, SettingKinds.DISTANCE, SiteUnits.Distance.values()),
                 unit(kept, SettingKinds.VOLUME, SiteUnits.Volume.values()),
                 unit(kept, SettingKinds.TEMPERATURE, SiteUnits.Temperature.values()));
+    }
+
+    /** How the site wants its papers. */
+    public SiteForm form() {
+        Map<String, KeptSetting> kept = kept();
+        KeptSetting currency = kept.get(SettingKinds.CURRENCY);
+        return new SiteForm(
+                units(),
+                currency == null ? "" : currency.value(),
+                unit(kept, SettingKinds.DATES, SiteForm.DateForm.values()),
+                unit(kept, SettingKinds.PAPER, SiteForm.PaperSize.values()));
     }
 
     private static <E extends Enum<E>> E unit(Map<String, KeptSetting> kept, String name, E[] units) {
