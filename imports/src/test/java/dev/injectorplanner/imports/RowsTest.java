@@ -212,7 +212,8 @@ class RowsTest {
     /** 1 mile is 1.609344 km exactly (international mile, 1959). */
     @Test
     void limitsOfDistanceMayBeInMiles() throws IOException {
-        Collected read = read("rules.csv", "family,rule,limit,window_days\nall,distance_mi,150000,\nV8,Distance (mi),100000,\n");
+        Collected read =
+                read("rules.csv", "family,rule,limit,window_days\nall,distance_mi,150000,\nV8,Distance (mi),100000,\n");
         assertThat(read.complaints()).isEmpty();
         assertThat(read.rows)
                 .containsExactly(
@@ -224,8 +225,9 @@ class RowsTest {
     @Test
     void kmAndMilesOfOneFamilyAreOneRule() throws IOException {
         Collected read = read("rules.csv", "family,rule,limit\nall,distance_km,200000\nall,distance_mi,150000\n");
-        assertThat(read.complaints()).extracting(Object::toString).singleElement().satisfies(text -> assertThat(
-                        text)
-                .contains("is also in line 2, with different values"));
+        assertThat(read.complaints())
+                .extracting(Object::toString)
+                .singleElement()
+                .satisfies(text -> assertThat(text).contains("is also in line 2, with different values"));
     }
 }

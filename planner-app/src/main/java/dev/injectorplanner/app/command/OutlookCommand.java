@@ -82,7 +82,7 @@ final class OutlookCommand implements Callable<Integer> {
             if (workbook != null && !written(workbook, new OutlookWorkbook(fleet, outlook), form)) {
                 return PlannerCommand.REFUSED;
             }
-            OutlookPrinter printer = new OutlookPrinter(spec.commandLine().getOut(), form.units());
+            OutlookPrinter printer = new OutlookPrinter(spec.commandLine().getOut(), form);
             if (json) {
                 printer.json(outlook);
             } else {

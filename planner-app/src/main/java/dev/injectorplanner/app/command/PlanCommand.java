@@ -87,7 +87,7 @@ final class PlanCommand implements Callable<Integer> {
         }
         new PlanPrinter(out, form).print(plan);
         if (change != null) {
-            new ChangePrinter(out).print(change);
+            new ChangePrinter(out, form).print(change);
         }
         out.flush();
     }

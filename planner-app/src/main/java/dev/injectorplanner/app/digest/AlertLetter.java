@@ -27,8 +27,10 @@ final class AlertLetter {
         if (alerts.isEmpty() && heldOff.isEmpty()) {
             return Optional.empty();
         }
-        Letter letter = new Letter(depot + ": " + count(open.size(), "new alert") + " without a visit, "
-                + planned.size() + " covered by the plan", form);
+        Letter letter = new Letter(
+                depot + ": " + count(open.size(), "new alert") + " without a visit, " + planned.size()
+                        + " covered by the plan",
+                form);
         heldOff.forEach(letter::say);
         letter.say(answer(open));
         table(letter, "Without a visit", open, COLUMNS, AlertLetter::row);

@@ -27,8 +27,10 @@ final class DeadlineLetter {
         if (cores.isEmpty() && claims.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Letter(depot + ": " + AlertLetter.count(cores.size(), "core") + " to send back, "
-                        + AlertLetter.count(claims.size(), "claim") + " open", form)
+        return Optional.of(new Letter(
+                        depot + ": " + AlertLetter.count(cores.size(), "core") + " to send back, "
+                                + AlertLetter.count(claims.size(), "claim") + " open",
+                        form)
                 .say(
                         cores.isEmpty()
                                 ? "No deposit is lost within " + DAYS_AHEAD + " days."

@@ -43,7 +43,12 @@ public final class Digests {
     public int daily(String depot, Instant due) {
         List<Alert> untold = alerts.listUntold(depot);
         return told(
-                "daily digest", depot, due, Addressee.MANAGER, AlertLetter.of(depot, untold, heldOff(depot), settings.form()), untold);
+                "daily digest",
+                depot,
+                due,
+                Addressee.MANAGER,
+                AlertLetter.of(depot, untold, heldOff(depot), settings.form()),
+                untold);
     }
 
     /** Diagnoses of open safety faults that somebody holds off, told again every day. */

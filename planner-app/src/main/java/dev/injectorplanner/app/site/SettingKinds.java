@@ -2,9 +2,9 @@ package dev.injectorplanner.app.site;
 
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.units.SiteForm.DateForm;
 import dev.injectorplanner.core.units.SiteForm.PaperSize;
-import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.imports.vehicle.LogNameRule;
 import java.util.ArrayList;

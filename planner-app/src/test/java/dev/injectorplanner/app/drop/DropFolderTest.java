@@ -56,17 +56,22 @@ class DropFolderTest {
     @Test
     void a_vehicle_log_is_loaded_by_its_name() throws IOException {
         Instant at = Instant.parse("2026-03-01T08:00:00Z");
-        put("T-1_2026-03-01.log", new TruckLogs().faults(at, 60, 0, new TroubleCode(653, 5, 1, 0)).text());
-        put("unknown.log", new TruckLogs().faults(at, 60, 0, new TroubleCode(653, 5, 1, 0)).text());
+        put(
+                "T-1_2026-03-01.log",
+                new TruckLogs().faults(at, 60, 0, new TroubleCode(653, 5, 1, 0)).text());
+        put(
+                "unknown.log",
+                new TruckLogs().faults(at, 60, 0, new TroubleCode(653, 5, 1, 0)).text());
         assertThat(drop.pass())
                 .extracting(DropResult::name, DropResult::outcome)
                 .containsExactlyInAnyOrder(
                         tuple("T-1_2026-03-01.log", Outcome.DONE), tuple("unknown.log", Outcome.REFUSED));
         assertThat(Files.readString(folder.resolve("refused/unknown.report.txt")))
                 .contains("cannot be given to a truck", "Fix: ");
-        assertThat(store.snapshot().faults()).anyMatch(fault -> fault.isEpisode()
-                && fault.seenAt().equals(at)
-                && fault.until().equals(at.plusSeconds(59)));
+        assertThat(store.snapshot().faults())
+                .anyMatch(fault -> fault.isEpisode()
+                        && fault.seenAt().equals(at)
+                        && fault.until().equals(at.plusSeconds(59)));
     }
 
     @Test

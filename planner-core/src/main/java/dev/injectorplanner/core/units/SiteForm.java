@@ -62,7 +62,8 @@ public record SiteForm(SiteUnits units, String currency, DateForm dates, PaperSi
 
     public SiteForm {
         currency = currency.strip();
-        if (currency.length() > MOST_CURRENCY || SPREADSHEET_LETTERS.matcher(currency).find()) {
+        if (currency.length() > MOST_CURRENCY
+                || SPREADSHEET_LETTERS.matcher(currency).find()) {
             throw new InvalidValueException(
                     "currency",
                     currency,

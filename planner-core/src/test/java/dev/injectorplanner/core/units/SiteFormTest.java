@@ -10,8 +10,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class SiteFormTest {
-    private static final SiteUnits AMERICAN = new SiteUnits(
-            SiteUnits.Distance.MILES, SiteUnits.Volume.US_GALLONS, SiteUnits.Temperature.FAHRENHEIT);
+    private static final SiteUnits AMERICAN =
+            new SiteUnits(SiteUnits.Distance.MILES, SiteUnits.Volume.US_GALLONS, SiteUnits.Temperature.FAHRENHEIT);
 
     private static SiteForm with(DateForm dates) {
         return new SiteForm(AMERICAN, "$", dates, PaperSize.LETTER);

@@ -1,10 +1,10 @@
 package dev.injectorplanner.reports.bay;
 
-import dev.injectorplanner.core.units.SiteForm.PaperSize;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
+import dev.injectorplanner.core.units.SiteForm.PaperSize;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;

@@ -2,9 +2,9 @@ package dev.injectorplanner.reports.parts;
 
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.reports.workbook.Book;
 import dev.injectorplanner.reports.workbook.Words;
-import dev.injectorplanner.core.units.SiteForm;
 import java.io.IOException;
 import java.io.OutputStream;
 

@@ -22,8 +22,8 @@ public final class SheetTable {
                 title,
                 remark,
                 columns.stream()
-                        .map(column -> new SheetColumn(
-                                heading(book, column), column.format(), column.width(), column.total()))
+                        .map(column ->
+                                new SheetColumn(heading(book, column), column.format(), column.width(), column.total()))
                         .toList());
         rows.forEach(row -> sheet.row(
                 columns.stream().map(column -> column.value().apply(row)).toArray()));

@@ -63,8 +63,8 @@ class SiteFormSheetsTest {
 
     @Test
     void everySheetIsOnTheSitesPaperWithItsDates() throws IOException {
-        try (XSSFWorkbook book =
-                Golden.open(out -> new UpcomingWorkbook(SmallFleet.snapshot(), SmallPlan.standard()).write(out, AMERICAN))) {
+        try (XSSFWorkbook book = Golden.open(
+                out -> new UpcomingWorkbook(SmallFleet.snapshot(), SmallPlan.standard()).write(out, AMERICAN))) {
             for (Sheet sheet : book) {
                 assertThat(sheet.getPrintSetup().getPaperSize()).isEqualTo(PrintSetup.LETTER_PAPERSIZE);
             }
@@ -84,8 +84,7 @@ class SiteFormSheetsTest {
     /** The same workbook in litres and in gallons: each figure turned, and what a formula works out as well. */
     @Test
     void coolantInGallonsAddsUpAsInLitres() throws IOException {
-        var plan = SmallPlan.with(
-                FailureForecast.NONE, CoolantRules.standard().withProtectToC(-36.4));
+        var plan = SmallPlan.with(FailureForecast.NONE, CoolantRules.standard().withProtectToC(-36.4));
         try (XSSFWorkbook litres = Golden.open(new CoolantWorkbook(plan)::write);
                 XSSFWorkbook gallons = Golden.open(out -> new CoolantWorkbook(plan).write(out, AMERICAN))) {
             gallons.getCreationHelper().createFormulaEvaluator().evaluateAll();
@@ -95,7 +94,9 @@ class SiteFormSheetsTest {
                 Row head = sheet.getRow(3);
                 for (Cell title : head) {
                     if (title.getStringCellValue().endsWith(", l")) {
-                        assertThat(other.getRow(3).getCell(title.getColumnIndex()).getStringCellValue())
+                        assertThat(other.getRow(3)
+                                        .getCell(title.getColumnIndex())
+                                        .getStringCellValue())
                                 .endsWith(", US gal");
                         turned += same(sheet, other, title.getColumnIndex());
                     }

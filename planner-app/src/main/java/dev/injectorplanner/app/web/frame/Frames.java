@@ -30,6 +30,7 @@ public final class Frames {
         return new Frame(
                 site.name(),
                 currency.isEmpty() ? "" : "Amounts in " + currency,
-                viewer.name() + ", " + roles + ", " + depot, Navigation.entries(viewer, path, raised));
+                viewer.name() + ", " + roles + ", " + depot,
+                Navigation.entries(viewer, path, raised));
     }
 }

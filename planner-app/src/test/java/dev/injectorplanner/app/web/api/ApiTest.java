@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.injectorplanner.app.people.ApiTokens;
 import dev.injectorplanner.app.people.ApiTokens.NewToken;
 import dev.injectorplanner.app.people.Scope;
+import dev.injectorplanner.app.site.SettingKinds;
 import dev.injectorplanner.app.store.OneOfEach;
 import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.app.testkit.Database;
@@ -231,6 +232,28 @@ class ApiTest {
                         .body())
                 .contains("\"code\":\"SPN 652 FMI 5\",\"cylinder\":2")
                 .contains("\"last_seen_at\":\"2027-10-01T06:00:30Z\"");
+    }
+
+    /** 160,934.4 km are 100,000 miles exactly. */
+    @Test
+    void answers_in_the_sites_units_where_asked(URI address, RunningApp app) throws Exception {
+        String token = token(app, EnumSet.of(Scope.READINGS_READ, Scope.READINGS_WRITE), null);
+        post(address, "/api/v1/readings", token, reading(TRUCK, "2020-01-01T06:00:00Z", "160934.4"));
+        var settings = app.application().settings();
+        settings.set(SettingKinds.get("distance"), "miles", "test");
+        try {
+            String path = "/api/v1/readings?limit=1000&truck=" + TRUCK;
+            assertThat(get(address, path + "&units=site", token).body())
+                    .contains("\"odometer_mi\":100000.0")
+                    .doesNotContain("odometer_km");
+            assertThat(get(address, path, token).body())
+                    .contains("\"odometer_km\":160934.4")
+                    .doesNotContain("odometer_mi");
+            assertThat(get(address, path + "&units=leagues", token).body())
+                    .contains("units is neither metric nor site. Fix: ");
+        } finally {
+            settings.clear(SettingKinds.get("distance"), "test");
+        }
     }
 
     @Test
