@@ -16,6 +16,7 @@ import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.IntervalTask;
 import dev.injectorplanner.core.fleet.JobPart;
+import dev.injectorplanner.core.fleet.LogSource;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PartKind;
@@ -113,6 +114,7 @@ final class RandomRows {
             case "task_done" -> () -> new TaskDone(name(), name(), day(), maybe(this::km), maybe(() -> number(30_000)));
             case "failure_answers" ->
                 () -> new FailureAnswer("part " + made++, one(FailureAnswer.Answer.class), day(), name());
+            case "log_sources" -> this::logSource;
             case "intervals" -> this::interval;
             case "rules" -> this::rule;
             default -> throw new IllegalArgumentException("no rows for " + table);
@@ -225,11 +227,22 @@ final class RandomRows {
                 random.nextBoolean());
     }
 
+    private LogSource logSource() {
+        String truck = maybe(this::name);
+        return new LogSource(
+                name() + "*.log",
+                maybe(() -> random.nextInt(254)),
+                truck,
+                truck == null ? Integer.valueOf(1 + random.nextInt(4)) : maybe(() -> 1 + random.nextInt(4)));
+    }
+
     private Fault fault() {
         FaultCode code =
                 new FaultCode(random.nextBoolean() ? "P0171" : random.nextInt(4_000) + "/" + random.nextInt(32));
         Integer cylinder = code.cylinder() == null ? maybe(() -> 1 + random.nextInt(16)) : code.cylinder();
-        return new Fault(name(), moment(), code, cylinder, days(), maybe(this::km));
+        Instant seenAt = moment();
+        Instant last = maybe(() -> seenAt.plusSeconds(random.nextInt(100_000)));
+        return new Fault(name(), seenAt, code, cylinder, days(), maybe(this::km), last);
     }
 
     private CylinderTest test() {

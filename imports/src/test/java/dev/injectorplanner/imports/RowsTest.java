@@ -7,6 +7,7 @@ import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Rule;
+import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.imports.table.Table;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -206,5 +207,27 @@ class RowsTest {
                 .hasToString("readings.csv, line 2, engine_hours (empty): is missing. Fix: enter it.");
         assertThat(RowPlace.of("the form", 1).complaint("truck", "is missing", "enter it"))
                 .hasToString("the form, line 1, truck (empty): is missing. Fix: enter it.");
+    }
+
+    /** 1 mile is 1.609344 km exactly (international mile, 1959). */
+    @Test
+    void limitsOfDistanceMayBeInMiles() throws IOException {
+        Collected read =
+                read("rules.csv", "family,rule,limit,window_days\nall,distance_mi,150000,\nV8,Distance (mi),100000,\n");
+        assertThat(read.complaints()).isEmpty();
+        assertThat(read.rows)
+                .containsExactly(
+                        new Rule(null, RuleKind.DISTANCE_KM, 150_000 * 1.609344, null),
+                        new Rule("V8", RuleKind.DISTANCE_KM, 100_000 * 1.609344, null));
+    }
+
+    /** The same rule in both units is one rule. */
+    @Test
+    void kmAndMilesOfOneFamilyAreOneRule() throws IOException {
+        Collected read = read("rules.csv", "family,rule,limit\nall,distance_km,200000\nall,distance_mi,150000\n");
+        assertThat(read.complaints())
+                .extracting(Object::toString)
+                .singleElement()
+                .satisfies(text -> assertThat(text).contains("is also in line 2, with different values"));
     }
 }

@@ -15,6 +15,7 @@ import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.IntervalTask;
 import dev.injectorplanner.core.fleet.JobPart;
+import dev.injectorplanner.core.fleet.LogSource;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
@@ -131,6 +132,8 @@ class TemplatesTest {
         } else if (row instanceof FittedInjector injector) {
             found.put("trucks", injector.truck());
             found.put("parts", injector.part());
+        } else if (row instanceof LogSource source) {
+            found.put("trucks", source.truck());
         } else if (!(row instanceof Depot || row instanceof Part || row instanceof DutyGroup)) {
             found.put(oneReference(row), OTHERS.get(row.getClass()).apply(row));
         }

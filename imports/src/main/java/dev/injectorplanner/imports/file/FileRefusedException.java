@@ -21,7 +21,7 @@ public final class FileRefusedException extends RuntimeException implements User
         this(file, reason, fix, null);
     }
 
-    FileRefusedException(Path file, String reason, String fix, @Nullable Throwable cause) {
+    public FileRefusedException(Path file, String reason, String fix, @Nullable Throwable cause) {
         super(nameOf(file) + ": " + reason + ". Fix: " + fix + ".", cause);
         this.file = nameOf(file);
         this.reason = reason;

@@ -6,7 +6,6 @@ import dev.injectorplanner.core.fleet.IntervalTask;
 import dev.injectorplanner.core.fleet.JobPart;
 import dev.injectorplanner.core.fleet.Per;
 import dev.injectorplanner.core.fleet.Rule;
-import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.imports.cell.CellKinds;
 import dev.injectorplanner.imports.cell.ColumnUnit;
 import java.util.List;
@@ -164,12 +163,16 @@ final class EngineTables {
     static Table<Rule> rules() {
         return Table.named("rules", Rule.class)
                 .optional("family", CellKinds.FAMILY_OR_ALL, Rule::family, "engine family; all or empty: all")
-                .required("rule", CellKinds.choice(RuleKind.class), Rule::rule, "what it checks")
+                .required(
+                        "rule",
+                        CellKinds.choice(RuleName.class),
+                        r -> RuleName.valueOf(r.rule().name()),
+                        "what it checks; distance_mi is distance_km with its limit in miles")
                 .required(
                         "limit",
                         CellKinds.NUMBER,
                         Rule::limit,
-                        "in the rule's unit: months, km, hours, faults, mm3/stroke, ml/min, percent, days")
+                        "in the rule's unit: months, km or miles, hours, faults, mm3/stroke, ml/min, percent, days")
                 .optional(
                         "window_days",
                         CellKinds.WHOLE,
@@ -179,6 +182,6 @@ final class EngineTables {
                     String family = r.family();
                     return List.of(family == null ? "" : family, r.rule());
                 })
-                .made(v -> new Rule(v.find("family"), v.get("rule"), v.get("limit"), v.find("window_days")));
+                .made(v -> RuleName.rule(v.find("family"), v.get("rule"), v.get("limit"), v.find("window_days")));
     }
 }

@@ -14,6 +14,7 @@ import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.IntervalTask;
 import dev.injectorplanner.core.fleet.JobPart;
+import dev.injectorplanner.core.fleet.LogSource;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
@@ -52,6 +53,7 @@ public final class Tables {
     public static final Table<Repair> REPAIRS = TruckTables.repairs();
     public static final Table<TaskDone> TASK_DONE = TruckTables.taskDone();
     public static final Table<FailureAnswer> FAILURE_ANSWERS = PartTables.failureAnswers();
+    public static final Table<LogSource> LOG_SOURCES = TruckTables.logSources();
 
     /** All tables in the order in which they must be loaded: what others refer to comes first. */
     public static final List<Table<?>> ALL = List.of(
@@ -76,7 +78,8 @@ public final class Tables {
             SHIFTS,
             REPAIRS,
             TASK_DONE,
-            FAILURE_ANSWERS);
+            FAILURE_ANSWERS,
+            LOG_SOURCES);
 
     private Tables() {}
 

@@ -5,6 +5,7 @@ import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Found;
+import dev.injectorplanner.core.fleet.LogSource;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Repair;
@@ -178,6 +179,11 @@ final class TruckTables {
                         false,
                         Fault::odometerKm,
                         "odometer at that time; empty: unknown")
+                .optional(
+                        "last_seen_at",
+                        CellKinds.INSTANT,
+                        Fault::lastSeenAt,
+                        "end of an episode of repeated reports; count is then how often it came in it; empty: one report")
                 .key(List.of("truck", "seen_at", "code", "cylinder"), f -> {
                     Integer cylinder = f.cylinder();
                     return List.of(f.truck(), f.seenAt(), f.code().text(), cylinder == null ? 0 : cylinder);
@@ -188,7 +194,30 @@ final class TruckTables {
                         v.get("code"),
                         v.find("cylinder"),
                         v.or("count", 1),
-                        v.find("odometer_km")));
+                        v.find("odometer_km"),
+                        v.find("last_seen_at")));
+    }
+
+    static Table<LogSource> logSources() {
+        return Table.named("log_sources", LogSource.class)
+                .required("log", CellKinds.TEXT, LogSource::log, "name of the log file; * stands for any characters")
+                .optional(
+                        "source_address",
+                        CellKinds.WHOLE,
+                        LogSource::sourceAddress,
+                        "ECU's address on the bus, 0 is the engine; empty: all of the log")
+                .optional("truck", CellKinds.TEXT, LogSource::truck, "the truck; empty: by file name or VIN")
+                .optional(
+                        "spn_layout",
+                        CellKinds.WHOLE,
+                        LogSource::spnLayout,
+                        "layout of SPNs in fault messages, 1 to 4, for ECUs made before 2006; empty: 4")
+                .key(List.of("log", "source_address"), s -> {
+                    Integer source = s.sourceAddress();
+                    return List.of(s.log(), source == null ? -1 : source);
+                })
+                .made(v ->
+                        new LogSource(v.get("log"), v.find("source_address"), v.find("truck"), v.find("spn_layout")));
     }
 
     static Table<CylinderTest> cylinderTests() {

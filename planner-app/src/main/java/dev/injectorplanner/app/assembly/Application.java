@@ -30,7 +30,7 @@ public record Application(
         Planner planner = new Planner(new ExactScheduler(SearchLimits.USUAL));
         return new Application(
                 store,
-                new Intake(store),
+                new Intake(store, new SiteSettings(store.dataSource())::logNames),
                 plans,
                 holds,
                 new Planning(store, planner, holds, plans),

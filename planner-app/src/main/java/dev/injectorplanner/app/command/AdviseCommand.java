@@ -4,6 +4,7 @@ import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.core.plan.Advisor;
 import dev.injectorplanner.core.plan.Advisor.Advice;
 import dev.injectorplanner.core.plan.Advisor.Option;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.reports.table.TextTable;
 import java.io.PrintWriter;
 import java.time.LocalDate;
@@ -60,7 +61,9 @@ final class AdviseCommand implements Callable<Integer> {
         options.check();
         LocalDate today = options.today();
         Advice advice;
+        SiteForm form;
         try (Application application = Application.open(store.settings())) {
+            form = application.settings().form();
             advice = Advisor.advise(
                     application.planning().fleet(options.depot()),
                     options.policy(application.planning().policy()),
@@ -73,7 +76,7 @@ final class AdviseCommand implements Callable<Integer> {
         if (json) {
             Json.print(out, json(today, advice));
         } else {
-            print(out, today, advice);
+            print(out, today, advice, form);
         }
         out.flush();
         return 0;
@@ -89,19 +92,19 @@ final class AdviseCommand implements Callable<Integer> {
         return json;
     }
 
-    private static void print(PrintWriter out, LocalDate today, Advice advice) {
-        out.println("Truck " + advice.truck() + " on " + today);
-        out.println(advice.why());
+    private static void print(PrintWriter out, LocalDate today, Advice advice, SiteForm form) {
+        out.println("Truck " + advice.truck() + " on " + form.dates().of(today));
+        out.println(form.sentence(advice.why()));
         out.println();
         TextTable table = new TextTable(
                 "Set",
                 "Cylinders",
-                ">Extra cost",
-                ">Opening",
-                ">Standing",
-                ">Saved by doing it now",
+                form.money(">Extra cost"),
+                form.money(">Opening"),
+                form.money(">Standing"),
+                form.money(">Saved by doing it now"),
                 ">Hours in total",
-                ">Coolant l",
+                ">Coolant " + form.units().volumeUnit(),
                 ">One left in fails within 12 weeks");
         for (Option option : advice.options()) {
             table.row(
@@ -112,7 +115,7 @@ final class AdviseCommand implements Callable<Integer> {
                     whole(option.downtime()),
                     whole(option.gains()),
                     String.format(Locale.ROOT, "%.1f", option.hours()),
-                    String.format(Locale.ROOT, "%.1f", option.coolantLitres()),
+                    String.format(Locale.ROOT, "%.1f", form.units().ofLitres(option.coolantLitres())),
                     String.format(Locale.ROOT, "%.0f %%", 100 * option.chanceLeft()));
         }
         table.print(out);

@@ -2,6 +2,7 @@ package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.alert.Alert;
 import dev.injectorplanner.app.alert.AlertEvent;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.reports.table.TextTable;
 import java.io.PrintWriter;
 import java.time.temporal.ChronoUnit;
@@ -12,7 +13,7 @@ import java.util.Map;
 final class AlertPrinter {
     private AlertPrinter() {}
 
-    static void print(PrintWriter out, List<Alert> alerts, boolean json) {
+    static void print(PrintWriter out, List<Alert> alerts, boolean json, SiteForm form) {
         if (json) {
             Json.print(out, Map.of("alerts", alerts));
             return;
@@ -21,12 +22,12 @@ final class AlertPrinter {
         for (Alert alert : alerts) {
             table.row(
                     alert.id(),
-                    alert.by(),
+                    form.dates().of(alert.by()),
                     alert.depot() == null ? "" : alert.depot(),
                     alert.about(),
                     alert.ruleWords(),
                     state(alert),
-                    alert.evidence() + "; limit " + alert.limit());
+                    form.sentence(alert.evidence() + "; limit " + alert.limit()));
         }
         if (table.isEmpty()) {
             out.println("No alerts.");

@@ -5,6 +5,7 @@ import dev.injectorplanner.app.alert.AlertEvent;
 import dev.injectorplanner.app.alert.AlertState;
 import dev.injectorplanner.app.alert.Alerts;
 import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.core.units.SiteForm;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -48,10 +49,12 @@ final class AlertsCommand extends StoreCommand {
     public Integer call() {
         Set<AlertState> chosen = states();
         List<Alert> alerts;
+        SiteForm form;
         try (Application application = open()) {
+            form = application.settings().form();
             alerts = new Alerts(application.store().dataSource()).list(depot, chosen);
         }
-        AlertPrinter.print(out(), alerts, json);
+        AlertPrinter.print(out(), alerts, json, form);
         return 0;
     }
 
@@ -82,11 +85,14 @@ final class AlertsCommand extends StoreCommand {
         @Option(names = "--json", description = "Prints one JSON object.")
         private boolean json;
 
+        private SiteForm form = SiteForm.STANDARD;
+
         abstract void answer(Alerts alerts);
 
         @Override
         public Integer call() {
             try (Application application = open()) {
+                form = application.settings().form();
                 answer(new Alerts(application.store().dataSource()));
             }
             return 0;
@@ -101,7 +107,7 @@ final class AlertsCommand extends StoreCommand {
         }
 
         void print(Alert alert) {
-            AlertPrinter.print(out(), List.of(alert), json);
+            AlertPrinter.print(out(), List.of(alert), json, form);
         }
     }
 

@@ -2,6 +2,7 @@ package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.core.plan.PlanChange;
 import dev.injectorplanner.core.plan.PlanChange.Stay;
+import dev.injectorplanner.core.units.SiteForm;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,17 +15,20 @@ final class ChangePrinter {
     private static final int SHOWN = 40;
 
     private final PrintWriter out;
+    private final String currency;
 
-    ChangePrinter(PrintWriter out) {
+    ChangePrinter(PrintWriter out, SiteForm form) {
         this.out = out;
+        this.currency = form.currency().isEmpty() ? "" : form.currency() + " ";
     }
 
     void print(PlanChange change) {
         out.printf(
                 Locale.ROOT,
-                "%nPreview: the plan costs %,.0f %s, takes %+.1f hours, and expects %+.2f failures (%.1f"
+                "%nPreview: the plan costs %,.0f %s%s, takes %+.1f hours, and expects %+.2f failures (%.1f"
                         + " before)%n",
                 Math.abs(change.cost()),
+                currency,
                 change.cost() < 0 ? "less" : "more",
                 change.hours(),
                 change.expectedFailures(),

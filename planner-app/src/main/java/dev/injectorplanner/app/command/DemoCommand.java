@@ -12,7 +12,7 @@ import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.core.generate.DemoFleet;
 import dev.injectorplanner.core.generate.FleetGenerator;
-import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.core.units.SiteForm;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -60,7 +60,7 @@ final class DemoCommand implements Callable<Integer> {
         }
         List<FileReport> reports = filled.reports();
         Planned planned = filled.planned();
-        List<Path> sheets = new Sheets(folder.sheets(), SiteUnits.METRIC).write(planned, Reader.all());
+        List<Path> sheets = new Sheets(folder.sheets(), SiteForm.STANDARD).write(planned, Reader.all());
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             Map<String, Object> all = new LinkedHashMap<>();

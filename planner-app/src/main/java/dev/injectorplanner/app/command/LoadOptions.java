@@ -21,7 +21,7 @@ final class LoadOptions {
     @Spec(Target.MIXEE)
     private CommandSpec spec;
 
-    @Parameters(arity = "1..*", paramLabel = "FILE", description = "CSV and XLSX files, in any order.")
+    @Parameters(arity = "1..*", paramLabel = "FILE", description = "CSV and XLSX files and vehicle logs, in any order.")
     private List<Path> files;
 
     @Option(names = "--as", paramLabel = "TABLE", description = "The table the files contain, such as trucks.")

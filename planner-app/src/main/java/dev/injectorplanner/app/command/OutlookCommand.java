@@ -7,7 +7,7 @@ import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.replay.outlook.Outlook;
 import dev.injectorplanner.core.replay.outlook.OutlookMaker;
 import dev.injectorplanner.core.replay.outlook.OutlookRequest;
-import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.reports.outlook.OutlookWorkbook;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -70,19 +70,19 @@ final class OutlookCommand implements Callable<Integer> {
         try (ReplayProgress progress = new ReplayProgress(json)) {
             Outlook outlook;
             FleetSnapshot fleet;
-            SiteUnits units;
+            SiteForm form;
             try (Application application = Application.open(store.settings())) {
                 Policy policy = options.policy(application.planning().policy());
                 var planned = application.planning().plan(options.today(), policy, options.depot());
                 fleet = planned.fleet();
-                units = application.settings().units();
+                form = application.settings().form();
                 outlook = OutlookMaker.make(fleet, planned.plan(), request, progress);
             }
             progress.finish();
-            if (workbook != null && !written(workbook, new OutlookWorkbook(fleet, outlook))) {
+            if (workbook != null && !written(workbook, new OutlookWorkbook(fleet, outlook), form)) {
                 return PlannerCommand.REFUSED;
             }
-            OutlookPrinter printer = new OutlookPrinter(spec.commandLine().getOut(), units);
+            OutlookPrinter printer = new OutlookPrinter(spec.commandLine().getOut(), form);
             if (json) {
                 printer.json(outlook);
             } else {
@@ -92,9 +92,9 @@ final class OutlookCommand implements Callable<Integer> {
         return 0;
     }
 
-    private boolean written(Path file, OutlookWorkbook book) {
+    private boolean written(Path file, OutlookWorkbook book, SiteForm form) {
         try (OutputStream out = Files.newOutputStream(file)) {
-            book.write(out);
+            book.write(out, form);
             return true;
         } catch (IOException e) {
             spec.commandLine()

@@ -4,6 +4,7 @@ import dev.injectorplanner.core.replay.outlook.Band;
 import dev.injectorplanner.core.replay.outlook.Outlook;
 import dev.injectorplanner.core.replay.outlook.Outlook.Month;
 import dev.injectorplanner.core.replay.outlook.Outlook.PartMonth;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.reports.table.TextTable;
 import java.io.PrintWriter;
@@ -16,12 +17,14 @@ import java.util.function.DoubleUnaryOperator;
 /** An outlook on the terminal, or as JSON. */
 final class OutlookPrinter {
     private final PrintWriter out;
+    private final SiteForm form;
     private final SiteUnits units;
 
-    /** @param units of the site; JSON stays in litres */
-    OutlookPrinter(PrintWriter out, SiteUnits units) {
+    /** @param form of the site; JSON stays in litres */
+    OutlookPrinter(PrintWriter out, SiteForm form) {
         this.out = out;
-        this.units = units;
+        this.form = form;
+        this.units = form.units();
     }
 
     void print(Outlook outlook) {
@@ -55,7 +58,13 @@ final class OutlookPrinter {
 
     private void months(List<Month> months) {
         TextTable table = new TextTable(
-                "Month", ">Injectors", ">Failures", ">Trucks in", ">Hours", ">Coolant " + units.volumeUnit(), ">Cost");
+                "Month",
+                ">Injectors",
+                ">Failures",
+                ">Trucks in",
+                ">Hours",
+                ">Coolant " + units.volumeUnit(),
+                form.money(">Cost"));
         for (Month month : months) {
             table.row(
                     month.month(),

@@ -5,6 +5,7 @@ import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.PlanChange;
 import dev.injectorplanner.core.plan.Policy;
+import dev.injectorplanner.core.units.SiteForm;
 import java.time.Instant;
 import java.util.UUID;
 import java.util.concurrent.Callable;
@@ -57,7 +58,9 @@ final class PlanCommand implements Callable<Integer> {
         var extra = capacity.extra();
         Plan plan;
         PlanChange change = null;
+        SiteForm form;
         try (Application application = Application.open(store.settings())) {
+            form = application.settings().form();
             Policy policy = options.policy(application.planning().policy());
             if (trying) {
                 var tried = application.planning().tryOut(options.today(), policy, options.depot(), holds, extra);
@@ -72,19 +75,19 @@ final class PlanCommand implements Callable<Integer> {
                 }
             }
         }
-        print(plan, change);
+        print(plan, change, form);
         return 0;
     }
 
-    private void print(Plan plan, @Nullable PlanChange change) {
+    private void print(Plan plan, @Nullable PlanChange change, SiteForm form) {
         var out = spec.commandLine().getOut();
         if (json) {
             Json.print(out, PlanJsonView.of(plan, change));
             return;
         }
-        new PlanPrinter(out).print(plan);
+        new PlanPrinter(out, form).print(plan);
         if (change != null) {
-            new ChangePrinter(out).print(change);
+            new ChangePrinter(out, form).print(change);
         }
         out.flush();
     }

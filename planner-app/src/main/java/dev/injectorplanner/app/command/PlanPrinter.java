@@ -5,8 +5,11 @@ import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.parts.PartNeed;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.PlanCost;
+import dev.injectorplanner.core.plan.PlanWords;
 import dev.injectorplanner.core.plan.Unplanned;
 import dev.injectorplanner.core.risk.InjectorRisk;
+import dev.injectorplanner.core.units.SiteForm;
+import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.reports.parts.NeedColumns;
 import dev.injectorplanner.reports.table.TextTable;
@@ -24,12 +27,20 @@ final class PlanPrinter {
     private static final int SHOWN = 12;
 
     private final PrintWriter out;
+    private final SiteForm form;
 
+    /** In km, litres and without a currency. */
     PlanPrinter(PrintWriter out) {
-        this.out = out;
+        this(out, SiteForm.STANDARD);
     }
 
-    void print(Plan plan) {
+    PlanPrinter(PrintWriter out, SiteForm form) {
+        this.out = out;
+        this.form = form;
+    }
+
+    void print(Plan engine) {
+        Plan plan = PlanWords.in(form.units(), engine);
         out.printf(
                 "Plan of %s, weeks %s to %s%n",
                 plan.today(), plan.firstWeek(), plan.firstWeek().plus(plan.weeks() - 1));
@@ -73,11 +84,13 @@ final class PlanPrinter {
                 .sum();
         out.printf(
                 Locale.ROOT,
-                "Planned: %d visits, %d injectors, %.1f hours, %.0f litres of coolant drained%n",
+                "Planned: %d visits, %d injectors, %.1f hours, %s of coolant drained%n",
                 plan.visits().size(),
                 cylinders,
                 hours,
-                litres);
+                form.units().volume() == SiteUnits.Volume.LITRES
+                        ? String.format(Locale.ROOT, "%.0f litres", litres)
+                        : form.units().volume(litres));
     }
 
     private void cost(PlanCost cost) {
@@ -86,9 +99,10 @@ final class PlanPrinter {
                 gap == null ? "" : String.format(Locale.ROOT, "; within %.2f %% of the best possible", 100 * gap);
         out.printf(
                 Locale.ROOT,
-                "Expected money compared with doing nothing in these weeks: %s %,.0f%n",
+                "Expected money compared with doing nothing in these weeks: %s %,.0f%s%n",
                 cost.money() <= 0 ? "saves" : "costs",
-                Math.abs(cost.money()));
+                Math.abs(cost.money()),
+                form.currency().isEmpty() ? "" : " " + form.currency());
         out.printf(
                 Locale.ROOT,
                 "Weights of limits met, warranty tests and confirmed visits kept: %,.0f (no money)%s%n",

@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.command.coolant.CoolantCommand;
+import dev.injectorplanner.app.command.faults.FaultsCommand;
 import dev.injectorplanner.app.command.life.LifeCommand;
 import dev.injectorplanner.app.command.schedule.ScheduleCommand;
 import dev.injectorplanner.app.demo.DemoFolder.NotTheDemoException;
@@ -43,6 +44,7 @@ import picocli.CommandLine.TypeConversionException;
             DropCommand.class,
             LifeCommand.class,
             CoolantCommand.class,
+            FaultsCommand.class,
             ScheduleCommand.class,
             ServeCommand.class,
             JobsCommand.class,

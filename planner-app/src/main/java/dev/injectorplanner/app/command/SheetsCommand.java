@@ -4,7 +4,7 @@ import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.output.Reader;
 import dev.injectorplanner.app.output.Sheets;
 import dev.injectorplanner.app.planning.Planning.Planned;
-import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.core.units.SiteForm;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
@@ -56,14 +56,14 @@ final class SheetsCommand implements Callable<Integer> {
         Set<Reader> chosen = readers();
         options.check();
         Planned planned;
-        SiteUnits units;
+        SiteForm form;
         try (Application application = Application.open(store.settings())) {
-            units = application.settings().units();
+            form = application.settings().form();
             planned = application
                     .planning()
                     .plan(options.today(), options.policy(application.planning().policy()), options.depot());
         }
-        List<Path> written = new Sheets(out, units).write(planned, chosen);
+        List<Path> written = new Sheets(out, form).write(planned, chosen);
         var terminal = spec.commandLine().getOut();
         if (json) {
             Json.print(

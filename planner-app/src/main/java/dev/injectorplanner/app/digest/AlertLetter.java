@@ -3,6 +3,7 @@ package dev.injectorplanner.app.digest;
 import dev.injectorplanner.app.alert.Alert;
 import dev.injectorplanner.app.alert.AlertState;
 import dev.injectorplanner.app.mail.Letter;
+import dev.injectorplanner.core.units.SiteForm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +17,7 @@ final class AlertLetter {
 
     private AlertLetter() {}
 
-    static Optional<Letter> of(String depot, List<Alert> alerts, List<String> heldOff) {
+    static Optional<Letter> of(String depot, List<Alert> alerts, List<String> heldOff, SiteForm form) {
         List<Alert> planned = alerts.stream()
                 .filter(alert -> alert.state() == AlertState.PLANNED)
                 .toList();
@@ -26,8 +27,10 @@ final class AlertLetter {
         if (alerts.isEmpty() && heldOff.isEmpty()) {
             return Optional.empty();
         }
-        Letter letter = new Letter(depot + ": " + count(open.size(), "new alert") + " without a visit, "
-                + planned.size() + " covered by the plan");
+        Letter letter = new Letter(
+                depot + ": " + count(open.size(), "new alert") + " without a visit, " + planned.size()
+                        + " covered by the plan",
+                form);
         heldOff.forEach(letter::say);
         letter.say(answer(open));
         table(letter, "Without a visit", open, COLUMNS, AlertLetter::row);

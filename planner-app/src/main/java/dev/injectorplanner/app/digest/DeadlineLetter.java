@@ -3,6 +3,7 @@ package dev.injectorplanner.app.digest;
 import dev.injectorplanner.app.mail.Letter;
 import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.core.cores.CoreOwed;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.warranty.WarrantyClaim;
 import dev.injectorplanner.reports.parts.ClaimColumns;
 import dev.injectorplanner.reports.parts.CoreColumns;
@@ -16,7 +17,7 @@ final class DeadlineLetter {
 
     private DeadlineLetter() {}
 
-    static Optional<Letter> find(Planned planned, String depot) {
+    static Optional<Letter> find(Planned planned, String depot, SiteForm form) {
         List<CoreOwed> cores = planned.plan().cores().stream()
                 .filter(core -> core.depot().equals(depot) && core.daysLeft() >= 0 && core.daysLeft() <= DAYS_AHEAD)
                 .toList();
@@ -26,8 +27,10 @@ final class DeadlineLetter {
         if (cores.isEmpty() && claims.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Letter(depot + ": " + AlertLetter.count(cores.size(), "core") + " to send back, "
-                        + AlertLetter.count(claims.size(), "claim") + " open")
+        return Optional.of(new Letter(
+                        depot + ": " + AlertLetter.count(cores.size(), "core") + " to send back, "
+                                + AlertLetter.count(claims.size(), "claim") + " open",
+                        form)
                 .say(
                         cores.isEmpty()
                                 ? "No deposit is lost within " + DAYS_AHEAD + " days."

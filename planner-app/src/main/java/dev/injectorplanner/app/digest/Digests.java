@@ -9,6 +9,7 @@ import dev.injectorplanner.app.mail.Mail;
 import dev.injectorplanner.app.mail.MailRecipients;
 import dev.injectorplanner.app.mail.Outbox;
 import dev.injectorplanner.app.planning.Planning.Planned;
+import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.plan.SafetyCase;
@@ -28,19 +29,26 @@ public final class Digests {
     private final Outbox outbox;
     private final MailRecipients recipients;
     private final Alerts alerts;
+    private final SiteSettings settings;
 
     public Digests(DataSource store) {
         this.sql = new StoreSql(store);
         this.outbox = new Outbox(store);
         this.recipients = new MailRecipients(store);
         this.alerts = new Alerts(store);
+        this.settings = new SiteSettings(store);
     }
 
     /** The manager's daily digest of alerts not told before. They count as told once a mail waits, not earlier. */
     public int daily(String depot, Instant due) {
         List<Alert> untold = alerts.listUntold(depot);
         return told(
-                "daily digest", depot, due, Addressee.MANAGER, AlertLetter.of(depot, untold, heldOff(depot)), untold);
+                "daily digest",
+                depot,
+                due,
+                Addressee.MANAGER,
+                AlertLetter.of(depot, untold, heldOff(depot), settings.form()),
+                untold);
     }
 
     /** Diagnoses of open safety faults that somebody holds off, told again every day. */
@@ -63,21 +71,21 @@ public final class Digests {
 
     /** The mechanic's work list of a depot and ISO week, with the workbook. */
     public int workList(Planned planned, String depot, IsoWeek week, Instant due) {
-        return WorkLetter.find(planned, depot, week)
+        return WorkLetter.find(planned, depot, week, settings.form())
                 .map(letter -> queue("work list " + week, depot, due, Addressee.MECHANIC, letter))
                 .orElse(0);
     }
 
     /** The buyer's order list of a depot, with the workbook. */
     public int orderList(Planned planned, String depot, Instant due) {
-        return OrderLetter.find(planned, depot)
+        return OrderLetter.find(planned, depot, settings.form())
                 .map(letter -> queue("order list", depot, due, Addressee.BUYER, letter))
                 .orElse(0);
     }
 
     /** The buyer's cores to send back and claims to make. */
     public int deadlines(Planned planned, String depot, Instant due) {
-        return DeadlineLetter.find(planned, depot)
+        return DeadlineLetter.find(planned, depot, settings.form())
                 .map(letter -> queue("deadlines", depot, due, Addressee.BUYER, new Lettered(letter, List.of())))
                 .orElse(0);
     }

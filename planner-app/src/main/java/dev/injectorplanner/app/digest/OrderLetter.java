@@ -5,6 +5,7 @@ import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.core.allocation.Shipment;
 import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.parts.OverdueLine;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.reports.parts.OrderColumns;
 import dev.injectorplanner.reports.parts.PartsWorkbook;
 import dev.injectorplanner.reports.workbook.Words;
@@ -16,7 +17,7 @@ import java.util.stream.Collectors;
 final class OrderLetter {
     private OrderLetter() {}
 
-    static Optional<Digests.Lettered> find(Planned planned, String depot) {
+    static Optional<Digests.Lettered> find(Planned planned, String depot, SiteForm form) {
         List<OrderLine> now = planned.plan().parts().orders().stream()
                 .filter(line -> line.now() && line.depot().equals(depot) && line.quantity() > 0)
                 .toList();
@@ -25,7 +26,7 @@ final class OrderLetter {
         }
         long late = now.stream().filter(OrderLine::late).count();
         Letter letter = new Letter(
-                        "Order list, " + depot + ": " + AlertLetter.count(now.size(), "line") + " to place now")
+                        "Order list, " + depot + ": " + AlertLetter.count(now.size(), "line") + " to place now", form)
                 .say(
                         late == 0
                                 ? "All arrive in time if ordered by the date shown."
@@ -36,7 +37,7 @@ final class OrderLetter {
         return Optional.of(Workbooks.along(
                 withQuestions(letter, planned, depot),
                 "parts-needs-" + Workbooks.inFileName(depot) + ".xlsx",
-                new PartsWorkbook(planned.fleet(), planned.plan())::write,
+                out -> new PartsWorkbook(planned.fleet(), planned.plan()).write(out, form),
                 "Needs by week, short list and cores are in the workbook."));
     }
 

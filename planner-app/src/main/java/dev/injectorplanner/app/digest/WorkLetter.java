@@ -5,6 +5,7 @@ import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.reports.work.VisitColumns;
 import dev.injectorplanner.reports.work.WorkListBook;
@@ -16,7 +17,7 @@ import java.util.Optional;
 final class WorkLetter {
     private WorkLetter() {}
 
-    static Optional<Digests.Lettered> find(Planned planned, String depot, IsoWeek week) {
+    static Optional<Digests.Lettered> find(Planned planned, String depot, IsoWeek week, SiteForm form) {
         Plan plan = planned.plan();
         WorkListBook book = new WorkListBook(new FleetIndex(planned.fleet()), plan, depot, week);
         List<Visit> visits = book.visits();
@@ -24,7 +25,7 @@ final class WorkLetter {
             return Optional.empty();
         }
         double hours = visits.stream().mapToDouble(Visit::labourHours).sum();
-        Letter letter = new Letter("Work list, " + depot + ", week " + week);
+        Letter letter = new Letter("Work list, " + depot + ", week " + week, form);
         plan.safety().stream()
                 .filter(each -> each.depot().equals(depot))
                 .forEach(each -> letter.say("SAFETY. " + each.words()));
@@ -35,7 +36,7 @@ final class WorkLetter {
         return Optional.of(Workbooks.along(
                 letter,
                 "work-list-" + Workbooks.inFileName(depot) + "-" + week + ".xlsx",
-                book::write,
+                out -> book.write(out, form),
                 "The workbook has a page per truck with steps, parts and cautions. The engine maker's"
                         + " manual, local codes and licensed practice take precedence."));
     }

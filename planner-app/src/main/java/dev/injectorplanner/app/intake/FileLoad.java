@@ -63,6 +63,11 @@ final class FileLoad implements RowReceiver {
                 listener);
     }
 
+    static FileLoad ofLog(LogRows rows, Path file, Mode mode, Destination destination, LoadListener listener) {
+        RefusedRowsFile refusedRows = mode == Mode.CHECK ? null : RefusedRowsFile.beside(file);
+        return new FileLoad(file, rows, refusedRows, destination, listener);
+    }
+
     FileReport run(ReadSettings settings) {
         MeterRemarks meters = new MeterRemarks(file);
         destination.meters().listen(meters);

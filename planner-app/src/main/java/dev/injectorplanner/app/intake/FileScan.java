@@ -27,6 +27,11 @@ record FileScan(Path file, long rows, int rank) {
         return new FileScan(file, counter.rows, counter.rank);
     }
 
+    /** The same of a vehicle log; it goes last, since it has to find its truck. */
+    static FileScan ofLog(Path file) {
+        return new FileScan(file, LogRows.count(file), Tables.ALL.size());
+    }
+
     private static final class Counter implements RowReceiver {
         private long rows;
         private int rank = Integer.MAX_VALUE;

@@ -9,6 +9,7 @@ import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.file.GivenRows;
 import dev.injectorplanner.imports.file.ReadSettings;
 import dev.injectorplanner.imports.table.Table;
+import dev.injectorplanner.imports.vehicle.LogNameRule;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -16,15 +17,24 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Files into the store. Files that others refer to go first, whatever their order on the command line. */
 public final class Intake {
     private final Store store;
+    private final Supplier<LogNameRule> logNames;
 
+    /** With the planner's own rule for the names of vehicle logs. */
     public Intake(Store store) {
+        this(store, () -> new LogNameRule(LogNameRule.STANDARD));
+    }
+
+    /** @param logNames how the file name of a vehicle log tells its truck */
+    public Intake(Store store, Supplier<LogNameRule> logNames) {
         this.store = store;
+        this.logNames = logNames;
     }
 
     /**
@@ -39,7 +49,7 @@ public final class Intake {
             ReadSettings reading = reading(settings, new References(writer));
             for (Path file : withoutOwnRefusals(files)) {
                 try {
-                    scans.add(FileScan.of(file, reading));
+                    scans.add(LogRows.isLog(file, settings) ? FileScan.ofLog(file) : FileScan.of(file, reading));
                 } catch (FileRefusedException e) {
                     report(FileReport.refused(file, String.valueOf(e.getMessage())), reports, listener);
                 }
@@ -89,14 +99,41 @@ public final class Intake {
         }
     }
 
-    private static FileReport pass(
-            FileScan scan, LoadSettings settings, Destination destination, LoadListener listener) {
+    private FileReport pass(FileScan scan, LoadSettings settings, Destination destination, LoadListener listener) {
         listener.starting(scan.file(), scan.rows());
-        FileLoad load = FileLoad.of(scan.file(), settings.mode(), destination, listener);
+        FileLoad load = LogRows.isLog(scan.file(), settings)
+                ? log(scan.file(), settings.mode(), destination, listener, LogClaim.NONE)
+                : FileLoad.of(scan.file(), settings.mode(), destination, listener);
         try {
             return load.run(reading(settings, destination.references()));
         } catch (FileRefusedException e) { // it was there and whole a moment ago
             return FileReport.refused(scan.file(), String.valueOf(e.getMessage()));
+        }
+    }
+
+    private FileLoad log(Path file, Mode mode, Destination destination, LoadListener listener, LogClaim claim) {
+        return FileLoad.ofLog(new LogRows(file, destination, logNames.get(), claim), file, mode, destination, listener);
+    }
+
+    /**
+     * Takes one vehicle log in, its good rows.
+     *
+     * @param claim what its sender says of it
+     */
+    public FileReport loadLog(Path file, LogClaim claim) {
+        LoadSettings settings = LoadSettings.of(Mode.GOOD_ROWS);
+        try (StoreWriter writer = store.writer()) {
+            if (!LogRows.isLog(file, settings)) {
+                throw new FileRefusedException(
+                        file,
+                        "is not a log of bus frames",
+                        "send candump -L lines, a hex table with times, or a pcapng of the CAN interface");
+            }
+            Destination destination = Destination.store(writer, true);
+            return log(file, settings.mode(), destination, LoadListener.SILENT, claim)
+                    .run(reading(settings, destination.references()));
+        } catch (FileRefusedException e) {
+            return FileReport.refused(file, String.valueOf(e.getMessage()));
         }
     }
 

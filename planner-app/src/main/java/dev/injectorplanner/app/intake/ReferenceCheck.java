@@ -14,6 +14,7 @@ import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.IntervalTask;
 import dev.injectorplanner.core.fleet.JobPart;
+import dev.injectorplanner.core.fleet.LogSource;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
@@ -90,6 +91,8 @@ final class ReferenceCheck {
             cylinder("cylinder", test.cylinder(), familyOf(truck(test.truck())));
         } else if (row instanceof AwayWindow window) {
             truck(window.truck());
+        } else if (row instanceof LogSource source) {
+            ofLog(source);
         } else if (row instanceof Repair repair) {
             truck(repair.truck());
         } else if (row instanceof TaskDone done) {
@@ -175,6 +178,13 @@ final class ReferenceCheck {
     private void ofRule(@Nullable String family) {
         if (family != null) {
             family(family);
+        }
+    }
+
+    private void ofLog(LogSource source) {
+        String name = source.truck();
+        if (name != null) {
+            truck(name);
         }
     }
 

@@ -1,7 +1,10 @@
 package dev.injectorplanner.app.mail;
 
+import dev.injectorplanner.core.units.SiteForm;
+import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.reports.table.TableColumn;
 import dev.injectorplanner.reports.table.TextTable;
+import dev.injectorplanner.reports.table.Unit;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
@@ -17,12 +20,23 @@ public final class Letter {
             + "h1{font-size:19px;border-top:3px solid;padding-top:8px}h2{font-size:16px}";
 
     private final String title;
+    private final SiteForm form;
     private final StringBuilder text = new StringBuilder();
     private final StringBuilder html = new StringBuilder();
 
-    /** @param title what it is; the subject of the mail as well */
+    /** In km, litres and ISO dates. */
     public Letter(String title) {
-        this.title = title;
+        this(title, SiteForm.STANDARD);
+    }
+
+    /**
+     * In a site's form: sentences, cells and headings are turned as they are said.
+     *
+     * @param engine what it is; the subject of the mail as well
+     */
+    public Letter(String engine, SiteForm form) {
+        this.form = form;
+        this.title = form.sentence(engine);
         text.append(title).append("\n\n");
         html.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>")
                 .append(escaped(title))
@@ -33,7 +47,8 @@ public final class Letter {
                 .append("</h1>\n");
     }
 
-    public Letter say(String sentence) {
+    public Letter say(String engine) {
+        String sentence = form.sentence(engine);
         text.append(sentence).append("\n\n");
         html.append("<p>").append(escaped(sentence)).append("</p>\n");
         return this;
@@ -43,16 +58,34 @@ public final class Letter {
     public <R> Letter table(String heading, List<TableColumn<R>> columns, List<R> rows) {
         return tableOf(
                 heading,
-                columns.stream().map(TableColumn::headingWithUnit).toList(),
+                columns.stream().map(this::heading).toList(),
                 rows.stream()
                         .map(row -> columns.stream()
-                                .map(column -> column.plain(row))
+                                .map(column -> cell(column, row))
                                 .toList())
                         .toList());
     }
 
+    private String heading(TableColumn<?> column) {
+        return switch (column.unit()) {
+            case MONEY -> form.money(column.heading());
+            case LITRES -> column.heading() + ", " + form.units().volumeUnit();
+            case NONE, HOURS, PERCENT, CELSIUS -> column.headingWithUnit();
+        };
+    }
+
+    private <R> String cell(TableColumn<R> column, R row) {
+        boolean volume = column.unit() == Unit.LITRES && form.units().volume() != SiteUnits.Volume.LITRES;
+        return volume && column.value().apply(row) instanceof Number litres
+                ? form.units().volumeFigure(litres.doubleValue())
+                : column.plain(row);
+    }
+
     /** A table under its heading; nothing where it has no rows. */
-    public Letter tableOf(String heading, List<String> columns, List<List<String>> rows) {
+    public Letter tableOf(String heading, List<String> columns, List<List<String>> engine) {
+        List<List<String>> rows = engine.stream()
+                .map(row -> row.stream().map(form::sentence).toList())
+                .toList();
         if (rows.isEmpty()) {
             return this;
         }

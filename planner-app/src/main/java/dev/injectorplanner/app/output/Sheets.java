@@ -6,7 +6,7 @@ import dev.injectorplanner.core.check.UserError;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.plan.Plan;
-import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.reports.bay.BaySheet;
 import dev.injectorplanner.reports.bay.BaySheetMaker;
 import dev.injectorplanner.reports.bay.Paper;
@@ -31,12 +31,13 @@ public final class Sheets {
     private static final int WORK_LIST_WEEKS = 2;
 
     private final Path folder;
-    private final SiteUnits units;
+    private final SiteForm form;
     private final List<Path> written = new ArrayList<>();
 
-    public Sheets(Path folder, SiteUnits units) {
+    /** In the site's units, currency, dates and paper. */
+    public Sheets(Path folder, SiteForm form) {
         this.folder = folder;
-        this.units = units;
+        this.form = form;
     }
 
     private interface Writing {
@@ -52,14 +53,14 @@ public final class Sheets {
     public List<Path> write(Planned planned, Set<Reader> readers) {
         Plan plan = planned.plan();
         if (readers.contains(Reader.MANAGER)) {
-            file("upcoming-work.xlsx", new UpcomingWorkbook(planned.fleet(), plan)::write);
+            file("upcoming-work.xlsx", out -> new UpcomingWorkbook(planned.fleet(), plan).write(out, form));
             calendars(planned);
         }
         if (readers.contains(Reader.BUYER)) {
-            file("parts-needs.xlsx", new PartsWorkbook(planned.fleet(), plan)::write);
+            file("parts-needs.xlsx", out -> new PartsWorkbook(planned.fleet(), plan).write(out, form));
         }
         if (readers.contains(Reader.STOREMAN)) {
-            file("coolant.xlsx", new CoolantWorkbook(plan)::write);
+            file("coolant.xlsx", out -> new CoolantWorkbook(plan).write(out, form));
         }
         if (readers.contains(Reader.MECHANIC)) {
             workLists(planned);
@@ -71,14 +72,14 @@ public final class Sheets {
         for (Depot depot : planned.fleet().depots()) {
             file(
                     "visits-" + inFileName(depot.depot()) + ".ics",
-                    new VisitCalendar(planned.fleet(), planned.plan(), depot.depot())::write);
+                    new VisitCalendar(planned.fleet(), planned.plan(), depot.depot(), form)::write);
         }
     }
 
     private void workLists(Planned planned) {
         FleetIndex index = new FleetIndex(planned.fleet());
         Plan plan = planned.plan();
-        BaySheetMaker maker = new BaySheetMaker(index, plan, units);
+        BaySheetMaker maker = new BaySheetMaker(index, plan, form.units());
         for (Depot depot : planned.fleet().depots()) {
             for (int ahead = 0; ahead < Math.min(WORK_LIST_WEEKS, plan.weeks()); ahead++) {
                 IsoWeek week = plan.firstWeek().plus(ahead);
@@ -87,11 +88,11 @@ public final class Sheets {
                     continue; // a list without work would look like one that broke
                 }
                 String of = inFileName(depot.depot()) + "-" + week;
-                file("work-list-" + of + ".xlsx", book::write);
+                file("work-list-" + of + ".xlsx", out -> book.write(out, form));
                 List<BaySheet> sheets = book.visits().stream()
                         .map(visit -> maker.of(visit, Map.of()))
                         .toList();
-                file("bay-sheets-" + of + ".pdf", out -> Paper.baySheets(sheets, out));
+                file("bay-sheets-" + of + ".pdf", out -> Paper.baySheets(sheets, form.paper(), out));
             }
         }
     }

@@ -9,6 +9,8 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpMethod;
+import org.springframework.security.authorization.AuthorityAuthorizationManager;
+import org.springframework.security.authorization.AuthorizationManagers;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
@@ -54,6 +56,10 @@ class ApiSecurity {
                 .hasAuthority(Scope.FAULTS_READ.text())
                 .requestMatchers(HttpMethod.POST, "/api/v1/faults")
                 .hasAuthority(Scope.FAULTS_WRITE.text())
+                .requestMatchers(HttpMethod.POST, "/api/v1/logs")
+                .access(AuthorizationManagers.allOf(
+                        AuthorityAuthorizationManager.hasAuthority(Scope.FAULTS_WRITE.text()),
+                        AuthorityAuthorizationManager.hasAuthority(Scope.READINGS_WRITE.text())))
                 .requestMatchers(HttpMethod.GET, "/api/v1/close-outs")
                 .hasAuthority(Scope.CLOSE_OUTS_READ.text())
                 .requestMatchers(HttpMethod.POST, "/api/v1/close-outs")

@@ -2,7 +2,11 @@ package dev.injectorplanner.app.site;
 
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.units.SiteForm;
+import dev.injectorplanner.core.units.SiteForm.DateForm;
+import dev.injectorplanner.core.units.SiteForm.PaperSize;
 import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.imports.vehicle.LogNameRule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -18,9 +22,16 @@ public final class SettingKinds {
     /** Its name in the first version: rows of the store keep it, and commands take it. */
     static final String NUISANCE = "nuisance";
 
+    /** How the file name of a vehicle log tells its truck. */
+    static final String LOG_NAMES = "log-names";
+
     static final String DISTANCE = "distance";
     static final String VOLUME = "volume";
     static final String TEMPERATURE = "temperature";
+
+    static final String CURRENCY = "currency";
+    static final String DATES = "dates";
+    static final String PAPER = "paper";
 
     public static final List<SettingKind> ALL = all();
 
@@ -59,9 +70,39 @@ public final class SettingKinds {
                 List.of(),
                 SettingKind.NONE,
                 (policy, kept) -> policy));
+        kinds.add(new SettingKind(
+                LOG_NAMES,
+                SettingArea.SITE,
+                "Names of vehicle logs",
+                "which truck a vehicle log belongs to by its file name: {truck} or {vin} stands for it, * for anything",
+                Measure.TEXT,
+                0,
+                0,
+                List.of(),
+                LogNameRule.STANDARD,
+                (policy, kept) -> {
+                    new LogNameRule(kept);
+                    return policy;
+                }));
         kinds.add(unit(
                 DISTANCE, "Distances", "odometers and distances on pages and bay sheets", SiteUnits.Distance.values()));
         kinds.add(unit(VOLUME, "Volumes", "coolant on pages and bay sheets", SiteUnits.Volume.values()));
+        kinds.add(new SettingKind(
+                CURRENCY,
+                SettingArea.SITE,
+                "Currency",
+                "sign or code that headings of amounts bear on sheets, mails and pages, such as EUR or $",
+                Measure.TEXT,
+                0,
+                0,
+                List.of(),
+                SettingKind.NONE,
+                (policy, kept) -> {
+                    new SiteForm(SiteUnits.METRIC, kept, DateForm.ISO, PaperSize.A4);
+                    return policy;
+                }));
+        kinds.add(unit(DATES, "Dates", "dates in numbers on sheets and mails: year first is ISO", DateForm.values()));
+        kinds.add(unit(PAPER, "Paper", "bay sheets, labels and workbooks", PaperSize.values()));
         kinds.add(unit(TEMPERATURE, "Temperatures", "freezing points of coolant", SiteUnits.Temperature.values()));
         return List.copyOf(kinds);
     }
@@ -84,6 +125,9 @@ public final class SettingKinds {
     /** {@code US gallons}. */
     static String words(Enum<?> unit) {
         String words = unit.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+        if (words.equals("a4") || words.equals("iso")) {
+            return unit.name();
+        }
         return words.startsWith("us ") ? "US " + words.substring(3) : words;
     }
 

@@ -5,7 +5,9 @@ import dev.injectorplanner.app.store.PageAnswers;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.plan.Policy;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.imports.vehicle.LogNameRule;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -81,6 +83,17 @@ public final class SiteSettings {
                 unit(kept, SettingKinds.TEMPERATURE, SiteUnits.Temperature.values()));
     }
 
+    /** How the site wants its papers. */
+    public SiteForm form() {
+        Map<String, KeptSetting> kept = kept();
+        KeptSetting currency = kept.get(SettingKinds.CURRENCY);
+        return new SiteForm(
+                units(),
+                currency == null ? "" : currency.value(),
+                unit(kept, SettingKinds.DATES, SiteForm.DateForm.values()),
+                unit(kept, SettingKinds.PAPER, SiteForm.PaperSize.values()));
+    }
+
     private static <E extends Enum<E>> E unit(Map<String, KeptSetting> kept, String name, E[] units) {
         KeptSetting set = kept.get(name);
         for (E unit : units) {
@@ -95,6 +108,12 @@ public final class SiteSettings {
     public String siteName() {
         KeptSetting set = kept().get(SettingKinds.SITE_NAME);
         return set == null ? "" : set.value();
+    }
+
+    /** How the file name of a vehicle log tells its truck. */
+    public LogNameRule logNames() {
+        KeptSetting set = kept().get(SettingKinds.LOG_NAMES);
+        return new LogNameRule(set == null ? LogNameRule.STANDARD : set.value());
     }
 
     /** Whether a plan was made before something was changed that plans are made of. */

@@ -36,6 +36,8 @@ class FaultRow implements Row<Fault> {
 
     private @Nullable Double odometerKm;
 
+    private @Nullable Instant lastSeenAt;
+
     @Column(nullable = false)
     private int cylinderKey;
 
@@ -49,11 +51,12 @@ class FaultRow implements Row<Fault> {
         this.cylinder = row.cylinder();
         this.count = row.count();
         this.odometerKm = row.odometerKm();
+        this.lastSeenAt = row.lastSeenAt();
         this.cylinderKey = row.cylinder() == null ? 0 : row.cylinder();
     }
 
     @Override
     public Fault row() {
-        return new Fault(truck, seenAt, new FaultCode(code), cylinder, count, odometerKm);
+        return new Fault(truck, seenAt, new FaultCode(code), cylinder, count, odometerKm, lastSeenAt);
     }
 }

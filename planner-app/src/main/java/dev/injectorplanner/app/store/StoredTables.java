@@ -16,6 +16,7 @@ import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.IntervalTask;
 import dev.injectorplanner.core.fleet.JobPart;
+import dev.injectorplanner.core.fleet.LogSource;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
@@ -139,6 +140,13 @@ final class StoredTables {
             Tables.FAILURE_ANSWERS::key,
             new Whole<>(),
             "");
+    static final StoredTable<LogSource> LOG_SOURCES = new StoredTable<>(
+            LogSource.class,
+            LogSourceRow.class,
+            LogSourceRow::new,
+            Tables.LOG_SOURCES::key,
+            new Whole<>(),
+            "r.truck is null or " + OF_TRUCKS);
 
     static final List<StoredTable<?>> ALL = List.of(
             DEPOTS,
@@ -162,7 +170,8 @@ final class StoredTables {
             SHIFTS,
             REPAIRS,
             TASK_DONE,
-            FAILURE_ANSWERS);
+            FAILURE_ANSWERS,
+            LOG_SOURCES);
 
     private StoredTables() {}
 

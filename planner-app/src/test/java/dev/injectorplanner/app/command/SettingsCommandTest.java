@@ -62,6 +62,14 @@ class SettingsCommandTest {
                 .contains("\"name\":\"weeks\",\"value\":\"10\",\"unit\":\"weeks\",\"plannerDefault\":\"26\"")
                 .contains("\"whose\":\"site\"");
 
+        for (String[] set : new String[][] {{"currency", "EUR"}, {"paper", "letter"}, {"dates", "day first"}}) {
+            assertThat(run("settings", "--data", data, "set", set[0], set[1]))
+                    .as(set[0])
+                    .isZero();
+        }
+        assertThat(run("settings", "--data", data, "set", "currency", "dollars"))
+                .isEqualTo(1);
+        assertThat(run("settings", "--data", data, "set", "log-names", "*.log")).isEqualTo(1);
         assertThat(run("settings", "--data", data, "clear", "weeks")).isZero();
         assertThat(printed).contains("26 weeks (planner default)");
     }

@@ -8,6 +8,8 @@ import dev.injectorplanner.app.intake.Intake;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.testkit.Database;
 import dev.injectorplanner.app.testkit.MovedClock;
+import dev.injectorplanner.app.testkit.TruckLogs;
+import dev.injectorplanner.imports.j1939.TroubleCode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -49,6 +51,27 @@ class DropFolderTest {
         assertThat(folder.resolve("done/stock.csv")).hasContent(GOOD);
         assertThat(files()).containsExactly("done/stock.csv");
         assertThat(store.snapshot().stock()).anyMatch(line -> line.onHand() == 5);
+    }
+
+    @Test
+    void a_vehicle_log_is_loaded_by_its_name() throws IOException {
+        Instant at = Instant.parse("2026-03-01T08:00:00Z");
+        put(
+                "T-1_2026-03-01.log",
+                new TruckLogs().faults(at, 60, 0, new TroubleCode(653, 5, 1, 0)).text());
+        put(
+                "unknown.log",
+                new TruckLogs().faults(at, 60, 0, new TroubleCode(653, 5, 1, 0)).text());
+        assertThat(drop.pass())
+                .extracting(DropResult::name, DropResult::outcome)
+                .containsExactlyInAnyOrder(
+                        tuple("T-1_2026-03-01.log", Outcome.DONE), tuple("unknown.log", Outcome.REFUSED));
+        assertThat(Files.readString(folder.resolve("refused/unknown.report.txt")))
+                .contains("cannot be given to a truck", "Fix: ");
+        assertThat(store.snapshot().faults())
+                .anyMatch(fault -> fault.isEpisode()
+                        && fault.seenAt().equals(at)
+                        && fault.until().equals(at.plusSeconds(59)));
     }
 
     @Test

@@ -14,7 +14,7 @@ import dev.injectorplanner.app.testkit.Multipart;
 import dev.injectorplanner.app.testkit.Visitor;
 import dev.injectorplanner.core.generate.DemoFleet;
 import dev.injectorplanner.core.plan.Policy;
-import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.core.units.SiteForm;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -115,7 +115,7 @@ class FormulaTest {
         }
         Planned planned = site.application().planning().plan(DemoFleet.TODAY, Policy.standard(), DemoSite.HOME);
         for (Path file :
-                new Sheets(folder.resolve("sheets"), SiteUnits.METRIC).write(planned, EnumSet.allOf(Reader.class))) {
+                new Sheets(folder.resolve("sheets"), SiteForm.STANDARD).write(planned, EnumSet.allOf(Reader.class))) {
             if (file.toString().endsWith(".xlsx")) {
                 try (InputStream in = Files.newInputStream(file);
                         Workbook book = WorkbookFactory.create(in)) {

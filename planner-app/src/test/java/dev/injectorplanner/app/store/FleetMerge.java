@@ -29,7 +29,7 @@ public final class FleetMerge {
 
     @SuppressWarnings("unchecked")
     private static <R> List<Change> merge(StoreWriter writer, Class<R> type, Map<Class<?>, List<?>> tables) {
-        return writer.merge(type, (List<R>) tables.get(type), true);
+        return writer.merge(type, (List<R>) tables.getOrDefault(type, List.of()), true);
     }
 
     private static Class<?> rowType(RecordComponent component) {

@@ -150,7 +150,15 @@ public final class OneOfEach {
                         new Reading("T-1", MOMENT.plusSeconds(3_600), null, 2_000.5, true)),
                 List.of(
                         new Fault("T-1", MOMENT, new FaultCode("SPN 651 FMI 5"), null, 3, 123_000.0),
-                        new Fault("T-1", MOMENT, new FaultCode("P0087"), null, 1, null)),
+                        new Fault("T-1", MOMENT, new FaultCode("P0087"), null, 1, null),
+                        new Fault(
+                                "T-1",
+                                MOMENT.plusSeconds(60),
+                                new FaultCode("SPN 652 FMI 5"),
+                                null,
+                                2,
+                                null,
+                                MOMENT.plusSeconds(600))),
                 List.of(new CylinderTest("T-1", 2, MOMENT, TestKind.BALANCE, -3.25, "mm3/stroke", "warm idle")),
                 List.of(
                         new Part(

@@ -80,6 +80,12 @@ final class AuditedSettings {
         notes.take("/api/v1/readings", who, "send readings", () -> program("readings", token.secret(), reading));
         String fault = "{\"rows\":[{\"truck\":\"T-2\",\"seen" + moment + "\"code\":\"SPN 651 FMI 5\",\"count\":1}]}";
         notes.take("/api/v1/faults", who, "send faults", () -> program("faults", token.secret(), fault));
+        String log = "(1772258400.000000) can0 18FECA00#00FF8C020501FFFF\n";
+        notes.take(
+                "/api/v1/logs",
+                who,
+                "send a vehicle log",
+                () -> program("logs?name=night.log&truck=T-2", token.secret(), log));
         String closeOut = "{\"truck\":\"T-2\",\"done_on\":\"2026-03-02\",\"labour_hours\":1,\"cylinders\":"
                 + "[{\"cylinder\":3,\"fitted\":false,\"reason\":\"tested, healthy\"}]}";
         notes.take(

@@ -15,8 +15,11 @@ public enum Sign {
     FAULTS("faults on several days"),
     /** The latest balance or return-flow test of the last 180 days is over its limit. */
     TEST("test over its limit"),
-    /** A rail pressure fault of the engine within the last 60 days; it speaks against every injector of the engine. */
-    RAIL("rail pressure fault of the engine");
+    /**
+     * A fault of the engine's fuel within the last 60 days: rail or supply pressure off, a leak, water in the fuel. It speaks
+     * against every injector of the engine.
+     */
+    RAIL("fuel pressure, leak or water fault of the engine");
 
     private final String words;
 

@@ -40,7 +40,7 @@ public final class SignTrack {
         return faultDays[week];
     }
 
-    /** Whether the engine had a rail pressure fault in a week. */
+    /** Whether the engine had a fuel pressure, leak or water fault in a week. */
     public boolean rail(int week) {
         return rail[week];
     }

@@ -52,9 +52,9 @@ public final class TruckSigns {
                 continue; // the wiring's, not the injector's
             }
             if (cylinder != null) {
-                faults.get(cylinder).add(day(fault.seenAt()));
-            } else if (RailFaults.is(fault.code())) {
-                rail.add(day(fault.seenAt()));
+                addDays(faults.get(cylinder), fault);
+            } else if (fault.code().meaning().isFuelEvent()) {
+                addDays(rail, fault);
             }
         }
         for (CylinderTest test : index.testsOf(truck.truck())) {
@@ -75,6 +75,14 @@ public final class TruckSigns {
                 .filter(test -> !Double.isNaN(test.ratio))
                 .forEach(test -> kinds.add(test.kind));
         return kinds;
+    }
+
+    /** An episode is seen on each of its days. */
+    private void addDays(TreeSet<Long> days, Fault fault) {
+        long last = day(fault.until());
+        for (long day = Math.max(day(fault.seenAt()), last - FAULT_DAYS); day <= last; day++) {
+            days.add(day);
+        }
     }
 
     private long day(Instant moment) {

@@ -8,7 +8,7 @@ import dev.injectorplanner.core.fleet.TestKind;
  * What an injector in one state, sound or with a defect, is likely to show.
  *
  * @param faultDays chance of a week with 0, 1, or 2 and more days with faults of the cylinder; adds up to 1
- * @param rail chance of a week with a rail pressure fault of the engine
+ * @param rail chance of a week with a fuel pressure, leak or water fault of the engine
  * @param balance chance of a balance test in each band of {@link #BANDS}; adds up to 1
  * @param returnFlow the same for return flow
  * @param worn chance that it is called worn when it is taken out

@@ -47,8 +47,13 @@ final class SafetyRule {
         for (Dated<Fault> fault : truck.faults) {
             String code = fault.row().code().text();
             boolean safety = SafetyCodes.find(fault.row().code()).isPresent();
-            if (safety && !fault.day().isAfter(truck.today) && !fault.day().isBefore(closedOn(truck, code, fitted))) {
-                open.computeIfAbsent(code, none -> new ArrayList<>()).add(fault.day());
+            LocalDate closed = closedOn(truck, code, fitted);
+            if (safety && !fault.day().isAfter(truck.today) && !fault.lastDay().isBefore(closed)) {
+                List<LocalDate> days = open.computeIfAbsent(code, none -> new ArrayList<>());
+                days.add(fault.day().isBefore(closed) ? closed : fault.day());
+                if (fault.lastDay().isAfter(days.get(days.size() - 1))) {
+                    days.add(fault.lastDay());
+                }
             }
         }
         return open;

@@ -56,8 +56,12 @@ final class TruckCheck {
         ZoneId zone = index.depot(truck.depot()).timeZone();
         tests = dated(index.testsOf(truck.truck()), CylinderTest::testedAt, zone);
         AnsweredFaults answered = new AnsweredFaults(index.repairsOf(truck.truck()));
-        faults = dated(index.faultsOf(truck.truck()), Fault::seenAt, zone).stream()
-                .filter(fault -> !answered.covers(fault.row(), fault.day()))
+        faults = index.faultsOf(truck.truck()).stream()
+                .map(fault -> new Dated<>(
+                        fault,
+                        fault.seenAt().atZone(zone).toLocalDate(),
+                        fault.until().atZone(zone).toLocalDate()))
+                .filter(fault -> !answered.covers(fault.row(), fault.lastDay()))
                 .toList();
     }
 
@@ -65,12 +69,15 @@ final class TruckCheck {
         return rules.find(truck.family(), kind);
     }
 
-    /** A row with its day by the clock of the truck's depot. */
-    record Dated<R>(R row, LocalDate day) {}
+    /** A row with its day by the clock of the truck's depot, and the last day of what lasts longer. */
+    record Dated<R>(R row, LocalDate day, LocalDate lastDay) {}
 
     private static <R> List<Dated<R>> dated(List<R> rows, Function<R, Instant> moment, ZoneId zone) {
         return rows.stream()
-                .map(row -> new Dated<>(row, moment.apply(row).atZone(zone).toLocalDate()))
+                .map(row -> {
+                    LocalDate day = moment.apply(row).atZone(zone).toLocalDate();
+                    return new Dated<>(row, day, day);
+                })
                 .toList();
     }
 

@@ -6,14 +6,15 @@ import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A stored fault of an engine.
+ * A stored fault of an engine: one report of a code, or an episode, a run of repeated reports that counts as one.
  *
  * @param truck the truck
- * @param seenAt the moment, UTC
+ * @param seenAt the moment of the report, or the first of the episode, UTC
  * @param code the fault
  * @param cylinder the cylinder it speaks of: from the code where the standard says so, else as entered, else null
- * @param count occurrences, at least 1
- * @param odometerKm odometer then, km, or null
+ * @param count occurrences, at least 1: of a report as its counter says, cumulative; of an episode the counter's rise in it
+ * @param odometerKm odometer at {@code seenAt}, km, or null
+ * @param lastSeenAt the last moment of an episode, UTC, not before {@code seenAt}; null for one report
  */
 public record Fault(
         String truck,
@@ -21,7 +22,8 @@ public record Fault(
         FaultCode code,
         @Nullable Integer cylinder,
         int count,
-        @Nullable Double odometerKm) {
+        @Nullable Double odometerKm,
+        @Nullable Instant lastSeenAt) {
     public Fault {
         truck = Require.name("truck", truck);
         Integer fromCode = code.cylinder();
@@ -38,5 +40,31 @@ public record Fault(
         cylinder = fromCode != null ? fromCode : cylinder;
         Require.within("count", count, 1, 1_000_000);
         Require.optionalNotNegative("odometer", odometerKm);
+        if (lastSeenAt != null && lastSeenAt.isBefore(seenAt)) {
+            throw new InvalidValueException(
+                    "last_seen_at", lastSeenAt, "is before seen_at, " + seenAt, "correct one of them");
+        }
+    }
+
+    /** One report of a code. */
+    public Fault(
+            String truck,
+            Instant seenAt,
+            FaultCode code,
+            @Nullable Integer cylinder,
+            int count,
+            @Nullable Double odometerKm) {
+        this(truck, seenAt, code, cylinder, count, odometerKm, null);
+    }
+
+    /** Whether it is an episode, whose count is a rise and not a counter's reading. */
+    public boolean isEpisode() {
+        return lastSeenAt != null;
+    }
+
+    /** The last moment at which it was seen. */
+    public Instant until() {
+        Instant last = lastSeenAt;
+        return last == null ? seenAt : last;
     }
 }

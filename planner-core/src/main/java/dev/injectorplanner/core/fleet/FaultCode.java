@@ -2,36 +2,45 @@ package dev.injectorplanner.core.fleet;
 
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.fault.CodeMeaning;
+import dev.injectorplanner.core.fault.FailureModes;
+import dev.injectorplanner.core.fault.ObdCodes;
+import dev.injectorplanner.core.fault.SuspectParameters;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A fault code in its one written form: {@code SPN 651 FMI 5} (SAE J1939-73) or {@code P0201} (SAE J2012 / ISO 15031-6).
- *
- * <p>Cylinders are read from the code where the standards number them: SPN 651 to 666 are the injectors of cylinders 1
- * to 16 (SAE J1939 Digital Annex); P0200+n is the circuit, P0261+3(n-1) to P0263+3(n-1) low, high and balance, P0300+n
- * a misfire of cylinder n, n from 1 to 12 (SAE J2012).
+ * A fault code in its one written form: {@code SPN 651 FMI 5} (SAE J1939-73) or {@code P0201} (SAE J2012 / ISO 15031-6). The
+ * two bytes of ISO 15031-5 are accepted as {@code 0x0201}. What it means, and which cylinder it names, is the standards' and
+ * stands in {@link SuspectParameters} and {@link ObdCodes}.
  *
  * @param text the written form
  */
 public record FaultCode(String text) {
     private static final Pattern SPN_FMI =
             Pattern.compile("(?:SPN)?\\s*[:=]?\\s*(\\d{1,6})\\s*(?:[/\\-. ]|FMI)\\s*(?:FMI)?\\s*[:=]?\\s*(\\d{1,2})");
-    private static final Pattern OBD = Pattern.compile("[PCBU][0-3][0-9A-F]{3}");
-    private static final int MOST_SPN = (1 << 19) - 1;
     private static final int FIRST_INJECTOR_SPN = 651;
     private static final int MOST_OBD_CYLINDERS = 12;
+    private static final Pattern TWO_BYTES = Pattern.compile("0X[0-9A-F]{4}");
 
     public FaultCode {
         text = canonical(text);
     }
 
+    /** A code of SAE J1939-73. */
+    public static FaultCode of(int spn, int fmi) {
+        return new FaultCode("SPN " + spn + " FMI " + fmi);
+    }
+
     private static String canonical(String given) {
         String code = given.strip().toUpperCase(Locale.ROOT);
-        if (OBD.matcher(code).matches()) {
+        if (ObdCodes.isCode(code)) {
             return code;
+        }
+        if (TWO_BYTES.matcher(code).matches()) {
+            return ObdCodes.text(Integer.parseInt(code.substring(2), 16));
         }
         Matcher matcher = SPN_FMI.matcher(code);
         if (!matcher.matches()) {
@@ -43,15 +52,37 @@ public record FaultCode(String text) {
         }
         int spn = Integer.parseInt(matcher.group(1));
         int fmi = Integer.parseInt(matcher.group(2));
-        Require.within("code", spn, 0, MOST_SPN);
-        Require.within("code", fmi, 0, 31);
+        Require.within("code", spn, 0, SuspectParameters.MOST);
+        Require.within("code", fmi, 0, FailureModes.MOST);
         return "SPN " + spn + " FMI " + fmi;
+    }
+
+    /** Its SPN, or null for a code of SAE J2012. */
+    public @Nullable Integer spn() {
+        return text.startsWith("SPN ") ? Integer.valueOf(text.substring(4, text.indexOf(' ', 4))) : null;
+    }
+
+    /** Its FMI, or null for a code of SAE J2012. */
+    public @Nullable Integer fmi() {
+        return text.startsWith("SPN ") ? Integer.valueOf(text.substring(text.lastIndexOf(' ') + 1)) : null;
+    }
+
+    /** What it means. */
+    public CodeMeaning meaning() {
+        Integer spn = spn();
+        Integer fmi = fmi();
+        return spn == null || fmi == null ? ObdCodes.meaning(text) : SuspectParameters.meaning(spn, fmi);
+    }
+
+    /** The code with its meaning, {@code P0201, injector of cylinder 1: circuit open}. */
+    public String inWords() {
+        return text + ", " + meaning().words();
     }
 
     /** The cylinder whose injector or combustion the code speaks of, or null where it names none. */
     public @Nullable Integer cylinder() {
-        int cylinder = text.startsWith("SPN ") ? cylinderOfSpn() : cylinderOfObd();
-        return cylinder == 0 ? null : Integer.valueOf(cylinder);
+        Integer cylinder = meaning().cylinder();
+        return cylinder == null || cylinder > EngineFamily.MOST_CYLINDERS ? null : cylinder;
     }
 
     /**
@@ -62,32 +93,20 @@ public record FaultCode(String text) {
         if (cylinder() == null) {
             return false;
         }
-        if (text.startsWith("SPN ")) {
-            int fmi = Integer.parseInt(text.substring(text.lastIndexOf(' ') + 1));
-            return fmi >= 3 && fmi <= 6;
+        Integer spn = spn();
+        Integer fmi = fmi();
+        if (spn != null && fmi != null) {
+            return spn >= FIRST_INJECTOR_SPN
+                    && spn < FIRST_INJECTOR_SPN + EngineFamily.MOST_CYLINDERS
+                    && fmi >= 3
+                    && fmi <= 6;
         }
-        int number = Integer.parseInt(text.substring(1));
-        return number <= 200 + MOST_OBD_CYLINDERS || number >= 261 && number < 300 && (number - 261) % 3 != 2;
-    }
-
-    private int cylinderOfSpn() {
-        int spn = Integer.parseInt(text.substring(4, text.indexOf(' ', 4)));
-        int cylinder = spn - FIRST_INJECTOR_SPN + 1;
-        return cylinder >= 1 && cylinder <= EngineFamily.MOST_CYLINDERS ? cylinder : 0;
-    }
-
-    private int cylinderOfObd() {
         if (!text.matches("P0[0-9]{3}")) {
-            return 0;
+            return false;
         }
         int number = Integer.parseInt(text.substring(1));
-        if (number > 200 && number <= 200 + MOST_OBD_CYLINDERS) {
-            return number - 200;
-        }
-        if (number >= 261 && number < 261 + 3 * MOST_OBD_CYLINDERS) {
-            return (number - 261) / 3 + 1;
-        }
-        return number > 300 && number <= 300 + MOST_OBD_CYLINDERS ? number - 300 : 0;
+        return number > 200 && number <= 200 + MOST_OBD_CYLINDERS
+                || number >= 261 && number < 300 && (number - 261) % 3 != 2;
     }
 
     @Override

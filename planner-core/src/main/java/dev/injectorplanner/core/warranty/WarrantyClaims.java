@@ -3,9 +3,11 @@ package dev.injectorplanner.core.warranty;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.Fault;
+import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Found;
+import dev.injectorplanner.core.fleet.Occurrences;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.units.Figures;
@@ -134,10 +136,11 @@ public final class WarrantyClaims {
 
     /** Rows of one code, oldest first, in words. */
     private static String words(String code, List<Fault> rows, ZoneId zone) {
-        int times = rows.stream().mapToInt(Fault::count).sum();
+        Occurrences seen = new Occurrences();
+        rows.forEach(seen::add);
         LocalDate first = day(rows.get(0).seenAt(), zone);
-        LocalDate last = day(rows.get(rows.size() - 1).seenAt(), zone);
-        return code + ", " + Figures.count(times, "time", "times")
+        LocalDate last = day(rows.get(rows.size() - 1).until(), zone);
+        return new FaultCode(code).inWords() + ", " + Figures.count(seen.total(), "time", "times")
                 + (first.equals(last) ? " on " + first : " from " + first + " to " + last);
     }
 

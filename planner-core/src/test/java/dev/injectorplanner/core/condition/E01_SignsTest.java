@@ -4,11 +4,14 @@ import static dev.injectorplanner.core.testkit.FleetBuilder.TODAY;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.injectorplanner.core.due.RuleBook;
+import dev.injectorplanner.core.fleet.Fault;
+import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.testkit.FleetBuilder;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.Set;
@@ -72,6 +75,26 @@ class E01_SignsTest {
         assertThat(of(8)).containsExactly(Sign.RAIL);
     }
 
+    /** SPN 97 water in fuel (from memory of the SAE J1939 Digital Annex), SPN 94 delivery pressure; FMI 4 is a short. */
+    @Test
+    void waterAndSupplyPressureSpeakAgainstTheWholeEngine() {
+        fleet.fault("T1", TODAY.minusDays(3), "SPN 94 FMI 4");
+        assertThat(of(1)).isEmpty();
+        fleet.fault("T1", TODAY.minusDays(2), "SPN 97 FMI 31");
+        assertThat(of(5)).containsExactly(Sign.RAIL);
+    }
+
+    /** An episode over midnight is seen on two days. */
+    @Test
+    void anEpisodeIsSeenOnEachOfItsDays() {
+        Instant noon = FleetBuilder.noon(TODAY.minusDays(3));
+        FaultCode code = new FaultCode("SPN 653 FMI 5");
+        fleet.faults.add(new Fault("T1", noon, code, null, 1, null, noon.plusSeconds(3_600)));
+        assertThat(of(3)).containsExactly(Sign.ONE_FAULT);
+        fleet.faults.set(0, new Fault("T1", noon, code, null, 1, null, noon.plusSeconds(20 * 3_600)));
+        assertThat(of(3)).containsExactly(Sign.FAULTS);
+    }
+
     /** Weeks run from the day after fitting: what was seen on the day itself belongs to the injector before. */
     @Test
     void aTrackBeginsTheDayAfterFitting() {
@@ -91,6 +114,6 @@ class E01_SignsTest {
     void signsAreSaidInWords() {
         assertThat(Sign.words(EnumSet.noneOf(Sign.class))).isEqualTo("no warning sign");
         assertThat(Sign.words(EnumSet.of(Sign.FAULTS, Sign.RAIL)))
-                .isEqualTo("faults on several days, rail pressure fault of the engine");
+                .isEqualTo("faults on several days, fuel pressure, leak or water fault of the engine");
     }
 }

@@ -15,6 +15,7 @@ import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.testkit.FleetBuilder;
 import dev.injectorplanner.core.usage.FleetUsage;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -96,7 +97,9 @@ class DueItemsTest {
                 .fault("T1", TODAY.minusDays(2), "P0304");
         assertThat(only().cylinder()).isEqualTo(3);
         assertThat(only().evidence())
-                .isEqualTo("3 faults of the cylinder in the last 30 days (P0269, P0303, SPN 653 FMI 5)");
+                .isEqualTo(
+                        "3 faults of the cylinder in the last 30 days (P0269, contribution or balance; P0303, misfire;"
+                                + " SPN 653 FMI 5, current below normal or open circuit)");
         assertThat(only().by()).isEqualTo(TODAY.minusDays(4));
     }
 
@@ -122,6 +125,33 @@ class DueItemsTest {
         assertThat(find()).isEmpty();
         fleet.fault("T1", TODAY.minusDays(1), "P0303");
         assertThat(only().evidence()).startsWith("4 faults");
+    }
+
+    /** What counts of a cumulative counter is its rise: 40 before the window, 41 in it is one occurrence. */
+    @Test
+    void aCounterThatWasHighBeforeTheWindowCountsItsRise() {
+        for (int day : new int[] {40, 2}) {
+            fleet.faults.add(new Fault(
+                    "T1",
+                    FleetBuilder.noon(TODAY.minusDays(day)),
+                    new FaultCode("P0269"),
+                    null,
+                    day == 40 ? 40 : 41,
+                    null));
+        }
+        assertThat(find()).isEmpty();
+    }
+
+    /** Three episodes out of a log are three faults, whatever each of them took. */
+    @Test
+    void episodesCountByTheirOwnRise() {
+        for (int day = 9; day >= 5; day -= 2) {
+            Instant at = FleetBuilder.noon(TODAY.minusDays(day));
+            assertThat(find()).isEmpty();
+            fleet.faults.add(new Fault("T1", at, new FaultCode("SPN 653 FMI 5"), null, 1, null, at.plusSeconds(7_200)));
+        }
+        assertThat(only().evidence())
+                .startsWith("3 faults of the cylinder in the last 30 days (SPN 653 FMI 5, current below normal");
     }
 
     @Test

@@ -8,10 +8,13 @@ import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.AwayWindow;
 import dev.injectorplanner.core.fleet.DutyGroup;
+import dev.injectorplanner.core.fleet.Fault;
+import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.testkit.FleetBuilder;
 import dev.injectorplanner.core.visit.Visit;
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -99,6 +102,18 @@ class H01_FuelLeakMustNotWaitTest {
         assertThat(safety(
                         PlanOf.fleet(fleet.fault("T1", TODAY.minusDays(2), code).build())))
                 .isEmpty();
+    }
+
+    /** A leak that a log shows before a repair and still after it has not been cured. */
+    @Test
+    void anEpisodeThatOutlastsTheRepairStaysOpen() {
+        Instant at = FleetBuilder.noon(TODAY.minusDays(3));
+        FaultCode code = new FaultCode("SPN 1239 FMI 31");
+        fleet.repair("T1", TODAY.minusDays(2), "return line replaced", "Kim");
+        fleet.faults.add(new Fault("T1", at, code, null, 1, null, at.plusSeconds(86_400)));
+        assertThat(safety(PlanOf.fleet(fleet.build()))).isEmpty();
+        fleet.faults.set(0, new Fault("T1", at, code, null, 1, null, at.plusSeconds(2 * 86_400)));
+        assertThat(safety(PlanOf.fleet(fleet.build()))).hasSize(1);
     }
 
     @Test

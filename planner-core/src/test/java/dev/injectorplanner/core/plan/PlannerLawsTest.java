@@ -105,7 +105,7 @@ class PlannerLawsTest {
                 .build());
         assertThat(plan.assumptions())
                 .extracting(Assumption::topic)
-                .contains("rule age_months", "rule faults", "sign: rail pressure fault of the engine");
+                .contains("rule age_months", "rule faults", "sign: fuel pressure, leak or water fault of the engine");
         assertThat(plan.assumptions()).extracting(Assumption::topic).doesNotContain("rule distance_km");
         assertThat(plan.assumptions())
                 .filteredOn(row -> row.topic().equals("rule age_months"))

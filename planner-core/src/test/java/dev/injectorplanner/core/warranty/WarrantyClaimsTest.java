@@ -45,8 +45,10 @@ class WarrantyClaimsTest {
             assertThat(claim.km()).isEqualTo(100_000);
             assertThat(claim.faultCodes())
                     .containsExactly(
-                            "P0205, 2 times from " + OUT.minusDays(8) + " to " + OUT.minusDays(1),
-                            "SPN 655 FMI 5, 1 time on " + OUT.minusDays(3));
+                            "P0205, injector of cylinder 5: circuit open, 2 times from " + OUT.minusDays(8) + " to "
+                                    + OUT.minusDays(1),
+                            "SPN 655 FMI 5, injector of cylinder 5: current below normal or open circuit, 1 time on "
+                                    + OUT.minusDays(3));
             assertThat(claim.tests()).containsExactly("balance 4.5 mm3/stroke on " + OUT.minusDays(1) + ", warm idle");
             assertThat(claim.lacking()).isEmpty();
             assertThat(claim.value()).isEqualByComparingTo("480");

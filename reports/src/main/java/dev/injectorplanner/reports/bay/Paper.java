@@ -4,6 +4,7 @@ import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
+import dev.injectorplanner.core.units.SiteForm.PaperSize;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -15,7 +16,7 @@ import org.thymeleaf.context.Context;
 import org.thymeleaf.templatemode.TemplateMode;
 import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
 
-/** Bay sheets and cylinder labels as PDF, A4. Nothing is fetched from anywhere: fonts and drawings are inside. */
+/** Bay sheets and cylinder labels as PDF. Nothing is fetched from anywhere: fonts and drawings are inside. */
 public final class Paper {
     private static final String FOLDER = "/dev/injectorplanner/reports/bay/";
     private static final TemplateEngine TEMPLATES = templates();
@@ -28,12 +29,22 @@ public final class Paper {
 
     /** Writes bay sheets, each from a page of its own. */
     public static void baySheets(List<BaySheet> sheets, OutputStream out) throws IOException {
-        write("bay-sheet", Map.of("sheets", sheets), out);
+        baySheets(sheets, PaperSize.A4, out);
+    }
+
+    /** The same on a site's paper. */
+    public static void baySheets(List<BaySheet> sheets, PaperSize size, OutputStream out) throws IOException {
+        write("bay-sheet", Map.of("sheets", sheets), size, out);
     }
 
     /** Writes cylinder labels, two by four on a page. */
     public static void labels(List<CylinderLabel> labels, OutputStream out) throws IOException {
-        write("labels", Map.of("labels", labels), out);
+        labels(labels, PaperSize.A4, out);
+    }
+
+    /** The same on a site's paper; labels for Letter are a little lower, so that four still stand below each other. */
+    public static void labels(List<CylinderLabel> labels, PaperSize size, OutputStream out) throws IOException {
+        write("labels", Map.of("labels", labels), size, out);
     }
 
     private static TemplateEngine templates() {
@@ -47,8 +58,9 @@ public final class Paper {
         return engine;
     }
 
-    private static void write(String template, Map<String, Object> model, OutputStream out) throws IOException {
-        String page = TEMPLATES.process(template, new Context(Locale.ENGLISH, model));
+    private static void write(String template, Map<String, Object> model, PaperSize size, OutputStream out)
+            throws IOException {
+        String page = onPaper(TEMPLATES.process(template, new Context(Locale.ENGLISH, model)), size);
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useFastMode();
         builder.useUriResolver((base, uri) -> null);
@@ -60,6 +72,17 @@ public final class Paper {
         builder.withProducer("Injector Planner");
         builder.toStream(out);
         builder.run();
+    }
+
+    /** Templates are written for A4; their style sheets, before the body, are changed for Letter. */
+    private static String onPaper(String page, PaperSize size) {
+        int body = page.indexOf("<body");
+        return size == PaperSize.A4 || body < 0
+                ? page
+                : page.substring(0, body)
+                                .replace("size: A4;", "size: letter;")
+                                .replace("height: 66mm;", "height: 62mm;")
+                        + page.substring(body);
     }
 
     private static void font(PdfRendererBuilder builder, String file, String family, int weight) {

@@ -7,6 +7,7 @@ import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.schedule.days.DayPlan;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.reports.workbook.Words;
 import java.io.IOException;
@@ -48,11 +49,22 @@ public final class VisitCalendar {
 
     private final Plan plan;
     private final Depot depot;
+    private final SiteForm form;
     private final Map<String, LocalDate> lastWork = new HashMap<>();
 
-    /** @throws IllegalArgumentException where the fleet has no such depot */
+    /** In km, litres and degrees C. */
     public VisitCalendar(FleetSnapshot fleet, Plan plan, String depot) {
+        this(fleet, plan, depot, SiteForm.STANDARD);
+    }
+
+    /**
+     * In a site's form.
+     *
+     * @throws IllegalArgumentException where the fleet has no such depot
+     */
+    public VisitCalendar(FleetSnapshot fleet, Plan plan, String depot, SiteForm form) {
         this.plan = plan;
+        this.form = form;
         this.depot = fleet.depots().stream()
                 .filter(each -> each.depot().equals(depot))
                 .findFirst()
@@ -108,7 +120,7 @@ public final class VisitCalendar {
         event.add(new Summary(visit.truck() + ": " + work(visit)));
         event.add(new Location(
                 depot.name() + place.map(laid -> ", bay " + laid.bay()).orElse("")));
-        event.add(new Description(description(visit)));
+        event.add(new Description(form.sentence(description(visit))));
         return event;
     }
 

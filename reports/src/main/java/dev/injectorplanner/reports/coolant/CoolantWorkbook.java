@@ -11,6 +11,7 @@ import dev.injectorplanner.core.coolant.CoolantNeed;
 import dev.injectorplanner.core.coolant.CoolantRules;
 import dev.injectorplanner.core.coolant.CoolantWeek;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.reports.table.SheetTable;
 import dev.injectorplanner.reports.table.TableColumn;
 import dev.injectorplanner.reports.table.Unit;
@@ -48,8 +49,14 @@ public final class CoolantWorkbook {
         this.mixing = new MixingTable(Words.planOf(plan));
     }
 
+    /** In km, litres and degrees C. */
     public void write(OutputStream out) throws IOException {
-        try (Book book = new Book("Coolant")) {
+        write(out, SiteForm.STANDARD);
+    }
+
+    /** In a site's units, currency, dates and paper. */
+    public void write(OutputStream out, SiteForm form) throws IOException {
+        try (Book book = new Book("Coolant", form)) {
             byWeek(book);
             byVisit(book);
             mixing.write(book);

@@ -7,6 +7,7 @@ import dev.injectorplanner.core.replay.outlook.Band;
 import dev.injectorplanner.core.replay.outlook.Outlook;
 import dev.injectorplanner.core.replay.outlook.Outlook.Month;
 import dev.injectorplanner.core.replay.outlook.Outlook.PartMonth;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.reports.workbook.BarChart;
 import dev.injectorplanner.reports.workbook.Book;
 import dev.injectorplanner.reports.workbook.Format;
@@ -40,8 +41,14 @@ public final class OutlookWorkbook {
                         + " below, one goes beyond; bands of months do not add up.";
     }
 
+    /** In km, litres and degrees C. */
     public void write(OutputStream out) throws IOException {
-        try (Book book = new Book("Outlook")) {
+        write(out, SiteForm.STANDARD);
+    }
+
+    /** In a site's units, currency, dates and paper. */
+    public void write(OutputStream out, SiteForm form) throws IOException {
+        try (Book book = new Book("Outlook", form)) {
             TableSheet months = months(book, "By month", "Months ahead, all depots", outlook.months());
             months.chart(new BarChart("Injectors by month", "pieces", 1, List.of(2, 3, 4)));
             months(book, "By depot", "Months ahead, by depot", outlook.depots());
@@ -60,7 +67,7 @@ public final class OutlookWorkbook {
         band(columns, "Trucks in", Format.WHOLE);
         band(columns, "Hours", Format.WHOLE);
         band(columns, "Coolant, l", Format.WHOLE);
-        band(columns, "Money", Format.WHOLE);
+        band(columns, book.form().money("Money"), Format.WHOLE);
         TableSheet sheet = book.table(name, title, remark, columns);
         List<Function<Month, Band>> figures = List.of(
                 Month::injectors, Month::failures, Month::visits, Month::hours, Month::coolantLitres, Month::money);
@@ -107,7 +114,7 @@ public final class OutlookWorkbook {
                         SheetColumn.of("Pieces, middle", Format.ONE_DECIMAL, 10),
                         SheetColumn.of("Pieces, low", Format.ONE_DECIMAL, 10),
                         SheetColumn.of("Pieces, high", Format.ONE_DECIMAL, 10),
-                        SheetColumn.of("Value of the mean", Format.WHOLE, 12)));
+                        SheetColumn.of(book.form().money("Value of the mean"), Format.WHOLE, 12)));
         for (PartMonth row : outlook.parts()) {
             Part part = known.get(row.part());
             double price = part == null ? 0 : part.price().doubleValue();

@@ -2,6 +2,7 @@ package dev.injectorplanner.reports.parts;
 
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.reports.workbook.Book;
 import dev.injectorplanner.reports.workbook.Words;
 import java.io.IOException;
@@ -21,10 +22,16 @@ public final class PartsWorkbook {
         this.plan = plan;
     }
 
+    /** In km, litres and degrees C. */
     public void write(OutputStream out) throws IOException {
+        write(out, SiteForm.STANDARD);
+    }
+
+    /** In a site's units, currency, dates and paper. */
+    public void write(OutputStream out, SiteForm form) throws IOException {
         String remark = Words.planOf(plan);
         Descriptions descriptions = new Descriptions(fleet);
-        try (Book book = new Book("Parts needs")) {
+        try (Book book = new Book("Parts needs", form)) {
             OrderSheets orders = new OrderSheets(plan, remark);
             orders.now(book);
             orders.later(book);

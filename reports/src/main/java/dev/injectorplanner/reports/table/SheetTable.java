@@ -22,11 +22,15 @@ public final class SheetTable {
                 title,
                 remark,
                 columns.stream()
-                        .map(column -> new SheetColumn(
-                                column.headingWithUnit(), column.format(), column.width(), column.total()))
+                        .map(column ->
+                                new SheetColumn(heading(book, column), column.format(), column.width(), column.total()))
                         .toList());
         rows.forEach(row -> sheet.row(
                 columns.stream().map(column -> column.value().apply(row)).toArray()));
         return sheet.finish();
+    }
+
+    private static String heading(Book book, TableColumn<?> column) {
+        return column.unit() == Unit.MONEY ? book.form().money(column.heading()) : column.headingWithUnit();
     }
 }

@@ -2,9 +2,11 @@ package dev.injectorplanner.reports.work;
 
 import static java.util.Comparator.comparingDouble;
 
+import dev.injectorplanner.core.history.Clock;
 import dev.injectorplanner.core.history.PartLife;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.risk.InjectorRisk;
+import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.reports.workbook.Book;
 import dev.injectorplanner.reports.workbook.Format;
 import dev.injectorplanner.reports.workbook.SheetColumn;
@@ -71,19 +73,20 @@ final class RiskSheet {
         plan.risks().stream()
                 .sorted(comparingDouble(InjectorRisk::chance12).reversed())
                 .limit(MOST_ROWS)
-                .forEach(risk -> row(sheet, risk));
+                .forEach(risk -> row(sheet, risk, book.form().units()));
         sheet.finish();
     }
 
-    private void row(TableSheet sheet, InjectorRisk risk) {
+    private void row(TableSheet sheet, InjectorRisk risk, SiteUnits units) {
+        boolean km = risk.clock() == Clock.DISTANCE;
         sheet.row(
                 risk.truck(),
                 risk.depot(),
                 risk.cylinder(),
                 risk.part(),
                 Words.of(risk.origin()),
-                risk.age(),
-                risk.clock().unit(),
+                km ? units.ofKm(risk.age()) : risk.age(),
+                km ? units.distanceUnit() : risk.clock().unit(),
                 risk.condition(),
                 risk.multiplier(),
                 percent(risk.chance4()),

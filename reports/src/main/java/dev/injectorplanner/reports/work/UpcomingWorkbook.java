@@ -7,6 +7,7 @@ import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.TruckReason;
 import dev.injectorplanner.core.plan.Unplanned;
 import dev.injectorplanner.core.schedule.WeekLoad;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.reports.table.SheetTable;
 import dev.injectorplanner.reports.table.TableColumn;
 import dev.injectorplanner.reports.table.Unit;
@@ -44,8 +45,14 @@ public final class UpcomingWorkbook {
         this.remark = Words.planOf(plan);
     }
 
+    /** In km, litres and degrees C. */
     public void write(OutputStream out) throws IOException {
-        try (Book book = new Book("Upcoming work")) {
+        write(out, SiteForm.STANDARD);
+    }
+
+    /** In a site's units, currency, dates and paper. */
+    public void write(OutputStream out, SiteForm form) throws IOException {
+        try (Book book = new Book("Upcoming work", form)) {
             visits(book);
             dueItems(book);
             hours(book);

@@ -6,6 +6,7 @@ import dev.injectorplanner.core.parts.PartNeeds;
 import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.schedule.days.DayPlan;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.reports.table.SheetTable;
 import dev.injectorplanner.reports.table.TableColumn;
@@ -42,10 +43,16 @@ public final class WorkListBook {
                 .toList();
     }
 
+    /** In km, litres and degrees C. */
     public void write(OutputStream out) throws IOException {
+        write(out, SiteForm.STANDARD);
+    }
+
+    /** In a site's units, currency, dates and paper. */
+    public void write(OutputStream out, SiteForm form) throws IOException {
         String title = "Work list, " + depot + ", week " + week;
         String remark = "Monday " + week.monday() + " to Sunday " + week.sunday() + ". Plan of " + plan.today() + ".";
-        try (Book book = new Book(title)) {
+        try (Book book = new Book(title, form)) {
             list(book, title, remark);
             PartNeeds parts = new PartNeeds(index, plan.today(), plan.parts().rules());
             visits().forEach(visit -> new TruckPage(index, parts, visit).write(book, remark));

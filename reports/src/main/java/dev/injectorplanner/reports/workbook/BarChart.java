@@ -1,5 +1,6 @@
 package dev.injectorplanner.reports.workbook;
 
+import dev.injectorplanner.core.units.SiteUnits;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.PresetColor;
@@ -35,6 +36,13 @@ public record BarChart(String title, String valueTitle, int categories, List<Int
     /** With an upright axis from zero. */
     public BarChart(String title, String valueTitle, int categories, List<Integer> series) {
         this(title, valueTitle, categories, series, true);
+    }
+
+    /** With the site's unit of volume on its upright axis. */
+    BarChart in(SiteUnits units) {
+        return valueTitle.equals("litres") && units.volume() != SiteUnits.Volume.LITRES
+                ? new BarChart(title, "US gallons", categories, series, fromZero)
+                : this;
     }
 
     void draw(XSSFSheet sheet, int head, int last, int atColumn) {

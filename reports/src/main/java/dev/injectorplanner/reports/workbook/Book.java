@@ -1,6 +1,7 @@
 package dev.injectorplanner.reports.workbook;
 
 import dev.injectorplanner.core.plan.Assumption;
+import dev.injectorplanner.core.units.SiteForm;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
@@ -14,13 +15,30 @@ public final class Book implements AutoCloseable {
     private static final String AUTHOR = "Injector Planner";
 
     private final XSSFWorkbook workbook = new XSSFWorkbook();
-    private final Styles styles = new Styles(workbook);
+    private final SiteForm form;
+    private final Styles styles;
     private final List<Runnable> charts = new ArrayList<>();
 
-    /** @param title what the workbook is, in its properties */
+    /** In km, litres and degrees C, ISO dates, on A4. */
     public Book(String title) {
+        this(title, SiteForm.STANDARD);
+    }
+
+    /**
+     * In a site's form.
+     *
+     * @param title what the workbook is, in its properties
+     */
+    public Book(String title, SiteForm form) {
+        this.form = form;
+        this.styles = new Styles(workbook, form);
         workbook.getProperties().getCoreProperties().setTitle(title);
         workbook.getProperties().getCoreProperties().setCreator(AUTHOR);
+    }
+
+    /** How the site wants it. */
+    public SiteForm form() {
+        return form;
     }
 
     /**

@@ -1,5 +1,6 @@
 package dev.injectorplanner.reports.workbook;
 
+import dev.injectorplanner.core.units.SiteForm.DateForm;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 
 /** How the cells of a column are written. */
@@ -26,8 +27,8 @@ public enum Format {
         return alignment == HorizontalAlignment.RIGHT;
     }
 
-    String pattern() {
-        return pattern;
+    String pattern(DateForm dates) {
+        return this == DATE ? dates.cellPattern() : pattern;
     }
 
     HorizontalAlignment alignment() {

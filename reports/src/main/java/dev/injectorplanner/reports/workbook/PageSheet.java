@@ -1,5 +1,6 @@
 package dev.injectorplanner.reports.workbook;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -15,6 +16,7 @@ public final class PageSheet {
     private final XSSFSheet sheet;
     private final Styles styles;
     private final Cells cells;
+    private List<SiteColumn> site = List.of();
     private int next;
 
     PageSheet(XSSFSheet sheet, Styles styles, String title, String remark) {
@@ -25,12 +27,13 @@ public final class PageSheet {
             sheet.setColumnWidth(c, WIDTHS[c] * 256);
         }
         cells.put(sheet.createRow(next++), 0, title, styles.title());
-        cells.put(sheet.createRow(next++), 0, remark, styles.remark());
-        Paper.setUp(sheet, false);
+        cells.put(sheet.createRow(next++), 0, styles.form().sentence(remark), styles.remark());
+        Paper.setUp(sheet, false, styles.form().paper());
     }
 
     /** A heading with its letter, so that two people on the telephone find the same place. */
     public PageSheet section(String letter, String heading) {
+        site = List.of();
         next++;
         Row row = sheet.createRow(next++);
         for (int c = 0; c < COLUMNS; c++) {
@@ -40,7 +43,8 @@ public final class PageSheet {
     }
 
     /** A line of text over the whole width, as high as it needs. */
-    public PageSheet text(String text) {
+    public PageSheet text(String engine) {
+        String text = styles.form().sentence(engine);
         Row row = sheet.createRow(next);
         cells.put(row, 0, text, styles.cellOf(Format.WRAPPED));
         for (int c = 1; c < COLUMNS; c++) {
@@ -53,7 +57,12 @@ public final class PageSheet {
     }
 
     /** Headings of a small table, at most six. */
-    public PageSheet heads(List<String> heads, List<Format> formats) {
+    public PageSheet heads(List<String> engine, List<Format> formats) {
+        site = new ArrayList<>();
+        for (int c = 0; c < engine.size(); c++) {
+            site.add(SiteColumn.of(engine.get(c), formats.get(c), styles.form()));
+        }
+        List<String> heads = site.stream().map(SiteColumn::title).toList();
         Row row = sheet.createRow(next++);
         for (int c = 0; c < heads.size(); c++) {
             cells.put(row, c, heads.get(c), styles.headOf(formats.get(c)));
@@ -69,8 +78,9 @@ public final class PageSheet {
         Row row = sheet.createRow(next++);
         int lines = 1;
         for (int c = 0; c < values.length; c++) {
-            cells.put(row, c, values[c], styles.cellOf(formats.get(c)));
-            lines = Math.max(lines, Cells.lines(values[c], formats.get(c), WIDTHS[c]));
+            Object value = c < site.size() ? site.get(c).value(values[c]) : values[c];
+            cells.put(row, c, value, styles.cellOf(formats.get(c)));
+            lines = Math.max(lines, Cells.lines(value, formats.get(c), WIDTHS[c]));
         }
         rule(row, values.length);
         row.setHeightInPoints(Cells.points(lines));

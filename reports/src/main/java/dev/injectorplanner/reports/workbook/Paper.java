@@ -1,5 +1,6 @@
 package dev.injectorplanner.reports.workbook;
 
+import dev.injectorplanner.core.units.SiteForm.PaperSize;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Sheet;
 
@@ -10,9 +11,9 @@ final class Paper {
 
     private Paper() {}
 
-    static void setUp(Sheet sheet, boolean landscape) {
+    static void setUp(Sheet sheet, boolean landscape, PaperSize size) {
         PrintSetup print = sheet.getPrintSetup();
-        print.setPaperSize(PrintSetup.A4_PAPERSIZE);
+        print.setPaperSize(size == PaperSize.LETTER ? PrintSetup.LETTER_PAPERSIZE : PrintSetup.A4_PAPERSIZE);
         print.setLandscape(landscape);
         sheet.setFitToPage(true);
         sheet.setAutobreaks(true);

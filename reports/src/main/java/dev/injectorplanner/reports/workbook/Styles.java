@@ -1,5 +1,6 @@
 package dev.injectorplanner.reports.workbook;
 
+import dev.injectorplanner.core.units.SiteForm;
 import java.util.EnumMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
@@ -16,6 +17,7 @@ final class Styles {
     private static final String FONT = "Liberation Sans";
 
     private final Workbook workbook;
+    private final SiteForm form;
     private final Map<Format, CellStyle> cells = new EnumMap<>(Format.class);
     private final Map<Format, CellStyle> totals = new EnumMap<>(Format.class);
     private final Map<Format, CellStyle> heads = new EnumMap<>(Format.class);
@@ -24,8 +26,9 @@ final class Styles {
     private final CellStyle quoted;
     private final CellStyle section;
 
-    Styles(Workbook workbook) {
+    Styles(Workbook workbook, SiteForm form) {
         this.workbook = workbook;
+        this.form = form;
         this.title = workbook.createCellStyle();
         title.setFont(font(TITLE_POINTS, true));
         this.section = workbook.createCellStyle();
@@ -57,7 +60,7 @@ final class Styles {
     private CellStyle cell(Format format) {
         CellStyle style = workbook.createCellStyle();
         style.setFont(font(BODY_POINTS, false));
-        style.setDataFormat(workbook.createDataFormat().getFormat(format.pattern()));
+        style.setDataFormat(workbook.createDataFormat().getFormat(format.pattern(form.dates())));
         style.setAlignment(format.alignment());
         style.setVerticalAlignment(VerticalAlignment.CENTER);
         style.setBorderBottom(BorderStyle.HAIR);
@@ -82,6 +85,10 @@ final class Styles {
     /** Keeps text off a number that ends at its left. */
     private static short indention(Format format) {
         return (short) (format.alignment() == HorizontalAlignment.LEFT ? 1 : 0);
+    }
+
+    SiteForm form() {
+        return form;
     }
 
     CellStyle title() {

@@ -24,6 +24,7 @@ public final class TableSheet {
     private final Consumer<Runnable> whenWhole;
     private final Cells cells;
     private final List<SheetColumn> columns;
+    private final List<SiteColumn> site;
     private final double[] sums;
     private int next = HEAD + 1;
 
@@ -40,15 +41,18 @@ public final class TableSheet {
         this.whenWhole = whenWhole;
         this.cells = new Cells(styles);
         this.columns = List.copyOf(columns);
+        this.site = columns.stream()
+                .map(column -> SiteColumn.of(column.title(), column.format(), styles.form()))
+                .toList();
         this.sums = new double[columns.size()];
         cells.put(sheet.createRow(TITLE), 0, title, styles.title());
-        cells.put(sheet.createRow(REMARK), 0, remark, styles.remark());
+        cells.put(sheet.createRow(REMARK), 0, styles.form().sentence(remark), styles.remark());
         Row head = sheet.createRow(HEAD);
         int lines = 1;
         for (int c = 0; c < columns.size(); c++) {
             SheetColumn column = columns.get(c);
-            lines = Math.max(lines, Cells.lines(column.title(), Format.WRAPPED, column.width() - 2));
-            cells.put(head, c, column.title(), styles.headOf(column.format()));
+            lines = Math.max(lines, Cells.lines(site.get(c).title(), Format.WRAPPED, column.width() - 2));
+            cells.put(head, c, site.get(c).title(), styles.headOf(column.format()));
             sheet.setColumnWidth(c, column.width() * 256);
         }
         head.setHeightInPoints(Cells.points(lines));
@@ -62,7 +66,7 @@ public final class TableSheet {
         Row row = sheet.createRow(next++);
         int lines = 1;
         for (int c = 0; c < values.length; c++) {
-            Object value = values[c];
+            Object value = site.get(c).value(values[c]);
             lines = Math.max(
                     lines,
                     Cells.lines(value, columns.get(c).format(), columns.get(c).width()));
@@ -89,7 +93,7 @@ public final class TableSheet {
         sheet.setAutoFilter(new CellRangeAddress(HEAD, last, 0, columns.size() - 1));
         sheet.createFreezePane(0, HEAD + 1);
         sheet.setRepeatingRows(CellRangeAddress.valueOf((HEAD + 1) + ":" + (HEAD + 1)));
-        Paper.setUp(sheet, true);
+        Paper.setUp(sheet, true, styles.form().paper());
         return this;
     }
 
@@ -143,7 +147,7 @@ public final class TableSheet {
     /** A chart of the body's rows beside the table. */
     public void chart(BarChart chart) {
         if (next > HEAD + 1) {
-            whenWhole.accept(() -> chart.draw(sheet, HEAD, next - 1, columns.size() + 1));
+            whenWhole.accept(() -> chart.in(styles.form().units()).draw(sheet, HEAD, next - 1, columns.size() + 1));
         }
     }
 }

@@ -18,6 +18,7 @@ import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.schedule.EarliestFit;
+import dev.injectorplanner.core.units.SiteForm.PaperSize;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.visit.Visit;
 import java.awt.image.BufferedImage;
@@ -113,6 +114,23 @@ class PaperTest {
         assertThat(CylinderLabel.read("T005;3;SN-703;7Q2M0F4K91XA"))
                 .hasValue(new CylinderLabel.Scanned("T005", 3, "SN-703", "7Q2M0F4K91XA"));
         assertThat(CylinderLabel.read("7Q2M0F4K91XA")).isEmpty();
+    }
+
+    /** Letter is 8.5 by 11 inches, 612 by 792 points; eight labels stand on a page as on A4. */
+    @Test
+    void labels_on_letter() throws Exception {
+        List<CylinderLabel> labels = new ArrayList<>();
+        for (int cylinder = 1; cylinder <= 8; cylinder++) {
+            labels.add(new CylinderLabel(
+                    "T005", cylinder, "left", "INJ-8", "SN-70" + cylinder, "7Q2M0F4K91XA" + cylinder, "week 2026-W10"));
+        }
+        for (PaperSize size : PaperSize.values()) {
+            try (PDDocument document = Loader.loadPDF(pdf(out -> Paper.labels(labels, size, out)))) {
+                assertThat(document.getNumberOfPages()).as("%s", size).isEqualTo(1);
+                assertThat(document.getPage(0).getMediaBox().getHeight())
+                        .isBetween(size == PaperSize.LETTER ? 791f : 841f, size == PaperSize.LETTER ? 793f : 843f);
+            }
+        }
     }
 
     @Test

@@ -4,6 +4,7 @@ import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.ApiToken;
 import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.plans.KeptPlan;
+import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.imports.table.Table;
@@ -36,6 +37,7 @@ class ApiPage {
     private final PlansInForce plans;
     private final AuditTrail audit;
     private final Fleets fleets;
+    private final SiteSettings settings;
 
     ApiPage(Application application, PlansInForce plans, AuditTrail audit, Fleets fleets) {
         this.intake = new RowIntake(application.intake(), application.store());
@@ -44,6 +46,7 @@ class ApiPage {
         this.plans = plans;
         this.audit = audit;
         this.fleets = fleets;
+        this.settings = application.settings();
     }
 
     @GetMapping(path = "/api/v1/openapi.json", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -56,8 +59,10 @@ class ApiPage {
             Authentication known,
             @RequestParam("truck") String truck,
             @RequestParam(name = "cursor", required = false) @Nullable String cursor,
-            @RequestParam(name = "limit", required = false) @Nullable String limit) {
-        return pages.readings(truck, ApiRequest.token(known).depot(), Cursor.of(cursor, limit));
+            @RequestParam(name = "limit", required = false) @Nullable String limit,
+            @RequestParam(name = "units", required = false) @Nullable String units) {
+        return pages.readings(
+                truck, ApiRequest.token(known).depot(), Cursor.of(cursor, limit), AnswerUnits.of(units, settings));
     }
 
     @PostMapping(path = "/api/v1/readings", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -74,8 +79,10 @@ class ApiPage {
             Authentication known,
             @RequestParam("truck") String truck,
             @RequestParam(name = "cursor", required = false) @Nullable String cursor,
-            @RequestParam(name = "limit", required = false) @Nullable String limit) {
-        return pages.faults(truck, ApiRequest.token(known).depot(), Cursor.of(cursor, limit));
+            @RequestParam(name = "limit", required = false) @Nullable String limit,
+            @RequestParam(name = "units", required = false) @Nullable String units) {
+        return pages.faults(
+                truck, ApiRequest.token(known).depot(), Cursor.of(cursor, limit), AnswerUnits.of(units, settings));
     }
 
     @PostMapping(path = "/api/v1/faults", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -92,7 +99,8 @@ class ApiPage {
             Authentication known,
             @RequestParam("depot") String depot,
             @RequestParam(name = "cursor", required = false) @Nullable String cursor,
-            @RequestParam(name = "limit", required = false) @Nullable String limit) {
+            @RequestParam(name = "limit", required = false) @Nullable String limit,
+            @RequestParam(name = "units", required = false) @Nullable String units) {
         String only = ApiRequest.token(known).depot();
         KeptPlan kept =
                 only != null && !only.equals(depot) ? null : plans.find(depot).orElse(null);
@@ -104,7 +112,7 @@ class ApiPage {
                             + "\" has no plan in force, or this token does not cover it. Fix: check the name.",
                     List.of());
         }
-        return PlanAnswer.of(depot, kept, Cursor.of(cursor, limit));
+        return PlanAnswer.of(depot, kept, Cursor.of(cursor, limit), AnswerUnits.of(units, settings));
     }
 
     private ResponseEntity<String> add(Table<?> table, ApiToken token, @Nullable String key, HttpServletRequest request)

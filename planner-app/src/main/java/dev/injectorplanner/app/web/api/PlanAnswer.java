@@ -2,6 +2,7 @@ package dev.injectorplanner.app.web.api;
 
 import dev.injectorplanner.app.plans.KeptPlan;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.visit.Visit;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 public final class PlanAnswer {
     private PlanAnswer() {}
 
-    public static Map<String, Object> of(String depot, KeptPlan kept, Cursor cursor) {
+    public static Map<String, Object> of(String depot, KeptPlan kept, Cursor cursor, SiteForm form) {
         Plan plan = kept.plan();
         List<Visit> visits = plan.visits().stream()
                 .filter(visit -> visit.depot().equals(depot))
@@ -29,13 +30,18 @@ public final class PlanAnswer {
         answer.put("weeks", plan.weeks());
         answer.put(
                 "items",
-                visits.subList(from, to).stream().map(PlanAnswer::visit).toList());
+                visits.subList(from, to).stream()
+                        .map(visit -> visit(visit, form))
+                        .toList());
+        if (!form.currency().isEmpty()) {
+            answer.put("currency", form.currency());
+        }
         @Nullable String next = to < visits.size() ? Cursor.text(to) : null;
         answer.put("next", next);
         return answer;
     }
 
-    private static Map<String, Object> visit(Visit visit) {
+    private static Map<String, Object> visit(Visit visit, SiteForm form) {
         Map<String, Object> fields = new LinkedHashMap<>();
         fields.put("truck", visit.truck());
         fields.put("week", visit.week().toString());
@@ -44,8 +50,8 @@ public final class PlanAnswer {
         fields.put("tasks", visit.tasks());
         fields.put("inspection", visit.inspection());
         fields.put("labour_hours", visit.labourHours());
-        fields.put("drained_litres", visit.drainedLitres());
-        fields.put("why", visit.why());
+        AnswerUnits.volume(fields, "drained", visit.drainedLitres(), form);
+        fields.put("why", form.sentence(visit.why()));
         return fields;
     }
 }

@@ -1,8 +1,10 @@
 package dev.injectorplanner.app.web.api;
 
 import dev.injectorplanner.app.store.StoreSql;
+import dev.injectorplanner.core.units.SiteForm;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +20,7 @@ public final class RowPages {
     }
 
     /** Readings of a truck; {@code depot} is the one depot that may be seen, or null for all. */
-    public Map<String, Object> readings(String truck, @Nullable String depot, Cursor cursor) {
+    public Map<String, Object> readings(String truck, @Nullable String depot, Cursor cursor, SiteForm form) {
         return page(
                 "select id, truck, taken_at, odometer_km, engine_hours, meter_replaced from reading",
                 truck,
@@ -26,7 +28,7 @@ public final class RowPages {
                 cursor,
                 row -> {
                     Map<String, Object> fields = start(row, "taken_at");
-                    fields.put("odometer_km", row.getObject("odometer_km"));
+                    AnswerUnits.distance(fields, "odometer", row.getObject("odometer_km"), form);
                     fields.put("engine_hours", row.getObject("engine_hours"));
                     fields.put("meter_replaced", row.getBoolean("meter_replaced"));
                     return fields;
@@ -34,9 +36,9 @@ public final class RowPages {
     }
 
     /** Faults of a truck, as above. */
-    public Map<String, Object> faults(String truck, @Nullable String depot, Cursor cursor) {
+    public Map<String, Object> faults(String truck, @Nullable String depot, Cursor cursor, SiteForm form) {
         return page(
-                "select id, truck, seen_at, code, cylinder, occurrences, odometer_km from fault",
+                "select id, truck, seen_at, code, cylinder, occurrences, odometer_km, last_seen_at from fault",
                 truck,
                 depot,
                 cursor,
@@ -45,7 +47,9 @@ public final class RowPages {
                     fields.put("code", row.getString("code"));
                     fields.put("cylinder", row.getObject("cylinder"));
                     fields.put("count", row.getInt("occurrences"));
-                    fields.put("odometer_km", row.getObject("odometer_km"));
+                    AnswerUnits.distance(fields, "odometer", row.getObject("odometer_km"), form);
+                    Instant last = StoreSql.instant(row, "last_seen_at");
+                    fields.put("last_seen_at", last == null ? null : last.toString());
                     return fields;
                 });
     }

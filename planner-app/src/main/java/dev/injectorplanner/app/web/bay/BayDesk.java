@@ -17,6 +17,7 @@ import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.schedule.days.DayPlan;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.reports.bay.BaySheet;
@@ -174,5 +175,10 @@ class BayDesk {
 
     static ResponseStatusException notThere() {
         return new ResponseStatusException(HttpStatus.NOT_FOUND);
+    }
+
+    /** The paper that the site prints on. */
+    SiteForm.PaperSize paper() {
+        return settings.form().paper();
     }
 }

@@ -4,6 +4,7 @@ import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.app.web.download.Downloads;
 import dev.injectorplanner.app.web.download.FileOffer;
+import dev.injectorplanner.core.units.SiteForm.PaperSize;
 import dev.injectorplanner.reports.bay.BaySheet;
 import dev.injectorplanner.reports.bay.CylinderLabel;
 import dev.injectorplanner.reports.bay.Paper;
@@ -27,7 +28,7 @@ class BayPapers {
      *
      * @param printed sheet or labels
      */
-    private record Printed(String name, List<?> printed) {}
+    private record Printed(String name, PaperSize size, List<?> printed) {}
 
     BayPapers(BayDesk desk, Downloads downloads) {
         this.desk = desk;
@@ -45,11 +46,12 @@ class BayPapers {
             throw BayDesk.notThere();
         }
         List<BaySheet> sheets = List.of(sheet);
+        PaperSize size = desk.paper();
         return downloads.answer(
-                new Printed(name, sheets),
+                new Printed(name, size, sheets),
                 (progress, out) -> {
                     progress.step("writing the bay sheet");
-                    Paper.baySheets(sheets, out);
+                    Paper.baySheets(sheets, size, out);
                 },
                 FileOffer.pdf("bay-sheet-" + name + "-" + sheet.week() + ".pdf", BayAddresses.bay(name)),
                 response,
@@ -71,11 +73,12 @@ class BayPapers {
                 .sorted(Comparator.comparing(entry -> entry.getKey()))
                 .map(entry -> label(at, entry.getKey(), entry.getValue()))
                 .toList();
+        PaperSize size = desk.paper();
         return downloads.answer(
-                new Printed(name, labels),
+                new Printed(name, size, labels),
                 (progress, out) -> {
                     progress.step("writing the labels");
-                    Paper.labels(labels, out);
+                    Paper.labels(labels, size, out);
                 },
                 FileOffer.pdf("labels-" + name + ".pdf", BayAddresses.bay(name)),
                 response,

@@ -3,6 +3,7 @@ package dev.injectorplanner.app.web.calendar;
 import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.calendar.CalendarFeeds;
 import dev.injectorplanner.app.plans.KeptPlan;
+import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.core.fleet.FleetIndex;
@@ -31,11 +32,13 @@ public class CalendarPage {
     private final CalendarFeeds feeds;
     private final PlansInForce plans;
     private final Fleets fleets;
+    private final SiteSettings settings;
 
     CalendarPage(Application application, PlansInForce plans, Fleets fleets) {
         this.feeds = new CalendarFeeds(application.store().dataSource());
         this.plans = plans;
         this.fleets = fleets;
+        this.settings = application.settings();
     }
 
     @GetMapping(PATH + "{token}.ics")
@@ -51,7 +54,7 @@ public class CalendarPage {
             return ResponseEntity.notFound().build();
         }
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new VisitCalendar(fleet.get().fleet(), plan.get().plan(), depot).write(out);
+        new VisitCalendar(fleet.get().fleet(), plan.get().plan(), depot, settings.form()).write(out);
         return ResponseEntity.ok()
                 .contentType(CALENDAR)
                 .header("Content-Disposition", "inline; filename=\"visits.ics\"")

@@ -6,10 +6,11 @@ import java.util.List;
  * The frame of a page.
  *
  * @param site the site's name, or empty
+ * @param money in which currency amounts are, in words; empty where the site has not said
  * @param who who looks, in words
  * @param entries the pages this person may go to
  */
-public record Frame(String site, String who, List<Entry> entries) {
+public record Frame(String site, String money, String who, List<Entry> entries) {
     public Frame {
         entries = List.copyOf(entries);
     }

@@ -27,6 +27,10 @@ public class FrameParts {
 
     @Bean
     Frames frames(Viewers viewers, SiteName site, Application application) {
-        return new Frames(viewers, site, new Alerts(application.store().dataSource()));
+        return new Frames(
+                viewers,
+                site,
+                application.settings(),
+                new Alerts(application.store().dataSource()));
     }
 }

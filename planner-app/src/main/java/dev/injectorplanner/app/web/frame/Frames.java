@@ -2,17 +2,20 @@ package dev.injectorplanner.app.web.frame;
 
 import dev.injectorplanner.app.alert.Alerts;
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.site.SiteSettings;
 import java.util.stream.Collectors;
 
 /** Makes the frame of a page for whoever looks at it. */
 public final class Frames {
     private final Viewers viewers;
     private final SiteName site;
+    private final SiteSettings settings;
     private final Alerts alerts;
 
-    Frames(Viewers viewers, SiteName site, Alerts alerts) {
+    Frames(Viewers viewers, SiteName site, SiteSettings settings, Alerts alerts) {
         this.viewers = viewers;
         this.site = site;
+        this.settings = settings;
         this.alerts = alerts;
     }
 
@@ -23,7 +26,11 @@ public final class Frames {
                 viewer.roles().stream().sorted().map(role -> role.words()).collect(Collectors.joining(", "));
         String depot = viewer.depot() == null ? "all depots" : viewer.depot();
         int raised = Navigation.mayGo(viewer, Navigation.ALERTS) ? alerts.countRaised(viewer.depot()) : 0;
+        String currency = settings.form().currency();
         return new Frame(
-                site.name(), viewer.name() + ", " + roles + ", " + depot, Navigation.entries(viewer, path, raised));
+                site.name(),
+                currency.isEmpty() ? "" : "Amounts in " + currency,
+                viewer.name() + ", " + roles + ", " + depot,
+                Navigation.entries(viewer, path, raised));
     }
 }

@@ -66,7 +66,7 @@ public class ImportsPage {
         List<MultipartFile> given =
                 files.stream().filter(file -> !file.isEmpty()).toList();
         if (given.isEmpty()) {
-            throw new InvalidValueException("files", "", "no file was chosen", "choose one or more CSV or XLSX files");
+            throw new InvalidValueException("files", "", "no file was chosen", "choose one or more files");
         }
         Mode how = mode(mode);
         Uploads.Taken taken = uploads.take(given);

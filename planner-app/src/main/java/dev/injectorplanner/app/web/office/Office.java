@@ -8,6 +8,7 @@ import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.units.SiteUnits;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -86,6 +87,11 @@ public final class Office {
                         SiteUnits.METRIC,
                         plan.done()))
                 .toList();
+    }
+
+    /** How the site wants its papers. */
+    public SiteForm form() {
+        return settings.form();
     }
 
     /** The units in which people of the site read. */

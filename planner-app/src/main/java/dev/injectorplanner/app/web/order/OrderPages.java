@@ -142,14 +142,14 @@ public class OrderPages {
         Plan content = PlanOfDepots.of(plans);
         progress.step("writing the workbook");
         switch (wanted.name()) {
-            case "upcoming-work" -> new UpcomingWorkbook(trucks(plans), content).write(out);
+            case "upcoming-work" -> new UpcomingWorkbook(trucks(plans), content).write(out, office.form());
             case "parts-needs" -> {
                 progress.step("reading the fleet");
                 FleetSnapshot fleet = planning.fleet(chosen.only());
                 progress.step("writing the workbook");
-                new PartsWorkbook(fleet, content).write(out);
+                new PartsWorkbook(fleet, content).write(out, office.form());
             }
-            default -> new CoolantWorkbook(content).write(out);
+            default -> new CoolantWorkbook(content).write(out, office.form());
         }
     }
 

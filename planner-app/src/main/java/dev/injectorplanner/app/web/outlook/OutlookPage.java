@@ -111,7 +111,7 @@ public class OutlookPage {
                     progress.step("reading the fleet");
                     FleetSnapshot fleet = planning.fleet(only);
                     progress.step("writing the workbook");
-                    new OutlookWorkbook(fleet, found.get()).write(out);
+                    new OutlookWorkbook(fleet, found.get()).write(out, office.form());
                 },
                 FileOffer.workbook("outlook.xlsx", Address.outlook(depot, months)),
                 response,

@@ -6,6 +6,7 @@ import dev.injectorplanner.core.fleet.Bank;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
+import dev.injectorplanner.core.fleet.Occurrences;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.units.Figures;
@@ -172,10 +173,16 @@ public final class EngineView {
                 .map(FittedInjector::fittedOn)
                 .filter(from::isBefore)
                 .orElse(from);
-        return plan.fleet().faultsOf(truck.truck()).stream()
-                .filter(fault -> fault.cylinder() != null && fault.cylinder() == number)
-                .filter(fault -> !LocalDate.ofInstant(fault.seenAt(), zone).isBefore(since))
-                .mapToLong(Fault::count)
-                .sum();
+        Occurrences seen = new Occurrences();
+        for (Fault fault : plan.fleet().faultsOf(truck.truck())) {
+            if (fault.cylinder() != null && fault.cylinder() == number) {
+                if (LocalDate.ofInstant(fault.until(), zone).isBefore(since)) {
+                    seen.before(fault);
+                } else {
+                    seen.add(fault);
+                }
+            }
+        }
+        return seen.total();
     }
 }

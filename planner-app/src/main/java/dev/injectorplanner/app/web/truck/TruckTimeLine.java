@@ -11,6 +11,7 @@ import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.units.Figures;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -97,7 +98,20 @@ final class TruckTimeLine {
         return row(
                 day(fault.seenAt()),
                 (cylinder == null ? "truck" : "cylinder " + cylinder) + ": fault",
-                fault.code() + ", " + Figures.count(fault.count(), "time", "times") + at(fault.odometerKm()));
+                fault.code().inWords() + ", " + Figures.count(fault.count(), "time", "times") + until(fault)
+                        + at(fault.odometerKm()));
+    }
+
+    /** How long an episode lasted, in words; empty for one report. */
+    private String until(Fault fault) {
+        if (!fault.isEpisode()) {
+            return "";
+        }
+        LocalDate last = day(fault.until());
+        long minutes = Duration.between(fault.seenAt(), fault.until()).toMinutes();
+        return last.equals(day(fault.seenAt()))
+                ? " in " + Figures.count(Math.max(1, minutes), "minute", "minutes")
+                : " until " + DisplayFormat.shortDate(last);
     }
 
     private LocalDate day(Instant at) {

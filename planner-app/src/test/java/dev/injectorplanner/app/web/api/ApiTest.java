@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.injectorplanner.app.people.ApiTokens;
 import dev.injectorplanner.app.people.ApiTokens.NewToken;
 import dev.injectorplanner.app.people.Scope;
+import dev.injectorplanner.app.site.SettingKinds;
 import dev.injectorplanner.app.store.OneOfEach;
 import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.app.testkit.Database;
 import dev.injectorplanner.app.testkit.PlannerRuns;
+import dev.injectorplanner.app.testkit.TruckLogs;
 import dev.injectorplanner.app.web.RunningApp;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.imports.j1939.TroubleCode;
 import dev.injectorplanner.imports.table.Column;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.table.Tables;
@@ -22,6 +25,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.time.Instant;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -210,6 +214,67 @@ class ApiTest {
     }
 
     @Test
+    void a_vehicle_log_becomes_faults_and_readings(URI address, RunningApp app) throws Exception {
+        String token = token(app, EnumSet.allOf(Scope.class), null);
+        Instant at = Instant.parse("2027-10-01T06:00:00Z");
+        String log = new TruckLogs()
+                .odometer(at, 950_000)
+                .faults(at.plusSeconds(1), 30, 0, new TroubleCode(652, 5, 3, 0))
+                .text();
+        String path = "/api/v1/logs?name=night.log&truck=" + TRUCK;
+        HttpResponse<String> sent = post(address, path, token, log);
+        assertThat(sent.statusCode()).isEqualTo(200);
+        assertThat(sent.body()).contains("{\"table\":\"readings\",\"read\":1,\"added\":1");
+        assertThat(post(address, path, token, log).body())
+                .contains("\"unchanged\":1")
+                .doesNotContain("\"added\":1");
+        assertThat(get(address, "/api/v1/faults?limit=1000&truck=" + TRUCK, token)
+                        .body())
+                .contains("\"code\":\"SPN 652 FMI 5\",\"cylinder\":2")
+                .contains("\"last_seen_at\":\"2027-10-01T06:00:30Z\"");
+    }
+
+    /** 160,934.4 km are 100,000 miles exactly. */
+    @Test
+    void answers_in_the_sites_units_where_asked(URI address, RunningApp app) throws Exception {
+        String token = token(app, EnumSet.of(Scope.READINGS_READ, Scope.READINGS_WRITE), null);
+        post(address, "/api/v1/readings", token, reading(TRUCK, "2020-01-01T06:00:00Z", "160934.4"));
+        var settings = app.application().settings();
+        settings.set(SettingKinds.get("distance"), "miles", "test");
+        try {
+            String path = "/api/v1/readings?limit=1000&truck=" + TRUCK;
+            assertThat(get(address, path + "&units=site", token).body())
+                    .contains("\"odometer_mi\":100000.0")
+                    .doesNotContain("odometer_km");
+            assertThat(get(address, path, token).body())
+                    .contains("\"odometer_km\":160934.4")
+                    .doesNotContain("odometer_mi");
+            assertThat(get(address, path + "&units=leagues", token).body())
+                    .contains("units is neither metric nor site. Fix: ");
+        } finally {
+            settings.clear(SettingKinds.get("distance"), "test");
+        }
+    }
+
+    @Test
+    void a_vehicle_log_is_refused_in_one_sentence(URI address, RunningApp app) throws Exception {
+        String token = token(app, EnumSet.allOf(Scope.class), null);
+        String log = new TruckLogs()
+                .faults(Instant.parse("2027-10-02T06:00:00Z"), 3, 0, new TroubleCode(652, 5, 3, 0))
+                .text();
+        HttpResponse<String> nobody = post(address, "/api/v1/logs?name=x.log", token, log);
+        assertThat(nobody.statusCode()).isEqualTo(422);
+        assertThat(nobody.body()).contains("cannot be given to a truck").contains("Fix: ");
+        assertThat(post(address, "/api/v1/logs?name=x.log&truck=None", token, log)
+                        .body())
+                .contains("which is not known. Fix: ");
+        String path = "/api/v1/logs?name=x.log&truck=" + TRUCK;
+        assertThat(post(address, path, token, "hello").body()).contains("is not a log of bus frames. Fix: ");
+        String faultsOnly = token(app, EnumSet.of(Scope.FAULTS_WRITE), null);
+        assertThat(post(address, path, faultsOnly, log).statusCode()).isEqualTo(403);
+    }
+
+    @Test
     void what_cannot_be_read_is_said_with_a_way_to_mend_it(URI address, RunningApp app) throws Exception {
         String token = token(app, EnumSet.allOf(Scope.class), null);
         for (String body : List.of(
@@ -243,7 +308,7 @@ class ApiTest {
                 .forEach(path ->
                         path.getValue().propertyNames().forEach(method -> described.add(method + " " + path.getKey())));
         Set<String> there = new TreeSet<>();
-        for (Method method : Stream.of(ApiPage.class, CloseOutApi.class)
+        for (Method method : Stream.of(ApiPage.class, CloseOutApi.class, LogApi.class)
                 .flatMap(type -> Stream.of(type.getDeclaredMethods()))
                 .toList()) {
             GetMapping get = method.getAnnotation(GetMapping.class);

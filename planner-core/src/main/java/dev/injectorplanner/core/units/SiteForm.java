@@ -1,0 +1,101 @@
+package dev.injectorplanner.core.units;
+
+import dev.injectorplanner.core.check.InvalidValueException;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * How a site wants its papers: units, currency, form of dates, size of paper. Storage and engine know none of it.
+ *
+ * @param units units of figures
+ * @param currency sign or code of the currency, such as EUR or $, at most {@value #MOST_CURRENCY} characters; empty: not said
+ * @param dates form of dates in numbers
+ * @param paper size of printed pages
+ */
+public record SiteForm(SiteUnits units, String currency, DateForm dates, PaperSize paper) {
+    /** The longest currency sign. */
+    public static final int MOST_CURRENCY = 5;
+
+    private static final Pattern ISO_DATE = Pattern.compile("(?<![\\w-])\\d{4}-\\d{2}-\\d{2}(?![\\w-])");
+    private static final Pattern SPREADSHEET_LETTERS = Pattern.compile("[=+@\\-\\d]|\\p{Cntrl}");
+
+    /** Km, litres, degrees C, no currency said, ISO dates, A4. */
+    public static final SiteForm STANDARD = new SiteForm(SiteUnits.METRIC, "", DateForm.ISO, PaperSize.A4);
+
+    /** Forms of dates in numbers. */
+    public enum DateForm {
+        /** 2026-03-02. */
+        ISO("uuuu-MM-dd", "yyyy-mm-dd"),
+        /** 02/03/2026. */
+        DAY_FIRST("dd/MM/uuuu", "dd/mm/yyyy"),
+        /** 03/02/2026. */
+        MONTH_FIRST("MM/dd/uuuu", "mm/dd/yyyy");
+
+        private final DateTimeFormatter formatter;
+        private final String cellPattern;
+
+        DateForm(String pattern, String cellPattern) {
+            this.formatter = DateTimeFormatter.ofPattern(pattern, Locale.ROOT);
+            this.cellPattern = cellPattern;
+        }
+
+        /** A day in this form. */
+        public String of(LocalDate day) {
+            return formatter.format(day);
+        }
+
+        /** The form as spreadsheet programs write it. */
+        public String cellPattern() {
+            return cellPattern;
+        }
+    }
+
+    /** Sizes of printed pages. */
+    public enum PaperSize {
+        A4,
+        LETTER
+    }
+
+    public SiteForm {
+        currency = currency.strip();
+        if (currency.length() > MOST_CURRENCY
+                || SPREADSHEET_LETTERS.matcher(currency).find()) {
+            throw new InvalidValueException(
+                    "currency",
+                    currency,
+                    "is not a currency's sign or code",
+                    "enter at most " + MOST_CURRENCY + " characters without digits, such as EUR or $");
+        }
+    }
+
+    /** A heading of amounts with the currency: {@code Price, EUR}. */
+    public String money(String heading) {
+        return currency.isEmpty() ? heading : heading + ", " + currency;
+    }
+
+    /** A sentence of the engine in the site's units and dates. */
+    public String sentence(String engine) {
+        String words = units.sentence(engine);
+        if (dates == DateForm.ISO) {
+            return words;
+        }
+        Matcher found = ISO_DATE.matcher(words);
+        StringBuilder made = new StringBuilder();
+        while (found.find()) {
+            found.appendReplacement(made, Matcher.quoteReplacement(day(found.group())));
+        }
+        return found.appendTail(made).toString();
+    }
+
+    private String day(String iso) {
+        try {
+            return dates.of(LocalDate.parse(iso));
+        } catch (DateTimeException e) { // a serial that looks like a date
+            return iso;
+        }
+    }
+}
