@@ -22,6 +22,7 @@ import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.table.Tables;
 import java.io.IOException;
@@ -154,5 +155,6 @@ class TemplatesTest {
             Map.entry(CylinderTest.class, row -> ((CylinderTest) row).truck()),
             Map.entry(AwayWindow.class, row -> ((AwayWindow) row).truck()),
             Map.entry(DepotShift.class, row -> ((DepotShift) row).depot()),
+            Map.entry(UnitReturn.class, row -> ((UnitReturn) row).truck()),
             Map.entry(Repair.class, row -> ((Repair) row).truck()));
 }

@@ -21,6 +21,7 @@ import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
 import dev.injectorplanner.imports.cell.Heading;
 import java.util.List;
 import java.util.Optional;
@@ -48,6 +49,7 @@ public final class Tables {
     public static final Table<Rule> RULES = EngineTables.rules();
     public static final Table<DepotShift> SHIFTS = PlaceTables.shifts();
     public static final Table<Repair> REPAIRS = TruckTables.repairs();
+    public static final Table<UnitReturn> RETURNS = ReturnTables.returns();
 
     /** All tables in the order in which they must be loaded: what others refer to comes first. */
     public static final List<Table<?>> ALL = List.of(
@@ -70,7 +72,8 @@ public final class Tables {
             TRANSFERS,
             AWAY,
             SHIFTS,
-            REPAIRS);
+            REPAIRS,
+            RETURNS);
 
     private Tables() {}
 

@@ -4,6 +4,7 @@ import dev.injectorplanner.app.entry.EntryProblem;
 import dev.injectorplanner.app.entry.EntryProblems;
 import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.stock.StockInjectorRows;
+import dev.injectorplanner.app.store.StockCause;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.check.Require;
 import java.time.Instant;
@@ -90,6 +91,8 @@ public final class CloseOuts {
                             "why",
                             "this version of the close-out is out of date",
                             "open the newest version and correct that"));
+            writer.because(new StockCause(
+                    StockCause.Kind.GIVEN_BACK, "truck " + before.truck(), "corrected: " + why.strip(), at, by));
             new CloseOutUndo(connection, writer).undo(before);
             Checked checked = new EntryCheck(connection, writer, entry).check(at, today);
             return new Saved(new CloseOutWork(connection, writer, at, by).write(checked, before, why), false);

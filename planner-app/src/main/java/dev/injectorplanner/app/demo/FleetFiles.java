@@ -63,6 +63,7 @@ public final class FleetFiles {
                 Map.entry(Tables.INTERVALS, fleet.intervals()),
                 Map.entry(Tables.RULES, fleet.rules()),
                 Map.entry(Tables.SHIFTS, fleet.shifts()),
-                Map.entry(Tables.REPAIRS, fleet.repairs()));
+                Map.entry(Tables.REPAIRS, fleet.repairs()),
+                Map.entry(Tables.RETURNS, fleet.returns()));
     }
 }

@@ -21,6 +21,7 @@ import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -90,6 +91,8 @@ final class ReferenceCheck {
             truck(window.truck());
         } else if (row instanceof Repair repair) {
             truck(repair.truck());
+        } else if (row instanceof UnitReturn back) {
+            cylinder("cylinder", back.cylinder(), familyOf(truck(back.truck())));
         }
     }
 

@@ -39,7 +39,11 @@ final class SnapshotReader {
                 rows(StoredTables.AWAY),
                 rows(StoredTables.INTERVALS),
                 rows(StoredTables.RULES),
-                new ShopRecords(rows(StoredTables.SHIFTS), rows(StoredTables.REPAIRS), rows(StoredTables.TRANSFERS)));
+                new ShopRecords(
+                        rows(StoredTables.SHIFTS),
+                        rows(StoredTables.REPAIRS),
+                        rows(StoredTables.TRANSFERS),
+                        rows(StoredTables.RETURNS)));
     }
 
     /**

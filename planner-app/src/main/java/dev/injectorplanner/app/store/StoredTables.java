@@ -23,6 +23,7 @@ import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
 import dev.injectorplanner.imports.table.Tables;
 import java.util.List;
 
@@ -122,6 +123,13 @@ final class StoredTables {
             Tables.REPAIRS::key,
             new ByTruck<>(Repair::truck),
             OF_TRUCKS);
+    static final StoredTable<UnitReturn> RETURNS = new StoredTable<>(
+            UnitReturn.class,
+            UnitReturnRow.class,
+            UnitReturnRow::new,
+            Tables.RETURNS::key,
+            new ByTruck<>(UnitReturn::truck),
+            OF_TRUCKS);
 
     static final List<StoredTable<?>> ALL = List.of(
             DEPOTS,
@@ -143,7 +151,8 @@ final class StoredTables {
             INTERVALS,
             RULES,
             SHIFTS,
-            REPAIRS);
+            REPAIRS,
+            RETURNS);
 
     private StoredTables() {}
 

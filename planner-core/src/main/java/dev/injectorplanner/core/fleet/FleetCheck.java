@@ -71,6 +71,7 @@ final class FleetCheck {
         twice("transfers", fleet.transfers(), FleetOrder.TRANSFERS);
         twice("shifts", fleet.shifts(), FleetOrder.SHIFTS);
         twice("repairs", fleet.repairs(), FleetOrder.REPAIRS);
+        twice("returns", fleet.returns(), FleetOrder.RETURNS);
     }
 
     private <R> void twice(String table, List<R> rows, Comparator<R> key) {
@@ -120,6 +121,7 @@ final class FleetCheck {
         refer("cylinder_tests", "truck", fleet.cylinderTests(), CylinderTest::truck, trucks);
         refer("away", "truck", fleet.away(), AwayWindow::truck, trucks);
         refer("repairs", "truck", fleet.repairs(), Repair::truck, trucks);
+        refer("returns", "truck", fleet.returns(), UnitReturn::truck, trucks);
     }
 
     private static <R> Set<String> names(List<R> rows, Function<R, String> name) {

@@ -22,6 +22,7 @@ public final class FleetIndex {
     private final Map<String, List<AwayWindow>> away;
     private final Map<String, List<DepotShift>> shifts;
     private final Map<String, List<Repair>> repairs;
+    private final Map<String, List<UnitReturn>> returns;
 
     public FleetIndex(FleetSnapshot fleet) {
         this.fleet = fleet;
@@ -38,6 +39,7 @@ public final class FleetIndex {
         away = runs(fleet.away(), AwayWindow::truck);
         shifts = runs(fleet.shifts(), DepotShift::depot);
         repairs = runs(fleet.repairs(), Repair::truck);
+        returns = runs(fleet.returns(), UnitReturn::truck);
     }
 
     private static <R> Map<String, R> byName(List<R> rows, Function<R, String> name) {
@@ -128,5 +130,11 @@ public final class FleetIndex {
     /** Recorded repairs of a truck, oldest first. */
     public List<Repair> repairsOf(String truck) {
         return repairs.getOrDefault(truck, List.of());
+    }
+
+    /** Whether the core or the claim of a unit was sent. */
+    public boolean isReturned(UnitReturn.What what, FittedInjector unit) {
+        return returns.getOrDefault(unit.truck(), List.of()).stream()
+                .anyMatch(each -> each.isOf(what, unit.truck(), unit.cylinder(), unit.fittedOn()));
     }
 }

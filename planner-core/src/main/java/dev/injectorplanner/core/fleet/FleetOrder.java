@@ -60,6 +60,10 @@ final class FleetOrder {
     static final Comparator<DepotShift> SHIFTS =
             comparing(DepotShift::depot).thenComparing(DepotShift::weekday).thenComparing(DepotShift::start);
 
+    static final Comparator<UnitReturn> RETURNS = comparing(UnitReturn::truck)
+            .thenComparing(UnitReturn::fittedOn)
+            .thenComparing(UnitReturn::cylinder)
+            .thenComparing(UnitReturn::what);
     static final Comparator<Repair> REPAIRS =
             comparing(Repair::truck).thenComparing(Repair::doneOn).thenComparing(Repair::what);
 

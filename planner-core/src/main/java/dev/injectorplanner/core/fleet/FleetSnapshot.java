@@ -24,7 +24,7 @@ import java.util.List;
  * @param away table away
  * @param intervals table intervals
  * @param rules table rules
- * @param shop tables shifts, repairs and transfers
+ * @param shop tables shifts, repairs, transfers and returns
  */
 public record FleetSnapshot(
         List<Depot> depots,
@@ -141,6 +141,11 @@ public record FleetSnapshot(
         return shop.transfers();
     }
 
+    /** Table returns. */
+    public List<UnitReturn> returns() {
+        return shop.returns();
+    }
+
     /** The same fleet with these ways between depots. */
     public FleetSnapshot withTransfers(List<Transfer> others) {
         return new FleetSnapshot(
@@ -161,7 +166,7 @@ public record FleetSnapshot(
                 away,
                 intervals,
                 rules,
-                new ShopRecords(shifts(), repairs(), others));
+                new ShopRecords(shifts(), repairs(), others, returns()));
     }
 
     /** A fleet without a row in any table. */

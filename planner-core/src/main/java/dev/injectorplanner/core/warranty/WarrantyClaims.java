@@ -8,6 +8,7 @@ import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
 import dev.injectorplanner.core.units.Figures;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -22,8 +23,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Claims still to be made: injectors found failed that came out within the months and the km of their part's warranty.
- * Claims made are not recorded yet; so one is taken as made or failed for good once the unit is out for more than
- * {@link #CLAIM_DAYS} days. Where the km are not known, the months decide and the claim says so.
+ * One that was sent, as the table of returns says, is open no more; one that was not is listed until the unit is out for
+ * more than {@link #CLAIM_DAYS} days. Where the km are not known, the months decide and the claim says so.
  */
 public final class WarrantyClaims {
     /** A failure is listed for this many days after the unit came out. Planner default. */
@@ -40,7 +41,10 @@ public final class WarrantyClaims {
         for (Truck truck : index.fleet().trucks()) {
             for (FittedInjector injector : index.injectorsOf(truck.truck())) {
                 LocalDate removed = injector.removedOn();
-                if (injector.found() == Found.FAILED && removed != null && recent(removed, today)) {
+                if (injector.found() == Found.FAILED
+                        && removed != null
+                        && recent(removed, today)
+                        && !index.isReturned(UnitReturn.What.CLAIM, injector)) {
                     index.findPart(injector.part())
                             .filter(part -> within(injector, removed, part))
                             .map(part -> claim(index, truck, injector, removed, part))

@@ -28,6 +28,7 @@ import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
 import dev.injectorplanner.core.fleet.Vin;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
@@ -72,6 +73,7 @@ public final class FleetBuilder {
     public final List<Transfer> transfers = new ArrayList<>();
     public final List<DepotShift> shifts = new ArrayList<>();
     public final List<Repair> repairs = new ArrayList<>();
+    public final List<UnitReturn> returns = new ArrayList<>();
 
     public FleetBuilder() {
         depots.add(depot(2, 16, 8));
@@ -230,7 +232,7 @@ public final class FleetBuilder {
                 away,
                 intervals,
                 rules,
-                new ShopRecords(shifts, repairs, transfers));
+                new ShopRecords(shifts, repairs, transfers, returns));
     }
 
     /** The same rows in another order. */
@@ -257,7 +259,8 @@ public final class FleetBuilder {
                 new ShopRecords(
                         mixed(fleet.shifts(), random),
                         mixed(fleet.repairs(), random),
-                        mixed(fleet.transfers(), random)));
+                        mixed(fleet.transfers(), random),
+                        mixed(fleet.returns(), random)));
     }
 
     private static <R> List<R> mixed(List<R> rows, Random random) {

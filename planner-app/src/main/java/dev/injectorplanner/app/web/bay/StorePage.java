@@ -92,7 +92,7 @@ class StorePage {
             case "bind" ->
                 kits.bind(depot, injector, truck, (int) StoreView.number(typed.text("cylinder")), now, viewer.name());
             case "release" -> kits.release(depot, injector, now, viewer.name());
-            case "off" -> shelf.takeOff(depot, injector, now, viewer.name());
+            case "off" -> shelf.takeOff(depot, injector, typed.text("why"), now, viewer.name());
             default -> throw BayDesk.notThere();
         }
         return 0;

@@ -44,7 +44,7 @@ public class OrdersPage {
     OrdersPage(Office office, Application application, Replanning replanning, SiteClock clock) {
         this.office = office;
         this.orders = new PurchaseOrders(application.store());
-        this.transfers = new Transfers(orders);
+        this.transfers = new Transfers(application.store());
         this.replanning = replanning;
         this.clock = clock;
     }
