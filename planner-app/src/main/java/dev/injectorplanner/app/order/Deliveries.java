@@ -97,7 +97,7 @@ public final class Deliveries {
                     "",
                     Require.plain(found.pieces()) + " " + found.kind().words() + ": " + found.words()
                             + (newLine == null
-                                    ? "; claimed " + amount.toPlainString()
+                                    ? "; claimed " + amount.stripTrailingZeros().toPlainString()
                                     : "; to come again with " + newLine + " on " + again));
             return number;
         });

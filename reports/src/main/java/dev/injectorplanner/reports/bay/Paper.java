@@ -1,76 +1,27 @@
 package dev.injectorplanner.reports.bay;
 
-import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
-import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
-import com.openhtmltopdf.util.XRLog;
+import dev.injectorplanner.reports.paper.PdfPage;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import org.thymeleaf.TemplateEngine;
-import org.thymeleaf.context.Context;
-import org.thymeleaf.templatemode.TemplateMode;
-import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
 
-/** Bay sheets and cylinder labels as PDF, A4. Nothing is fetched from anywhere: fonts and drawings are inside. */
+/** Bay sheets and cylinder labels as PDF. */
 public final class Paper {
-    private static final String FOLDER = "/dev/injectorplanner/reports/bay/";
-    private static final TemplateEngine TEMPLATES = templates();
-
-    static {
-        XRLog.setLoggingEnabled(false);
-    }
-
     private Paper() {}
 
     /** Writes bay sheets, each from a page of its own. */
     public static void baySheets(List<BaySheet> sheets, OutputStream out) throws IOException {
-        write("bay-sheet", Map.of("sheets", sheets), out);
+        PdfPage.write("bay/bay-sheet", Map.of("sheets", sheets), out);
     }
 
-    /** Writes cylinder labels, two by four on a page. */
+    /** Writes cylinder labels, two by four on a page of A4. */
     public static void labels(List<CylinderLabel> labels, OutputStream out) throws IOException {
-        write("labels", Map.of("labels", labels), out);
+        labels(labels, LabelForm.A4, out);
     }
 
-    private static TemplateEngine templates() {
-        ClassLoaderTemplateResolver resolver = new ClassLoaderTemplateResolver(Paper.class.getClassLoader());
-        resolver.setPrefix(FOLDER.substring(1));
-        resolver.setSuffix(".html");
-        resolver.setTemplateMode(TemplateMode.HTML);
-        resolver.setCharacterEncoding("UTF-8");
-        TemplateEngine engine = new TemplateEngine();
-        engine.setTemplateResolver(resolver);
-        return engine;
-    }
-
-    private static void write(String template, Map<String, Object> model, OutputStream out) throws IOException {
-        String page = TEMPLATES.process(template, new Context(Locale.ENGLISH, model));
-        PdfRendererBuilder builder = new PdfRendererBuilder();
-        builder.useFastMode();
-        builder.useUriResolver((base, uri) -> null);
-        builder.useSVGDrawer(new BatikSVGDrawer());
-        font(builder, "LiberationSans-Regular", "Liberation Sans", 400);
-        font(builder, "LiberationSans-Bold", "Liberation Sans", 700);
-        font(builder, "LiberationMono-Bold", "Liberation Mono", 700);
-        builder.withHtmlContent(page, null);
-        builder.withProducer("Injector Planner");
-        builder.toStream(out);
-        builder.run();
-    }
-
-    private static void font(PdfRendererBuilder builder, String file, String family, int weight) {
-        builder.useFont(() -> resource("fonts/" + file + ".ttf"), family, weight, FontStyle.NORMAL, true);
-    }
-
-    private static InputStream resource(String name) {
-        InputStream stream = Paper.class.getResourceAsStream(FOLDER + name);
-        if (stream == null) {
-            throw new IllegalStateException(name + " is missing beside " + Paper.class);
-        }
-        return stream;
+    /** Writes cylinder labels for what they are printed on. */
+    public static void labels(List<CylinderLabel> labels, LabelForm form, OutputStream out) throws IOException {
+        PdfPage.write(form.single() ? "bay/labels-single" : "bay/labels", Map.of("labels", labels, "form", form), out);
     }
 }

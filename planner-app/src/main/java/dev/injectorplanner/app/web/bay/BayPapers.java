@@ -6,6 +6,7 @@ import dev.injectorplanner.app.web.download.Downloads;
 import dev.injectorplanner.app.web.download.FileOffer;
 import dev.injectorplanner.reports.bay.BaySheet;
 import dev.injectorplanner.reports.bay.CylinderLabel;
+import dev.injectorplanner.reports.bay.LabelForm;
 import dev.injectorplanner.reports.bay.Paper;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.Comparator;
@@ -15,6 +16,7 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
 
 /** Bay sheet and cylinder labels on paper. */
 @Controller
@@ -57,12 +59,14 @@ class BayPapers {
     }
 
     /** Labels of the injectors in a truck's kit, by cylinder; there are none until it has one. */
-    @GetMapping("/bay/{truck}/labels.pdf")
+    @GetMapping({"/bay/{truck}/labels.pdf", "/store/labels/{truck}.pdf"})
     Object labels(
             @ModelAttribute("viewer") Viewer viewer,
             @PathVariable("truck") String name,
+            @RequestParam(name = "form", defaultValue = "a4") String form,
             HttpServletResponse response,
             Model model) {
+        LabelForm on = LabelForm.of(form);
         TruckInBay at = desk.truck(viewer, name);
         if (at.kit().isEmpty()) {
             throw BayDesk.notThere();
@@ -72,10 +76,10 @@ class BayPapers {
                 .map(entry -> label(at, entry.getKey(), entry.getValue()))
                 .toList();
         return downloads.answer(
-                new Printed(name, labels),
+                new Printed(name + " " + on.key(), labels),
                 (progress, out) -> {
                     progress.step("writing the labels");
-                    Paper.labels(labels, out);
+                    Paper.labels(labels, on, out);
                 },
                 FileOffer.pdf("labels-" + name + ".pdf", BayAddresses.bay(name)),
                 response,
