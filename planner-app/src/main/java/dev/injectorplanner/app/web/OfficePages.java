@@ -21,6 +21,8 @@ import dev.injectorplanner.app.web.order.OrdersPage;
 import dev.injectorplanner.app.web.order.SuppliersPage;
 import dev.injectorplanner.app.web.outlook.OutlookPage;
 import dev.injectorplanner.app.web.plan.PlanPage;
+import dev.injectorplanner.app.web.returns.ReturnPapers;
+import dev.injectorplanner.app.web.returns.ReturnsPage;
 import dev.injectorplanner.app.web.settings.FiguresPage;
 import dev.injectorplanner.app.web.settings.OutdatedPlans;
 import dev.injectorplanner.app.web.settings.RowsPage;
@@ -47,6 +49,8 @@ import org.springframework.context.annotation.Import;
     OrderFilePage.class,
     SuppliersPage.class,
     StockPage.class,
+    ReturnsPage.class,
+    ReturnPapers.class,
     SettingsPage.class,
     FiguresPage.class,
     RowsPage.class,

@@ -63,7 +63,7 @@ public final class CoresOwed {
     }
 
     /** Serial of the unit that came out of that cylinder last, on or before the day of fitting. */
-    private static @Nullable String oldSerial(FleetIndex index, FittedInjector fitted) {
+    public static @Nullable String oldSerial(FleetIndex index, FittedInjector fitted) {
         FittedInjector before = null;
         for (FittedInjector each : index.injectorsOf(fitted.truck())) {
             LocalDate out = each.removedOn();

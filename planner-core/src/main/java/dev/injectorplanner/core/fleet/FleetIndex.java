@@ -134,7 +134,13 @@ public final class FleetIndex {
 
     /** Whether the core or the claim of a unit was sent. */
     public boolean isReturned(UnitReturn.What what, FittedInjector unit) {
+        return findReturn(what, unit).isPresent();
+    }
+
+    /** How the core or the claim of a unit was sent; empty where it was not. */
+    public Optional<UnitReturn> findReturn(UnitReturn.What what, FittedInjector unit) {
         return returns.getOrDefault(unit.truck(), List.of()).stream()
-                .anyMatch(each -> each.isOf(what, unit.truck(), unit.cylinder(), unit.fittedOn()));
+                .filter(each -> each.isOf(what, unit.truck(), unit.cylinder(), unit.fittedOn()))
+                .findFirst();
     }
 }

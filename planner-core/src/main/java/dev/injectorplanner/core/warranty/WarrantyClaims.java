@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -54,6 +55,20 @@ public final class WarrantyClaims {
         }
         claims.sort(WarrantyClaim.OLDEST);
         return claims;
+    }
+
+    /** The claim of one unit with its evidence, whether it was sent or not; empty where no such unit failed. */
+    public static Optional<WarrantyClaim> find(FleetIndex index, Truck truck, int cylinder, LocalDate fittedOn) {
+        for (FittedInjector injector : index.injectorsOf(truck.truck())) {
+            LocalDate removed = injector.removedOn();
+            if (injector.cylinder() == cylinder
+                    && injector.fittedOn().equals(fittedOn)
+                    && injector.found() == Found.FAILED
+                    && removed != null) {
+                return index.findPart(injector.part()).map(part -> claim(index, truck, injector, removed, part));
+            }
+        }
+        return Optional.empty();
     }
 
     private static boolean recent(LocalDate removed, LocalDate today) {

@@ -74,14 +74,6 @@ public class OrderPages {
         return "order";
     }
 
-    @GetMapping("/returns")
-    String returns(
-            @ModelAttribute("viewer") Viewer viewer,
-            @RequestParam(name = "depot", defaultValue = "") String depot,
-            Model model) {
-        return page(viewer, depot, model, OrderViews::returns);
-    }
-
     @GetMapping("/coolant")
     String coolant(
             @ModelAttribute("viewer") Viewer viewer,
