@@ -57,6 +57,22 @@ public final class SerialisedStock {
     public int receive(GoodsIn box, Instant at, String by) {
         return store.inJointTransaction((connection, writer) -> {
             StockInjectorRows.takeTurn(connection);
+            return receive(connection, writer, box, at, by);
+        });
+    }
+
+    /** The same under the key of a request: sent twice, they are received once. */
+    public int receive(String key, GoodsIn box, Instant at, String by) {
+        return Integer.parseInt(FormKeys.once(
+                store,
+                key,
+                at,
+                by,
+                (connection, writer) -> String.valueOf(receive(connection, writer, box, at, by))));
+    }
+
+    private static int receive(Connection connection, StoreWriter writer, GoodsIn box, Instant at, String by)
+            throws SQLException {
             GoodsIn clean = checked(box, connection, writer);
             if (clean.counted()) {
                 requireCounted(clean, connection, writer);
@@ -80,7 +96,6 @@ public final class SerialisedStock {
             }
             StockNotes.received(connection, at, by, clean);
             return clean.units().size();
-        });
     }
 
     private static GoodsIn checked(GoodsIn box, Connection connection, StoreWriter writer) throws SQLException {

@@ -5,5 +5,5 @@ import org.springframework.context.annotation.Import;
 
 /** The API. */
 @Configuration(proxyBeanMethods = false)
-@Import({ApiPage.class, CloseOutApi.class, ApiErrors.class})
+@Import({ApiPage.class, CloseOutApi.class, ShopApi.class, ApiErrors.class})
 public class ApiParts {}
