@@ -64,38 +64,34 @@ public final class SerialisedStock {
     /** The same under the key of a request: sent twice, they are received once. */
     public int receive(String key, GoodsIn box, Instant at, String by) {
         return Integer.parseInt(FormKeys.once(
-                store,
-                key,
-                at,
-                by,
-                (connection, writer) -> String.valueOf(receive(connection, writer, box, at, by))));
+                store, key, at, by, (connection, writer) -> String.valueOf(receive(connection, writer, box, at, by))));
     }
 
     private static int receive(Connection connection, StoreWriter writer, GoodsIn box, Instant at, String by)
             throws SQLException {
-            GoodsIn clean = checked(box, connection, writer);
-            if (clean.counted()) {
-                requireCounted(clean, connection, writer);
-            } else {
-                against(clean, writer, at);
-            }
-            long id = StoreSql.nextIds(connection, "shelf_injector_seq");
-            for (Unit unit : clean.units()) {
-                StockInjectorRows.insert(connection, id++, unit, clean, at, by);
-            }
-            if (!clean.counted()) {
-                String order = clean.order();
-                writer.because(new StockCause(
-                        StockCause.Kind.RECEIVED,
-                        order == null ? "" : order,
-                        order == null ? "without an order" : "",
-                        at,
-                        by));
-                new OnHandStock(writer, clean.depot())
-                        .add(clean.part(), clean.units().size());
-            }
-            StockNotes.received(connection, at, by, clean);
-            return clean.units().size();
+        GoodsIn clean = checked(box, connection, writer);
+        if (clean.counted()) {
+            requireCounted(clean, connection, writer);
+        } else {
+            against(clean, writer, at);
+        }
+        long id = StoreSql.nextIds(connection, "shelf_injector_seq");
+        for (Unit unit : clean.units()) {
+            StockInjectorRows.insert(connection, id++, unit, clean, at, by);
+        }
+        if (!clean.counted()) {
+            String order = clean.order();
+            writer.because(new StockCause(
+                    StockCause.Kind.RECEIVED,
+                    order == null ? "" : order,
+                    order == null ? "without an order" : "",
+                    at,
+                    by));
+            new OnHandStock(writer, clean.depot())
+                    .add(clean.part(), clean.units().size());
+        }
+        StockNotes.received(connection, at, by, clean);
+        return clean.units().size();
     }
 
     private static GoodsIn checked(GoodsIn box, Connection connection, StoreWriter writer) throws SQLException {

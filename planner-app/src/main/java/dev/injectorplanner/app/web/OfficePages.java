@@ -20,6 +20,8 @@ import dev.injectorplanner.app.web.order.OrderPapers;
 import dev.injectorplanner.app.web.order.OrdersPage;
 import dev.injectorplanner.app.web.order.SuppliersPage;
 import dev.injectorplanner.app.web.outlook.OutlookPage;
+import dev.injectorplanner.app.web.outlook.Outlooks;
+import dev.injectorplanner.app.web.outlook.PartsAheadPage;
 import dev.injectorplanner.app.web.plan.PlanPage;
 import dev.injectorplanner.app.web.returns.ReturnPapers;
 import dev.injectorplanner.app.web.returns.ReturnsPage;
@@ -57,7 +59,8 @@ import org.springframework.context.annotation.Import;
     AlertsPage.class,
     ImportsPage.class,
     LifePage.class,
-    OutlookPage.class
+    OutlookPage.class,
+    PartsAheadPage.class
 })
 public class OfficePages {
     /** Most files are made sooner; after that, a page says how far a file is. */
@@ -66,6 +69,11 @@ public class OfficePages {
     @Bean
     Office office(Store store, PlansInForce plans, Fleets fleets) {
         return new Office(store, plans, fleets);
+    }
+
+    @Bean
+    Outlooks outlooks(Application application, Office office) {
+        return new Outlooks(application.planning(), office);
     }
 
     @Bean

@@ -181,7 +181,10 @@ class AuditedRoutesTest {
                 "mechanic",
                 "remove an injector from stock",
                 () -> mechanic.post(
-                        "/store", kits, AuditNotes.form("depot", "North", "injector", injector, "do", "off", "why", "sent to the test bench")));
+                        "/store",
+                        kits,
+                        AuditNotes.form(
+                                "depot", "North", "injector", injector, "do", "off", "why", "sent to the test bench")));
         notes.take(
                 "/bay/{truck}",
                 "mechanic",

@@ -59,14 +59,33 @@ final class AuditedShop {
 
     private void page(String route, Role who, String page, String note, String... fields) throws Exception {
         Visitor visitor = Visitor.as(who, address);
-        notes.take(route, who.name().toLowerCase(java.util.Locale.ROOT), note, () -> visitor.post(
-                page, route, AuditNotes.form(fields)));
+        notes.take(
+                route,
+                who.name().toLowerCase(java.util.Locale.ROOT),
+                note,
+                () -> visitor.post(page, route, AuditNotes.form(fields)));
     }
 
     private void deliveries(OrderRef ref) throws Exception {
         String[] problem = {
-            "key", "p1", "do", "problem", "order", ref.order(), "part", ref.part(), "depot", ref.depot(), "kind",
-            "SHORT", "pieces", "4", "words", "four missing", "answer", "CLAIM"
+            "key",
+            "p1",
+            "do",
+            "problem",
+            "order",
+            ref.order(),
+            "part",
+            ref.part(),
+            "depot",
+            ref.depot(),
+            "kind",
+            "SHORT",
+            "pieces",
+            "4",
+            "words",
+            "four missing",
+            "answer",
+            "CLAIM"
         };
         page("/orders/line", Role.STOREMAN, "/orders", "record a delivery problem", problem);
         page(
@@ -247,7 +266,6 @@ final class AuditedShop {
                 .header("Idempotency-Key", "audited " + path)
                 .POST(BodyPublishers.ofString(body))
                 .build();
-        notes.take(
-                route, program, note, () -> HttpClient.newHttpClient().send(request, BodyHandlers.ofString()));
+        notes.take(route, program, note, () -> HttpClient.newHttpClient().send(request, BodyHandlers.ofString()));
     }
 }

@@ -37,11 +37,7 @@ public record CoreMonth(
 
     /** One deposit: the day it was charged, and how and when it ended, if it did. */
     private record Deposit(
-            BigDecimal amount,
-            LocalDate from,
-            @Nullable LocalDate until,
-            BigDecimal credit,
-            boolean lost) {
+            BigDecimal amount, LocalDate from, @Nullable LocalDate until, BigDecimal credit, boolean lost) {
         boolean startsIn(YearMonth month) {
             return YearMonth.from(from).equals(month);
         }
@@ -121,8 +117,7 @@ public record CoreMonth(
 
     private static Optional<Deposit> deposit(
             FleetIndex index, FittedInjector injector, Part part, LocalDate today, LocalDate began) {
-        UnitReturn sent =
-                index.findReturn(UnitReturn.What.CORE, injector).orElse(null);
+        UnitReturn sent = index.findReturn(UnitReturn.What.CORE, injector).orElse(null);
         LocalDate lastDay = injector.fittedOn().plusDays(part.coreDays());
         if (sent == null) {
             if (lastDay.isBefore(began)) {
@@ -130,11 +125,7 @@ public record CoreMonth(
             }
             boolean lost = lastDay.isBefore(today);
             return Optional.of(new Deposit(
-                    part.coreDeposit(),
-                    injector.fittedOn(),
-                    lost ? lastDay.plusDays(1) : null,
-                    BigDecimal.ZERO,
-                    lost));
+                    part.coreDeposit(), injector.fittedOn(), lost ? lastDay.plusDays(1) : null, BigDecimal.ZERO, lost));
         }
         BigDecimal credit = sent.credit();
         return Optional.of(new Deposit(

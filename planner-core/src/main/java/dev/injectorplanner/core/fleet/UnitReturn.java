@@ -60,7 +60,7 @@ public record UnitReturn(
         if (open != (credit == null) || open != (settledBy == null)) {
             throw new InvalidValueException(
                     "settled_on",
-                    settledOn,
+                    String.valueOf(settledOn),
                     "does not go with settled_by and credit",
                     "enter all three, with 0 as the credit of what was refused, or none of them");
         }

@@ -129,7 +129,8 @@ class CoresOwedTest {
                                         month.closing())
                                 .map(amount -> String.valueOf(amount.intValueExact()))
                                 .collect(Collectors.joining(" ")))
-                .containsExactly("2026-01 120 360 0 0 0 480", "2026-02 480 0 190 50 120 120", "2026-03 120 0 0 0 0 120");
+                .containsExactly(
+                        "2026-01 120 360 0 0 0 480", "2026-02 480 0 190 50 120 120", "2026-03 120 0 0 0 0 120");
     }
 
     /** Random fleets: each month closes with what the next opens with, and the last with all that is open today. */
@@ -166,7 +167,9 @@ class CoresOwedTest {
                         .as("seed %d, %s", seed, months.get(m).month())
                         .isEqualByComparingTo(months.get(m - 1).closing());
             }
-            assertThat(months.get(months.size() - 1).closing()).as("seed %d", seed).isEqualByComparingTo(open);
+            assertThat(months.get(months.size() - 1).closing())
+                    .as("seed %d", seed)
+                    .isEqualByComparingTo(open);
         }
     }
 }

@@ -159,7 +159,9 @@ public record OrderPaper(
                 pieces("Quantity", Line::quantity),
                 TableColumn.money("Each", 11, Line::price),
                 TableColumn.<Line>money(
-                                "Sum", 12, line -> new Formula("D#*E#", line.sum().doubleValue()))
+                                "Sum",
+                                12,
+                                line -> new Formula("D#*E#", line.sum().doubleValue()))
                         .summed(),
                 TableColumn.money("Deposit of one", 11, Line::deposit),
                 TableColumn.<Line>money(

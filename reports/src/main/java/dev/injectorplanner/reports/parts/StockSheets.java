@@ -111,16 +111,13 @@ final class StockSheets {
                         SheetColumn.of("Proposed orders", Format.QUANTITY, 10),
                         SheetColumn.of("To have for visits", Format.QUANTITY, 12),
                         SheetColumn.of("Left at the end of the week", Format.QUANTITY, 12)));
-        sheet.choice(
-                "Depot and part",
-                "'" + SHELVES + "'!$A$" + first + ":$A$" + lastShelf(),
-                key(worst.get(0)));
+        sheet.choice("Depot and part", "'" + SHELVES + "'!$A$" + first + ":$A$" + lastShelf(), key(worst.get(0)));
         int row = first;
         for (StockWeek week : worst) {
             Formula start = row == first
                     ? new Formula(
-                            "SUMIFS('" + SHELVES + "'!$E$" + first + ":$E$" + lastShelf() + ",'" + SHELVES + "'!$A$" + first
-                                    + ":$A$" + lastShelf() + ",$B$3)",
+                            "SUMIFS('" + SHELVES + "'!$E$" + first + ":$E$" + lastShelf() + ",'" + SHELVES + "'!$A$"
+                                    + first + ":$A$" + lastShelf() + ",$B$3)",
                             week.start())
                     : new Formula("F" + (row - 1), week.start());
             sheet.row(

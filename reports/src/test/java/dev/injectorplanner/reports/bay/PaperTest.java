@@ -130,10 +130,9 @@ class PaperTest {
                         .isCloseTo(form.heightMm(), org.assertj.core.api.Assertions.within(0.3));
                 for (int page = 0; page < 3; page++) {
                     BufferedImage image = new PDFRenderer(document).renderImageWithDPI(page, 203);
-                    int[] pixels =
-                            image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
-                    BinaryBitmap bitmap = new BinaryBitmap(new HybridBinarizer(
-                            new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels)));
+                    int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+                    BinaryBitmap bitmap = new BinaryBitmap(
+                            new HybridBinarizer(new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels)));
                     String read = new QRCodeReader()
                             .decode(bitmap, Map.of(DecodeHintType.TRY_HARDER, true))
                             .getText();

@@ -23,8 +23,29 @@ import org.jspecify.annotations.Nullable;
 /** Orders over the API: placed, confirmed, split, received, cancelled; transfers; what came short, wrong or damaged. */
 final class OrderRequests {
     static final Set<String> FIELDS = Set.of(
-            "do", "supplier", "note", "lines", "order", "part", "depot", "day", "quantity", "price", "pieces", "why",
-            "kind", "words", "answer", "in_stock", "serials", "units", "origin", "from", "to", "number", "credit",
+            "do",
+            "supplier",
+            "note",
+            "lines",
+            "order",
+            "part",
+            "depot",
+            "day",
+            "quantity",
+            "price",
+            "pieces",
+            "why",
+            "kind",
+            "words",
+            "answer",
+            "in_stock",
+            "serials",
+            "units",
+            "origin",
+            "from",
+            "to",
+            "number",
+            "credit",
             "reason");
     private static final Set<String> LINE = Set.of("part", "depot", "quantity", "due_on");
     private static final Set<String> UNIT = Set.of("serial", "code");
@@ -139,8 +160,7 @@ final class OrderRequests {
                                 asked.by()));
             }
             case "receive" -> receive(asked, ref, today);
-            case "cancel" ->
-                orders.cancel(asked.key(), ref, body.text("why"), today, asked.now(), asked.by());
+            case "cancel" -> orders.cancel(asked.key(), ref, body.text("why"), today, asked.now(), asked.by());
             default -> {
                 return Map.of("number", problem(asked, ref, today));
             }
@@ -155,14 +175,12 @@ final class OrderRequests {
                 .map(unit -> new GoodsIn.Unit(unit.required("serial"), unit.text("code")))
                 .toList();
         if (units.isEmpty()) {
-            orders.receive(
-                    asked.key(), ref, ShopRequest.number(body, "pieces"), today, asked.now(), asked.by());
+            orders.receive(asked.key(), ref, ShopRequest.number(body, "pieces"), today, asked.now(), asked.by());
         } else {
             Origin origin = body.constant(Origin.class, "origin");
             stock.receive(
                     asked.key(),
-                    new GoodsIn(
-                            ref.depot(), ref.part(), origin == null ? Origin.REMAN : origin, units, ref.order()),
+                    new GoodsIn(ref.depot(), ref.part(), origin == null ? Origin.REMAN : origin, units, ref.order()),
                     asked.now(),
                     asked.by());
         }

@@ -66,15 +66,15 @@ final class ReturnRequests {
         String what = body.required("do");
         List<Unit> units = new ArrayList<>();
         for (JsonFields unit : body.objects("units", UNIT)) {
-            units.add(new Unit(unit.required("truck"), unit.cylinder("cylinder"), asked.requiredDay(unit, "fitted_on")));
+            units.add(
+                    new Unit(unit.required("truck"), unit.cylinder("cylinder"), asked.requiredDay(unit, "fitted_on")));
         }
         String depot = covered(asked, units, body.text("document"));
         LocalDate day = asked.day("day", depot);
         String document = switch (what) {
             case "ship" -> returns.ship(asked.key(), units, day, asked.now(), asked.by());
             case "claim" ->
-                returns.claim(
-                        asked.key(), one(units), ShopRequest.money(body, "amount"), day, asked.now(), asked.by());
+                returns.claim(asked.key(), one(units), ShopRequest.money(body, "amount"), day, asked.now(), asked.by());
             case "settle" -> {
                 UnitReturn.What kind = body.constant(UnitReturn.What.class, "what");
                 returns.settle(
@@ -114,9 +114,7 @@ final class ReturnRequests {
     private String covered(ShopRequest asked, List<Unit> units, String document) {
         Map<String, String> depots = depots();
         List<String> trucks = new ArrayList<>(units.stream().map(Unit::truck).toList());
-        returns.list().stream()
-                .filter(row -> row.document().equals(document))
-                .forEach(row -> trucks.add(row.truck()));
+        returns.list().stream().filter(row -> row.document().equals(document)).forEach(row -> trucks.add(row.truck()));
         String first = "";
         for (String truck : trucks) {
             String depot = asked.depot(depots.getOrDefault(truck, "of truck " + truck));

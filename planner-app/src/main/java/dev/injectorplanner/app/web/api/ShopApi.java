@@ -128,8 +128,9 @@ class ShopApi {
             Function<ShopRequest, Map<String, Object>> act)
             throws IOException {
         if (key == null) {
-            throw ApiRefusal.badRequest("Idempotency-Key is missing. Fix: send a UUID with each change, and the same one"
-                    + " when you send it again: it is then made only once.");
+            throw ApiRefusal.badRequest(
+                    "Idempotency-Key is missing. Fix: send a UUID with each change, and the same one"
+                            + " when you send it again: it is then made only once.");
         }
         String body = ApiRequest.body(request);
         Instant now = clock.now();
@@ -151,8 +152,7 @@ class ShopApi {
             throw refused(e.problems());
         } catch (InvalidValueException e) {
             throw refused(List.of(new EntryProblem(
-                    e.field(),
-                    e.field() + " \"" + e.value() + "\": " + e.reason() + ". Fix: " + e.fix() + ".")));
+                    e.field(), e.field() + " \"" + e.value() + "\": " + e.reason() + ". Fix: " + e.fix() + ".")));
         }
     }
 

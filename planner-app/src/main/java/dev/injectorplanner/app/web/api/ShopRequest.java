@@ -25,14 +25,15 @@ record ShopRequest(JsonFields fields, ApiToken token, String key, Instant now, M
     private static final int LONGEST_WHO = 60;
 
     static ShopRequest of(
-            String body, java.util.Set<String> known, ApiToken token, String key, Instant now, Map<String, Depot> depots) {
+            String body,
+            java.util.Set<String> known,
+            ApiToken token,
+            String key,
+            Instant now,
+            Map<String, Depot> depots) {
         JsonNode sent = SentJson.read(new JsonMapper(), body, "send {\"do\": ..., ...}");
         return new ShopRequest(
-                new JsonFields(sent, "", known),
-                token,
-                "api " + Secrets.hash(token.id() + " " + key),
-                now,
-                depots);
+                new JsonFields(sent, "", known), token, "api " + Secrets.hash(token.id() + " " + key), now, depots);
     }
 
     String by() {

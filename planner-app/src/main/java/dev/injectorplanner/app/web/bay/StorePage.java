@@ -49,8 +49,7 @@ class StorePage {
         model.addAttribute("numbered", numbered);
         model.addAttribute("in", in);
         model.addAttribute("lacking", lacking);
-        return show(
-                viewer, asked, new FormState(Map.of("order", List.of(order), "part", List.of(part))), model);
+        return show(viewer, asked, new FormState(Map.of("order", List.of(order), "part", List.of(part))), model);
     }
 
     @PostMapping("/store/receiving")
@@ -63,7 +62,12 @@ class StorePage {
         String depot = depot(viewer, typed);
         Origin origin = typed.has("origin", "NEW") ? Origin.NEW : Origin.REMAN;
         try {
-            GoodsIn box = new GoodsIn(depot, typed.text("part"), origin, StoreView.units(typed), typed.text("order"),
+            GoodsIn box = new GoodsIn(
+                    depot,
+                    typed.text("part"),
+                    origin,
+                    StoreView.units(typed),
+                    typed.text("order"),
                     typed.has("counted", "yes"));
             int in = shelf.receive(box, desk.clock().now(), viewer.name());
             desk.changed();

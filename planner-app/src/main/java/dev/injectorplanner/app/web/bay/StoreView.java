@@ -1,24 +1,24 @@
 package dev.injectorplanner.app.web.bay;
 
-import java.time.LocalDateTime;
-import dev.injectorplanner.reports.bay.BaySheetMaker;
-import dev.injectorplanner.core.units.SiteUnits;
-import dev.injectorplanner.core.schedule.days.DayPlan;
-import dev.injectorplanner.core.plan.DepotDays;
-import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.plans.KeptPlan;
 import dev.injectorplanner.app.stock.GoodsIn;
 import dev.injectorplanner.app.stock.SerialisedStock;
 import dev.injectorplanner.app.stock.StockInjector;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PartKind;
 import dev.injectorplanner.core.fleet.PurchaseLine;
+import dev.injectorplanner.core.plan.DepotDays;
+import dev.injectorplanner.core.schedule.days.DayPlan;
+import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.visit.Visit;
+import dev.injectorplanner.reports.bay.BaySheetMaker;
 import dev.injectorplanner.reports.bay.CodedInjector;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -104,8 +104,8 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
                 .sorted(Comparator.comparing(PurchaseLine::expectedOn).thenComparing(PurchaseLine::order))
                 .map(line -> new OpenOrder(
                         line.order(),
-                        line.order() + ": " + Require.plain(line.openQuantity()) + " " + line.part() + " open, expected "
-                                + DisplayFormat.day(line.expectedOn())))
+                        line.order() + ": " + Require.plain(line.openQuantity()) + " " + line.part()
+                                + " open, expected " + DisplayFormat.day(line.expectedOn())))
                 .toList();
     }
 

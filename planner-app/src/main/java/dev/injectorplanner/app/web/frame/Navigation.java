@@ -50,8 +50,7 @@ public final class Navigation {
     static final String ALERTS = "/alerts";
 
     private static final Set<Role> ALL = Set.of(Role.values());
-    private static final Set<Role> SHOP =
-            Set.of(Role.MANAGER, Role.BUYER, Role.STOREMAN, Role.ADMINISTRATOR);
+    private static final Set<Role> SHOP = Set.of(Role.MANAGER, Role.BUYER, Role.STOREMAN, Role.ADMINISTRATOR);
     private static final Set<Role> OFFICE = Set.of(Role.MANAGER, Role.BUYER, Role.ADMINISTRATOR);
 
     private static final Set<Role> KEEPERS = Set.of(Role.MANAGER, Role.ADMINISTRATOR);
@@ -71,7 +70,11 @@ public final class Navigation {
                     "Bay sheets",
                     Set.of(Role.MANAGER, Role.MECHANIC, Role.ADMINISTRATOR),
                     Set.of(Role.MANAGER, Role.MECHANIC)),
-            new Place("/store", "Receiving and kits", ALL, Set.of(Role.MANAGER, Role.BUYER, Role.STOREMAN, Role.MECHANIC)),
+            new Place(
+                    "/store",
+                    "Receiving and kits",
+                    ALL,
+                    Set.of(Role.MANAGER, Role.BUYER, Role.STOREMAN, Role.MECHANIC)),
             new Place(ALERTS, "Alerts", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
             new Place("/life", "Life curves", OFFICE, Set.of(Role.MANAGER)),
             new Place("/outlook", "Outlook", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),

@@ -1,7 +1,7 @@
 package dev.injectorplanner.app.web.office;
 
-import dev.injectorplanner.app.planning.Planning.NothingToPlanException;
 import dev.injectorplanner.app.entry.RefusedEntryException;
+import dev.injectorplanner.app.planning.Planning.NothingToPlanException;
 import dev.injectorplanner.app.web.download.TooManyDownloadsException;
 import dev.injectorplanner.app.web.frame.Frames;
 import dev.injectorplanner.core.check.InvalidValueException;

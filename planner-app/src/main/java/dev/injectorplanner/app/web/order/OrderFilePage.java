@@ -56,12 +56,14 @@ public class OrderFilePage {
         boolean any = !lines.isEmpty()
                 || (file.lines().isEmpty()
                         && file.head().isPresent()
-                        && (viewer.depot() == null || file.problems().stream().anyMatch(p -> viewer.sees(p.ref().depot()))));
+                        && (viewer.depot() == null
+                                || file.problems().stream()
+                                        .anyMatch(p -> viewer.sees(p.ref().depot()))));
         if (!any) {
             throw new NotHereException("There is no order \"" + order + "\". Fix: open the orders and choose one.");
         }
-        OrderFileView.Reader reader = new OrderFileView.Reader(
-                papers.parts(), depot -> OrdersPage.today(office, clock, depot));
+        OrderFileView.Reader reader =
+                new OrderFileView.Reader(papers.parts(), depot -> OrdersPage.today(office, clock, depot));
         model.addAttribute("view", OrderFileView.of(order, file, lines, reader));
         model.addAttribute("said", said);
         model.addAttribute("mayOrder", viewer.is(Role.MANAGER, Role.BUYER));
@@ -109,7 +111,8 @@ public class OrderFilePage {
         Permissions.require(viewer, Role.MANAGER, Role.BUYER);
         OrderFile file = orders.file(order);
         if (seen(viewer, file).size() < file.lines().size()) {
-            throw new NotHereException("Order " + order + " is not for you alone. Fix: ask someone who sees all depots.");
+            throw new NotHereException(
+                    "Order " + order + " is not for you alone. Fix: ask someone who sees all depots.");
         }
         String address = papers.mail(order, file, clock.now(), viewer.name());
         return "redirect:/orders/" + order + "?said=" + (address.isEmpty() ? "no-address" : "mailed");
@@ -117,7 +120,10 @@ public class OrderFilePage {
 
     /** Depots by name, for forms that choose one. */
     static List<String> depots(Application application, Viewer viewer) {
-        return application.store().<List<Depot>>inJointTransaction((connection, writer) -> writer.all(Depot.class)).stream()
+        return application
+                .store()
+                .<List<Depot>>inJointTransaction((connection, writer) -> writer.all(Depot.class))
+                .stream()
                 .map(Depot::depot)
                 .filter(viewer::sees)
                 .sorted()

@@ -103,9 +103,7 @@ public record OrderFileView(
         BigDecimal value = sum(lines, line -> price(line, reader).multiply(BigDecimal.valueOf(line.quantity())));
         BigDecimal deposits = sum(lines, line -> {
             Part part = reader.parts().get(line.part());
-            return part == null
-                    ? BigDecimal.ZERO
-                    : part.coreDeposit().multiply(BigDecimal.valueOf(line.quantity()));
+            return part == null ? BigDecimal.ZERO : part.coreDeposit().multiply(BigDecimal.valueOf(line.quantity()));
         });
         double open = lines.stream().mapToDouble(PurchaseLine::openQuantity).sum();
         boolean transfer = PurchaseLine.isTransfer(order);
@@ -201,7 +199,8 @@ public record OrderFileView(
         }
         return late > 0
                 ? late + (late == 1 ? " day late" : " days late")
-                : (line.received() > 0 ? "part received, " : "") + (line.confirmedOn() == null ? "ordered" : "confirmed");
+                : (line.received() > 0 ? "part received, " : "")
+                        + (line.confirmedOn() == null ? "ordered" : "confirmed");
     }
 
     static ProblemRow problem(DeliveryProblem problem) {
@@ -229,8 +228,8 @@ public record OrderFileView(
                         ? "with " + problem.newLine()
                         : problem.settledOn() == null
                                 ? problem.sentOn() == null ? "" : "sent " + DisplayFormat.shortDate(problem.sentOn())
-                                : DisplayFormat.shortDate(problem.settledOn()) + ", " + problem.settledBy() + ": " + credit
-                                        + (problem.reason().isEmpty() ? "" : ", " + problem.reason()),
+                                : DisplayFormat.shortDate(problem.settledOn()) + ", " + problem.settledBy() + ": "
+                                        + credit + (problem.reason().isEmpty() ? "" : ", " + problem.reason()),
                 open && problem.sentOn() == null,
                 open && problem.sentOn() != null);
     }

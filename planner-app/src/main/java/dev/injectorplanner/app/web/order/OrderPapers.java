@@ -40,8 +40,8 @@ public final class OrderPapers {
     }
 
     Map<String, Part> parts() {
-        return store.inJointTransaction((connection, writer) -> writer.all(Part.class).stream()
-                .collect(Collectors.toMap(Part::part, part -> part)));
+        return store.inJointTransaction((connection, writer) ->
+                writer.all(Part.class).stream().collect(Collectors.toMap(Part::part, part -> part)));
     }
 
     /**
@@ -57,7 +57,13 @@ public final class OrderPapers {
         Map<String, Part> parts = parts();
         OrderHead head = file.head()
                 .orElseGet(() -> new OrderHead(
-                        order, supplier(parts, lines.get(0)), lines.get(0).dueOn(), "loaded from a file", "", null, null));
+                        order,
+                        supplier(parts, lines.get(0)),
+                        lines.get(0).dueOn(),
+                        "loaded from a file",
+                        "",
+                        null,
+                        null));
         SupplierContact contact = suppliers.of(head.supplier());
         return new OrderPaper(
                 order,
@@ -106,8 +112,8 @@ public final class OrderPapers {
         ByteArrayOutputStream book = new ByteArrayOutputStream();
         paper.workbook(book);
         Letter letter = new Letter("Purchase order " + order + " from " + paper.site());
-        letter.say("Please find our order " + order + " attached, " + lines(paper.lines().size())
-                + ". Please confirm day, quantity and price of each line.");
+        letter.say("Please find our order " + order + " attached, "
+                + lines(paper.lines().size()) + ". Please confirm day, quantity and price of each line.");
         mailing.queue(
                 order,
                 new Mail(

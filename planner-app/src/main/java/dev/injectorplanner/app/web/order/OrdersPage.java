@@ -52,8 +52,7 @@ public class OrdersPage {
     private final Replanning replanning;
     private final SiteClock clock;
 
-    OrdersPage(
-            Office office, Application application, Replanning replanning, OrderPapers papers, SiteClock clock) {
+    OrdersPage(Office office, Application application, Replanning replanning, OrderPapers papers, SiteClock clock) {
         this.office = office;
         this.orders = new PurchaseOrders(application.store());
         this.transfers = new Transfers(application.store());
@@ -92,7 +91,8 @@ public class OrdersPage {
                 .toList();
         List<OrderFileView.ProblemRow> problems = deliveries.list().stream()
                 .filter(problem -> viewer.sees(problem.ref().depot()))
-                .filter(problem -> chosen.depot() == null || problem.ref().depot().equals(chosen.depot()))
+                .filter(problem ->
+                        chosen.depot() == null || problem.ref().depot().equals(chosen.depot()))
                 .map(OrderFileView::problem)
                 .toList();
         model.addAttribute("chosen", chosen);
@@ -137,7 +137,8 @@ public class OrdersPage {
                 lines.stream()
                         .map(line -> Require.plain(line.openQuantity()) + " " + line.part())
                         .collect(Collectors.joining(", ")),
-                Require.plain(lines.stream().mapToDouble(PurchaseLine::openQuantity).sum()),
+                Require.plain(
+                        lines.stream().mapToDouble(PurchaseLine::openQuantity).sum()),
                 DisplayFormat.cents(value(List.of(lines), parts)),
                 DisplayFormat.shortDate(expected),
                 late > 0
@@ -159,7 +160,9 @@ public class OrdersPage {
             lines.add(new NewLine(
                     form.text("part" + number), depot, form.number("quantity" + number), form.day("due" + number)));
         }
-        LocalDate day = lines.isEmpty() ? clock.today(ZoneOffset.UTC) : today(lines.get(0).depot());
+        LocalDate day = lines.isEmpty()
+                ? clock.today(ZoneOffset.UTC)
+                : today(lines.get(0).depot());
         String order = orders.place(
                 form.text("key"), form.text("supplier"), lines, form.text("note"), day, clock.now(), viewer.name());
         papers.mailIfWanted(order, orders.file(order), clock.now(), viewer.name());
@@ -217,8 +220,7 @@ public class OrdersPage {
             case "confirm" ->
                 orders.confirm(
                         key, ref, form.day("day"), form.number("quantity"), form.findMoney("price"), clock.now(), by);
-            case "split" ->
-                orders.split(key, ref, form.number("pieces"), form.day("day"), today, clock.now(), by);
+            case "split" -> orders.split(key, ref, form.number("pieces"), form.day("day"), today, clock.now(), by);
             case "receive" -> orders.receive(key, ref, form.number("pieces"), today, clock.now(), by);
             case "problem" -> deliveries.record(key, found(form, ref), today, clock.now(), by);
             case "cancel" -> orders.cancel(key, ref, form.text("why"), today, clock.now(), by);

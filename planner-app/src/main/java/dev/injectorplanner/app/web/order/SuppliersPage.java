@@ -44,7 +44,8 @@ public class SuppliersPage {
         OrderFields form = new OrderFields(sent);
         String supplier = form.text("supplier");
         if (suppliers.list().stream().noneMatch(each -> each.supplier().equals(supplier))) {
-            throw new NotHereException("No part is sold by \"" + supplier + "\". Fix: choose a supplier from the page.");
+            throw new NotHereException(
+                    "No part is sold by \"" + supplier + "\". Fix: choose a supplier from the page.");
         }
         suppliers.save(
                 new SupplierContact(

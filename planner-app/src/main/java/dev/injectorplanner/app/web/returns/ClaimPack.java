@@ -4,8 +4,8 @@ import dev.injectorplanner.app.order.SupplierContact;
 import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.UnitReturn;
-import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.units.Figures;
+import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.warranty.WarrantyClaim;
 import dev.injectorplanner.reports.paper.PaperDocument;
 import dev.injectorplanner.reports.paper.PaperDocument.Column;
@@ -61,7 +61,8 @@ final class ClaimPack {
                 to,
                 List.of(site, claim.depot()),
                 fields,
-                List.of(unit(), evidence("Fault codes before it came out", claim.faultCodes()),
+                List.of(
+                        unit(), evidence("Fault codes before it came out", claim.faultCodes()),
                         evidence("Tests before it came out", claim.tests()), lacking()),
                 "Warranty claim, truck " + claim.truck() + ", cylinder " + claim.cylinder() + ", " + site);
     }
@@ -73,15 +74,19 @@ final class ClaimPack {
                 List.of("Serial", claim.serial() == null ? "not on record" : claim.serial()),
                 List.of("Truck", claim.truck() + ", VIN " + claim.vin()),
                 List.of("Cylinder", String.valueOf(claim.cylinder())),
-                List.of("Fitted", DisplayFormat.shortDate(claim.fittedOn()) + meter(unit.odometerKm(), unit.engineHours())),
+                List.of(
+                        "Fitted",
+                        DisplayFormat.shortDate(claim.fittedOn()) + meter(unit.odometerKm(), unit.engineHours())),
                 List.of(
                         "Failed and removed",
                         DisplayFormat.shortDate(claim.removedOn())
                                 + meter(unit.removedOdometerKm(), unit.removedEngineHours())),
-                List.of("In service", Figures.count(claim.months(), "month", "months")
-                        + (km == null ? "" : ", " + distance(km))),
+                List.of(
+                        "In service",
+                        Figures.count(claim.months(), "month", "months") + (km == null ? "" : ", " + distance(km))),
                 List.of("Warranty", warranty()));
-        return new Section("The unit", List.of(), List.of(Column.text(""), Column.text("")), rows, List.of(), List.of());
+        return new Section(
+                "The unit", List.of(), List.of(Column.text(""), Column.text("")), rows, List.of(), List.of());
     }
 
     private String meter(@Nullable Double km, @Nullable Double hours) {
@@ -106,7 +111,10 @@ final class ClaimPack {
 
     private Section evidence(String title, List<String> lines) {
         return Section.said(
-                title, lines.isEmpty() ? List.of("None on record.") : lines.stream().map(units::sentence).toList());
+                title,
+                lines.isEmpty()
+                        ? List.of("None on record.")
+                        : lines.stream().map(units::sentence).toList());
     }
 
     private Section lacking() {

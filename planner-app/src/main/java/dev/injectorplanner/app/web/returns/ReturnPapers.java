@@ -72,8 +72,7 @@ public class ReturnPapers {
         return answer("return-note-" + document, note(viewer, document, rows), size, response, model);
     }
 
-    private Object answer(
-            String name, PaperDocument document, String size, HttpServletResponse response, Model model) {
+    private Object answer(String name, PaperDocument document, String size, HttpServletResponse response, Model model) {
         return downloads.answer(
                 new Wanted(size, document),
                 (progress, out) -> {
@@ -92,9 +91,8 @@ public class ReturnPapers {
         for (UnitReturn row : rows) {
             DepotPlan plan = plan(viewer, row.truck());
             FittedInjector fitted = fitted(plan, row);
-            Part part = fitted == null
-                    ? null
-                    : plan.fleet().findPart(fitted.part()).orElse(null);
+            Part part =
+                    fitted == null ? null : plan.fleet().findPart(fitted.part()).orElse(null);
             supplier = part == null ? supplier : part.supplier();
             String serial = fitted == null ? null : CoresOwed.oldSerial(plan.fleet(), fitted);
             sum = sum.add(row.amount());
@@ -114,21 +112,23 @@ public class ReturnPapers {
                 to(supplier, contact),
                 List.of(site()),
                 fields(contact, rows.get(0), "Cores", String.valueOf(rows.size())),
-                List.of(new PaperDocument.Section(
-                        "",
-                        List.of("Used injectors returned for their core deposit."),
-                        List.of(
-                                PaperDocument.Column.figure("Line"),
-                                PaperDocument.Column.code("Part"),
-                                PaperDocument.Column.text("Description"),
-                                PaperDocument.Column.code("Serial of the old unit"),
-                                PaperDocument.Column.text("Out of"),
-                                PaperDocument.Column.text("Replaced on"),
-                                PaperDocument.Column.figure("Deposit")),
-                        cells,
-                        List.of(new PaperDocument.Field("Deposits to credit", DisplayFormat.cents(sum))),
-                        List.of("Please quote " + number + " on the credit note.",
-                                "Drain and cap each unit before it is packed. It may still hold fuel: keep it upright and away from flame."))),
+                List.of(
+                        new PaperDocument.Section(
+                                "",
+                                List.of("Used injectors returned for their core deposit."),
+                                List.of(
+                                        PaperDocument.Column.figure("Line"),
+                                        PaperDocument.Column.code("Part"),
+                                        PaperDocument.Column.text("Description"),
+                                        PaperDocument.Column.code("Serial of the old unit"),
+                                        PaperDocument.Column.text("Out of"),
+                                        PaperDocument.Column.text("Replaced on"),
+                                        PaperDocument.Column.figure("Deposit")),
+                                cells,
+                                List.of(new PaperDocument.Field("Deposits to credit", DisplayFormat.cents(sum))),
+                                List.of(
+                                        "Please quote " + number + " on the credit note.",
+                                        "Drain and cap each unit before it is packed. It may still hold fuel: keep it upright and away from flame."))),
                 "Return note " + number + ", " + site());
     }
 
@@ -164,7 +164,8 @@ public class ReturnPapers {
 
     private static @Nullable FittedInjector fitted(DepotPlan plan, UnitReturn row) {
         return plan.fleet().injectorsOf(row.truck()).stream()
-                .filter(each -> each.cylinder() == row.cylinder() && each.fittedOn().equals(row.fittedOn()))
+                .filter(each ->
+                        each.cylinder() == row.cylinder() && each.fittedOn().equals(row.fittedOn()))
                 .findFirst()
                 .orElse(null);
     }

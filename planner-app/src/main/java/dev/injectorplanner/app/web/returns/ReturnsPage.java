@@ -93,8 +93,8 @@ public class ReturnsPage {
         OrderFields form = new OrderFields(sent);
         Unit unit = unit(form.text("unit"));
         String depot = depotOf(viewer, unit);
-        String number = returns.claim(
-                form.text("key"), unit, form.money("amount"), today(depot), clock.now(), viewer.name());
+        String number =
+                returns.claim(form.text("key"), unit, form.money("amount"), today(depot), clock.now(), viewer.name());
         follow(viewer, form.text("key"), List.of(depot));
         return "redirect:/returns?said=claimed&number=" + number;
     }
@@ -146,8 +146,8 @@ public class ReturnsPage {
                 .filter(row -> row.document().equals(document))
                 .toList();
         if (rows.isEmpty()) {
-            throw new NotHereException("There is no return note or claim \"" + document
-                    + "\". Fix: open the cores and claims again.");
+            throw new NotHereException(
+                    "There is no return note or claim \"" + document + "\". Fix: open the cores and claims again.");
         }
         return rows.stream()
                 .map(row -> depotOf(viewer, new Unit(row.truck(), row.cylinder(), row.fittedOn())))

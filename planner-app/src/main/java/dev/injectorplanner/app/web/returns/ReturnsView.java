@@ -227,8 +227,10 @@ public record ReturnsView(
                         DisplayFormat.shortDate(each.getValue().get(0).sentOn()) + ", "
                                 + each.getValue().get(0).sentBy(),
                         DisplayFormat.cents(sum(each.getValue(), UnitReturn::amount)),
-                        each.getValue().size() + " of " + whole.get(each.getKey()).size(),
-                        each.getValue().size() == whole.get(each.getKey()).size(),
+                        each.getValue().size() + " of "
+                                + whole.getOrDefault(each.getKey(), List.of()).size(),
+                        each.getValue().size()
+                                == whole.getOrDefault(each.getKey(), List.of()).size(),
                         each.getValue().stream().map(ReturnsView::sent).toList()))
                 .toList();
     }

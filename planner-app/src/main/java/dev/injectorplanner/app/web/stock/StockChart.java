@@ -40,7 +40,8 @@ final class StockChart {
 
     static Picture of(Shelf shelf) {
         List<Shelf.Week> weeks = shelf.weeks();
-        double least = Math.min(0, weeks.stream().mapToDouble(Shelf.Week::end).min().orElse(0));
+        double least =
+                Math.min(0, weeks.stream().mapToDouble(Shelf.Week::end).min().orElse(0));
         double most = Math.max(
                 Math.max(shelf.onHand(), shelf.safety()),
                 Math.max(1, weeks.stream().mapToDouble(Shelf.Week::end).max().orElse(1)));
@@ -70,7 +71,8 @@ final class StockChart {
         }
         List<Tick> down = new ArrayList<>();
         for (double value = least; value <= most + tick / 2; value += tick) {
-            down.add(new Tick(at(value, least, most), DisplayFormat.pieces(value).replace('-', '−')));
+            down.add(
+                    new Tick(at(value, least, most), DisplayFormat.pieces(value).replace('-', '−')));
         }
         return new Picture(
                 path.toString(),

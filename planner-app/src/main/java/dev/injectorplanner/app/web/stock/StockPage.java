@@ -58,9 +58,10 @@ public class StockPage {
             return "no-plan";
         }
         List<StockView.Taken> taken = new ArrayList<>();
-        chosen.plans().forEach(plan -> stocktakes
-                .list(plan.depot(), 3)
-                .forEach(posted -> taken.add(StockView.taken(plan.depot(), posted))));
+        chosen.plans()
+                .forEach(plan -> stocktakes
+                        .list(plan.depot(), 3)
+                        .forEach(posted -> taken.add(StockView.taken(plan.depot(), posted))));
         model.addAttribute("view", StockView.of(chosen));
         model.addAttribute("taken", taken);
         model.addAttribute("counted", counted);
@@ -133,11 +134,10 @@ public class StockPage {
             }
         }
         try {
-            String number =
-                    stocktakes.post(form.text("key"), depot, counts, plan.today(), clock.now(), viewer.name());
+            String number = stocktakes.post(form.text("key"), depot, counts, plan.today(), clock.now(), viewer.name());
             replanning.plan(viewer, depot, "stocktake " + form.text("key"));
-            return "redirect:/stock?depot="
-                    + java.net.URLEncoder.encode(depot, java.nio.charset.StandardCharsets.UTF_8) + "&counted=" + number;
+            return "redirect:/stock?depot=" + java.net.URLEncoder.encode(depot, java.nio.charset.StandardCharsets.UTF_8)
+                    + "&counted=" + number;
         } catch (RefusedEntryException e) {
             response.setStatus(422);
             model.addAttribute("chosen", office.choose(viewer, depot));

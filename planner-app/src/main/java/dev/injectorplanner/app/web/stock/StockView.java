@@ -109,8 +109,8 @@ public record StockView(String value, String onOrder, int shortParts, List<Row> 
                 DisplayFormat.pieces(shelf.onOrder())
                         + (shelf.nextOn() == null ? "" : ", next " + DisplayFormat.day(shelf.nextOn()))
                         + (shelf.overdue() > 0 ? "; " + DisplayFormat.pieces(shelf.overdue()) + " overdue" : ""),
-                shortage.map(week -> DisplayFormat.week(week.week()) + ", "
-                                + DisplayFormat.pieces(-week.end()) + " short")
+                shortage.map(week ->
+                                DisplayFormat.week(week.week()) + ", " + DisplayFormat.pieces(-week.end()) + " short")
                         .orElse("none"),
                 shortage.isPresent() ? "decide" : "done",
                 DisplayFormat.cents(BigDecimal.valueOf(price(part) * shelf.onHand())));
@@ -155,8 +155,10 @@ public record StockView(String value, String onOrder, int shortParts, List<Row> 
     }
 
     private static String adds(double onHand, List<StockMovement> shown) {
-        double in = shown.stream().mapToDouble(each -> Math.max(0, each.pieces())).sum();
-        double out = shown.stream().mapToDouble(each -> Math.max(0, -each.pieces())).sum();
+        double in =
+                shown.stream().mapToDouble(each -> Math.max(0, each.pieces())).sum();
+        double out =
+                shown.stream().mapToDouble(each -> Math.max(0, -each.pieces())).sum();
         return "Opening " + DisplayFormat.pieces(onHand - in + out) + ", in " + DisplayFormat.pieces(in) + ", out "
                 + DisplayFormat.pieces(out) + ", on hand " + DisplayFormat.pieces(onHand) + ".";
     }
@@ -181,7 +183,9 @@ public record StockView(String value, String onOrder, int shortParts, List<Row> 
                 DisplayFormat.moment(each.cause().at(), zone),
                 each.depot(),
                 DisplayFormat.sentence(each.cause().kind().words())
-                        + (each.cause().why().isEmpty() ? "" : ": " + each.cause().why()),
+                        + (each.cause().why().isEmpty()
+                                ? ""
+                                : ": " + each.cause().why()),
                 each.cause().document(),
                 each.cause().by(),
                 (each.pieces() > 0 ? "+" : "−") + DisplayFormat.pieces(Math.abs(each.pieces())),

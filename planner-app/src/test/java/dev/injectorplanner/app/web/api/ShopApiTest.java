@@ -88,7 +88,8 @@ class ShopApiTest {
         String token = token(app, ALL, null);
         String order = order(address, token, "o-1", 40);
         assertThat(order(address, token, "o-1", 40)).isEqualTo(order);
-        assertThat(send(address, "orders", token, "o-1", place(41)).statusCode()).isEqualTo(409);
+        assertThat(send(address, "orders", token, "o-1", place(41)).statusCode())
+                .isEqualTo(409);
         String line = "\"order\":\"" + order + "\",\"part\":\"SEAL-1\",\"depot\":\"North\"";
         double before = onHand(app, "SEAL-1");
         for (String body : List.of(
@@ -185,8 +186,8 @@ class ShopApiTest {
         List<String> tokens = List.of(token(app, ALL, null), token(app, ALL, "North"));
         String order = order(address, tokens.get(0), "two-0", 100);
         double before = onHand(app, "SEAL-1");
-        String receive = "{\"do\":\"receive\",\"order\":\"" + order
-                + "\",\"part\":\"SEAL-1\",\"depot\":\"North\",\"pieces\":1}";
+        String receive =
+                "{\"do\":\"receive\",\"order\":\"" + order + "\",\"part\":\"SEAL-1\",\"depot\":\"North\",\"pieces\":1}";
         var buyers = Executors.newFixedThreadPool(4);
         List<Callable<Integer>> sendings = new ArrayList<>();
         for (int i = 0; i < 20; i++) {
@@ -194,7 +195,9 @@ class ShopApiTest {
             String key = "two-" + (i + 1);
             Callable<Integer> sending = () -> {
                 int status = send(address, "orders", token, key, receive).statusCode();
-                return status == 409 ? send(address, "orders", token, key, receive).statusCode() : status;
+                return status == 409
+                        ? send(address, "orders", token, key, receive).statusCode()
+                        : status;
             };
             sendings.add(sending);
             sendings.add(sending);
