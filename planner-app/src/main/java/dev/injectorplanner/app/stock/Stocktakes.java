@@ -14,6 +14,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -63,29 +64,16 @@ public final class Stocktakes {
                     day,
                     at,
                     by);
-            StringBuilder differing = new StringBuilder();
+            List<String> differing = new ArrayList<>();
             for (Count count : counts) {
-                StoreSql.update(
-                        connection,
-                        "insert into stocktake_line (stocktake, part, expected, counted, reason) values (?, ?, ?, ?, ?)",
-                        number,
-                        count.part(),
-                        count.expected(),
-                        count.counted(),
-                        count.reason().strip());
+                line(connection, number, count);
                 if (count.counted() != count.expected()) {
                     writer.because(new StockCause(
                             StockCause.Kind.COUNTED, number, count.reason().strip(), at, by));
                     writer.merge(StockLine.class, List.of(new StockLine(depot, count.part(), count.counted())), true);
-                    differing
-                            .append(differing.isEmpty() ? "" : "; ")
-                            .append(count.part())
-                            .append(": ")
-                            .append(Require.plain(count.expected()))
-                            .append(" expected, ")
-                            .append(Require.plain(count.counted()))
-                            .append(" counted, ")
-                            .append(count.reason().strip());
+                    differing.add(count.part() + ": " + Require.plain(count.expected()) + " expected, "
+                            + Require.plain(count.counted()) + " counted, "
+                            + count.reason().strip());
                 }
             }
             AuditTrail.write(
@@ -95,9 +83,20 @@ public final class Stocktakes {
                     "post a stocktake",
                     number + ", " + depot,
                     counts.size() + " parts counted",
-                    differing.isEmpty() ? "no difference" : differing.toString());
+                    differing.isEmpty() ? "no difference" : String.join("; ", differing));
             return number;
         });
+    }
+
+    private static void line(Connection connection, String number, Count count) throws SQLException {
+        StoreSql.update(
+                connection,
+                "insert into stocktake_line (stocktake, part, expected, counted, reason) values (?, ?, ?, ?, ?)",
+                number,
+                count.part(),
+                count.expected(),
+                count.counted(),
+                count.reason().strip());
     }
 
     private static void check(String depot, List<Count> counts, Connection connection, StoreWriter writer)
@@ -116,33 +115,38 @@ public final class Stocktakes {
         Set<String> seen = new HashSet<>();
         for (Count count : counts) {
             String part = count.part();
-            double now = there.getOrDefault(part, 0.0);
             if (!parts.contains(part) || !seen.add(part)) {
                 problems.add("counted", part + ": is not a part, or stands in the list twice", "open the list again");
-            } else if (now != count.expected()) {
-                problems.add(
-                        "counted." + part,
-                        part + ": " + Require.plain(now) + " are on hand now, " + Require.plain(count.expected())
-                                + " were when the list was opened",
-                        "count this part again");
-            } else if (count.counted() != count.expected() && count.reason().isBlank()) {
-                problems.add(
-                        "reason." + part,
-                        part + ": " + Require.plain(count.counted()) + " counted, " + Require.plain(count.expected())
-                                + " expected, without a reason",
-                        "enter why they differ");
-            }
-            problems.guarded("counted." + part, () -> Require.within(part + ", counted", count.counted(), 0, 1e7));
-            long withSerial = serials.getOrDefault(part, 0L);
-            if (count.counted() < withSerial) {
-                problems.add(
-                        "counted." + part,
-                        part + ": " + withSerial + " are on record by their serials, " + Require.plain(count.counted())
-                                + " were counted",
-                        "remove the serials that are missing from the stock first");
+            } else {
+                check(count, there.getOrDefault(part, 0.0), serials.getOrDefault(part, 0L), problems);
             }
         }
         problems.throwIfAny();
+    }
+
+    private static void check(Count count, double now, long withSerial, EntryProblems problems) {
+        String part = count.part();
+        if (now != count.expected()) {
+            problems.add(
+                    "counted." + part,
+                    part + ": " + Require.plain(now) + " are on hand now, " + Require.plain(count.expected())
+                            + " were when the list was opened",
+                    "count this part again");
+        } else if (count.counted() != count.expected() && count.reason().isBlank()) {
+            problems.add(
+                    "reason." + part,
+                    part + ": " + Require.plain(count.counted()) + " counted, " + Require.plain(count.expected())
+                            + " expected, without a reason",
+                    "enter why they differ");
+        }
+        problems.guarded("counted." + part, () -> Require.within(part + ", counted", count.counted(), 0, 1e7));
+        if (count.counted() < withSerial) {
+            problems.add(
+                    "counted." + part,
+                    part + ": " + withSerial + " are on record by their serials, " + Require.plain(count.counted())
+                            + " were counted",
+                    "remove the serials that are missing from the stock first");
+        }
     }
 
     /** The last stocktakes of a depot, the newest first. */
@@ -158,7 +162,7 @@ public final class Stocktakes {
                             row.getString("posted_by"),
                             List.of()),
                     depot);
-            List<Posted> whole = new java.util.ArrayList<>();
+            List<Posted> whole = new ArrayList<>();
             for (Posted each : bare) {
                 whole.add(new Posted(each.number(), each.day(), each.by(), counts(connection, each.number())));
             }

@@ -59,13 +59,27 @@ public record CoreMonth(
      * @param months at most so many, above 0
      */
     public static List<CoreMonth> of(FleetIndex index, LocalDate today, int months) {
+        return of(index, today, months, began(index, today));
+    }
+
+    /** The month of the first shipment on record; this month where there is none. */
+    public static YearMonth began(FleetIndex index, LocalDate today) {
         YearMonth now = YearMonth.from(today);
-        YearMonth began = index.fleet().returns().stream()
+        return index.fleet().returns().stream()
                 .filter(row -> row.what() == UnitReturn.What.CORE)
                 .map(row -> YearMonth.from(row.sentOn()))
                 .min(YearMonth::compareTo)
                 .filter(month -> !month.isAfter(now))
                 .orElse(now);
+    }
+
+    /**
+     * The same from a month that is given, so that several fleets can be added up.
+     *
+     * @param began the month with which records begin
+     */
+    public static List<CoreMonth> of(FleetIndex index, LocalDate today, int months, YearMonth began) {
+        YearMonth now = YearMonth.from(today);
         YearMonth first = now.minusMonths(months - 1L);
         if (first.isBefore(began)) {
             first = began;

@@ -84,25 +84,6 @@ public record OrderPaper(
             fields.add(new Field("Customer number", customerNumber));
         }
         fields.add(new Field("Order value", style.money(total(Line::sum))));
-        List<List<String>> rows = new ArrayList<>();
-        for (Line line : lines) {
-            rows.add(List.of(
-                    String.valueOf(rows.size() + 1),
-                    line.part(),
-                    line.description(),
-                    line.depot(),
-                    style.pieces(line.quantity()),
-                    style.money(line.price()),
-                    style.money(line.sum()),
-                    style.day(line.wanted())));
-        }
-        BigDecimal deposits = total(Line::deposits);
-        List<Field> sums = new ArrayList<>();
-        sums.add(new Field("Order value", style.money(total(Line::sum))));
-        if (deposits.signum() > 0) {
-            sums.add(new Field("Core deposits", style.money(deposits)));
-            sums.add(new Field("Together", style.money(total(Line::sum).add(deposits))));
-        }
         List<String> closing = new ArrayList<>();
         if (!note.isEmpty()) {
             closing.add(note);
@@ -127,10 +108,37 @@ public record OrderPaper(
                                 Column.figure("Each"),
                                 Column.figure("Sum"),
                                 Column.text("Wanted by")),
-                        rows,
-                        sums,
+                        rows(style),
+                        sums(style),
                         closing)),
                 "Purchase order " + number + ", " + site);
+    }
+
+    private List<List<String>> rows(Style style) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Line line : lines) {
+            rows.add(List.of(
+                    String.valueOf(rows.size() + 1),
+                    line.part(),
+                    line.description(),
+                    line.depot(),
+                    style.pieces(line.quantity()),
+                    style.money(line.price()),
+                    style.money(line.sum()),
+                    style.day(line.wanted())));
+        }
+        return rows;
+    }
+
+    private List<Field> sums(Style style) {
+        BigDecimal deposits = total(Line::deposits);
+        List<Field> sums = new ArrayList<>();
+        sums.add(new Field("Order value", style.money(total(Line::sum))));
+        if (deposits.signum() > 0) {
+            sums.add(new Field("Core deposits", style.money(deposits)));
+            sums.add(new Field("Together", style.money(total(Line::sum).add(deposits))));
+        }
+        return sums;
     }
 
     private BigDecimal total(Function<Line, BigDecimal> amount) {

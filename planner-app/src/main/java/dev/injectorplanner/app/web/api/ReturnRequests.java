@@ -75,19 +75,7 @@ final class ReturnRequests {
             case "ship" -> returns.ship(asked.key(), units, day, asked.now(), asked.by());
             case "claim" ->
                 returns.claim(asked.key(), one(units), ShopRequest.money(body, "amount"), day, asked.now(), asked.by());
-            case "settle" -> {
-                UnitReturn.What kind = body.constant(UnitReturn.What.class, "what");
-                returns.settle(
-                        asked.key(),
-                        kind == null ? UnitReturn.What.CORE : kind,
-                        one(units),
-                        day,
-                        ShopRequest.money(body, "credit"),
-                        body.text("reason"),
-                        asked.now(),
-                        asked.by());
-                yield body.text("document");
-            }
+            case "settle" -> settle(asked, one(units), day);
             case "credit_all" -> {
                 returns.creditAll(asked.key(), body.required("document"), day, asked.now(), asked.by());
                 yield body.required("document");
@@ -101,6 +89,21 @@ final class ReturnRequests {
                         "/do is not known. Fix: choose from ship, claim, settle, credit_all, take_back.");
         };
         return Map.of("document", document);
+    }
+
+    private String settle(ShopRequest asked, Unit unit, LocalDate day) {
+        JsonFields body = asked.fields();
+        UnitReturn.What kind = body.constant(UnitReturn.What.class, "what");
+        returns.settle(
+                asked.key(),
+                kind == null ? UnitReturn.What.CORE : kind,
+                unit,
+                day,
+                ShopRequest.money(body, "credit"),
+                body.text("reason"),
+                asked.now(),
+                asked.by());
+        return body.text("document");
     }
 
     private static Unit one(List<Unit> units) {

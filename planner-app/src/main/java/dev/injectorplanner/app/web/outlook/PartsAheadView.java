@@ -42,50 +42,80 @@ public record PartsAheadView(
     public record SupplierRow(String supplier, int parts, String value) {}
 
     static PartsAheadView of(Outlook outlook, ChosenDepots chosen) {
-        Map<String, Part> parts = new HashMap<>();
-        for (DepotPlan plan : chosen.plans()) {
-            plan.fleet().fleet().parts().forEach(part -> parts.putIfAbsent(part.part(), part));
+        return new Filler(outlook, chosen).fill();
+    }
+
+    /** Gathers the view. */
+    private static final class Filler {
+        private final Outlook outlook;
+        private final Map<String, Part> parts = new HashMap<>();
+        private final Map<String, Map<YearMonth, Band>> byPart = new HashMap<>();
+        private final List<YearMonth> months;
+        private final int planned;
+        private final List<Row> rows = new ArrayList<>();
+        private final List<MonthChart.Panel> panels = new ArrayList<>();
+        private final Map<String, double[]> suppliers = new HashMap<>();
+        private double sum;
+
+        Filler(Outlook outlook, ChosenDepots chosen) {
+            this.outlook = outlook;
+            for (DepotPlan plan : chosen.plans()) {
+                plan.fleet().fleet().parts().forEach(part -> parts.putIfAbsent(part.part(), part));
+            }
+            outlook.partsOf(null)
+                    .forEach(row -> byPart.computeIfAbsent(row.part(), part -> new HashMap<>())
+                            .put(row.month(), row.pieces()));
+            this.months = outlook.months().stream().map(Outlook.Month::month).toList();
+            this.planned = (int) months.stream()
+                    .filter(month -> !month.atDay(1).isAfter(outlook.planEnds()))
+                    .count();
         }
-        List<YearMonth> months =
-                outlook.months().stream().map(Outlook.Month::month).toList();
-        int planned = (int) months.stream()
-                .filter(month -> !month.atDay(1).isAfter(outlook.planEnds()))
-                .count();
-        List<PartMonth> totals = outlook.partTotals().stream()
-                .filter(total -> total.depot() == null && total.pieces().high() > 0)
-                .sorted(Comparator.comparingDouble((PartMonth total) -> -value(parts.get(total.part()), total.pieces()))
-                        .thenComparing(PartMonth::part))
-                .toList();
-        Map<String, Map<YearMonth, Band>> byPart = new HashMap<>();
-        outlook.partsOf(null)
-                .forEach(row -> byPart.computeIfAbsent(row.part(), part -> new HashMap<>())
-                        .put(row.month(), row.pieces()));
-        List<Row> rows = new ArrayList<>();
-        List<MonthChart.Panel> panels = new ArrayList<>();
-        Map<String, double[]> suppliers = new HashMap<>();
-        double sum = 0;
-        for (PartMonth total : totals) {
+
+        PartsAheadView fill() {
+            outlook.partTotals().stream()
+                    .filter(total -> total.depot() == null && total.pieces().high() > 0)
+                    .sorted(Comparator.comparingDouble(
+                                    (PartMonth total) -> -value(parts.get(total.part()), total.pieces()))
+                            .thenComparing(PartMonth::part))
+                    .forEach(this::add);
+            return new PartsAheadView(
+                    months.stream()
+                            .map(month -> MONTH.format(month).replace("Sept", "Sep"))
+                            .toList(),
+                    panels,
+                    rows,
+                    DisplayFormat.money(sum),
+                    suppliers.entrySet().stream()
+                            .sorted(Comparator.comparingDouble(
+                                    (Map.Entry<String, double[]> each) -> -each.getValue()[1]))
+                            .map(each -> new SupplierRow(
+                                    each.getKey(), (int) each.getValue()[0], DisplayFormat.money(each.getValue()[1])))
+                            .toList());
+        }
+
+        private void add(PartMonth total) {
             Part part = parts.get(total.part());
+            String supplier = part == null ? "not known" : part.supplier();
+            String description = part == null ? "" : part.description();
             List<Band> bands = months.stream()
                     .map(month -> byPart.getOrDefault(total.part(), Map.of()).getOrDefault(month, Band.NONE))
                     .toList();
             double value = value(part, total.pieces());
             sum += value;
-            double[] ofSupplier =
-                    suppliers.computeIfAbsent(part == null ? "not known" : part.supplier(), none -> new double[2]);
+            double[] ofSupplier = suppliers.computeIfAbsent(supplier, none -> new double[2]);
             ofSupplier[0]++;
             ofSupplier[1] += value;
             rows.add(new Row(
                     total.part(),
-                    part == null ? "" : part.description(),
-                    part == null ? "" : part.supplier(),
+                    description,
+                    supplier,
                     bands.stream().map(PartsAheadView::cell).toList(),
                     cell(total.pieces()),
                     DisplayFormat.money(value)));
             if (panels.size() < MOST_PANELS) {
                 panels.add(MonthChart.panel(
                         total.part(),
-                        part == null ? "pieces" : part.description() + ", pieces",
+                        description.isEmpty() ? "pieces" : description + ", pieces",
                         months,
                         bands,
                         total.pieces(),
@@ -93,18 +123,6 @@ public record PartsAheadView(
                         Figures::tenths));
             }
         }
-        return new PartsAheadView(
-                months.stream()
-                        .map(month -> MONTH.format(month).replace("Sept", "Sep"))
-                        .toList(),
-                panels,
-                rows,
-                DisplayFormat.money(sum),
-                suppliers.entrySet().stream()
-                        .sorted(Comparator.comparingDouble((Map.Entry<String, double[]> each) -> -each.getValue()[1]))
-                        .map(each -> new SupplierRow(
-                                each.getKey(), (int) each.getValue()[0], DisplayFormat.money(each.getValue()[1])))
-                        .toList());
     }
 
     private static double value(@Nullable Part part, Band pieces) {

@@ -112,24 +112,28 @@ public class ReturnPapers {
                 to(supplier, contact),
                 List.of(site()),
                 fields(contact, rows.get(0), "Cores", String.valueOf(rows.size())),
-                List.of(
-                        new PaperDocument.Section(
-                                "",
-                                List.of("Used injectors returned for their core deposit."),
-                                List.of(
-                                        PaperDocument.Column.figure("Line"),
-                                        PaperDocument.Column.code("Part"),
-                                        PaperDocument.Column.text("Description"),
-                                        PaperDocument.Column.code("Serial of the old unit"),
-                                        PaperDocument.Column.text("Out of"),
-                                        PaperDocument.Column.text("Replaced on"),
-                                        PaperDocument.Column.figure("Deposit")),
-                                cells,
-                                List.of(new PaperDocument.Field("Deposits to credit", DisplayFormat.cents(sum))),
-                                List.of(
-                                        "Please quote " + number + " on the credit note.",
-                                        "Drain and cap each unit before it is packed. It may still hold fuel: keep it upright and away from flame."))),
+                List.of(lines(number, cells, sum)),
                 "Return note " + number + ", " + site());
+    }
+
+    private static PaperDocument.Section lines(String number, List<List<String>> cells, BigDecimal sum) {
+        return new PaperDocument.Section(
+                "",
+                List.of("Used injectors returned for their core deposit."),
+                List.of(
+                        PaperDocument.Column.figure("Line"),
+                        PaperDocument.Column.code("Part"),
+                        PaperDocument.Column.text("Description"),
+                        PaperDocument.Column.code("Serial of the old unit"),
+                        PaperDocument.Column.text("Out of"),
+                        PaperDocument.Column.text("Replaced on"),
+                        PaperDocument.Column.figure("Deposit")),
+                cells,
+                List.of(new PaperDocument.Field("Deposits to credit", DisplayFormat.cents(sum))),
+                List.of(
+                        "Please quote " + number + " on the credit note.",
+                        "Drain and cap each unit before it is packed. It may still hold fuel: keep it upright and"
+                                + " away from flame."));
     }
 
     private static List<String> to(String supplier, SupplierContact contact) {

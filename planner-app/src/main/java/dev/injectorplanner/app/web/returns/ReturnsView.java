@@ -119,7 +119,6 @@ public record ReturnsView(
     static ReturnsView of(ChosenDepots chosen, List<UnitReturn> all) {
         List<CoreOwed> cores = new ArrayList<>();
         List<WarrantyClaim> claims = new ArrayList<>();
-        Map<YearMonth, CoreMonth> months = new TreeMap<>(java.util.Comparator.reverseOrder());
         Map<String, String> depots = new java.util.HashMap<>();
         for (DepotPlan plan : chosen.plans()) {
             plan.trucks().forEach(truck -> depots.put(truck, plan.depot()));
@@ -129,8 +128,6 @@ public record ReturnsView(
             WarrantyClaims.of(plan.fleet(), plan.today()).stream()
                     .filter(claim -> claim.depot().equals(plan.depot()))
                     .forEach(claims::add);
-            CoreMonth.of(plan.fleet(), plan.today(), MONTHS)
-                    .forEach(month -> months.merge(month.month(), month, ReturnsView::together));
         }
         cores.sort(java.util.Comparator.comparing((CoreOwed core) -> core.daysLeft() < 0)
                 .thenComparing(CoreOwed.MOST_URGENT));
@@ -150,13 +147,26 @@ public record ReturnsView(
                         .filter(row -> row.what() == UnitReturn.What.CLAIM)
                         .map(ReturnsView::sent)
                         .toList(),
-                months.values().stream().map(month -> month(month, rows)).toList(),
+                months(chosen).stream().map(month -> month(month, rows)).toList(),
                 rows.stream()
                         .filter(row -> row.settledOn() != null)
                         .limit(MOST_ANSWERED)
                         .map(ReturnsView::sent)
                         .toList(),
                 chosen.plans().get(0).today().toString());
+    }
+
+    /** Months of all depots together, the newest first, from the first shipment of any. */
+    private static List<CoreMonth> months(ChosenDepots chosen) {
+        YearMonth began = chosen.plans().stream()
+                .map(plan -> CoreMonth.began(plan.fleet(), plan.today()))
+                .min(YearMonth::compareTo)
+                .orElseThrow();
+        Map<YearMonth, CoreMonth> months = new TreeMap<>(java.util.Comparator.reverseOrder());
+        chosen.plans()
+                .forEach(plan -> CoreMonth.of(plan.fleet(), plan.today(), MONTHS, began)
+                        .forEach(month -> months.merge(month.month(), month, ReturnsView::together)));
+        return List.copyOf(months.values());
     }
 
     private static CoreMonth together(CoreMonth one, CoreMonth other) {

@@ -52,9 +52,6 @@ final class StockChart {
         StringBuilder path = new StringBuilder();
         List<Tick> across = new ArrayList<>();
         int each = Math.max(1, (int) Math.ceil(weeks.size() / 9.0));
-        double shortAt = 0;
-        double shortTop = 0;
-        String shortWords = "";
         for (int i = 0; i < weeks.size(); i++) {
             Shelf.Week week = weeks.get(i);
             double x = LEFT + step * i;
@@ -63,27 +60,29 @@ final class StockChart {
             if (i % each == 0) {
                 across.add(new Tick(x + step / 2, DisplayFormat.week(week.week())));
             }
-            if (shortWords.isEmpty() && week.end() < -1e-9) {
-                shortAt = x + step / 2;
-                shortTop = y;
-                shortWords = DisplayFormat.week(week.week()) + ", " + DisplayFormat.pieces(-week.end()) + " short";
-            }
         }
+        Shelf.Week shortage = shelf.shortage().orElse(null);
+        return new Picture(
+                path.toString(),
+                at(0, least, most),
+                shelf.safety() > 0 ? at(shelf.safety(), least, most) : 0,
+                shortage == null ? 0 : LEFT + step * (weeks.indexOf(shortage) + 0.5),
+                shortage == null ? 0 : at(shortage.end(), least, most),
+                shortage == null
+                        ? ""
+                        : DisplayFormat.week(shortage.week()) + ", " + DisplayFormat.pieces(-shortage.end()) + " short",
+                down(least, most, tick),
+                across,
+                words(shelf));
+    }
+
+    private static List<Tick> down(double least, double most, double tick) {
         List<Tick> down = new ArrayList<>();
         for (double value = least; value <= most + tick / 2; value += tick) {
             down.add(
                     new Tick(at(value, least, most), DisplayFormat.pieces(value).replace('-', '−')));
         }
-        return new Picture(
-                path.toString(),
-                at(0, least, most),
-                shelf.safety() > 0 ? at(shelf.safety(), least, most) : 0,
-                shortAt,
-                shortTop,
-                shortWords,
-                down,
-                across,
-                words(shelf));
+        return down;
     }
 
     /** A round step that gives three to six lines. */
