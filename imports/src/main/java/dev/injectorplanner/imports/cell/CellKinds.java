@@ -4,6 +4,7 @@ import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.Bank;
 import dev.injectorplanner.core.fleet.FaultCode;
+import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Vin;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
@@ -22,6 +23,9 @@ import java.util.stream.Collectors;
 
 /** The kinds of cells that the tables have. */
 public final class CellKinds {
+    private static final Set<String> BEFORE = Set.of(
+            Heading.plain("before records"), Heading.plain("before the records began"), Heading.plain("unknown"));
+
     public static final CellKind<String> TEXT = of((text, context) -> text, text -> text);
 
     public static final CellKind<Integer> WHOLE =
@@ -40,6 +44,13 @@ public final class CellKinds {
             of((text, context) -> NumberCells.decimal(context.column(), text), BigDecimal::toPlainString);
 
     public static final CellKind<LocalDate> DATE = dated(DateCells::date, LocalDate::toString);
+
+    /** A day of fitting; {@code before records} where nobody knows it. */
+    public static final CellKind<LocalDate> FITTED_ON = dated(
+            (text, context) -> BEFORE.contains(Heading.plain(text))
+                    ? FittedInjector.BEFORE_RECORDS
+                    : DateCells.date(text, context),
+            day -> day.equals(FittedInjector.BEFORE_RECORDS) ? "before records" : day.toString());
 
     public static final CellKind<Instant> INSTANT = dated(InstantCells::instant, Instant::toString);
 

@@ -99,7 +99,11 @@ final class EngineTables {
     static Table<JobPart> jobParts() {
         return Table.named("job_parts", JobPart.class)
                 .required("family", CellKinds.TEXT, JobPart::family, "engine family")
-                .required("per", CellKinds.choice(Per.class), JobPart::per, "counted by cylinder, bank, visit or step")
+                .required(
+                        "per",
+                        CellKinds.choice(Per.class),
+                        JobPart::per,
+                        "counted by cylinder, bank, visit, step or task")
                 .optional("step", CellKinds.TEXT, JobPart::step, "the access step where per is step; else empty")
                 .required("part", CellKinds.TEXT, JobPart::part, "part number")
                 .required("quantity", CellKinds.NUMBER, JobPart::quantity, "quantity")
@@ -108,9 +112,11 @@ final class EngineTables {
                         CellKinds.CHANCE,
                         JobPart::chance,
                         "chance that it is needed, 0 to 1; empty: 1, always needed")
-                .key(List.of("family", "per", "step", "part"), j -> {
+                .optional("task", CellKinds.TEXT, JobPart::task, "the scheduled service where per is task; else empty")
+                .key(List.of("family", "per", "step", "part", "task"), j -> {
                     String step = j.step();
-                    return List.of(j.family(), j.per(), step == null ? "" : step, j.part());
+                    String task = j.task();
+                    return List.of(j.family(), j.per(), step == null ? "" : step, j.part(), task == null ? "" : task);
                 })
                 .made(v -> new JobPart(
                         v.get("family"),
@@ -118,7 +124,8 @@ final class EngineTables {
                         v.find("step"),
                         v.get("part"),
                         v.get("quantity"),
-                        v.or("chance", 1.0)));
+                        v.or("chance", 1.0),
+                        v.find("task")));
     }
 
     static Table<IntervalTask> intervals() {

@@ -1,5 +1,6 @@
 package dev.injectorplanner.imports.table;
 
+import dev.injectorplanner.core.fleet.FailureAnswer;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PartKind;
 import dev.injectorplanner.core.fleet.PurchaseLine;
@@ -72,6 +73,20 @@ final class PartTables {
                         CellKinds.TEXT,
                         Part::codePattern,
                         "regular expression of its calibration codes; empty: none");
+    }
+
+    static Table<FailureAnswer> failureAnswers() {
+        return Table.named("failure_answers", FailureAnswer.class)
+                .required("part", CellKinds.TEXT, FailureAnswer::part, "part without a failure on record")
+                .required(
+                        "answer",
+                        CellKinds.choice(FailureAnswer.Answer.class),
+                        FailureAnswer::answer,
+                        "none_failed: it is so; not_recorded: failures were not recorded before that day")
+                .required("answered_on", CellKinds.DATE, FailureAnswer::answeredOn, "day of the answer")
+                .required("by", CellKinds.TEXT, FailureAnswer::by, "who answered")
+                .key(List.of("part"), a -> List.of(a.part()))
+                .made(v -> new FailureAnswer(v.get("part"), v.get("answer"), v.get("answered_on"), v.get("by")));
     }
 
     static Table<StockLine> stock() {

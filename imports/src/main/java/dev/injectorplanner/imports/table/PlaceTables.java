@@ -30,6 +30,11 @@ final class PlaceTables {
                         CellKinds.NUMBER,
                         Depot::overtimeHoursPerWeek,
                         "maximum overtime per week, hours; empty: none")
+                .optional(
+                        "records_since",
+                        CellKinds.DATE,
+                        Depot::recordsSince,
+                        "first day from which injector failures are on record; empty: each truck's first reading")
                 .key(List.of("depot"), d -> List.of(d.depot()))
                 .made(v -> new Depot(
                         v.get("depot"),
@@ -40,7 +45,8 @@ final class PlaceTables {
                         v.get("work_days"),
                         v.get("labour_per_hour"),
                         v.get("overtime_per_hour"),
-                        v.or("overtime_hours_per_week", 0.0)));
+                        v.or("overtime_hours_per_week", 0.0),
+                        v.find("records_since")));
     }
 
     static Table<CapacityOverride> capacity() {

@@ -9,6 +9,7 @@ import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.FailureAnswer;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.IntervalTask;
@@ -19,6 +20,7 @@ import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
+import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.fleet.UnitReturn;
@@ -50,6 +52,8 @@ public final class Tables {
     public static final Table<DepotShift> SHIFTS = PlaceTables.shifts();
     public static final Table<Repair> REPAIRS = TruckTables.repairs();
     public static final Table<UnitReturn> RETURNS = ReturnTables.returns();
+    public static final Table<TaskDone> TASK_DONE = TruckTables.taskDone();
+    public static final Table<FailureAnswer> FAILURE_ANSWERS = PartTables.failureAnswers();
 
     /** All tables in the order in which they must be loaded: what others refer to comes first. */
     public static final List<Table<?>> ALL = List.of(
@@ -59,8 +63,8 @@ public final class Tables {
             DUTY_GROUPS,
             TRUCKS,
             ACCESS,
-            JOB_PARTS,
             INTERVALS,
+            JOB_PARTS,
             RULES,
             CAPACITY,
             INJECTORS,
@@ -73,7 +77,9 @@ public final class Tables {
             AWAY,
             SHIFTS,
             REPAIRS,
-            RETURNS);
+            RETURNS,
+            TASK_DONE,
+            FAILURE_ANSWERS);
 
     private Tables() {}
 

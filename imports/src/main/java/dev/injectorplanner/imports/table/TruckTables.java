@@ -8,6 +8,7 @@ import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Repair;
+import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.imports.cell.CellKinds;
@@ -36,6 +37,11 @@ final class TruckTables {
                         CellKinds.DATE,
                         Truck::warrantyUntil,
                         "last day of the truck warranty; empty: unknown")
+                .optional(
+                        "records_since",
+                        CellKinds.DATE,
+                        Truck::recordsSince,
+                        "first day from which its injector failures are on record; empty: as its depot says")
                 .key(List.of("truck"), t -> List.of(t.truck()))
                 .made(v -> new Truck(
                         v.get("truck"),
@@ -45,12 +51,15 @@ final class TruckTables {
                         v.find("duty_group"),
                         v.get("in_service_on"),
                         v.find("out_of_service_on"),
-                        v.find("warranty_until")));
+                        v.find("warranty_until"),
+                        v.find("records_since")));
     }
 
     static Table<FittedInjector> injectors() {
         return injectorColumns()
-                .key(List.of("truck", "cylinder", "fitted_on"), i -> List.of(i.truck(), i.cylinder(), i.fittedOn()))
+                .key(
+                        List.of("truck", "cylinder", "fitted_on", "fitting"),
+                        i -> List.of(i.truck(), i.cylinder(), i.fittedOn(), i.fitting()))
                 .made(v -> new FittedInjector(
                         v.get("truck"),
                         v.get("cylinder"),
@@ -64,7 +73,8 @@ final class TruckTables {
                         v.find("removed_on"),
                         v.find("removed_odometer_km"),
                         v.find("removed_engine_hours"),
-                        v.find("found")));
+                        v.find("found"),
+                        v.or("fitting", 1)));
     }
 
     private static Table.Builder<FittedInjector> injectorColumns() {
@@ -78,8 +88,16 @@ final class TruckTables {
                         CellKinds.TEXT,
                         FittedInjector::calibrationCode,
                         "code that goes into the ECU under its cylinder; empty: unknown")
-                .required("origin", CellKinds.choice(Origin.class), FittedInjector::origin, "new or reman")
-                .required("fitted_on", CellKinds.DATE, FittedInjector::fittedOn, "day it was fitted")
+                .required(
+                        "origin",
+                        CellKinds.choice(Origin.class),
+                        FittedInjector::origin,
+                        "new or reman; unknown where nobody knows")
+                .required(
+                        "fitted_on",
+                        CellKinds.FITTED_ON,
+                        FittedInjector::fittedOn,
+                        "day it was fitted; before records where nobody knows")
                 .measured(
                         "odometer",
                         ColumnUnit.DISTANCE,
@@ -103,7 +121,12 @@ final class TruckTables {
                         "found",
                         CellKinds.choice(Found.class),
                         FittedInjector::found,
-                        "failed, worn, healthy or unknown, at removal");
+                        "failed, worn, healthy or unknown, at removal")
+                .optional(
+                        "fitting",
+                        CellKinds.WHOLE,
+                        FittedInjector::fitting,
+                        "order of those fitted in this cylinder that day; empty: 1, the only one");
     }
 
     static Table<Reading> readings() {
@@ -207,6 +230,23 @@ final class TruckTables {
                 .optional("reason", CellKinds.TEXT, AwayWindow::reason, "why")
                 .key(List.of("truck", "from"), a -> List.of(a.truck(), a.from()))
                 .made(v -> new AwayWindow(v.get("truck"), v.get("from"), v.get("to"), v.or("reason", "")));
+    }
+
+    static Table<TaskDone> taskDone() {
+        return Table.named("task_done", TaskDone.class)
+                .required("truck", CellKinds.TEXT, TaskDone::truck, "the truck")
+                .required("task", CellKinds.TEXT, TaskDone::task, "the scheduled service, as in the table intervals")
+                .required("done_on", CellKinds.DATE, TaskDone::doneOn, "day it was done")
+                .measured(
+                        "odometer", ColumnUnit.DISTANCE, false, TaskDone::odometerKm, "odometer then; empty: not read")
+                .optional("engine_hours", CellKinds.NUMBER, TaskDone::engineHours, "then; empty: not read")
+                .key(List.of("truck", "task", "done_on"), t -> List.of(t.truck(), t.task(), t.doneOn()))
+                .made(v -> new TaskDone(
+                        v.get("truck"),
+                        v.get("task"),
+                        v.get("done_on"),
+                        v.find("odometer_km"),
+                        v.find("engine_hours")));
     }
 
     static Table<Repair> repairs() {

@@ -87,8 +87,9 @@ final class BatchMerge<R> {
                 .complaint(
                         "fitted_on",
                         "cylinder " + other.cylinder() + " of truck " + other.truck()
-                                + " already holds the injector fitted on " + other.fittedOn() + " " + until,
-                        "enter removed_on for that one, or correct the dates in this row");
+                                + " already holds the injector fitted "
+                                + (other.fittingKnown() ? "on " : "") + other.fittedWords() + " " + until,
+                        "enter removed_on for that one, or correct the dates in this row; a second one of the same day has fitting 2");
     }
 
     private static <T> List<T> only(List<?> rows, Class<T> type) {

@@ -53,7 +53,7 @@ final class InjectorPlaces {
         stored.forEach((place, list) -> now.put(place, new ArrayList<>(list)));
         List<FittedInjector> good =
                 batch.stream().filter(row -> !refused.containsKey(row)).toList();
-        good.forEach(row -> at(now, row).removeIf(other -> other.fittedOn().equals(row.fittedOn())));
+        good.forEach(row -> at(now, row).removeIf(other -> other.sameKey(row)));
         for (FittedInjector row : good) {
             Optional<FittedInjector> inTheWay =
                     at(now, row).stream().filter(row::overlaps).findFirst();
@@ -76,7 +76,7 @@ final class InjectorPlaces {
         for (FittedInjector row : batch) {
             for (FittedInjector earlier : taken.getOrDefault(Place.of(row), List.of())) {
                 List<FittedInjector> there = at(places, row);
-                there.removeIf(other -> other.fittedOn().equals(earlier.fittedOn()));
+                there.removeIf(other -> other.sameKey(earlier));
                 there.add(earlier);
             }
         }

@@ -9,6 +9,7 @@ import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.FailureAnswer;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.IntervalTask;
@@ -19,6 +20,7 @@ import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
+import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.fleet.UnitReturn;
@@ -93,6 +95,10 @@ final class ReferenceCheck {
             truck(repair.truck());
         } else if (row instanceof UnitReturn back) {
             cylinder("cylinder", back.cylinder(), familyOf(truck(back.truck())));
+        } else if (row instanceof TaskDone done) {
+            task(truck(done.truck()).family(), done.task());
+        } else if (row instanceof FailureAnswer answer) {
+            part("part", answer.part());
         }
     }
 
@@ -145,6 +151,10 @@ final class ReferenceCheck {
     private void jobPart(JobPart jobPart) {
         EngineFamily family = family(jobPart.family());
         part("part", jobPart.part());
+        String task = jobPart.task();
+        if (task != null) {
+            task(family.family(), task);
+        }
         String step = jobPart.step();
         if (step != null && known.step(family.family(), step) == null) {
             throw new InvalidValueException(
@@ -152,6 +162,16 @@ final class ReferenceCheck {
                     step,
                     "is not an access step of family " + family.family(),
                     fix("load the access steps first", step, known.steps(family.family())));
+        }
+    }
+
+    private void task(String family, String task) {
+        if (!known.tasks(family).contains(task)) {
+            throw new InvalidValueException(
+                    "task",
+                    task,
+                    "is not a scheduled service of family " + family,
+                    fix("load the intervals first", task, known.tasks(family)));
         }
     }
 

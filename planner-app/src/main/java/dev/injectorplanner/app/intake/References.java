@@ -6,6 +6,7 @@ import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FittedInjector;
+import dev.injectorplanner.core.fleet.IntervalTask;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Truck;
 import java.time.ZoneId;
@@ -85,6 +86,18 @@ final class References {
                 .collect(Collectors.toList());
     }
 
+    /** Scheduled services of a family. */
+    Collection<String> tasks(String family) {
+        return of(IntervalTask.class, References::taskName).values().stream()
+                .filter(task -> task.family().equals(family))
+                .map(IntervalTask::task)
+                .collect(Collectors.toList());
+    }
+
+    private static String taskName(IntervalTask task) {
+        return task.family() + '\n' + task.task();
+    }
+
     /** Counts a row that was taken in. */
     void add(Object row) {
         Map<String, Object> names = known.get(row.getClass());
@@ -103,6 +116,8 @@ final class References {
             names.put(truck.truck(), truck);
         } else if (row instanceof AccessStep step) {
             names.put(stepName(step), step);
+        } else if (row instanceof IntervalTask task) {
+            names.put(taskName(task), task);
         }
     }
 

@@ -35,6 +35,7 @@ public final class Planning {
     private final KeptPlans plans;
     private final FleetLearning learning;
     private final PreparedFleets prepared;
+    private final SparePieces spares;
     private final SiteSettings settings;
 
     public Planning(Store store, Planner planner, HoldBook holds, KeptPlans plans) {
@@ -44,6 +45,7 @@ public final class Planning {
         this.plans = plans;
         this.learning = new FleetLearning(store, planner, plans);
         this.prepared = new PreparedFleets(store);
+        this.spares = new SparePieces(store, plans);
         this.settings = new SiteSettings(store.dataSource());
     }
 
@@ -105,7 +107,11 @@ public final class Planning {
 
     private PreparedFleets.Kept kept(LocalDate today, Policy policy, @Nullable String depot) {
         return prepared.get(
-                depot, today, policy, () -> fleet(depot), fleet -> learning.prepare(fleet, policy, today, depot));
+                depot,
+                today,
+                policy,
+                () -> depot == null ? fleet(null) : spares.offer(fleet(depot), depot),
+                fleet -> learning.prepare(fleet, policy, today, depot));
     }
 
     /** The schedule within what is held, with nothing tried. */

@@ -46,8 +46,8 @@ public final class VisitConfirmation {
                     "Depot " + depot + " has no plan in force. Fix: check the name, or run plan --keep first.");
         }
         return confirm(
-                plans.listVisits(depot).stream()
-                        .filter(visit -> visit.week().equals(week) && !visit.diagnosis())
+                KeptVisit.mainOnes(plans.listVisits(depot)).stream()
+                        .filter(visit -> visit.week().equals(week))
                         .map(KeptVisit::truck),
                 week,
                 at,
@@ -60,7 +60,7 @@ public final class VisitConfirmation {
                 plan.visits().stream()
                         .filter(visit ->
                                 visit.depot().equals(depot) && visit.week().equals(week))
-                        .filter(visit -> !visit.diagnosis())
+                        .filter(plan::isMain)
                         .map(Visit::truck),
                 week,
                 at,

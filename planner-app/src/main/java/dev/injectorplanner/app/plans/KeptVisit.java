@@ -3,7 +3,9 @@ package dev.injectorplanner.app.plans;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDateTime;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,6 +38,18 @@ public record KeptVisit(
     public KeptVisit {
         cylinders = List.copyOf(cylinders);
         tasks = List.copyOf(tasks);
+    }
+
+    /** Of each truck the visit that pins and confirmations speak of: the one with cylinders, or else its first; no diagnosis. */
+    public static List<KeptVisit> mainOnes(List<KeptVisit> visits) {
+        Map<String, KeptVisit> main = new LinkedHashMap<>();
+        for (KeptVisit visit : visits) {
+            if (!visit.diagnosis()) {
+                main.merge(
+                        visit.truck(), visit, (one, other) -> one.cylinders().isEmpty() ? other : one);
+            }
+        }
+        return List.copyOf(main.values());
     }
 
     /** Whether it is a truck's diagnosis visit. */

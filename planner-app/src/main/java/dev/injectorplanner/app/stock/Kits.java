@@ -122,7 +122,7 @@ public final class Kits {
     }
 
     private List<Integer> planned(String depot, String truck) {
-        return plans.listVisits(depot).stream()
+        return KeptVisit.mainOnes(plans.listVisits(depot)).stream()
                 .filter(visit -> visit.truck().equals(truck))
                 .findFirst()
                 .map(KeptVisit::cylinders)

@@ -6,7 +6,9 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.time.ZoneId;
+import org.jspecify.annotations.Nullable;
 
 @Entity
 @Table(name = "depot")
@@ -39,6 +41,8 @@ class DepotRow implements Row<Depot> {
     @Column(nullable = false)
     private double overtimeHoursPerWeek;
 
+    private @Nullable LocalDate recordsSince;
+
     protected DepotRow() {}
 
     @Override
@@ -52,6 +56,7 @@ class DepotRow implements Row<Depot> {
         this.labourPerHour = row.labourPerHour();
         this.overtimePerHour = row.overtimePerHour();
         this.overtimeHoursPerWeek = row.overtimeHoursPerWeek();
+        this.recordsSince = row.recordsSince();
     }
 
     @Override
@@ -65,6 +70,7 @@ class DepotRow implements Row<Depot> {
                 Texts.days(workDays),
                 labourPerHour,
                 overtimePerHour,
-                overtimeHoursPerWeek);
+                overtimeHoursPerWeek,
+                recordsSince);
     }
 }

@@ -64,6 +64,12 @@ class FittedInjectorRow implements Row<FittedInjector> {
     @Column(nullable = false)
     private LocalDate removedKey;
 
+    @Column(nullable = false)
+    private int fitting;
+
+    @Column(nullable = false, length = 20)
+    private String inKey;
+
     protected FittedInjectorRow() {}
 
     @Override
@@ -82,6 +88,8 @@ class FittedInjectorRow implements Row<FittedInjector> {
         this.removedEngineHours = row.removedEngineHours();
         this.found = row.found();
         this.removedKey = row.removedOn() == null ? FOREVER : row.removedOn();
+        this.fitting = row.fitting();
+        this.inKey = row.removedOn() == null ? "" : row.fittedOn() + "/" + row.fitting();
     }
 
     @Override
@@ -99,6 +107,7 @@ class FittedInjectorRow implements Row<FittedInjector> {
                 removedOn,
                 removedOdometerKm,
                 removedEngineHours,
-                found);
+                found,
+                fitting);
     }
 }

@@ -11,6 +11,7 @@ import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 @Entity
@@ -40,6 +41,9 @@ class JobPartRow implements Row<JobPart> {
     @Column(nullable = false)
     private double chance;
 
+    @Column(length = 60)
+    private @Nullable String task;
+
     @Column(nullable = false, length = 60)
     private String stepKey;
 
@@ -53,11 +57,12 @@ class JobPartRow implements Row<JobPart> {
         this.part = row.part();
         this.quantity = row.quantity();
         this.chance = row.chance();
-        this.stepKey = row.step() == null ? "" : row.step();
+        this.task = row.task();
+        this.stepKey = Objects.requireNonNullElse(row.step(), Objects.requireNonNullElse(row.task(), ""));
     }
 
     @Override
     public JobPart row() {
-        return new JobPart(family, per, step, part, quantity, chance);
+        return new JobPart(family, per, step, part, quantity, chance, task);
     }
 }

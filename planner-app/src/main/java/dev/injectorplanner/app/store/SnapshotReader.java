@@ -43,6 +43,9 @@ final class SnapshotReader {
                         rows(StoredTables.SHIFTS),
                         rows(StoredTables.REPAIRS),
                         rows(StoredTables.TRANSFERS),
+                        rows(StoredTables.TASK_DONE),
+                        rows(StoredTables.FAILURE_ANSWERS),
+                        List.of(),
                         rows(StoredTables.RETURNS)));
     }
 

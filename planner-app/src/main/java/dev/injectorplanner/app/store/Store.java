@@ -143,6 +143,29 @@ public final class Store implements AutoCloseable {
         });
     }
 
+    /** Stock of all depots but one, and the ways from them to it. */
+    public Elsewhere elsewhere(String depot) {
+        return inTransaction(session -> new Elsewhere(
+                session.createSelectionQuery("select r.depot from DepotRow r where r.depot <> :depot", String.class)
+                        .setParameter("depot", depot)
+                        .getResultList(),
+                session
+                        .createSelectionQuery(
+                                "from StockLineRow r where r.depot <> :depot and r.onHand > 0", StockLineRow.class)
+                        .setParameter("depot", depot)
+                        .getResultList()
+                        .stream()
+                        .map(StockLineRow::row)
+                        .toList(),
+                session
+                        .createSelectionQuery("from TransferRow r where r.to = :depot", TransferRow.class)
+                        .setParameter("depot", depot)
+                        .getResultList()
+                        .stream()
+                        .map(TransferRow::row)
+                        .toList()));
+    }
+
     /** Starts writing: everything goes through the load's transactions. */
     public StoreWriter writer() {
         return new StoreWriter(sessions, pool);

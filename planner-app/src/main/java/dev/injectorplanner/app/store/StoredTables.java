@@ -11,6 +11,7 @@ import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.FailureAnswer;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.IntervalTask;
@@ -21,6 +22,7 @@ import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
+import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.fleet.UnitReturn;
@@ -131,6 +133,21 @@ final class StoredTables {
             new ByTruck<>(UnitReturn::truck),
             OF_TRUCKS);
 
+    static final StoredTable<TaskDone> TASK_DONE = new StoredTable<>(
+            TaskDone.class,
+            TaskDoneRow.class,
+            TaskDoneRow::new,
+            Tables.TASK_DONE::key,
+            new ByTruck<>(TaskDone::truck),
+            OF_TRUCKS);
+    static final StoredTable<FailureAnswer> FAILURE_ANSWERS = new StoredTable<>(
+            FailureAnswer.class,
+            FailureAnswerRow.class,
+            FailureAnswerRow::new,
+            Tables.FAILURE_ANSWERS::key,
+            new Whole<>(),
+            "");
+
     static final List<StoredTable<?>> ALL = List.of(
             DEPOTS,
             PARTS,
@@ -143,16 +160,18 @@ final class StoredTables {
             READINGS,
             FAULTS,
             CYLINDER_TESTS,
+            INTERVALS,
             JOB_PARTS,
             STOCK,
             PURCHASE_LINES,
             TRANSFERS,
             AWAY,
-            INTERVALS,
             RULES,
             SHIFTS,
             REPAIRS,
-            RETURNS);
+            RETURNS,
+            TASK_DONE,
+            FAILURE_ANSWERS);
 
     private StoredTables() {}
 

@@ -35,6 +35,8 @@ class TruckRow implements Row<Truck> {
 
     private @Nullable LocalDate warrantyUntil;
 
+    private @Nullable LocalDate recordsSince;
+
     protected TruckRow() {}
 
     @Override
@@ -47,10 +49,20 @@ class TruckRow implements Row<Truck> {
         this.inServiceOn = row.inServiceOn();
         this.outOfServiceOn = row.outOfServiceOn();
         this.warrantyUntil = row.warrantyUntil();
+        this.recordsSince = row.recordsSince();
     }
 
     @Override
     public Truck row() {
-        return new Truck(truck, new Vin(vin), depot, family, dutyGroup, inServiceOn, outOfServiceOn, warrantyUntil);
+        return new Truck(
+                truck,
+                new Vin(vin),
+                depot,
+                family,
+                dutyGroup,
+                inServiceOn,
+                outOfServiceOn,
+                warrantyUntil,
+                recordsSince);
     }
 }

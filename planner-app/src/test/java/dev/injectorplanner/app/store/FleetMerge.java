@@ -20,6 +20,7 @@ public final class FleetMerge {
                 .filter(component -> component.getType() == List.class)
                 .forEach(component -> tables.put(rowType(component), rows(component, fleet)));
         Arrays.stream(ShopRecords.class.getRecordComponents())
+                .filter(component -> !component.getName().equals("spares")) // no table
                 .forEach(component -> tables.put(rowType(component), rows(component, fleet.shop())));
         List<Change> changes = new ArrayList<>();
         StoredTables.ALL.forEach(table -> changes.addAll(merge(writer, table.type(), tables)));

@@ -197,6 +197,9 @@ public final class OneOfEach {
                                         "Kim"),
                                 new Repair("T-2", DAY, null, Repair.NO_FAULT_FOUND, null, "", "Kim")),
                         List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
                         List.of(
                                 new UnitReturn(
                                         UnitReturn.What.CORE,

@@ -55,6 +55,9 @@ public final class AllocationChecker {
         for (StockLine line : fleet.stock()) {
             there.merge("stock of " + line.part() + " at " + line.depot(), line.onHand(), Double::sum);
         }
+        for (StockLine line : fleet.spares()) {
+            there.merge("stock of " + line.part() + " at " + line.depot(), line.onHand(), Double::sum);
+        }
         for (PurchaseLine line : fleet.purchaseLines()) {
             if (line.receivedOn() == null && !line.expectedOn().isBefore(today)) {
                 there.merge(

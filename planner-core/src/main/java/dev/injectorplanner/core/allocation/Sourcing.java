@@ -10,6 +10,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 
 /** What can be had of each part, from where, by when and at what price, whoever asks. */
@@ -32,15 +34,18 @@ public final class Sourcing {
         this.keptBack = keptBack;
         Map<String, Transfer> pairs = new HashMap<>();
         index.fleet().transfers().forEach(row -> pairs.put(row.from() + "\n" + row.to(), row));
+        Set<String> giving = new TreeSet<>();
+        index.fleet().depots().forEach(depot -> giving.add(depot.depot()));
+        index.fleet().spares().forEach(line -> giving.add(line.depot()));
         for (Depot to : index.fleet().depots()) {
             List<Route> ways = new ArrayList<>();
-            for (Depot from : index.fleet().depots()) {
-                if (!from.depot().equals(to.depot())) {
-                    Transfer row = pairs.get(from.depot() + "\n" + to.depot());
+            for (String from : giving) {
+                if (!from.equals(to.depot())) {
+                    Transfer row = pairs.get(from + "\n" + to.depot());
                     ways.add(
                             row == null
-                                    ? new Route(from.depot(), rules.transferCost(), rules.transferDays())
-                                    : new Route(from.depot(), row.cost().doubleValue(), row.days()));
+                                    ? new Route(from, rules.transferCost(), rules.transferDays())
+                                    : new Route(from, row.cost().doubleValue(), row.days()));
                 }
             }
             ways.sort(Comparator.comparingDouble(Route::cost)

@@ -59,7 +59,7 @@ public final class ChangeWatch {
                 byPart.computeIfAbsent(unit.part(), part -> new ArrayList<>()).add(unit));
         List<LifeChange> changes = new ArrayList<>();
         byPart.forEach((part, own) -> {
-            for (Origin origin : Origin.values()) {
+            for (Origin origin : Origin.KNOWN) {
                 Found found = find(part, origin, own, all);
                 if (found != null) {
                     changes.add(found.change());

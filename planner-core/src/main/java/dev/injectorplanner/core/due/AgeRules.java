@@ -29,7 +29,10 @@ final class AgeRules {
                 DueKind.AGE_MONTHS,
                 null,
                 DueAction.REPLACE,
-                Figures.count(age.months(), "month", "months") + " since fitting on " + age.fittedOn(),
+                age.fittingKnown()
+                        ? Figures.count(age.months(), "month", "months") + " " + age.sinceWords()
+                        : "at least " + Figures.count(age.months(), "month", "months")
+                                + ": fitted before the records began on " + age.fittedOn(),
                 Figures.whole(rule.limit()) + " months since fitting",
                 rule.source(),
                 by);
@@ -53,8 +56,8 @@ final class AgeRules {
                     kind,
                     null,
                     DueAction.REPLACE,
-                    Figures.whole(now) + " " + unit + " since fitting on " + age.fittedOn() + ", "
-                            + Figures.whole(perWeek) + " " + unit + " a week",
+                    Figures.whole(now) + " " + unit + " " + age.sinceWords() + ", " + Figures.whole(perWeek) + " "
+                            + unit + " a week",
                     Figures.whole(rule.limit()) + " " + unit + " since fitting",
                     rule.source(),
                     by);

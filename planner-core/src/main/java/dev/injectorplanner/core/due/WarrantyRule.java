@@ -42,6 +42,9 @@ final class WarrantyRule {
     }
 
     private static @Nullable Ending of(TruckCheck truck, InjectorAge age, Part part) {
+        if (!age.fittingKnown()) {
+            return null; // nobody can claim for an injector of unknown age
+        }
         LocalDate byMonths = part.warrantyMonths() == 0 ? null : age.fittedOn().plusMonths(part.warrantyMonths());
         Double km = age.km();
         LocalDate byKm =

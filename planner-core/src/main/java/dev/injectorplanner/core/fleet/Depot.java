@@ -4,10 +4,12 @@ import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.Require;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A place where trucks are looked after.
@@ -21,6 +23,7 @@ import java.util.Set;
  * @param labourPerHour cost of an hour of labour
  * @param overtimePerHour cost of an hour of overtime, not below {@code labourPerHour}
  * @param overtimeHoursPerWeek the most overtime in a week, hours
+ * @param recordsSince failures of its trucks' injectors are on record from that day on; null: since each truck's first reading
  */
 public record Depot(
         String depot,
@@ -31,7 +34,8 @@ public record Depot(
         Set<DayOfWeek> workDays,
         BigDecimal labourPerHour,
         BigDecimal overtimePerHour,
-        double overtimeHoursPerWeek) {
+        double overtimeHoursPerWeek,
+        @Nullable LocalDate recordsSince) {
     private static final int MOST_BAYS = 200;
 
     public Depot {
@@ -53,5 +57,29 @@ public record Depot(
                     "enter the full cost of an overtime hour");
         }
         Require.within("overtime_hours_per_week", overtimeHoursPerWeek, 0, 7 * 24.0 * MOST_BAYS);
+    }
+
+    /** A depot whose records began with each truck's first reading. */
+    public Depot(
+            String depot,
+            String name,
+            ZoneId timeZone,
+            int bays,
+            double labourHoursPerDay,
+            Set<DayOfWeek> workDays,
+            BigDecimal labourPerHour,
+            BigDecimal overtimePerHour,
+            double overtimeHoursPerWeek) {
+        this(
+                depot,
+                name,
+                timeZone,
+                bays,
+                labourHoursPerDay,
+                workDays,
+                labourPerHour,
+                overtimePerHour,
+                overtimeHoursPerWeek,
+                null);
     }
 }

@@ -72,6 +72,8 @@ final class FleetCheck {
         twice("shifts", fleet.shifts(), FleetOrder.SHIFTS);
         twice("repairs", fleet.repairs(), FleetOrder.REPAIRS);
         twice("returns", fleet.returns(), FleetOrder.RETURNS);
+        twice("task_done", fleet.tasksDone(), FleetOrder.TASKS_DONE);
+        twice("failure_answers", fleet.failureAnswers(), FleetOrder.FAILURE_ANSWERS);
     }
 
     private <R> void twice(String table, List<R> rows, Comparator<R> key) {
@@ -100,7 +102,10 @@ final class FleetCheck {
         refer("stock", "part", fleet.stock(), StockLine::part, parts);
         refer("purchase_lines", "depot", fleet.purchaseLines(), PurchaseLine::depot, depots);
         refer("purchase_lines", "part", fleet.purchaseLines(), PurchaseLine::part, parts);
-        refer("transfers", "from", fleet.transfers(), Transfer::from, depots);
+        Set<String> giving = new HashSet<>(depots);
+        fleet.spares().forEach(line -> giving.add(line.depot()));
+        refer("spares", "part", fleet.spares(), StockLine::part, parts);
+        refer("transfers", "from", fleet.transfers(), Transfer::from, giving);
         refer("transfers", "to", fleet.transfers(), Transfer::to, depots);
         refer("intervals", "family", fleet.intervals(), IntervalTask::family, families);
         refer("rules", "family", fleet.rules(), Rule::family, families);
@@ -111,6 +116,13 @@ final class FleetCheck {
                 fleet.jobParts(),
                 job -> job.step() == null ? null : job.family() + ": " + job.step(),
                 steps);
+        Set<String> tasks = names(fleet.intervals(), task -> task.family() + ": " + task.task());
+        refer(
+                "job_parts",
+                "task",
+                fleet.jobParts(),
+                job -> job.task() == null ? null : job.family() + ": " + job.task(),
+                tasks);
     }
 
     private void truckTables() {
@@ -122,6 +134,7 @@ final class FleetCheck {
         refer("away", "truck", fleet.away(), AwayWindow::truck, trucks);
         refer("repairs", "truck", fleet.repairs(), Repair::truck, trucks);
         refer("returns", "truck", fleet.returns(), UnitReturn::truck, trucks);
+        refer("task_done", "truck", fleet.tasksDone(), TaskDone::truck, trucks);
     }
 
     private static <R> Set<String> names(List<R> rows, Function<R, String> name) {
@@ -193,7 +206,7 @@ final class FleetCheck {
             FittedInjector after = fleet.injectors().get(i);
             if (before.overlaps(after)) {
                 add("injectors: truck " + after.truck() + ", cylinder " + after.cylinder() + ": one was fitted on "
-                        + after.fittedOn() + " while that of " + before.fittedOn() + " was still fitted. Fix: enter "
+                        + after.fittedOn() + " while that of " + before.fittedWords() + " was still fitted. Fix: enter "
                         + "removed_on for the earlier one, or correct a date.");
             }
         }

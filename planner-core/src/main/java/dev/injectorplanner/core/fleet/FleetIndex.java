@@ -1,10 +1,13 @@
 package dev.injectorplanner.core.fleet;
 
+import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** A snapshot with its rows at hand by name: made once for a plan, read by all of its parts. */
 public final class FleetIndex {
@@ -23,6 +26,8 @@ public final class FleetIndex {
     private final Map<String, List<DepotShift>> shifts;
     private final Map<String, List<Repair>> repairs;
     private final Map<String, List<UnitReturn>> returns;
+    private final Map<String, List<TaskDone>> tasksDone;
+    private final Map<String, LocalDate> recordsSince = new HashMap<>();
 
     public FleetIndex(FleetSnapshot fleet) {
         this.fleet = fleet;
@@ -40,6 +45,14 @@ public final class FleetIndex {
         shifts = runs(fleet.shifts(), DepotShift::depot);
         repairs = runs(fleet.repairs(), Repair::truck);
         returns = runs(fleet.returns(), UnitReturn::truck);
+        tasksDone = runs(fleet.tasksDone(), TaskDone::truck);
+        for (Truck truck : fleet.trucks()) {
+            LocalDate since = truck.recordsSince();
+            LocalDate named = since != null ? since : depot(truck.depot()).recordsSince();
+            if (named != null) {
+                recordsSince.put(truck.truck(), named);
+            }
+        }
     }
 
     private static <R> Map<String, R> byName(List<R> rows, Function<R, String> name) {
@@ -59,6 +72,16 @@ public final class FleetIndex {
             }
         }
         return runs;
+    }
+
+    /** Day from which failures of a truck's injectors are on record, as the truck or its depot names it; null where neither does. */
+    public @Nullable LocalDate recordsSince(String truck) {
+        return recordsSince.get(truck);
+    }
+
+    /** Scheduled services done on a truck, by service and day. */
+    public List<TaskDone> tasksDoneOf(String truck) {
+        return tasksDone.getOrDefault(truck, List.of());
     }
 
     public FleetSnapshot fleet() {

@@ -22,7 +22,8 @@ final class FleetOrder {
 
     static final Comparator<FittedInjector> INJECTORS = comparing(FittedInjector::truck)
             .thenComparing(FittedInjector::cylinder)
-            .thenComparing(FittedInjector::fittedOn);
+            .thenComparing(FittedInjector::fittedOn)
+            .thenComparing(FittedInjector::fitting);
 
     static final Comparator<Reading> READINGS = comparing(Reading::truck).thenComparing(Reading::takenAt);
 
@@ -41,6 +42,7 @@ final class FleetOrder {
     static final Comparator<JobPart> JOB_PARTS = comparing(JobPart::family)
             .thenComparing(JobPart::per)
             .thenComparing((JobPart j) -> String.valueOf(j.step()))
+            .thenComparing((JobPart j) -> String.valueOf(j.task()))
             .thenComparing(JobPart::part);
 
     static final Comparator<StockLine> STOCK = comparing(StockLine::depot).thenComparing(StockLine::part);
@@ -64,6 +66,11 @@ final class FleetOrder {
             .thenComparing(UnitReturn::fittedOn)
             .thenComparing(UnitReturn::cylinder)
             .thenComparing(UnitReturn::what);
+    static final Comparator<TaskDone> TASKS_DONE =
+            comparing(TaskDone::truck).thenComparing(TaskDone::task).thenComparing(TaskDone::doneOn);
+
+    static final Comparator<FailureAnswer> FAILURE_ANSWERS = comparing(FailureAnswer::part);
+
     static final Comparator<Repair> REPAIRS =
             comparing(Repair::truck).thenComparing(Repair::doneOn).thenComparing(Repair::what);
 

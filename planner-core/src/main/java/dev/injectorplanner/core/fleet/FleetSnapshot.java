@@ -24,7 +24,7 @@ import java.util.List;
  * @param away table away
  * @param intervals table intervals
  * @param rules table rules
- * @param shop tables shifts, repairs, transfers and returns
+ * @param shop tables shifts, repairs, transfers, returns, task_done and failure_answers
  */
 public record FleetSnapshot(
         List<Depot> depots,
@@ -146,8 +146,37 @@ public record FleetSnapshot(
         return shop.returns();
     }
 
+    /** Table task_done. */
+    public List<TaskDone> tasksDone() {
+        return shop.tasksDone();
+    }
+
+    /** Table failure_answers. */
+    public List<FailureAnswer> failureAnswers() {
+        return shop.failureAnswers();
+    }
+
+    /** Pieces in stock that depots outside this snapshot can give away. */
+    public List<StockLine> spares() {
+        return shop.spares();
+    }
+
     /** The same fleet with these ways between depots. */
     public FleetSnapshot withTransfers(List<Transfer> others) {
+        return withShop(shop.withTransfers(others));
+    }
+
+    /**
+     * The same fleet of some depots, with what others can give it.
+     *
+     * @param pieces pieces that depots outside this snapshot can give away
+     * @param ways ways between depots, from those too; without one, the site's figures hold
+     */
+    public FleetSnapshot withSpares(List<StockLine> pieces, List<Transfer> ways) {
+        return withShop(shop.withSpares(pieces, ways));
+    }
+
+    private FleetSnapshot withShop(ShopRecords other) {
         return new FleetSnapshot(
                 depots,
                 capacity,
@@ -166,7 +195,7 @@ public record FleetSnapshot(
                 away,
                 intervals,
                 rules,
-                new ShopRecords(shifts(), repairs(), others, returns()));
+                other);
     }
 
     /** A fleet without a row in any table. */

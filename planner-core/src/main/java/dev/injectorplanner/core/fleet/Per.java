@@ -5,5 +5,6 @@ public enum Per {
     CYLINDER,
     BANK,
     VISIT,
-    STEP
+    STEP,
+    TASK
 }

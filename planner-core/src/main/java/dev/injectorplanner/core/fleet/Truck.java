@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param inServiceOn first day of service
  * @param outOfServiceOn day it left the fleet, or null; after {@code inServiceOn}
  * @param warrantyUntil last day of the truck's own warranty, or null
+ * @param recordsSince failures of its injectors are on record from that day on; null: as its depot says
  */
 public record Truck(
         String truck,
@@ -25,7 +26,8 @@ public record Truck(
         @Nullable String dutyGroup,
         LocalDate inServiceOn,
         @Nullable LocalDate outOfServiceOn,
-        @Nullable LocalDate warrantyUntil) {
+        @Nullable LocalDate warrantyUntil,
+        @Nullable LocalDate recordsSince) {
     public Truck {
         truck = Require.name("truck", truck);
         depot = Require.name("depot", depot);
@@ -38,6 +40,19 @@ public record Truck(
                     "is before in_service_on " + inServiceOn,
                     "correct whichever is wrong");
         }
+    }
+
+    /** A truck whose records began as its depot says. */
+    public Truck(
+            String truck,
+            Vin vin,
+            String depot,
+            String family,
+            @Nullable String dutyGroup,
+            LocalDate inServiceOn,
+            @Nullable LocalDate outOfServiceOn,
+            @Nullable LocalDate warrantyUntil) {
+        this(truck, vin, depot, family, dutyGroup, inServiceOn, outOfServiceOn, warrantyUntil, null);
     }
 
     /** Whether the truck is in the fleet on a day. */

@@ -109,7 +109,14 @@ public final class DemoFleet {
                 away,
                 fleet.intervals(),
                 fleet.rules(),
-                new ShopRecords(shifts(fleet.depots()), repairs(), MadeUpDepots.transfers(), returns(fleet)));
+                new ShopRecords(
+                        shifts(fleet.depots()),
+                        repairs(),
+                        MadeUpDepots.transfers(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        returns(fleet)));
     }
 
     /** Cores of last autumn: one note a month, credited in full. */

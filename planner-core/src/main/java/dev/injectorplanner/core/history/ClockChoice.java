@@ -42,7 +42,7 @@ final class ClockChoice {
     /** Log-likelihood of distance less that of hours, both in calendar time; 0 where the records cannot say. */
     double distanceOverHours() {
         double better = 0;
-        for (Origin origin : Origin.values()) {
+        for (Origin origin : Origin.KNOWN) {
             List<UnitLife> both = units.stream()
                     .filter(unit -> unit.origin() == origin && unit.km() != null && unit.hours() != null)
                     .toList();

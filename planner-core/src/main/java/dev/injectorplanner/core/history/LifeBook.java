@@ -145,7 +145,7 @@ public final class LifeBook {
     }
 
     /**
-     * Model of a unit that is fitted now.
+     * Model of a unit that is fitted now; of unknown origin, that of the origin with the shorter life.
      *
      * @throws IllegalArgumentException for a part that the book was not made for
      */
@@ -165,6 +165,11 @@ public final class LifeBook {
     }
 
     private PartLife model(String part, Origin origin) {
+        if (origin == Origin.UNKNOWN) {
+            PartLife fresh = model(part, Origin.NEW);
+            PartLife reman = model(part, Origin.REMAN);
+            return reman.life().meanLife() < fresh.life().meanLife() ? reman : fresh;
+        }
         PartLife life = lives.get(key(part, origin));
         if (life == null) {
             throw new IllegalArgumentException("no life model of part \"" + part + "\"");

@@ -10,6 +10,7 @@ import dev.injectorplanner.core.life.WeibullFit;
 import dev.injectorplanner.core.life.WeibullLife;
 import dev.injectorplanner.core.life.WeibullPosterior;
 import dev.injectorplanner.core.life.WeibullPrior;
+import dev.injectorplanner.core.usage.UnknownAge;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -21,8 +22,10 @@ final class PartFit {
     static final String DEFAULT = "planner default";
     static final String OTHER_ORIGIN = "the part's other origin";
     static final String BEFORE_CHANGE = "the part's life before the change";
-    private static final WeibullPrior DEFAULT_KM = new WeibullPrior(2.5, 1.5, 400_000, 1.6);
-    private static final WeibullPrior DEFAULT_HOURS = new WeibullPrior(2.5, 1.5, 8_000, 1.8);
+    private static final WeibullPrior DEFAULT_KM =
+            new WeibullPrior(UnknownAge.USUAL_SHAPE, 1.5, UnknownAge.USUAL_SCALE_KM, 1.6);
+    private static final WeibullPrior DEFAULT_HOURS =
+            new WeibullPrior(UnknownAge.USUAL_SHAPE, 1.5, UnknownAge.USUAL_SCALE_HOURS, 1.8);
     private static final double ORIGIN_SHAPE_FACTOR = 1.25;
     private static final double ORIGIN_SCALE_FACTOR = 1.35;
     private static final double CHANGE_SHAPE_FACTOR = 1.25;
@@ -42,7 +45,7 @@ final class PartFit {
 
     void addTo(LifeBook book) {
         Clock clock = new ClockChoice(part, units, remaining).choose();
-        List<Group> groups = Stream.of(Origin.values())
+        List<Group> groups = Origin.KNOWN.stream()
                 .map(origin -> group(origin, clock))
                 .sorted(Comparator.comparingDouble(Group::events).reversed())
                 .toList();
@@ -62,7 +65,7 @@ final class PartFit {
     /** Adds a model of units that fail sooner, each origin's with the life before the change as a wide prior. */
     void addChangedTo(LifeBook book) {
         Clock clock = book.clockOf(part);
-        for (Origin origin : Origin.values()) {
+        for (Origin origin : Origin.KNOWN) {
             Group group = group(origin, clock);
             book.changes().stream()
                     .filter(change -> change.part().equals(part) && change.origin() == origin)

@@ -98,6 +98,11 @@ public final class OptionPricer {
         return prices.stream().map(CylinderPrice::cylinder).sorted().toList();
     }
 
+    /** Work beside the cylinders that is near. */
+    public List<RideAlongTask> rideAlongs() {
+        return rideAlongs;
+    }
+
     /** Weeks priced. */
     public int weeks() {
         return weeks;

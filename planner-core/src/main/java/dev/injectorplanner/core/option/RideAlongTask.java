@@ -66,6 +66,20 @@ public record RideAlongTask(
         return sum;
     }
 
+    /**
+     * The same work in a visit of its own, where another visit replaces injectors.
+     *
+     * @param set cylinders that the other visit replaces
+     * @param before what each week saves more because the result comes before that visit; 0 where it does not
+     */
+    public RideAlongTask besideVisit(int set, double[] before) {
+        double[] its = cost.clone();
+        for (int week = 0; week < its.length; week++) {
+            its[week] = costIn(week, set) - before[week];
+        }
+        return new RideAlongTask(name, labourHours, its, weights, Map.of(), rides, must);
+    }
+
     /** What it adds to a visit that takes place anyway, standing included. */
     double addedIn(int week, int set, Rates rates) {
         return costIn(week, set)

@@ -70,7 +70,7 @@ final class Supply {
         DepotPartKey from = new DepotPartKey(giver, pieces.part());
         String order = pieces.order();
         if (order == null) {
-            stock.merge(from, -pieces.quantity(), Double::sum);
+            stock.computeIfPresent(from, (shelf, there) -> there - pieces.quantity()); // others' depots are not ours to count
         } else {
             open.getOrDefault(from, new ArrayList<>())
                     .replaceAll(each -> order.equals(each.order()) ? less(each, pieces.quantity()) : each);
@@ -95,6 +95,9 @@ final class Supply {
         List<Incoming> all = new ArrayList<>();
         stock.forEach((shelf, pieces) -> all.add(new Incoming(shelf, pieces, today, null)));
         open.values().forEach(all::addAll);
+        for (StockLine line : index.fleet().spares()) {
+            all.add(new Incoming(new DepotPartKey(line.depot(), line.part()), line.onHand(), today, null));
+        }
         return all;
     }
 

@@ -67,6 +67,7 @@ final class VisitParts {
             case BANK -> cylinders.stream().map(family::bankOf).distinct().count();
             case VISIT -> cylinders.isEmpty() ? 0 : 1;
             case STEP -> visit.steps().contains(String.valueOf(job.step())) ? 1 : 0;
+            case TASK -> visit.tasks().contains(String.valueOf(job.task())) ? 1 : 0;
         };
     }
 }

@@ -38,8 +38,9 @@ final class DaysChange {
         for (DepotDays depot : days) {
             for (DayPlan.Laid laid : depot.days().laid()) {
                 String words = laid.start().toLocalDate() + " " + laid.start().toLocalTime() + ", bay " + laid.bay();
+                String key = laid.truck() + (laid.diagnosis() ? "\ndiagnosis" : "");
                 places.put(
-                        laid.truck() + (laid.diagnosis() ? "\ndiagnosis" : ""),
+                        places.containsKey(key) ? key + "\nlater" : key,
                         new Where(laid.truck(), depot.depot(), words));
             }
         }

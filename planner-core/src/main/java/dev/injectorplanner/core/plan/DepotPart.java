@@ -85,7 +85,8 @@ public final class DepotPart {
                 plan.assumptions(),
                 here(plan.safety(), SafetyCase::depot),
                 plan.lifeChanges(),
-                here(plan.failureBands(), FailureBand::depot));
+                here(plan.failureBands(), FailureBand::depot),
+                plan.records().of(depot));
     }
 
     private PlanCost cost() {

@@ -24,6 +24,7 @@ import java.util.Map;
  * @param days visits of the first weeks laid into days
  * @param allocation which piece goes to which visit
  * @param kits the kits that the allocation has to serve
+ * @param seconds second visits beside those of the schedule
  */
 record Draft(
         Learned learned,
@@ -37,8 +38,10 @@ record Draft(
         SafetyPlan safety,
         List<DepotDays> days,
         Allocation allocation,
-        List<KitNeed> kits) {
+        List<KitNeed> kits,
+        List<SecondVisit> seconds) {
     Draft {
+        seconds = List.copyOf(seconds);
         days = List.copyOf(days);
         kits = List.copyOf(kits);
     }
@@ -65,6 +68,7 @@ record Draft(
                 safety,
                 List.of(),
                 Allocation.NONE,
+                List.of(),
                 List.of());
     }
 
@@ -85,13 +89,74 @@ record Draft(
     /** With its parts. */
     Draft with(Allocation pieces, List<KitNeed> served) {
         return new Draft(
-                learned, calendar, holds, builder, cases, request, schedule, booked, safety, days, pieces, served);
+                learned,
+                calendar,
+                holds,
+                builder,
+                cases,
+                request,
+                schedule,
+                booked,
+                safety,
+                days,
+                pieces,
+                served,
+                seconds);
     }
 
     /** With its visits laid into days. */
     Draft withDays(List<DepotDays> laid) {
         return new Draft(
-                learned, calendar, holds, builder, cases, request, schedule, booked, safety, laid, allocation, kits);
+                learned,
+                calendar,
+                holds,
+                builder,
+                cases,
+                request,
+                schedule,
+                booked,
+                safety,
+                laid,
+                allocation,
+                kits,
+                seconds);
+    }
+
+    /** With second visits beside the others, laid into days with them. */
+    Draft with(List<SecondVisit> placed, List<DepotDays> laid) {
+        Schedule priced = SecondVisitPlacer.trueCost(this, placed);
+        Draft draft = new Draft(
+                learned,
+                calendar,
+                holds,
+                builder,
+                cases,
+                request,
+                priced,
+                booked,
+                safety,
+                laid,
+                allocation,
+                kits,
+                placed);
+        return draft.withBooked(new Booked(SecondVisitPlacer.request(draft), SecondVisitPlacer.schedule(draft)));
+    }
+
+    private Draft withBooked(Booked taken) {
+        return new Draft(
+                learned,
+                calendar,
+                holds,
+                builder,
+                cases,
+                request,
+                schedule,
+                taken,
+                safety,
+                days,
+                allocation,
+                kits,
+                seconds);
     }
 
     TruckChoices choicesOf(String truck) {

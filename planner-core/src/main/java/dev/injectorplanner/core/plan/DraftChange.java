@@ -12,10 +12,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Holds two schedules of one fleet against each other. */
 final class DraftChange {
+    private static final String SECOND = "\nsecond visit";
+
     private DraftChange() {}
 
     static PlanChange of(Draft before, Draft after) {
@@ -24,11 +27,12 @@ final class DraftChange {
         TreeSet<String> trucks = new TreeSet<>(was.keySet());
         trucks.addAll(is.keySet());
         List<VisitChange> changes = new ArrayList<>();
-        for (String truck : trucks) {
-            Stay one = was.get(truck);
-            Stay other = is.get(truck);
+        for (String key : trucks) {
+            Stay one = was.get(key);
+            Stay other = is.get(key);
             What what = what(one, other);
             if (what != null) {
+                String truck = key.replace(SECOND, "");
                 changes.add(
                         new VisitChange(truck, after.choicesOf(truck).truck().depot(), what, one, other));
             }
@@ -62,23 +66,33 @@ final class DraftChange {
     }
 
     private static double hours(Draft draft) {
-        return draft.schedule().choices().stream()
-                .mapToDouble(choice -> choice.option().labourHours())
+        return Stream.concat(
+                        draft.schedule().choices().stream()
+                                .map(choice -> choice.option().labourHours()),
+                        draft.seconds().stream().map(second -> second.visit().labourHours()))
+                .mapToDouble(Double::doubleValue)
                 .sum();
     }
 
+    /** By truck; a second visit under a name of its own. */
     private static Map<String, Stay> stays(Draft draft) {
         Map<String, Stay> stays = new TreeMap<>();
         for (Schedule.Choice choice : draft.schedule().choices()) {
-            PricedVisit visit = draft.choicesOf(choice.truck()).visitOf(choice.option());
             stays.put(
                     choice.truck(),
-                    new Stay(
-                            draft.learned().firstWeek().plus(visit.week()),
-                            visit.cylinders(),
-                            visit.rideAlongs().stream().map(RideAlongTask::name).toList(),
-                            Figures.tidy(visit.labourHours())));
+                    stay(draft, draft.choicesOf(choice.truck()).visitOf(choice.option())));
         }
+        draft.seconds()
+                .forEach(second ->
+                        stays.put(second.truck().truck().truck() + SECOND, stay(draft, second.visit())));
         return stays;
+    }
+
+    private static Stay stay(Draft draft, PricedVisit visit) {
+        return new Stay(
+                draft.learned().firstWeek().plus(visit.week()),
+                visit.cylinders(),
+                visit.rideAlongs().stream().map(RideAlongTask::name).toList(),
+                Figures.tidy(visit.labourHours()));
     }
 }

@@ -71,12 +71,23 @@ final class Outcome {
                         visit,
                         firstWeek.plus(visit.week()),
                         draft.safety().openOf(visit.truck())));
-        return Stream.concat(ordinary, diagnoses)
+        Stream<Visit> seconds = draft.seconds().stream().map(this::told);
+        return Stream.concat(Stream.concat(ordinary, seconds), diagnoses)
                 .sorted(comparing(Visit::depot)
                         .thenComparing(Visit::week)
                         .thenComparing(Visit::truck)
                         .thenComparing(visit -> !visit.diagnosis()))
                 .toList();
+    }
+
+    private Visit told(SecondVisit second) {
+        String truck = second.truck().truck().truck();
+        PricedVisit main = schedule.choices().stream()
+                .filter(choice -> choice.truck().equals(truck))
+                .map(choice -> second.truck().visitOf(choice.option()))
+                .findFirst()
+                .orElseThrow();
+        return visitBuilder.second(second, main);
     }
 
     /** By truck: what is due of trucks not placed, and what the visits of the others leave for later. */
@@ -191,6 +202,14 @@ final class Outcome {
             sums[0]++;
             sums[1] += option.labourHours();
             sums[2] += option.truckDays();
+        }
+        for (SecondVisit second : draft.seconds()) {
+            PricedVisit visit = second.visit();
+            double[] sums = booked.computeIfAbsent(
+                    second.truck().truck().depot() + "\n" + visit.week(), cell -> new double[3]);
+            sums[0]++;
+            sums[1] += visit.labourHours();
+            sums[2] += visit.truckDays();
         }
         for (DayVisit visit : draft.safety().all()) {
             Truck truck = choicesOf(visit.truck()).truck();

@@ -20,6 +20,7 @@ import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.core.warranty.WarrantyClaim;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What is to be done, when, and with what.
@@ -48,6 +49,7 @@ import java.util.List;
  * @param safety trucks with an open safety fault: the first thing to tell
  * @param lifeChanges injectors that fail sooner than those fitted before them
  * @param failureBands failures to expect within 4, 12 and 26 weeks if nothing is replaced, with bands, by depot and part
+ * @param records what the records behind the plan lack, and what somebody has to answer
  */
 public record Plan(
         LocalDate today,
@@ -73,7 +75,8 @@ public record Plan(
         List<Assumption> assumptions,
         List<SafetyCase> safety,
         List<LifeChange> lifeChanges,
-        List<FailureBand> failureBands) {
+        List<FailureBand> failureBands,
+        RecordsState records) {
     public Plan { // lists that a plan kept earlier lacks are empty
         safety = safety == null ? List.of() : List.copyOf(safety);
         lifeChanges = lifeChanges == null ? List.of() : List.copyOf(lifeChanges);
@@ -93,11 +96,78 @@ public record Plan(
         cores = List.copyOf(cores);
         claims = List.copyOf(claims);
         assumptions = List.copyOf(assumptions);
+        records = Objects.requireNonNullElse(records, RecordsState.WHOLE); // absent from plans that were kept before
+    }
+
+    /** A plan whose records lack nothing. */
+    public Plan(
+            LocalDate today,
+            IsoWeek firstWeek,
+            int weeks,
+            PlanCost cost,
+            List<InjectorAge> injectors,
+            List<InjectorRisk> risks,
+            List<PartLife> lives,
+            List<SignEffect> signEffects,
+            List<FamilyInspection> inspections,
+            List<ExpectedFailures> expectedFailures,
+            List<DueItem> dueItems,
+            List<Visit> visits,
+            List<TruckReason> reasons,
+            List<Unplanned> unplanned,
+            List<DepotDays> days,
+            List<WeekLoad> loads,
+            PartsPlan parts,
+            List<CoreOwed> cores,
+            List<WarrantyClaim> claims,
+            CoolantPlan coolant,
+            List<Assumption> assumptions,
+            List<SafetyCase> safety,
+            List<LifeChange> lifeChanges,
+            List<FailureBand> failureBands) {
+        this(
+                today,
+                firstWeek,
+                weeks,
+                cost,
+                injectors,
+                risks,
+                lives,
+                signEffects,
+                inspections,
+                expectedFailures,
+                dueItems,
+                visits,
+                reasons,
+                unplanned,
+                days,
+                loads,
+                parts,
+                cores,
+                claims,
+                coolant,
+                assumptions,
+                safety,
+                lifeChanges,
+                failureBands,
+                RecordsState.WHOLE);
     }
 
     /** Parts by depot, week and part. */
     public List<PartNeed> partNeeds() {
         return parts.needs();
+    }
+
+    /**
+     * Whether a visit is its truck's main one, of which pins, confirmations and moves speak: neither a diagnosis nor a second
+     * visit beside it.
+     */
+    public boolean isMain(Visit visit) {
+        return !visit.diagnosis()
+                && reasons.stream()
+                        .noneMatch(reason -> reason.truck().equals(visit.truck())
+                                && reason.week() != null
+                                && !reason.week().equals(visit.week()));
     }
 
     /** {@link #dueItems} under its earlier name. */

@@ -33,7 +33,10 @@ public record PlanCost(
         Schedule schedule = draft.schedule();
         double weights = schedule.choices().stream()
                 .mapToDouble(choice -> draft.builder().weights(draft.choicesOf(choice.truck()), choice.option()))
-                .sum();
+                .sum()
+                + draft.seconds().stream()
+                        .mapToDouble(second -> second.visit().weights())
+                        .sum();
         return new PlanCost(
                 schedule.cost(),
                 schedule.cost() - weights,

@@ -46,7 +46,8 @@ public final class PlanWords {
                 plan.assumptions().stream().map(this::of).toList(),
                 plan.safety(),
                 plan.lifeChanges(),
-                plan.failureBands());
+                plan.failureBands(),
+                plan.records());
     }
 
     private List<DueItem> dueItems(List<DueItem> dueItems) {

@@ -173,7 +173,8 @@ public final class Planner {
                 assumptions(learned, parts, inspections),
                 draft.safety().cases(),
                 risk.lives().changes(),
-                FailureBands.of(risk, learned.usage()));
+                FailureBands.of(risk, learned.usage()),
+                RecordsState.of(index, learned.usage(), risk.questions(), policy.staleReadingDays(), today));
     }
 
     private static PartsPlan partsOf(Draft draft, List<Visit> visits, FailureForecast forecast) {

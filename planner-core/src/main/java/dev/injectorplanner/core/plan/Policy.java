@@ -27,6 +27,7 @@ import java.util.TreeMap;
  * @param defects how defects behave where there are too few records
  * @param accessShareHours hours of access labour that a cylinder bears, by family, as the last plans paid it ({@link AccessLabourShares}); the
  *     full set's access labour divided by its cylinders where missing
+ * @param staleReadingDays a truck whose last reading is older than that is reported, 1 to 3,650
  */
 @RecordBuilder
 @RecordBuilder.Options(addClassRetainedGenerated = true)
@@ -41,16 +42,49 @@ public record Policy(
         VisitRules visits,
         SafetyLimit safety,
         DefectDefaults defects,
-        Map<String, Double> accessShareHours)
+        Map<String, Double> accessShareHours,
+        int staleReadingDays)
         implements PolicyBuilder.With {
+    /** A truck not read for longer is reported: planner default. */
+    public static final int USUAL_STALE_DAYS = 30;
+
     public Policy {
         Require.within("weeks", weeks, 1, 104);
         Require.within("usage_window_days", usageWindowDays, 14, 3_650);
         Require.within("inspection_hours", inspectionHours, 0, 24);
         Require.within("bay_hours_per_day", bayHoursPerDay, 1, 24);
         Require.within("unseen_failure_limit", unseenFailureLimit, 0.0001, 1);
+        Require.within("stale_reading_days", staleReadingDays, 1, 3_650);
         accessShareHours = Collections.unmodifiableMap(new TreeMap<>(accessShareHours));
         accessShareHours.values().forEach(hours -> Require.notNegative("set_up_share_hours", hours));
+    }
+
+    /** With the usual patience for readings. */
+    public Policy(
+            int weeks,
+            int usageWindowDays,
+            double inspectionHours,
+            double bayHoursPerDay,
+            double unseenFailureLimit,
+            OrderRules orders,
+            CoolantRules coolant,
+            VisitRules visits,
+            SafetyLimit safety,
+            DefectDefaults defects,
+            Map<String, Double> accessShareHours) {
+        this(
+                weeks,
+                usageWindowDays,
+                inspectionHours,
+                bayHoursPerDay,
+                unseenFailureLimit,
+                orders,
+                coolant,
+                visits,
+                safety,
+                defects,
+                accessShareHours,
+                USUAL_STALE_DAYS);
     }
 
     /** With the usual haste for leaks, usual defects and the first run's access shares. */

@@ -93,7 +93,7 @@ public final class PreparedFleet {
         }
         Draft draft = new StockAndDays(rounds, knownDays)
                 .settle(new Draft(learned, calendar, holds, builder, cases, request, schedule, safety));
-        checked(draft.request(), draft.schedule());
+        checked(SecondVisitPlacer.request(draft), SecondVisitPlacer.schedule(draft));
         return new Trial(checked(draft));
     }
 

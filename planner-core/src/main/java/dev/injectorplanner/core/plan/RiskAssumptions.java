@@ -91,6 +91,18 @@ final class RiskAssumptions {
                             + " came out before their truck's first reading and are left out of the life models",
                     DEFAULT);
         }
+        risk.questions()
+                .forEach(question ->
+                        to.add("failures on record?", question.words() + " " + question.meanwhile(), DEFAULT));
+        if (risk.history().unknownHistory() > 0) {
+            to.add(
+                    "injectors of unknown history",
+                    Figures.count(risk.history().unknownHistory(), "injector", "injectors")
+                            + " fitted before the records began, or of unknown origin: left out of the life models; a fitted one"
+                            + " counts with the age to be expected between the km since the records began and the truck's"
+                            + " own km, by survival (planner default)",
+                    DEFAULT);
+        }
         if (risk.unknown() > 0) {
             to.add(
                     "risk not known",

@@ -4,6 +4,7 @@ import dev.injectorplanner.core.allocation.Allocation;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.option.PricedVisit;
 import dev.injectorplanner.core.schedule.Schedule;
+import dev.injectorplanner.core.schedule.VisitOption;
 import dev.injectorplanner.core.schedule.days.DayPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -31,11 +32,14 @@ final class StockAndDays {
 
     /** @param alone a schedule priced as if each visit had all stock for itself */
     Draft settle(Draft alone) {
+        return withSeconds(settled(alone));
+    }
+
+    private Draft settled(Draft alone) {
         StockRounds.Shared shared = rounds.settle(alone);
         for (int turn = 0; ; turn++) {
             Draft draft = rounds.withAllKits(shared);
-            DayLayout layout = new DayLayout(
-                    draft.learned(), draft.calendar(), draft.holds(), draft.safety(), partsThere(draft), known);
+            DayLayout layout = layout(draft);
             LaidSchedule laid = new LaidSchedule(draft.request(), draft.cases(), draft.schedule(), layout);
             if (laid.schedule().choices().equals(draft.schedule().choices())) {
                 return draft.with(laid.schedule())
@@ -51,6 +55,54 @@ final class StockAndDays {
             }
             shared = turn < TURNS ? again : rounds.share(alone, draft.with(without(laid.schedule(), apart)));
         }
+    }
+
+    private DayLayout layout(Draft draft) {
+        return new DayLayout(
+                draft.learned(), draft.calendar(), draft.holds(), draft.safety(), partsThere(draft), known);
+    }
+
+    /** Second visits come into what the others leave of weeks and days; one that no day can hold is left out. */
+    private Draft withSeconds(Draft draft) {
+        List<SecondVisit> seconds = new ArrayList<>(new SecondVisitPlacer(draft).place());
+        DayLayout layout = layout(draft);
+        while (!seconds.isEmpty()) {
+            List<DayLayout.Chosen> all = new ArrayList<>();
+            draft.schedule()
+                    .choices()
+                    .forEach(choice -> all.add(chosen(draft.choicesOf(choice.truck()), choice.option())));
+            seconds.forEach(second -> all.add(new DayLayout.Chosen(second.truck(), second.visit())));
+            List<DepotDays> days = layout.of(all);
+            int asked = seconds.size();
+            if (!crowdedOut(days, seconds)) {
+                return draft.with(seconds, days);
+            }
+            if (seconds.size() == asked) {
+                break; // a main visit that has no place without them either
+            }
+        }
+        return draft.with(List.of(), draft.days());
+    }
+
+    private static DayLayout.Chosen chosen(TruckChoices truck, VisitOption option) {
+        return new DayLayout.Chosen(truck, truck.visitOf(option));
+    }
+
+    /** Takes out what the days cannot hold: the second visits left out, or all of a week in which a main visit is. */
+    private static boolean crowdedOut(List<DepotDays> days, List<SecondVisit> seconds) {
+        boolean full = false;
+        for (DepotDays depot : days) {
+            for (DayPlan.NotLaid left : depot.days().notLaid()) {
+                full = true;
+                boolean own = seconds.removeIf(second ->
+                        second.truck().truck().truck().equals(left.truck()) && second.visit().week() == left.week());
+                if (!own) {
+                    seconds.removeIf(second -> second.truck().truck().depot().equals(depot.depot())
+                            && second.visit().week() == left.week());
+                }
+            }
+        }
+        return full;
     }
 
     /** As promised where the visit has its kit, else as early as it could have it beside the others. */

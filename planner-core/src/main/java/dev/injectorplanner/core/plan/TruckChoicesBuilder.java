@@ -21,12 +21,20 @@ final class TruckChoicesBuilder {
     private final VisitRules rules;
     private final Holds holds;
     private final SafetyPlan safety;
+    private final SecondVisits seconds;
     private final Learned learned;
     private final IsoWeek firstWeek;
     private final LocalDate today;
 
     TruckChoicesBuilder(Learned learned, CapacityCalendar calendar, Holds holds, SafetyPlan safety, KitPrices kits) {
-        this(calendar, kits, learned.policy().visits(), holds, safety, learned);
+        this(
+                calendar,
+                kits,
+                learned.policy().visits(),
+                holds,
+                safety,
+                new SecondVisits(learned, calendar, holds, safety),
+                learned);
     }
 
     private TruckChoicesBuilder(
@@ -35,12 +43,14 @@ final class TruckChoicesBuilder {
             VisitRules rules,
             Holds holds,
             SafetyPlan safety,
+            SecondVisits seconds,
             Learned learned) {
         this.calendar = calendar;
         this.kits = kits;
         this.rules = rules;
         this.holds = holds;
         this.safety = safety;
+        this.seconds = seconds;
         this.learned = learned;
         this.firstWeek = learned.firstWeek();
         this.today = learned.today();
@@ -48,7 +58,12 @@ final class TruckChoicesBuilder {
 
     /** The same with kits at other prices. */
     TruckChoicesBuilder with(KitPrices other) {
-        return new TruckChoicesBuilder(calendar, other, rules, holds, safety, learned);
+        return new TruckChoicesBuilder(calendar, other, rules, holds, safety, seconds, learned);
+    }
+
+    /** Second visits beside the ways. */
+    SecondVisits seconds() {
+        return seconds;
     }
 
     KitPrices kits() {
@@ -101,12 +116,18 @@ final class TruckChoicesBuilder {
 
     /** A visit as an option: with the shipments and the rescheduling cost that its week brings. */
     VisitOption option(PricedTruck priced, PricedVisit visit, @Nullable IsoWeek confirmed) {
-        return option(visit, kits.of(priced, visit), confirmed);
+        return option(priced, visit, kits.of(priced, visit), confirmed);
     }
 
-    /** The same with shipments at a given price; where its kit cannot be complete, which is no option, at none. */
-    VisitOption option(PricedVisit visit, double shipments, @Nullable IsoWeek confirmed) {
-        double cost = visit.cost() + (Double.isInfinite(shipments) ? 0 : shipments) - stays(visit, confirmed);
+    /**
+     * The same with shipments at a given price; where its kit cannot be complete, which is no option, at none. What the best
+     * second visit beside it saves is in its price, and taken out again where there is no room for that one.
+     */
+    VisitOption option(PricedTruck priced, PricedVisit visit, double shipments, @Nullable IsoWeek confirmed) {
+        double cost = visit.cost()
+                + (Double.isInfinite(shipments) ? 0 : shipments)
+                + seconds.bestCost(priced, visit)
+                - stays(visit, confirmed);
         return new VisitOption(visit.week(), visit.cylinders(), visit.labourHours(), visit.truckDays(), cost);
     }
 

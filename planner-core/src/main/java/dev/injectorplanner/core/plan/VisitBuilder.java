@@ -57,6 +57,37 @@ final class VisitBuilder {
                 why(dueItems, tasks, chosen) + " " + reason.words());
     }
 
+    /** A visit beside the truck's main one. */
+    Visit second(SecondVisit second, PricedVisit main) {
+        PricedVisit visit = second.visit();
+        List<String> tasks = visit.rideAlongs().stream()
+                .map(RideAlongTask::name)
+                .filter(name -> !name.equals(RideAlongTask.INSPECTION))
+                .toList();
+        boolean inspection = tasks.size() < visit.rideAlongs().size();
+        Truck truck = second.truck().truck();
+        String work = inspection ? "Injector test" : String.join(", ", tasks);
+        boolean before = visit.week() < main.week();
+        String why = work + (before ? " before" : " after") + " its visit in " + firstWeek.plus(main.week()) + ". "
+                + (inspection && before && main.set() != 0
+                        ? "A defect found now need not wait for that visit. "
+                        : "")
+                + "Saves " + Figures.whole(Math.rint(-visit.cost())) + " compared with the other visit alone.";
+        return new Visit(
+                truck.truck(),
+                truck.depot(),
+                truck.family(),
+                firstWeek.plus(visit.week()),
+                List.of(),
+                List.of(),
+                tasks,
+                inspection,
+                Figures.tidy(visit.labourHours()),
+                0,
+                answered(second.truck(), visit, tasks, inspection),
+                why);
+    }
+
     /** The diagnosis visit of a truck. */
     static Visit diagnosis(Truck truck, DayVisit visit, IsoWeek week, List<DueItem> dueItems) {
         return new Visit(

@@ -36,7 +36,7 @@ record DefectChances(FleetSigns signs, LocalDate today) {
         Double then = meter.meterOn(after);
         Double meterNow = meter.meterOn(today);
         double had = then == null || meterNow == null ? weeks * meter.perWeek() : meterNow - then;
-        double begun = after.equals(age.fittedOn()) ? 0 : Math.max(0, now - had);
+        double begun = age.fittingKnown() && after.equals(age.fittedOn()) ? 0 : Math.max(0, now - had);
         int full = (int) Math.ceil(weeks - 1e-9);
         return model.chanceDefective(
                 life,

@@ -3,6 +3,7 @@ package dev.injectorplanner.core.risk;
 import dev.injectorplanner.core.condition.SignEffect;
 import dev.injectorplanner.core.defect.DefectBook;
 import dev.injectorplanner.core.fleet.TestKind;
+import dev.injectorplanner.core.history.FailureQuestion;
 import dev.injectorplanner.core.history.LifeBook;
 import java.util.List;
 import java.util.Set;
@@ -17,12 +18,19 @@ public final class FleetLives {
     final DefectBook defects;
     final Set<TestKind> testKinds;
     final List<SignEffect> signEffects;
+    final List<FailureQuestion> questions;
 
     /** Those that a fleet's risk was judged by. */
-    FleetLives(LifeBook lives, DefectBook defects, Set<TestKind> testKinds, List<SignEffect> signEffects) {
+    FleetLives(
+            LifeBook lives,
+            DefectBook defects,
+            Set<TestKind> testKinds,
+            List<SignEffect> signEffects,
+            List<FailureQuestion> questions) {
         this.lives = lives;
         this.defects = defects;
         this.testKinds = testKinds;
         this.signEffects = List.copyOf(signEffects);
+        this.questions = List.copyOf(questions);
     }
 }

@@ -15,6 +15,7 @@ import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.history.FailureQuestion;
 import dev.injectorplanner.core.history.LifeBook;
 import dev.injectorplanner.core.history.LifeHistory;
 import dev.injectorplanner.core.history.PartLife;
@@ -44,6 +45,7 @@ public final class FleetRisk {
     private final DefectDefaults given;
     private final LifeBook lives;
     private final List<SignEffect> signEffects;
+    private final List<FailureQuestion> questions;
     private final Map<String, String> depots = new LinkedHashMap<>();
     private final Map<String, InjectorRisk> risks = new LinkedHashMap<>();
     private final Map<String, PartLife> models = new HashMap<>();
@@ -65,6 +67,7 @@ public final class FleetRisk {
             book = shared.defects;
             lives = shared.lives;
             signEffects = shared.signEffects;
+            questions = shared.questions;
             testKinds = shared.testKinds;
         } else {
             LearnedLives learned =
@@ -73,6 +76,7 @@ public final class FleetRisk {
             book = new ForecastLevel(lives, usage, new DefectChances(signs, today))
                     .level(learned.defects(), usage.injectorAges());
             signEffects = SignEffects.of(book, lives, history, signs);
+            questions = history.questions();
             testKinds = signs.testKinds();
         }
         for (Truck truck : index.fleet().trucks()) {
@@ -117,7 +121,7 @@ public final class FleetRisk {
 
     /** What was learned here, to judge parts of the fleet by. */
     public FleetLives shared() {
-        return new FleetLives(lives, book, testKinds, signEffects);
+        return new FleetLives(lives, book, testKinds, signEffects, questions);
     }
 
     private void judge(InjectorAge age, LocalDate today) {
@@ -172,6 +176,11 @@ public final class FleetRisk {
     /** Fitted injectors whose age or usage no meter shows. */
     public int unknown() {
         return unknown;
+    }
+
+    /** Parts with long service and no failure on record, in the whole fleet that the lives were learned from. */
+    public List<FailureQuestion> questions() {
+        return questions;
     }
 
     /** Whether the fleet has any balance or return-flow test on record. */

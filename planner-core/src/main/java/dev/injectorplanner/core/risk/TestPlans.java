@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
 public final class TestPlans {
     private static final int LONGEST_INTERVAL_WEEKS = 104;
     private static final int STEP_WEEKS = 4;
+
     private static final int[] WEEKS_BEYOND = {0, 8, 16, 26};
 
     private final FleetIndex index;
@@ -37,6 +38,7 @@ public final class TestPlans {
     private final Set<TestKind> kinds;
     private final double[] moments;
     private final Map<String, Optional<TestPlan>> known = new ConcurrentHashMap<>();
+    private final Map<String, WorthBeforeVisit> beforeVisit = new ConcurrentHashMap<>();
 
     public TestPlans(
             FleetIndex index,
@@ -63,6 +65,24 @@ public final class TestPlans {
     /** The plan of a truck's tests, worked out once; empty where the fleet makes no tests or no injector's risk is known. */
     public Optional<TestPlan> of(Truck truck) {
         return known.computeIfAbsent(truck.truck(), name -> made(truck, listKnown(truck)));
+    }
+
+    /** What a test is worth for an injector that a later visit of the plan replaces. */
+    public WorthBeforeVisit beforeVisitOf(Truck truck, int cylinder) {
+        return beforeVisit.computeIfAbsent(truck.truck() + "\n" + cylinder, key -> risk.find(truck.truck(), cylinder)
+                .filter(injector -> !kinds.isEmpty() && deferrals.perWeek(injector) > 0)
+                .map(injector -> beforeVisit(truck, injector))
+                .orElse(WorthBeforeVisit.NONE));
+    }
+
+    private WorthBeforeVisit beforeVisit(Truck truck, InjectorRisk injector) {
+        double perWeek = deferrals.perWeek(injector);
+        return WorthBeforeVisit.of(
+                risk.defectModelOf(injector.part()),
+                costs.termsOf(truck, injector, perWeek, deferrals.weeksUntilLeaving(truck)),
+                costs.pathOf(injector, injector.defectChance()),
+                kinds,
+                weeks.moments());
     }
 
     private Optional<TestPlan> made(Truck truck, List<InjectorRisk> injectors) {

@@ -9,20 +9,28 @@ import java.util.function.DoubleUnaryOperator;
  *
  * @param perWeek usual use a week
  * @param spreadPerWeek standard deviation of a week's use
+ * @param silentWeeks weeks beyond the first since the truck's last reading: its meters of today are an estimate, and what
+ *     they may be off by is added to the spread
  */
-record UsageAhead(double perWeek, double spreadPerWeek) {
+record UsageAhead(double perWeek, double spreadPerWeek, double silentWeeks) {
     /** Standard deviation of the pace over weeks, as a share of it: a planner default. */
     static final double DRIFT = 0.1;
 
     private static final double NODE = Math.sqrt(3);
 
     static UsageAhead of(MeterUsage meter) {
-        return new UsageAhead(meter.perWeek(), meter.spreadPerWeek());
+        return new UsageAhead(meter.perWeek(), meter.spreadPerWeek(), Math.max(0, meter.silentDays() - 7) / 7.0);
+    }
+
+    /** Of a truck whose meters were just read. */
+    UsageAhead(double perWeek, double spreadPerWeek) {
+        this(perWeek, spreadPerWeek, 0);
     }
 
     double deviation(double weeks) {
-        double drift = DRIFT * weeks * perWeek;
-        return Math.sqrt(weeks * spreadPerWeek * spreadPerWeek + drift * drift);
+        double uncertain = weeks + silentWeeks;
+        double drift = DRIFT * uncertain * perWeek;
+        return Math.sqrt(uncertain * spreadPerWeek * spreadPerWeek + drift * drift);
     }
 
     /**

@@ -30,10 +30,15 @@ public final class Booked {
         for (Schedule.Choice choice : schedule.choices()) {
             TruckOptions truck = asked.get(choice.truck());
             if (truck != null) {
-                chosen.put(choice.truck(), choice.option());
-                book(truck, choice.option());
+                add(truck, choice.option());
             }
         }
+    }
+
+    /** Takes one more visit, of a truck that has none yet. */
+    public void add(TruckOptions truck, VisitOption option) {
+        chosen.put(truck.truck(), option);
+        book(truck, option);
     }
 
     private void book(TruckOptions truck, VisitOption option) {

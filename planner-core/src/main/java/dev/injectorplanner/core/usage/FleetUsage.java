@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Usage of every truck in service, and the ages of its injectors. */
 public final class FleetUsage {
@@ -76,6 +77,9 @@ public final class FleetUsage {
     }
 
     private InjectorAge ageOf(FittedInjector injector, TruckUsage usage) {
+        if (!injector.fittingKnown()) {
+            return unknownAge(injector, usage);
+        }
         LocalDate fittedOn = injector.fittedOn();
         return new InjectorAge(
                 injector.truck(),
@@ -88,7 +92,57 @@ public final class FleetUsage {
                 usage.odometer().since(fittedOn, injector.odometerKm(), today),
                 usage.engineHours().since(fittedOn, injector.engineHours(), today),
                 usage.odometer().perWeek(),
-                usage.engineHours().perWeek());
+                usage.engineHours().perWeek(),
+                true,
+                null);
+    }
+
+    private InjectorAge unknownAge(FittedInjector injector, TruckUsage usage) {
+        LocalDate from = recordsFrom(usage.truck());
+        LocalDate since = from == null || from.isAfter(today) ? today : from;
+        UnknownAge km = usage.odometer().unknownAge(since, today, UnknownAge.USUAL_SCALE_KM);
+        UnknownAge hours = usage.engineHours().unknownAge(since, today, UnknownAge.USUAL_SCALE_HOURS);
+        return new InjectorAge(
+                injector.truck(),
+                injector.cylinder(),
+                injector.part(),
+                injector.origin(),
+                injector.serial(),
+                since,
+                (int) ChronoUnit.MONTHS.between(since, today),
+                km == null ? null : Double.valueOf(km.expected()),
+                hours == null ? null : Double.valueOf(hours.expected()),
+                usage.odometer().perWeek(),
+                usage.engineHours().perWeek(),
+                false,
+                km == null ? null : Double.valueOf(km.least()));
+    }
+
+    /**
+     * The first day of a truck's records: of its first readings, or that which the truck or its depot names where that is
+     * later; null without readings.
+     */
+    public @Nullable LocalDate recordsFrom(String truck) {
+        TruckUsage meters = find(truck).orElse(null);
+        if (meters == null) {
+            return null;
+        }
+        LocalDate km = meters.odometer().track().firstDay();
+        LocalDate hours = meters.engineHours().track().firstDay();
+        LocalDate first = km == null ? hours : hours == null || km.isAfter(hours) ? km : hours;
+        LocalDate named = index.recordsSince(truck);
+        return first == null || named == null || first.isAfter(named) ? first : named;
+    }
+
+    /** Day of a truck's last good reading of either meter; null without one. */
+    public @Nullable LocalDate lastReading(String truck) {
+        TruckUsage meters = find(truck).orElse(null);
+        if (meters == null) {
+            return null;
+        }
+        LocalDate km = meters.odometer().track().lastDay();
+        LocalDate hours = meters.engineHours().track().lastDay();
+        return km == null ? hours : hours == null || km.isAfter(hours) ? km : hours;
     }
 
     /** Readings left out of the usage, by truck and time. */

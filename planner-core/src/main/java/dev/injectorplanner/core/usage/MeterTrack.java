@@ -11,6 +11,9 @@ import org.jspecify.annotations.Nullable;
  * a new one is bridged at the pace of the old meter.
  */
 public final class MeterTrack {
+    /** Share of a meter by which a noted value may be off whatever the truck runs. */
+    private static final double LEAST_SLACK = 0.002;
+
     private final double[] days;
     private final double[] raw;
     private final double[] cumulative;
@@ -38,6 +41,16 @@ public final class MeterTrack {
     /** The first whole day on which readings tell the meter from morning to night; null without readings. */
     public @Nullable LocalDate firstDay() {
         return size() == 0 ? null : LocalDate.ofEpochDay((long) Math.floor(days[0]) + 1);
+    }
+
+    /** Day of the last good reading; null without readings. */
+    public @Nullable LocalDate lastDay() {
+        return size() == 0 ? null : LocalDate.ofEpochDay((long) Math.floor(days[size() - 1]));
+    }
+
+    /** What the truck had run when its meters stood at a cumulative value: the first meter counts from 0. */
+    double total(double cumulativeValue) {
+        return cumulativeValue - (cumulative[0] - raw[0]);
     }
 
     double day(int i) {
@@ -74,6 +87,23 @@ public final class MeterTrack {
         int after = -found - 1;
         double share = (day - days[after - 1]) / (days[after] - days[after - 1]);
         return cumulative[after - 1] + share * (cumulative[after] - cumulative[after - 1]);
+    }
+
+    /**
+     * Whether a cumulative value fits the readings around a day: not below the one before it and not above the one after it.
+     * Before the first reading any does; after the last one a meter may run on.
+     *
+     * @param slack by which it may be off
+     */
+    boolean agrees(double day, double value, double slack) {
+        if (size() == 0 || day < days[0]) {
+            return true;
+        }
+        int found = Arrays.binarySearch(days, day);
+        int before = found >= 0 ? found : -found - 2;
+        double off = slack + LEAST_SLACK * cumulative[before];
+        boolean above = value >= cumulative[before] - off;
+        return above && (before + 1 >= size() || value <= cumulative[before + 1] + off);
     }
 
     /** The cumulative meter on a day before the first reading, back from it at a pace, not below a meter at 0; null without readings. */

@@ -13,12 +13,15 @@ final class UsageEstimate {
     private UsageEstimate() {}
 
     /**
-     * @param windowDays days back from {@code today}; where fewer than three readings fall into it, the last three of
+     * @param windowDays days back from the last reading; where fewer than three readings fall into it, the last three of
      *     the track tell instead
      */
     static MeterUsage of(MeterTrack track, int windowDays, LocalDate today) {
         int n = track.size();
-        double from = today.toEpochDay() + 1 - windowDays;
+        LocalDate last = track.lastDay();
+        LocalDate end = last == null || last.isAfter(today) ? today : last; // a truck that went silent keeps its habit
+        int silentDays = (int) (today.toEpochDay() - end.toEpochDay());
+        double from = end.toEpochDay() + 1 - windowDays;
         int first = n;
         while (first > 0 && track.day(first - 1) >= from) {
             first--;
@@ -26,7 +29,7 @@ final class UsageEstimate {
         first = Math.max(0, Math.min(first, n - FEWEST_POINTS));
         int[] points = thinned(first, n);
         if (!tells(track, points)) {
-            return new MeterUsage(track, false, 0, 0);
+            return new MeterUsage(track, false, 0, 0, silentDays);
         }
         double[] days = new double[points.length];
         double[] values = new double[points.length];
@@ -37,7 +40,7 @@ final class UsageEstimate {
             segments[i] = track.segment(points[i]);
         }
         double perWeek = Math.max(0, 7 * TheilSen.fit(days, values, segments).slope());
-        return new MeterUsage(track, true, perWeek, spread(track, track.day(points[0]), perWeek));
+        return new MeterUsage(track, true, perWeek, spread(track, track.day(points[0]), perWeek), silentDays);
     }
 
     private static boolean tells(MeterTrack track, int[] points) {

@@ -12,6 +12,7 @@ import dev.injectorplanner.core.allocation.PieceSource;
 import dev.injectorplanner.core.allocation.Shipment;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.StockLine;
@@ -20,6 +21,7 @@ import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.fleet.Vin;
 import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.parts.OverdueLine;
+import dev.injectorplanner.core.parts.ShelfState;
 import dev.injectorplanner.core.parts.ShortAdvice;
 import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.parts.StockWeek;
@@ -91,6 +93,23 @@ class P01_StockIsSharedTest {
         assertThat(plan.parts().shortList()).extracting(ShortLine::advice).containsOnly(ShortAdvice.TRANSFER);
         assertThat(plan.parts().shortList()).extracting(ShortLine::fromDepot).containsOnly(SOUTH);
         assertThat(plan.parts().orders()).noneMatch(line -> line.depot().equals(NORTH) && line.forVisits() > 0);
+    }
+
+    /** The same where South is not in the plan and only says that it can spare nine. */
+    @Test
+    void aDepotPlannedByItselfIsSentWhatOthersCanSpare() {
+        overdue("T1");
+        FleetSnapshot alone = fleet.build().withSpares(List.of(new StockLine(SOUTH, INJECTOR, 9)), List.of());
+        Plan plan = PlanOf.fleet(alone);
+        assertThat(bySource(plan)).containsExactly(Map.entry(PieceSource.TRANSFER, 8.0));
+        assertThat(plan.parts().transfers()).extracting(Shipment::from).containsExactly(SOUTH);
+        assertThat(plan.parts().shelves()).extracting(ShelfState::depot).containsOnly(NORTH);
+        assertThat(plan.parts().stockWeeks()).extracting(StockWeek::depot).containsOnly(NORTH);
+        FleetSnapshot dear = fleet.build()
+                .withSpares(
+                        List.of(new StockLine(SOUTH, INJECTOR, 9)),
+                        List.of(new Transfer(SOUTH, NORTH, new BigDecimal("120"), 3)));
+        assertThat(bySource(PlanOf.fleet(dear))).containsExactly(Map.entry(PieceSource.EXPRESS, 8.0));
     }
 
     /** The table says three days and 120 for this pair: dearer than express. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.injectorplanner.core.allocation.AllocatedPieces;
 import dev.injectorplanner.core.allocation.PieceSource;
+import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Part;
@@ -175,7 +176,9 @@ class P02_SharedStockLawsTest {
                 .days()
                 .forEach(depot -> depot.days()
                         .laid()
-                        .forEach(laid -> started.put(laid.truck(), laid.start().toLocalDate())));
+                        .forEach(laid -> started.put(
+                                laid.truck() + " " + IsoWeek.of(laid.start().toLocalDate()),
+                                laid.start().toLocalDate())));
         Map<String, String> injectorOf = new HashMap<>();
         one.fleet().engineFamilies().forEach(family -> injectorOf.put(family.family(), family.injectorPart()));
         for (Visit visit : one.plan().visits()) {
@@ -192,7 +195,8 @@ class P02_SharedStockLawsTest {
             assertThat(injectors)
                     .as("%s", visit.truck())
                     .isEqualTo(visit.cylinders().size());
-            LocalDate start = started.getOrDefault(visit.truck(), visit.week().sunday());
+            LocalDate start = started.getOrDefault(
+                    visit.truck() + " " + visit.week(), visit.week().sunday());
             kit.forEach(each -> assertThat(each.readyOn()).as("%s", each).isBeforeOrEqualTo(start));
         }
     }

@@ -49,13 +49,23 @@ class PlannerLawsTest {
     }
 
     @Test
-    void noWeekHasMoreThanItsHoursAndNoTruckTwoVisits() {
+    void noWeekHasMoreThanItsHoursAndNoTruckTwoMainVisits() {
         for (long seed = 10; seed <= 13; seed++) {
             Plan plan = PlanOf.fleet(fleet(seed));
             assertThat(plan.visits())
                     .as("seed %d", seed)
+                    .filteredOn(plan::isMain)
                     .extracting(Visit::truck)
                     .doesNotHaveDuplicates();
+            assertThat(plan.visits())
+                    .as("seed %d", seed)
+                    .filteredOn(visit -> !visit.diagnosis())
+                    .extracting(visit -> visit.truck() + " " + visit.week())
+                    .doesNotHaveDuplicates();
+            assertThat(plan.visits())
+                    .as("seed %d", seed)
+                    .filteredOn(visit -> !plan.isMain(visit))
+                    .allMatch(visit -> visit.cylinders().isEmpty());
             double loaded = plan.loads().stream()
                     .mapToDouble(load -> load.labourHours())
                     .sum();

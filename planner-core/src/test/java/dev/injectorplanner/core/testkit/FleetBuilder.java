@@ -9,6 +9,7 @@ import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.FailureAnswer;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.fleet.FittedInjector;
@@ -25,6 +26,7 @@ import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.ShopRecords;
 import dev.injectorplanner.core.fleet.StockLine;
+import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
@@ -74,6 +76,8 @@ public final class FleetBuilder {
     public final List<DepotShift> shifts = new ArrayList<>();
     public final List<Repair> repairs = new ArrayList<>();
     public final List<UnitReturn> returns = new ArrayList<>();
+    public final List<TaskDone> tasksDone = new ArrayList<>();
+    public final List<FailureAnswer> answers = new ArrayList<>();
 
     public FleetBuilder() {
         depots.add(depot(2, 16, 8));
@@ -232,7 +236,7 @@ public final class FleetBuilder {
                 away,
                 intervals,
                 rules,
-                new ShopRecords(shifts, repairs, transfers, returns));
+                new ShopRecords(shifts, repairs, transfers, tasksDone, answers, List.of(), returns));
     }
 
     /** The same rows in another order. */
@@ -260,6 +264,9 @@ public final class FleetBuilder {
                         mixed(fleet.shifts(), random),
                         mixed(fleet.repairs(), random),
                         mixed(fleet.transfers(), random),
+                        mixed(fleet.tasksDone(), random),
+                        mixed(fleet.failureAnswers(), random),
+                        List.of(),
                         mixed(fleet.returns(), random)));
     }
 

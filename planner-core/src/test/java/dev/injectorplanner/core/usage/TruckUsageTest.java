@@ -71,6 +71,17 @@ class TruckUsageTest {
     }
 
     @Test
+    void aMeterNotedOffAnUntoldNewOdometerMakesNoInjectorAMillionKmOld() {
+        readings(400_000, 401_000, 402_000, 100, 1_100, 2_100, 3_100);
+        LocalDate fitted = TODAY.minusWeeks(2);
+        fleet.injector("T1", 3, fitted, 1_100.0);
+        fleet.injector("T1", 4, TODAY.minusWeeks(5), 401_000.0);
+        assertThat(usage().injectorAges()).extracting(InjectorAge::km).satisfiesExactly(km -> assertThat(km)
+                .as("by the readings around its fitting, not 404,900")
+                .isCloseTo(2_000, within(1e-6)), km -> assertThat(km).isCloseTo(5_000, within(1e-6)));
+    }
+
+    @Test
     void aReplacedMeterGoesOnWhereTheOldOneStopped() {
         readings(400_000, 401_000, 402_000);
         replacedMeter(TODAY.plusWeeks(-1).plusDays(3), 200);

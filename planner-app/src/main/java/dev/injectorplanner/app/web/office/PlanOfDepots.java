@@ -13,6 +13,7 @@ import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.plan.DepotPart;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.PlanCost;
+import dev.injectorplanner.core.plan.RecordsState;
 import dev.injectorplanner.core.warranty.WarrantyClaim;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -81,7 +82,9 @@ public final class PlanOfDepots {
                 newest.assumptions(),
                 all(Plan::safety),
                 newest.lifeChanges(),
-                all(Plan::failureBands));
+                all(Plan::failureBands),
+                new RecordsState(
+                        all(plan -> plan.records().depots()), newest.records().questions()));
     }
 
     private PartsPlan parts() {

@@ -22,7 +22,8 @@ public final class VisitStates {
         }
         boolean pinned = visit.week().equals(holds.pins().get(visit.truck()));
         boolean told = visit.week().equals(holds.confirmed().get(visit.truck()));
-        boolean waits = plan.shortList().stream().anyMatch(line -> line.truck().equals(visit.truck()));
+        boolean waits = !visit.cylinders().isEmpty()
+                && plan.shortList().stream().anyMatch(line -> line.truck().equals(visit.truck()));
         String words = pinned ? told ? "pinned, confirmed" : "pinned" : told ? "confirmed" : "planned";
         if (waits) {
             return new State("wait", told || pinned ? words + ", waits for parts" : "waits for parts", true);

@@ -138,7 +138,9 @@ final class PlanFiller {
         return new PlanView.Depot(
                 plan.depot(),
                 hours,
-                visits.stream().anyMatch(visit -> !week.equals(held.confirmed().get(visit.truck()))),
+                visits.stream()
+                        .filter(plan.plan()::isMain)
+                        .anyMatch(visit -> !week.equals(held.confirmed().get(visit.truck()))),
                 visits.stream().map(visit -> visit(plan, visit, held, truck)).toList());
     }
 

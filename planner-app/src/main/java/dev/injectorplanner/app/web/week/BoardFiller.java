@@ -129,7 +129,7 @@ final class BoardFiller {
                 state.mark(),
                 state.words(),
                 state.strong(),
-                visit.diagnosis() ? "" : laid.start().toLocalDate().toString());
+                plan.plan().isMain(visit) ? laid.start().toLocalDate().toString() : "");
     }
 
     private static double available(DepotPlan plan, LocalDate day) {

@@ -113,6 +113,7 @@ final class WorkCosts {
             case BANK -> banksTouched(mask);
             case VISIT -> 1;
             case STEP -> stepDone(job.step(), mask) ? 1 : 0;
+            case TASK -> 0; // the replay does no scheduled services
         };
         return times * job.quantity() * job.chance();
     }
