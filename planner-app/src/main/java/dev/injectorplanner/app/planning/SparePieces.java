@@ -39,7 +39,8 @@ final class SparePieces {
         /** Pieces that a shelf is to send to others than one depot. */
         double sentFrom(DepotPartKey shelf, String butTo) {
             return sent.stream()
-                    .filter(each -> shelf.depot().equals(each.fromDepot()) && shelf.part().equals(each.part()))
+                    .filter(each -> shelf.depot().equals(each.fromDepot())
+                            && shelf.part().equals(each.part()))
                     .filter(each -> !each.depot().equals(butTo))
                     .mapToDouble(AllocatedPieces::quantity)
                     .sum();
@@ -68,8 +69,7 @@ final class SparePieces {
                 double sent = all.stream()
                         .mapToDouble(each -> each.sentFrom(shelf, depot))
                         .sum();
-                double spare = Math.floor(
-                        line.onHand() - claims.needed().getOrDefault(shelf, 0.0) - sent);
+                double spare = Math.floor(line.onHand() - claims.needed().getOrDefault(shelf, 0.0) - sent);
                 if (spare > 0) {
                     spares.add(new StockLine(line.depot(), line.part(), spare));
                 }
@@ -79,7 +79,9 @@ final class SparePieces {
         spares.forEach(line -> giving.add(line.depot()));
         return fleet.withSpares(
                 spares,
-                elsewhere.ways().stream().filter(way -> giving.contains(way.from())).toList());
+                elsewhere.ways().stream()
+                        .filter(way -> giving.contains(way.from()))
+                        .toList());
     }
 
     private Optional<Claims> inForce(String depot) {

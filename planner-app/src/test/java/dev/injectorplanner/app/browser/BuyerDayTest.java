@@ -26,7 +26,7 @@ class BuyerDayTest {
             assertThat(buyer.section("A").locator("h2")).containsText("Order now");
             assertThat(buyer.section("A")).containsText("Calder Diesel Supply");
             buyer.goTo("Cores and claims");
-            assertThat(buyer.section("A").locator("h2")).containsText("Cores owed");
+            assertThat(buyer.section("A").locator("h2")).containsText("Cores to ship");
             Download book = buyer.page().waitForDownload(() -> buyer.follow("Parts workbook"));
             try (InputStream in = book.createReadStream();
                     Workbook workbook = WorkbookFactory.create(in)) {

@@ -73,7 +73,8 @@ class SparePiecesTest {
                 Plan plan = planning.planAndKeep("first " + depot, Instant.EPOCH, TODAY, planning.policy(), depot)
                         .plan();
                 needed += plan.parts().shelves().stream()
-                        .filter(shelf -> shelf.depot().equals(full) && shelf.part().equals(PART))
+                        .filter(shelf ->
+                                shelf.depot().equals(full) && shelf.part().equals(PART))
                         .mapToDouble(shelf -> shelf.needed())
                         .sum();
                 double those = pieces(plan).stream()

@@ -70,7 +70,8 @@ final class Supply {
         DepotPartKey from = new DepotPartKey(giver, pieces.part());
         String order = pieces.order();
         if (order == null) {
-            stock.computeIfPresent(from, (shelf, there) -> there - pieces.quantity()); // others' depots are not ours to count
+            stock.computeIfPresent(
+                    from, (shelf, there) -> there - pieces.quantity()); // others' depots are not ours to count
         } else {
             open.getOrDefault(from, new ArrayList<>())
                     .replaceAll(each -> order.equals(each.order()) ? less(each, pieces.quantity()) : each);

@@ -40,8 +40,7 @@ final class DaysChange {
                 String words = laid.start().toLocalDate() + " " + laid.start().toLocalTime() + ", bay " + laid.bay();
                 String key = laid.truck() + (laid.diagnosis() ? "\ndiagnosis" : "");
                 places.put(
-                        places.containsKey(key) ? key + "\nlater" : key,
-                        new Where(laid.truck(), depot.depot(), words));
+                        places.containsKey(key) ? key + "\nlater" : key, new Where(laid.truck(), depot.depot(), words));
             }
         }
         return places;

@@ -89,18 +89,7 @@ record Draft(
     /** With its parts. */
     Draft with(Allocation pieces, List<KitNeed> served) {
         return new Draft(
-                learned,
-                calendar,
-                holds,
-                builder,
-                cases,
-                request,
-                schedule,
-                booked,
-                safety,
-                days,
-                pieces,
-                served,
+                learned, calendar, holds, builder, cases, request, schedule, booked, safety, days, pieces, served,
                 seconds);
     }
 

@@ -79,12 +79,10 @@ final class DraftChange {
         Map<String, Stay> stays = new TreeMap<>();
         for (Schedule.Choice choice : draft.schedule().choices()) {
             stays.put(
-                    choice.truck(),
-                    stay(draft, draft.choicesOf(choice.truck()).visitOf(choice.option())));
+                    choice.truck(), stay(draft, draft.choicesOf(choice.truck()).visitOf(choice.option())));
         }
         draft.seconds()
-                .forEach(second ->
-                        stays.put(second.truck().truck().truck() + SECOND, stay(draft, second.visit())));
+                .forEach(second -> stays.put(second.truck().truck().truck() + SECOND, stay(draft, second.visit())));
         return stays;
     }
 

@@ -205,8 +205,8 @@ final class Outcome {
         }
         for (SecondVisit second : draft.seconds()) {
             PricedVisit visit = second.visit();
-            double[] sums = booked.computeIfAbsent(
-                    second.truck().truck().depot() + "\n" + visit.week(), cell -> new double[3]);
+            double[] sums =
+                    booked.computeIfAbsent(second.truck().truck().depot() + "\n" + visit.week(), cell -> new double[3]);
             sums[0]++;
             sums[1] += visit.labourHours();
             sums[2] += visit.truckDays();

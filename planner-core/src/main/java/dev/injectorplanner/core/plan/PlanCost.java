@@ -32,8 +32,9 @@ public record PlanCost(
     static PlanCost of(Draft draft) {
         Schedule schedule = draft.schedule();
         double weights = schedule.choices().stream()
-                .mapToDouble(choice -> draft.builder().weights(draft.choicesOf(choice.truck()), choice.option()))
-                .sum()
+                        .mapToDouble(
+                                choice -> draft.builder().weights(draft.choicesOf(choice.truck()), choice.option()))
+                        .sum()
                 + draft.seconds().stream()
                         .mapToDouble(second -> second.visit().weights())
                         .sum();

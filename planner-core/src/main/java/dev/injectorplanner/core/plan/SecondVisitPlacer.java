@@ -95,8 +95,7 @@ final class SecondVisitPlacer {
             VisitOption option = option(second.visit());
             choices.add(new Schedule.Choice(asked(second.truck(), option).truck(), option));
         });
-        return new Schedule(
-                choices, main.notPlaced(), main.cost(), main.bound(), main.brokenWishes(), main.stop());
+        return new Schedule(choices, main.notPlaced(), main.cost(), main.bound(), main.brokenWishes(), main.stop());
     }
 
     /** The main schedule at what it costs with the second visits that have room, and not with all of them. */

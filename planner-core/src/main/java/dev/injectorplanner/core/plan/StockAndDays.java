@@ -94,8 +94,9 @@ final class StockAndDays {
         for (DepotDays depot : days) {
             for (DayPlan.NotLaid left : depot.days().notLaid()) {
                 full = true;
-                boolean own = seconds.removeIf(second ->
-                        second.truck().truck().truck().equals(left.truck()) && second.visit().week() == left.week());
+                boolean own = seconds.removeIf(
+                        second -> second.truck().truck().truck().equals(left.truck())
+                                && second.visit().week() == left.week());
                 if (!own) {
                     seconds.removeIf(second -> second.truck().truck().depot().equals(depot.depot())
                             && second.visit().week() == left.week());

@@ -69,9 +69,7 @@ final class VisitBuilder {
         String work = inspection ? "Injector test" : String.join(", ", tasks);
         boolean before = visit.week() < main.week();
         String why = work + (before ? " before" : " after") + " its visit in " + firstWeek.plus(main.week()) + ". "
-                + (inspection && before && main.set() != 0
-                        ? "A defect found now need not wait for that visit. "
-                        : "")
+                + (inspection && before && main.set() != 0 ? "A defect found now need not wait for that visit. " : "")
                 + "Saves " + Figures.whole(Math.rint(-visit.cost())) + " compared with the other visit alone.";
         return new Visit(
                 truck.truck(),

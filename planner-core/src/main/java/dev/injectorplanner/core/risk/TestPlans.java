@@ -69,10 +69,12 @@ public final class TestPlans {
 
     /** What a test is worth for an injector that a later visit of the plan replaces. */
     public WorthBeforeVisit beforeVisitOf(Truck truck, int cylinder) {
-        return beforeVisit.computeIfAbsent(truck.truck() + "\n" + cylinder, key -> risk.find(truck.truck(), cylinder)
-                .filter(injector -> !kinds.isEmpty() && deferrals.perWeek(injector) > 0)
-                .map(injector -> beforeVisit(truck, injector))
-                .orElse(WorthBeforeVisit.NONE));
+        return beforeVisit.computeIfAbsent(
+                truck.truck() + "\n" + cylinder,
+                key -> risk.find(truck.truck(), cylinder)
+                        .filter(injector -> !kinds.isEmpty() && deferrals.perWeek(injector) > 0)
+                        .map(injector -> beforeVisit(truck, injector))
+                        .orElse(WorthBeforeVisit.NONE));
     }
 
     private WorthBeforeVisit beforeVisit(Truck truck, InjectorRisk injector) {

@@ -74,7 +74,8 @@ class T01_SecondVisitsTest {
         assertThat(plan.isMain(test)).isFalse();
         assertThat(plan.days().get(0).days().laid())
                 .singleElement()
-                .satisfies(laid -> assertThat(IsoWeek.of(laid.start().toLocalDate())).isEqualTo(W10));
+                .satisfies(laid ->
+                        assertThat(IsoWeek.of(laid.start().toLocalDate())).isEqualTo(W10));
         assertThat(plan.loads().get(0).visits()).isEqualTo(1);
     }
 
@@ -91,23 +92,24 @@ class T01_SecondVisitsTest {
 
     @Test
     void aServiceThatDoesNotRideAlongGetsAVisitOfItsOwn() {
-        FleetBuilder fleet = new FleetBuilder()
-                .truck("T1")
-                .allInjectors("T1", 215_000)
-                .rule(RuleKind.DISTANCE_KM, 200_000);
+        FleetBuilder fleet =
+                new FleetBuilder().truck("T1").allInjectors("T1", 215_000).rule(RuleKind.DISTANCE_KM, 200_000);
         fleet.onShelf(8);
         fleet.intervals.add(new IntervalTask(V8, "tank cleaned", 101_000.0, null, null, 3, false));
         Plan plan = PlanOf.fleet(fleet.build());
         assertThat(plan.visits()).extracting(Visit::tasks).contains(List.of("tank cleaned"));
-        assertThat(plan.visits()).filteredOn(plan::isMain).singleElement().satisfies(visit -> assertThat(visit.cylinders())
-                .isNotEmpty());
+        assertThat(plan.visits())
+                .filteredOn(plan::isMain)
+                .singleElement()
+                .satisfies(visit -> assertThat(visit.cylinders()).isNotEmpty());
         assertThat(plan.unplanned()).isEmpty();
     }
 
     @ParameterizedTest
     @ValueSource(longs = {21, 22, 23, 24})
     void secondVisitsHoldNoCylindersAndTheirHoursAreCounted(long seed) {
-        Plan plan = PlanOf.fleet(new FleetGenerator(DemoFleet.ofSize(60, seed)).generate().snapshot());
+        Plan plan = PlanOf.fleet(
+                new FleetGenerator(DemoFleet.ofSize(60, seed)).generate().snapshot());
         List<Visit> seconds = plan.visits().stream()
                 .filter(visit -> !visit.diagnosis() && !plan.isMain(visit))
                 .toList();
@@ -117,7 +119,8 @@ class T01_SecondVisitsTest {
                 .doesNotHaveDuplicates();
         for (WeekLoad load : plan.loads()) {
             double booked = plan.visits().stream()
-                    .filter(visit -> visit.depot().equals(load.depot()) && visit.week().equals(load.week()))
+                    .filter(visit ->
+                            visit.depot().equals(load.depot()) && visit.week().equals(load.week()))
                     .mapToDouble(Visit::labourHours)
                     .sum();
             assertThat(load.labourHours()).isCloseTo(booked, within(1e-3));

@@ -76,9 +76,13 @@ class TruckUsageTest {
         LocalDate fitted = TODAY.minusWeeks(2);
         fleet.injector("T1", 3, fitted, 1_100.0);
         fleet.injector("T1", 4, TODAY.minusWeeks(5), 401_000.0);
-        assertThat(usage().injectorAges()).extracting(InjectorAge::km).satisfiesExactly(km -> assertThat(km)
-                .as("by the readings around its fitting, not 404,900")
-                .isCloseTo(2_000, within(1e-6)), km -> assertThat(km).isCloseTo(5_000, within(1e-6)));
+        assertThat(usage().injectorAges())
+                .extracting(InjectorAge::km)
+                .satisfiesExactly(
+                        km -> assertThat(km)
+                                .as("by the readings around its fitting, not 404,900")
+                                .isCloseTo(2_000, within(1e-6)),
+                        km -> assertThat(km).isCloseTo(5_000, within(1e-6)));
     }
 
     @Test
