@@ -31,6 +31,7 @@ import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
 import dev.injectorplanner.core.fleet.Vin;
 import dev.injectorplanner.imports.table.Table;
 import java.math.BigDecimal;
@@ -115,6 +116,7 @@ final class RandomRows {
             case "failure_answers" ->
                 () -> new FailureAnswer("part " + made++, one(FailureAnswer.Answer.class), day(), name());
             case "log_sources" -> this::logSource;
+            case "returns" -> this::returned;
             case "intervals" -> this::interval;
             case "rules" -> this::rule;
             default -> throw new IllegalArgumentException("no rows for " + table);
@@ -292,6 +294,25 @@ final class RandomRows {
                 start.plusMinutes(300),
                 rests ? start.plusMinutes(60) : null,
                 rests ? start.plusMinutes(90) : null);
+    }
+
+    private UnitReturn returned() {
+        UnitReturn sent = new UnitReturn(
+                random.nextBoolean() ? UnitReturn.What.CORE : UnitReturn.What.CLAIM,
+                name(),
+                1 + random.nextInt(16),
+                day(),
+                name(),
+                day(),
+                name(),
+                money(),
+                null,
+                null,
+                null,
+                text());
+        return random.nextBoolean()
+                ? sent
+                : sent.settled(sent.sentOn().plusDays(random.nextInt(60)), name(), money(), "as agreed");
     }
 
     private Repair repair() {

@@ -25,6 +25,7 @@ import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.table.Tables;
 import java.io.IOException;
@@ -162,6 +163,7 @@ class TemplatesTest {
             Map.entry(CylinderTest.class, row -> ((CylinderTest) row).truck()),
             Map.entry(AwayWindow.class, row -> ((AwayWindow) row).truck()),
             Map.entry(DepotShift.class, row -> ((DepotShift) row).depot()),
+            Map.entry(UnitReturn.class, row -> ((UnitReturn) row).truck()),
             Map.entry(Repair.class, row -> ((Repair) row).truck()),
             Map.entry(TaskDone.class, row -> ((TaskDone) row).truck()),
             Map.entry(FailureAnswer.class, row -> ((FailureAnswer) row).part()));

@@ -24,6 +24,7 @@ import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
 import dev.injectorplanner.imports.cell.Heading;
 import java.util.List;
 import java.util.Optional;
@@ -51,6 +52,7 @@ public final class Tables {
     public static final Table<Rule> RULES = EngineTables.rules();
     public static final Table<DepotShift> SHIFTS = PlaceTables.shifts();
     public static final Table<Repair> REPAIRS = TruckTables.repairs();
+    public static final Table<UnitReturn> RETURNS = ReturnTables.returns();
     public static final Table<TaskDone> TASK_DONE = TruckTables.taskDone();
     public static final Table<FailureAnswer> FAILURE_ANSWERS = PartTables.failureAnswers();
     public static final Table<LogSource> LOG_SOURCES = TruckTables.logSources();
@@ -77,6 +79,7 @@ public final class Tables {
             AWAY,
             SHIFTS,
             REPAIRS,
+            RETURNS,
             TASK_DONE,
             FAILURE_ANSWERS,
             LOG_SOURCES);

@@ -9,6 +9,8 @@ import dev.injectorplanner.app.closeout.NewInjector.FailedFirst;
 import dev.injectorplanner.app.stock.OnHandStock;
 import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.app.stock.StockInjectorRows;
+import dev.injectorplanner.app.store.StockCause;
+import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.CylinderTest;
@@ -45,6 +47,8 @@ final class CloseOutWork {
      * @param why why it is corrected, or empty
      */
     CloseOut write(Checked checked, @Nullable CloseOut before, String why) throws SQLException {
+        writer.because(
+                new StockCause(StockCause.Kind.USED, "truck " + checked.truck().truck(), "visit closed out", at, by));
         CloseOutRows rows = new CloseOutRows(connection);
         long id = rows.newId();
         boolean read = checked.entry().odometerKm() != null || checked.entry().engineHours() != null;

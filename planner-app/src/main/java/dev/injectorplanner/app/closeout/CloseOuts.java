@@ -5,6 +5,7 @@ import dev.injectorplanner.app.entry.EntryProblem;
 import dev.injectorplanner.app.entry.EntryProblems;
 import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.stock.StockInjectorRows;
+import dev.injectorplanner.app.store.StockCause;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.check.Require;
 import java.time.Instant;
@@ -83,6 +84,8 @@ public final class CloseOuts {
                 return new Saved(there.get(), true);
             }
             CloseOut before = standing(rows, id, entry.truck());
+            writer.because(new StockCause(
+                    StockCause.Kind.GIVEN_BACK, "truck " + before.truck(), "corrected: " + why.strip(), at, by));
             new CloseOutUndo(connection, writer).undo(before);
             Checked checked = new EntryCheck(connection, writer, entry, before).check(at, today);
             CloseOut made = new CloseOutWork(connection, writer, at, by).write(checked, before, why);

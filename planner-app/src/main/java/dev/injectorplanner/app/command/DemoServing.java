@@ -68,6 +68,7 @@ final class DemoServing {
         Map<String, NewPerson> demo = new LinkedHashMap<>();
         demo.put("fleet manager, all depots", new NewPerson("manager", Set.of(Role.MANAGER), null));
         demo.put("parts buyer, all depots", new NewPerson("buyer", Set.of(Role.BUYER), null));
+        demo.put("storeman, all depots", new NewPerson("storeman", Set.of(Role.STOREMAN), null));
         if (depot != null) {
             demo.put("mechanic at " + depot, new NewPerson("mechanic", Set.of(Role.MECHANIC), depot));
         }

@@ -64,6 +64,7 @@ public final class FleetFiles {
                 Map.entry(Tables.RULES, fleet.rules()),
                 Map.entry(Tables.SHIFTS, fleet.shifts()),
                 Map.entry(Tables.REPAIRS, fleet.repairs()),
+                Map.entry(Tables.RETURNS, fleet.returns()),
                 Map.entry(Tables.TASK_DONE, fleet.tasksDone()),
                 Map.entry(Tables.FAILURE_ANSWERS, fleet.failureAnswers()));
     }

@@ -24,6 +24,7 @@ import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -95,6 +96,8 @@ final class ReferenceCheck {
             ofLog(source);
         } else if (row instanceof Repair repair) {
             truck(repair.truck());
+        } else if (row instanceof UnitReturn back) {
+            cylinder("cylinder", back.cylinder(), familyOf(truck(back.truck())));
         } else if (row instanceof TaskDone done) {
             task(truck(done.truck()).family(), done.task());
         } else if (row instanceof FailureAnswer answer) {

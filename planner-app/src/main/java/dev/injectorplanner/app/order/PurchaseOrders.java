@@ -2,9 +2,11 @@ package dev.injectorplanner.app.order;
 
 import dev.injectorplanner.app.entry.EntryProblems;
 import dev.injectorplanner.app.entry.RefusedEntryException;
-import dev.injectorplanner.app.people.AuditTrail;
+import dev.injectorplanner.app.stock.FormKeys;
 import dev.injectorplanner.app.stock.OnHandStock;
 import dev.injectorplanner.app.stock.OpenOrders;
+import dev.injectorplanner.app.stock.Series;
+import dev.injectorplanner.app.store.StockCause;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.store.StoreWriter;
@@ -16,10 +18,12 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -28,18 +32,10 @@ import org.jspecify.annotations.Nullable;
  * change is one transaction with its note of who and when; buyers take turns; a form that is sent twice counts once.
  */
 public final class PurchaseOrders {
-    /** Begins the numbers of orders to suppliers. */
-    public static final String ORDER = "PO";
-
     private final Store store;
 
     public PurchaseOrders(Store store) {
         this.store = store;
-    }
-
-    /** A change within its transaction; what it returns is kept as the form's answer. */
-    interface Change {
-        String make(Connection connection, StoreWriter writer, OrderActions actions) throws SQLException;
     }
 
     /** Open lines, the earliest expected first. */
@@ -63,9 +59,20 @@ public final class PurchaseOrders {
      * @throws RefusedEntryException with all that is wrong
      */
     public String place(String key, String supplier, List<NewLine> lines, Instant at, String by) {
-        return once(key, at, by, (connection, writer, actions) -> {
+        return place(key, supplier, lines, "", LocalDate.ofInstant(at, ZoneOffset.UTC), at, by);
+    }
+
+    /**
+     * The same.
+     *
+     * @param note what the supplier is told beside the lines, or empty
+     * @param day the day at the site
+     */
+    public String place(
+            String key, String supplier, List<NewLine> lines, String note, LocalDate day, Instant at, String by) {
+        return FormKeys.once(store, key, at, by, (connection, writer) -> {
             check(supplier, lines, writer);
-            String number = actions.nextNumber(ORDER);
+            String number = Series.ORDER.next(connection);
             Map<OrderRef, PurchaseLine> rows = new HashMap<>();
             for (NewLine line : lines) {
                 PurchaseLine row =
@@ -76,11 +83,13 @@ public final class PurchaseOrders {
                     .sorted(Comparator.comparing(PurchaseLine::depot).thenComparing(PurchaseLine::part))
                     .toList();
             writer.merge(PurchaseLine.class, sorted, true);
-            note(
+            OrderBooks.placed(connection, new OrderHead(number, supplier, day, by, note.strip(), null, null), at);
+            OrderBooks.note(
                     connection,
                     at,
                     by,
                     "place an order",
+                    number,
                     number + ", " + supplier,
                     "",
                     sorted.stream().map(PurchaseOrders::words).collect(Collectors.joining("; ")));
@@ -126,7 +135,7 @@ public final class PurchaseOrders {
             @Nullable BigDecimal price,
             Instant at,
             String by) {
-        once(key, at, by, (connection, writer, actions) -> {
+        FormKeys.once(store, key, at, by, (connection, writer) -> {
             OpenOrders orders = new OpenOrders(writer);
             PurchaseLine line = orders.line(ref.order(), ref.part(), ref.depot());
             EntryProblems problems = new EntryProblems();
@@ -153,7 +162,8 @@ public final class PurchaseOrders {
                     day,
                     line.received(),
                     price == null ? line.price() : price));
-            note(connection, at, by, "confirm an order line", ref.toString(), words(line), words(now));
+            OrderBooks.note(
+                    connection, at, by, "confirm an order line", ref.order(), ref.toString(), words(line), words(now));
             return "confirmed";
         });
     }
@@ -164,67 +174,149 @@ public final class PurchaseOrders {
      * @param day the day it came
      */
     public void receive(String key, OrderRef ref, double pieces, LocalDate day, Instant at, String by) {
-        once(key, at, by, (connection, writer, actions) -> {
+        FormKeys.once(store, key, at, by, (connection, writer) -> {
             OpenOrders orders = new OpenOrders(writer);
             PurchaseLine line = orders.line(ref.order(), ref.part(), ref.depot());
             PurchaseLine now = orders.receive(line, pieces, day);
+            writer.because(new StockCause(StockCause.Kind.RECEIVED, ref.order(), "", at, by));
             new OnHandStock(writer, ref.depot()).add(ref.part(), pieces);
-            note(connection, at, by, "receive against an order", ref.toString(), words(line), words(now));
+            OrderBooks.note(
+                    connection,
+                    at,
+                    by,
+                    "receive against an order",
+                    ref.order(),
+                    ref.toString(),
+                    words(line),
+                    words(now));
             return "received";
         });
     }
 
     /** Cancels what has not come of a line. What has come stays; of a transfer the rest goes back to its depot. */
     public void cancel(String key, OrderRef ref, String why, LocalDate day, Instant at, String by) {
-        once(key, at, by, (connection, writer, actions) -> {
+        FormKeys.once(store, key, at, by, (connection, writer) -> {
             if (why.isBlank()) {
                 throw RefusedEntryException.of("why", "reason: is empty", "enter why the line is cancelled");
             }
             OpenOrders orders = new OpenOrders(writer);
             PurchaseLine line = orders.line(ref.order(), ref.part(), ref.depot());
+            writer.because(new StockCause(StockCause.Kind.TAKEN_BACK, ref.order(), why.strip(), at, by));
             Transfers.takeBack(connection, writer, line);
-            if (line.received() > 0) {
-                orders.keep(new PurchaseLine(
-                        line.order(),
-                        line.part(),
-                        line.depot(),
-                        line.received(),
-                        line.dueOn(),
-                        day,
-                        line.confirmedOn(),
-                        line.received(),
-                        line.price()));
-            } else {
-                StoreSql.update(
-                        connection,
-                        "delete from purchase_line where purchase_order = ? and part = ? and depot = ?",
-                        ref.order(),
-                        ref.part(),
-                        ref.depot());
-            }
-            note(connection, at, by, "cancel an order line", ref.toString(), words(line), "because: " + why);
+            fewer(connection, orders, line, line.openQuantity(), day);
+            OrderBooks.note(
+                    connection,
+                    at,
+                    by,
+                    "cancel an order line",
+                    ref.order(),
+                    ref.toString(),
+                    words(line),
+                    "because: " + why);
             return "cancelled";
         });
     }
 
-    String once(String key, Instant at, String by, Change change) {
-        return store.inJointTransaction((connection, writer) -> {
-            OrderActions actions = new OrderActions(connection);
-            actions.takeTurn();
-            var there = actions.findDone(key);
-            if (there.isPresent()) {
-                return there.get();
+    /**
+     * Splits pieces that are still open off a line: they become an order of their own, such as {@code PO-00012-2}, with its
+     * own day. Both together are what was ordered.
+     *
+     * @return the new order's number
+     */
+    public String split(
+            String key, OrderRef ref, double pieces, LocalDate newDay, LocalDate day, Instant at, String by) {
+        return FormKeys.once(store, key, at, by, (connection, writer) -> {
+            OpenOrders orders = new OpenOrders(writer);
+            PurchaseLine line = orders.line(ref.order(), ref.part(), ref.depot());
+            if (PurchaseLine.isTransfer(ref.order())) {
+                throw RefusedEntryException.of("pieces", "a transfer is not split", "cancel it and send two");
             }
-            String result = change.make(connection, writer, actions);
-            actions.done(key, result, at, by);
-            return result;
+            if (!(pieces > 0 && pieces < line.openQuantity())) {
+                throw RefusedEntryException.of(
+                        "pieces",
+                        ref + ": " + Require.plain(pieces) + " of " + Require.plain(line.openQuantity()) + " open ones",
+                        "split off more than 0 and fewer than are open, or confirm a new day for all of them");
+            }
+            fewer(connection, orders, line, pieces, day);
+            return branch(connection, writer, line, pieces, newDay, day, at, by);
         });
     }
 
-    static void note(
-            Connection connection, Instant at, String by, String what, String subject, String before, String after)
+    /** Takes open pieces off a line; it is closed when all others have come, and gone when none was left. */
+    static void fewer(Connection connection, OpenOrders orders, PurchaseLine line, double pieces, LocalDate day)
             throws SQLException {
-        AuditTrail.write(connection, at, by, what, subject, before, after);
+        double left = line.quantity() - pieces;
+        if (left <= 1e-9) {
+            StoreSql.update(
+                    connection,
+                    "delete from purchase_line where purchase_order = ? and part = ? and depot = ?",
+                    line.order(),
+                    line.part(),
+                    line.depot());
+            return;
+        }
+        orders.keep(new PurchaseLine(
+                line.order(),
+                line.part(),
+                line.depot(),
+                left,
+                line.dueOn(),
+                line.received() >= left - 1e-9 ? day : null,
+                line.confirmedOn(),
+                Math.min(left, line.received()),
+                line.price()));
+    }
+
+    /** An order of its own for pieces of a line, under the line's number and the next free suffix. */
+    static String branch(
+            Connection connection,
+            StoreWriter writer,
+            PurchaseLine line,
+            double pieces,
+            LocalDate newDay,
+            LocalDate day,
+            Instant at,
+            String by)
+            throws SQLException {
+        Set<String> taken =
+                writer.all(PurchaseLine.class).stream().map(PurchaseLine::order).collect(Collectors.toSet());
+        int suffix = 2;
+        while (taken.contains(line.order() + "-" + suffix)
+                || OrderBooks.find(connection, line.order() + "-" + suffix).isPresent()) {
+            suffix++;
+        }
+        String number = line.order() + "-" + suffix;
+        PurchaseLine row =
+                new PurchaseLine(number, line.part(), line.depot(), pieces, newDay, null, newDay, 0, line.price());
+        writer.merge(PurchaseLine.class, List.of(row), true);
+        String supplier = writer.all(Part.class).stream()
+                .filter(part -> part.part().equals(line.part()))
+                .map(Part::supplier)
+                .findFirst()
+                .orElse("");
+        OrderBooks.placed(connection, new OrderHead(number, supplier, day, by, "", line.order(), null), at);
+        OrderBooks.note(
+                connection,
+                at,
+                by,
+                "split an order line",
+                line.order(),
+                OrderRef.of(line).toString(),
+                words(line),
+                words(row));
+        return number;
+    }
+
+    /** Everything about one order; without lines where there is no such order, or all of it was cancelled. */
+    public OrderFile file(String order) {
+        return store.inJointTransaction((connection, writer) -> new OrderFile(
+                OrderBooks.find(connection, order),
+                writer.all(PurchaseLine.class).stream()
+                        .filter(line -> line.order().equals(order))
+                        .sorted(Comparator.comparing(PurchaseLine::depot).thenComparing(PurchaseLine::part))
+                        .toList(),
+                OrderBooks.events(connection, order),
+                Deliveries.ofOrder(connection, order)));
     }
 
     /** {@code KV-8140 for Aldermoor: 8, 2 received, expected 2026-03-12, 480.00 each}. */

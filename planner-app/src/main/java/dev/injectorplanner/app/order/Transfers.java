@@ -1,7 +1,11 @@
 package dev.injectorplanner.app.order;
 
 import dev.injectorplanner.app.entry.RefusedEntryException;
+import dev.injectorplanner.app.stock.FormKeys;
 import dev.injectorplanner.app.stock.OnHandStock;
+import dev.injectorplanner.app.stock.Series;
+import dev.injectorplanner.app.store.StockCause;
+import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.core.check.Require;
@@ -21,10 +25,10 @@ import java.util.stream.Collectors;
  * like any other.
  */
 public final class Transfers {
-    private final PurchaseOrders orders;
+    private final Store store;
 
-    public Transfers(PurchaseOrders orders) {
-        this.orders = orders;
+    public Transfers(Store store) {
+        this.store = store;
     }
 
     /**
@@ -37,12 +41,13 @@ public final class Transfers {
      */
     public String send(
             String key, String from, String to, Map<String, Double> pieces, LocalDate arrives, Instant at, String by) {
-        return orders.once(key, at, by, (connection, writer, actions) -> {
+        return FormKeys.once(store, key, at, by, (connection, writer) -> {
             if (from.equals(to) || pieces.isEmpty()) {
                 throw RefusedEntryException.of(
                         "transfer", "a transfer needs parts and two depots", "open the page again");
             }
-            String number = actions.nextNumber(PurchaseLine.TRANSFER);
+            String number = Series.TRANSFER.next(connection);
+            writer.because(new StockCause(StockCause.Kind.SENT, number, "to " + to, at, by));
             List<PurchaseLine> lines = new ArrayList<>();
             for (Map.Entry<String, Double> each : new TreeMap<>(pieces).entrySet()) {
                 double taken = new OnHandStock(writer, from).take(each.getKey(), each.getValue());
@@ -58,11 +63,12 @@ public final class Transfers {
             writer.merge(PurchaseLine.class, lines, true);
             StoreSql.update(
                     connection, "insert into transfer_sent (order_number, from_depot) values (?, ?)", number, from);
-            PurchaseOrders.note(
+            OrderBooks.note(
                     connection,
                     at,
                     by,
                     "send a transfer",
+                    number,
                     number + ", " + from + " to " + to,
                     "",
                     lines.stream().map(PurchaseOrders::words).collect(Collectors.joining("; ")));

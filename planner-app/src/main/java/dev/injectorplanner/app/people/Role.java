@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 public enum Role {
     MANAGER,
     BUYER,
+    STOREMAN,
     MECHANIC,
     ADMINISTRATOR;
 
@@ -37,6 +38,6 @@ public enum Role {
                 .filter(role -> role.name().equalsIgnoreCase(name.strip()))
                 .findFirst()
                 .orElseThrow(() -> new InvalidValueException(
-                        "role", name, "is not known", "choose from manager, buyer, mechanic, administrator"));
+                        "role", name, "is not known", "choose from manager, buyer, storeman, mechanic, administrator"));
     }
 }

@@ -13,6 +13,12 @@ public enum Scope {
     FAULTS_WRITE,
     CLOSE_OUTS_READ,
     CLOSE_OUTS_WRITE,
+    ORDERS_READ,
+    ORDERS_WRITE,
+    RETURNS_READ,
+    RETURNS_WRITE,
+    STOCK_READ,
+    STOCK_WRITE,
     PLAN_READ;
 
     /** As it is written: {@code readings:write}, {@code close-outs:read}. */

@@ -12,16 +12,23 @@ import org.jspecify.annotations.Nullable;
  * @param origin new or reman
  * @param units each with its serial and code
  * @param order the purchase order they came with, or null where they came without one
+ * @param counted whether they are counted among the pieces on hand already and only get their serials
  */
 public record GoodsIn(
         String depot,
         String part,
         Origin origin,
         List<Unit> units,
-        @Nullable String order) {
+        @Nullable String order,
+        boolean counted) {
     public GoodsIn {
         units = List.copyOf(units);
         order = order == null || order.isBlank() ? null : order.strip();
+    }
+
+    /** Received now. */
+    public GoodsIn(String depot, String part, Origin origin, List<Unit> units, @Nullable String order) {
+        this(depot, part, origin, units, order, false);
     }
 
     /** Received without an order. */

@@ -14,7 +14,7 @@ public final class OnHandStock {
         this.depot = depot;
     }
 
-    private double onHand(String part) {
+    double onHand(String part) {
         return writer.all(StockLine.class).stream()
                 .filter(line -> line.depot().equals(depot) && line.part().equals(part))
                 .mapToDouble(StockLine::onHand)

@@ -21,15 +21,7 @@ public final class OpenOrders {
      * @throws RefusedEntryException where there is none, or it is complete
      */
     public PurchaseLine line(String order, String part, String depot) {
-        PurchaseLine line = writer.all(PurchaseLine.class).stream()
-                .filter(each -> each.order().equals(order)
-                        && each.part().equals(part)
-                        && each.depot().equals(depot))
-                .findFirst()
-                .orElseThrow(() -> RefusedEntryException.of(
-                        "order",
-                        "order " + order + " has no line of " + part + " for " + depot,
-                        "open the orders again and choose another line"));
+        PurchaseLine line = anyLine(order, part, depot);
         if (line.openQuantity() <= 0) {
             throw RefusedEntryException.of(
                     "order",
@@ -39,6 +31,19 @@ public final class OpenOrders {
         return line;
     }
 
+    /** A line, open or not. */
+    public PurchaseLine anyLine(String order, String part, String depot) {
+        return writer.all(PurchaseLine.class).stream()
+                .filter(each -> each.order().equals(order)
+                        && each.part().equals(part)
+                        && each.depot().equals(depot))
+                .findFirst()
+                .orElseThrow(() -> RefusedEntryException.of(
+                        "order",
+                        "order " + order + " has no line of " + part + " for " + depot,
+                        "open the orders again and choose another line"));
+    }
+
     /**
      * Books pieces that came against a line; the line is complete with its last piece.
      *
@@ -46,16 +51,7 @@ public final class OpenOrders {
      * @throws RefusedEntryException where more came than is open
      */
     public PurchaseLine receive(PurchaseLine line, double pieces, LocalDate day) {
-        if (!(pieces > 0)) {
-            throw RefusedEntryException.of("pieces", "pieces: must be above zero", "enter how many came");
-        }
-        if (pieces > line.openQuantity() + 1e-9) {
-            throw RefusedEntryException.of(
-                    "pieces",
-                    "order " + line.order() + ", " + line.part() + ": " + Require.plain(pieces) + " came, "
-                            + Require.plain(line.openQuantity()) + " are open",
-                    "receive the open ones against the line, the rest without an order");
-        }
+        requireOpen(line, pieces, "came");
         double received = Math.min(line.quantity(), line.received() + pieces);
         boolean complete = received >= line.quantity() - 1e-9;
         return keep(new PurchaseLine(
@@ -68,6 +64,20 @@ public final class OpenOrders {
                 line.confirmedOn(),
                 received,
                 line.price()));
+    }
+
+    /** Refuses more pieces than are open. */
+    public static void requireOpen(PurchaseLine line, double pieces, String what) {
+        if (!(pieces > 0)) {
+            throw RefusedEntryException.of("pieces", "pieces: must be above zero", "enter how many " + what);
+        }
+        if (pieces > line.openQuantity() + 1e-9) {
+            throw RefusedEntryException.of(
+                    "pieces",
+                    "order " + line.order() + ", " + line.part() + ": " + Require.plain(pieces) + " " + what + ", "
+                            + Require.plain(line.openQuantity()) + " are open",
+                    "receive the open ones against the line, the rest without an order");
+        }
     }
 
     /** Writes a line in the place of the one with its order, part and depot. */

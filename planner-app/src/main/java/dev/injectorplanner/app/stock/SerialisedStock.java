@@ -4,9 +4,11 @@ import dev.injectorplanner.app.entry.EntryProblems;
 import dev.injectorplanner.app.entry.KnownFleet;
 import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.stock.GoodsIn.Unit;
+import dev.injectorplanner.app.store.StockCause;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.store.StoreWriter;
+import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.Part;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -55,17 +57,41 @@ public final class SerialisedStock {
     public int receive(GoodsIn box, Instant at, String by) {
         return store.inJointTransaction((connection, writer) -> {
             StockInjectorRows.takeTurn(connection);
-            GoodsIn clean = checked(box, connection, writer);
+            return receive(connection, writer, box, at, by);
+        });
+    }
+
+    /** The same under the key of a request: sent twice, they are received once. */
+    public int receive(String key, GoodsIn box, Instant at, String by) {
+        return Integer.parseInt(FormKeys.once(
+                store, key, at, by, (connection, writer) -> String.valueOf(receive(connection, writer, box, at, by))));
+    }
+
+    private static int receive(Connection connection, StoreWriter writer, GoodsIn box, Instant at, String by)
+            throws SQLException {
+        GoodsIn clean = checked(box, connection, writer);
+        if (clean.counted()) {
+            requireCounted(clean, connection, writer);
+        } else {
             against(clean, writer, at);
-            long id = StoreSql.nextIds(connection, "shelf_injector_seq");
-            for (Unit unit : clean.units()) {
-                StockInjectorRows.insert(connection, id++, unit, clean, at, by);
-            }
+        }
+        long id = StoreSql.nextIds(connection, "shelf_injector_seq");
+        for (Unit unit : clean.units()) {
+            StockInjectorRows.insert(connection, id++, unit, clean, at, by);
+        }
+        if (!clean.counted()) {
+            String order = clean.order();
+            writer.because(new StockCause(
+                    StockCause.Kind.RECEIVED,
+                    order == null ? "" : order,
+                    order == null ? "without an order" : "",
+                    at,
+                    by));
             new OnHandStock(writer, clean.depot())
                     .add(clean.part(), clean.units().size());
-            StockNotes.received(connection, at, by, clean);
-            return clean.units().size();
-        });
+        }
+        StockNotes.received(connection, at, by, clean);
+        return clean.units().size();
     }
 
     private static GoodsIn checked(GoodsIn box, Connection connection, StoreWriter writer) throws SQLException {
@@ -101,7 +127,22 @@ public final class SerialisedStock {
             clean.add(unit);
         }
         problems.throwIfAny();
-        return new GoodsIn(box.depot(), box.part(), box.origin(), clean, box.order());
+        return new GoodsIn(box.depot(), box.part(), box.origin(), clean, box.order(), box.counted());
+    }
+
+    /** Pieces on hand that have no serial yet must cover those that get one. */
+    private static void requireCounted(GoodsIn box, Connection connection, StoreWriter writer) throws SQLException {
+        long have = StockInjectorRows.ofDepot(connection, box.depot()).stream()
+                .filter(row -> row.part().equals(box.part()))
+                .count();
+        double onHand = new OnHandStock(writer, box.depot()).onHand(box.part());
+        if (onHand - have < box.units().size()) {
+            throw RefusedEntryException.of(
+                    "part",
+                    box.part() + ": " + Require.plain(onHand) + " on hand, " + have + " with serials, so "
+                            + Require.plain(Math.max(0, onHand - have)) + " can still get one",
+                    "receive the others as goods in, or correct the stock by a stocktake");
+        }
     }
 
     /** The order line they came with: fewer pieces of it are open. */
@@ -127,27 +168,78 @@ public final class SerialisedStock {
     }
 
     /**
-     * Removes an injector from stock that was not fitted: sent back, or received by mistake. Stock goes down.
+     * Removes an injector from stock that was not fitted: missing, or received by mistake. Stock goes down.
      *
+     * @param why the reason, not empty
      * @return what it was
      * @throws RefusedEntryException where it is not in that stock, or is allocated to a cylinder
      */
-    public StockInjector takeOff(String depot, long id, Instant at, String by) {
+    public StockInjector takeOff(String depot, long id, String why, Instant at, String by) {
         return store.inJointTransaction((connection, writer) -> {
             StockInjectorRows.takeTurn(connection);
-            StockInjector there = there(connection, depot, id);
-            if (there.truck() != null) {
-                throw RefusedEntryException.of(
-                        "shelf",
-                        "serial \"" + there.serial() + "\": is allocated to "
-                                + there.place().orElseThrow(),
-                        "release it from that kit first");
+            if (why.isBlank()) {
+                throw RefusedEntryException.of("why", "reason: is empty", "enter why it leaves the stock");
             }
+            StockInjector there = there(connection, depot, id);
+            requireFree(there);
             StockInjectorRows.gone(connection, id, at, by, 0);
+            writer.because(new StockCause(StockCause.Kind.REMOVED, "serial " + there.serial(), why.strip(), at, by));
             new OnHandStock(writer, depot).take(there.part(), 1);
             StockNotes.tookOff(connection, at, by, there);
             return there;
         });
+    }
+
+    private static void requireFree(StockInjector there) {
+        if (there.truck() != null) {
+            throw RefusedEntryException.of(
+                    "shelf",
+                    "serial \"" + there.serial() + "\": is allocated to "
+                            + there.place().orElseThrow(),
+                    "release it from that kit first");
+        }
+    }
+
+    /**
+     * Pieces that go back to their supplier leave the stock, those with serials by their serials.
+     *
+     * @throws RefusedEntryException where fewer are there, or serials do not add up
+     */
+    public static void sendBack(
+            Connection connection,
+            StoreWriter writer,
+            String depot,
+            String part,
+            double pieces,
+            List<String> serials,
+            Instant at,
+            String by)
+            throws SQLException {
+        List<StockInjector> shelf = StockInjectorRows.ofDepot(connection, depot).stream()
+                .filter(row -> row.part().equals(part))
+                .toList();
+        OnHandStock stock = new OnHandStock(writer, depot);
+        double without = stock.onHand(part) - shelf.size();
+        if (pieces - serials.size() > Math.max(0, without) + 1e-9 || serials.size() > pieces + 1e-9) {
+            throw RefusedEntryException.of(
+                    "serials",
+                    part + ": " + Require.plain(pieces) + " pieces and " + serials.size() + " serials, but only "
+                            + Require.plain(Math.max(0, without)) + " in stock are without a serial",
+                    "enter the serial of each injector that goes back");
+        }
+        for (String typed : serials) {
+            String serial = SerialCodes.serial(typed);
+            StockInjector there = shelf.stream()
+                    .filter(row -> row.serial().equals(serial))
+                    .findFirst()
+                    .orElseThrow(() -> RefusedEntryException.of(
+                            "serials",
+                            "serial \"" + serial + "\": is not among the " + part + " in stock at " + depot,
+                            "read it on the injector again"));
+            requireFree(there);
+            StockInjectorRows.gone(connection, there.id(), at, by, 0);
+        }
+        stock.take(part, pieces);
     }
 
     static StockInjector there(Connection connection, String depot, long id) throws SQLException {

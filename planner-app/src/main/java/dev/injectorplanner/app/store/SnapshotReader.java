@@ -44,7 +44,9 @@ final class SnapshotReader {
                         rows(StoredTables.REPAIRS),
                         rows(StoredTables.TRANSFERS),
                         rows(StoredTables.TASK_DONE),
-                        rows(StoredTables.FAILURE_ANSWERS)));
+                        rows(StoredTables.FAILURE_ANSWERS),
+                        List.of(),
+                        rows(StoredTables.RETURNS)));
     }
 
     /**

@@ -25,6 +25,7 @@ public final class StoreWriter implements AutoCloseable {
     private final StatelessSession session;
     private final Map<Class<?>, Map<List<Object>, Row<?>>> whole = new HashMap<>();
     private final Map<Class<?>, Histories<?>> histories = new HashMap<>();
+    private @Nullable StockCause stockCause;
     private @Nullable Transaction transaction;
 
     StoreWriter(SessionFactory sessions, StorePools source) {
@@ -46,6 +47,7 @@ public final class StoreWriter implements AutoCloseable {
         List<Change> changes = new ArrayList<>(rows.size());
         List<Row<R>> added = new ArrayList<>();
         List<Row<R>> changed = new ArrayList<>();
+        StockLog stock = new StockLog();
         for (R record : rows) {
             List<Object> key = table.key().apply(record);
             Row<R> row = stored.get(key);
@@ -53,19 +55,30 @@ public final class StoreWriter implements AutoCloseable {
                 changes.add(Change.ADDED);
                 Row<R> blank = table.stored(record);
                 added.add(blank);
+                stock.note(null, record);
                 stored.put(key, blank);
             } else if (row.row().equals(record)) {
                 changes.add(Change.UNCHANGED);
             } else {
                 changes.add(Change.CHANGED);
+                stock.note(row.row(), record);
                 row.take(record);
                 changed.add(row);
             }
         }
         if (write) {
             write(added, changed);
+            if (stock.any()) {
+                StockCause cause = stockCause == null ? StockCause.loaded() : stockCause;
+                onConnection(connection -> stock.write(connection, cause));
+            }
         }
         return changes;
+    }
+
+    /** Says why the stock lines change that are merged from here on; without it they count as loaded from a file. */
+    public void because(StockCause cause) {
+        this.stockCause = cause;
     }
 
     /** Changes go first: an injector's removal makes room for the next one in its cylinder. */

@@ -26,6 +26,7 @@ import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
 import dev.injectorplanner.imports.table.Tables;
 import java.util.List;
 
@@ -125,6 +126,13 @@ final class StoredTables {
             Tables.REPAIRS::key,
             new ByTruck<>(Repair::truck),
             OF_TRUCKS);
+    static final StoredTable<UnitReturn> RETURNS = new StoredTable<>(
+            UnitReturn.class,
+            UnitReturnRow.class,
+            UnitReturnRow::new,
+            Tables.RETURNS::key,
+            new ByTruck<>(UnitReturn::truck),
+            OF_TRUCKS);
 
     static final StoredTable<TaskDone> TASK_DONE = new StoredTable<>(
             TaskDone.class,
@@ -169,6 +177,7 @@ final class StoredTables {
             RULES,
             SHIFTS,
             REPAIRS,
+            RETURNS,
             TASK_DONE,
             FAILURE_ANSWERS,
             LOG_SOURCES);

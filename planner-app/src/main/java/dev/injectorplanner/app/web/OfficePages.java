@@ -14,14 +14,22 @@ import dev.injectorplanner.app.web.life.LifePage;
 import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.Refusals;
 import dev.injectorplanner.app.web.office.Replanning;
+import dev.injectorplanner.app.web.order.OrderFilePage;
 import dev.injectorplanner.app.web.order.OrderPages;
+import dev.injectorplanner.app.web.order.OrderPapers;
 import dev.injectorplanner.app.web.order.OrdersPage;
+import dev.injectorplanner.app.web.order.SuppliersPage;
 import dev.injectorplanner.app.web.outlook.OutlookPage;
+import dev.injectorplanner.app.web.outlook.Outlooks;
+import dev.injectorplanner.app.web.outlook.PartsAheadPage;
 import dev.injectorplanner.app.web.plan.PlanPage;
+import dev.injectorplanner.app.web.returns.ReturnPapers;
+import dev.injectorplanner.app.web.returns.ReturnsPage;
 import dev.injectorplanner.app.web.settings.FiguresPage;
 import dev.injectorplanner.app.web.settings.OutdatedPlans;
 import dev.injectorplanner.app.web.settings.RowsPage;
 import dev.injectorplanner.app.web.settings.SettingsPage;
+import dev.injectorplanner.app.web.stock.StockPage;
 import dev.injectorplanner.app.web.truck.SafetyPage;
 import dev.injectorplanner.app.web.truck.TruckFilePage;
 import dev.injectorplanner.app.web.week.WeekPage;
@@ -40,13 +48,19 @@ import org.springframework.context.annotation.Import;
     SafetyPage.class,
     OrderPages.class,
     OrdersPage.class,
+    OrderFilePage.class,
+    SuppliersPage.class,
+    StockPage.class,
+    ReturnsPage.class,
+    ReturnPapers.class,
     SettingsPage.class,
     FiguresPage.class,
     RowsPage.class,
     AlertsPage.class,
     ImportsPage.class,
     LifePage.class,
-    OutlookPage.class
+    OutlookPage.class,
+    PartsAheadPage.class
 })
 public class OfficePages {
     /** Most files are made sooner; after that, a page says how far a file is. */
@@ -55,6 +69,17 @@ public class OfficePages {
     @Bean
     Office office(Store store, PlansInForce plans, Fleets fleets) {
         return new Office(store, plans, fleets);
+    }
+
+    @Bean
+    Outlooks outlooks(Application application, Office office) {
+        return new Outlooks(application.planning(), office);
+    }
+
+    @Bean
+    OrderPapers orderPapers(Application application) {
+        SiteSettings settings = new SiteSettings(application.store().dataSource());
+        return new OrderPapers(application.store(), settings::siteName);
     }
 
     @Bean

@@ -33,7 +33,9 @@ final class BaySheetAtHand {
         choose(of + "found", "WORN");
         field(of + "serial").fill(serial);
         field(of + "code").fill(code);
-        choose(of + "origin", "REMAN");
+        if (page.locator("[name='" + of + "origin']").count() > 0) { // an injector out of the kit has its origin
+            choose(of + "origin", "REMAN");
+        }
         field(of + "programmed").check();
         field(of + "compared").check();
     }

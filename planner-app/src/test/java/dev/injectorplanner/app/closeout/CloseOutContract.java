@@ -363,7 +363,7 @@ abstract class CloseOutContract {
                 .findFirst()
                 .orElseThrow();
         assertThat(there.code()).isEqualTo("GOODSIN000000001");
-        shelf.takeOff(depot, there.id(), NOW, "Ilze");
+        shelf.takeOff(depot, there.id(), "counted short", NOW, "Ilze");
         assertThat(stock(depot, PART)).isEqualTo(before);
         assertThat(shelf.receive(new GoodsIn(depot, PART, Origin.NEW, good.subList(1, 2)), NOW, "Ilze"))
                 .isEqualTo(1);

@@ -49,7 +49,7 @@ abstract class BuyersDaysContract {
     void open(@TempDir Path data) throws Exception {
         store = Store.open(store(data.resolve("data")));
         orders = new PurchaseOrders(store);
-        transfers = new Transfers(orders);
+        transfers = new Transfers(store);
         store.inJointTransaction((connection, writer) -> {
             writer.merge(
                     Depot.class, DEPOTS.stream().map(BuyersDaysContract::depot).toList(), true);

@@ -19,69 +19,72 @@ import org.junit.jupiter.api.Test;
 @PlannerRuns
 class RouteTableTest {
     private static final String TABLE = """
-            route                        nobody manager buyer mechanic administrator
-            GET  /sign-in                in     in      in    in       in
-            GET  /actuator/health        in     in      in    in       in
-            GET  /planner.css            in     in      in    in       in
-            GET  /                       ask    in      in    in       in
-            GET  /password               ask    in      in    in       in
-            GET  /week                   ask    in      in    in       in
-            POST /week/x                 no     in      no    no       no
-            GET  /plan                   ask    in      in    no       in
-            POST /plan/x                 no     in      no    no       no
-            GET  /trucks                 ask    in      in    in       in
-            GET  /trucks/T1              ask    in      in    in       in
-            GET  /order                  ask    in      in    no       in
-            POST /order/x                no     in      in    no       no
-            GET  /orders                 ask    in      in    no       in
-            POST /orders/x               no     in      in    no       no
-            GET  /returns                ask    in      in    no       in
-            GET  /coolant                ask    in      in    in       in
-            GET  /bay                    ask    in      no    in       in
-            POST /bay/x                  no     in      no    in       no
-            GET  /alerts                 ask    in      in    no       in
-            POST /alerts/x               no     in      in    no       no
-            GET  /life                   ask    in      in    no       in
-            POST /life/x                 no     in      no    no       no
-            GET  /outlook                ask    in      in    no       in
-            GET  /outlook/outlook.xlsx   ask    in      in    no       in
-            GET  /imports                ask    in      in    no       in
-            POST /imports/x              no     in      in    no       in
-            GET  /jobs                   ask    in      no    no       in
-            POST /jobs/run               no     in      no    no       in
-            GET  /settings               ask    in      no    no       in
-            GET  /settings/figures       ask    in      no    no       in
-            POST /settings/figures       no     in      no    no       no
-            GET  /settings/site          ask    in      no    no       in
-            POST /settings/site          no     no      no    no       in
-            GET  /settings/families      ask    in      no    no       in
-            GET  /settings/families/row  ask    in      no    no       in
-            POST /settings/families/save no     in      no    no       in
-            POST /settings/families/remove no   in      no    no       in
-            GET  /settings/access        ask    in      no    no       in
-            POST /settings/access/save   no     in      no    no       in
-            GET  /settings/rules         ask    in      no    no       in
-            POST /settings/rules/save    no     in      no    no       no
-            POST /settings/rules/remove  no     in      no    no       no
-            GET  /settings/depots        ask    in      no    no       in
-            POST /settings/depots/save   no     in      no    no       no
-            GET  /settings/people        ask    no      no    no       in
-            POST /settings/people/add    no     no      no    no       in
-            POST /settings/people/change no     no      no    no       in
-            POST /settings/people/disable no    no      no    no       in
-            POST /settings/people/password no   no      no    no       in
-            GET  /settings/tokens        ask    no      no    no       in
-            POST /settings/tokens/make   no     no      no    no       in
-            POST /settings/tokens/revoke no     no      no    no       in
-            GET  /settings/audit         ask    no      no    no       in
-            GET  /settings/audit.csv     ask    no      no    no       in
-            GET  /actuator               ask    no      no    no       no
-            GET  /actuator/env           ask    no      no    no       no
-            GET  /error                  ask    no      no    no       no
-            GET  /elsewhere              ask    no      no    no       no
-            POST /elsewhere              no     no      no    no       no
-            PUT  /plan                   no     no      no    no       no
-            DELETE /trucks               no     no      no    no       no
+            route                        nobody manager buyer storeman mechanic administrator
+            GET  /sign-in                in     in      in    in       in       in
+            GET  /actuator/health        in     in      in    in       in       in
+            GET  /planner.css            in     in      in    in       in       in
+            GET  /                       ask    in      in    in       in       in
+            GET  /password               ask    in      in    in       in       in
+            GET  /week                   ask    in      in    in       in       in
+            POST /week/x                 no     in      no    no       no       no
+            GET  /plan                   ask    in      in    no       no       in
+            POST /plan/x                 no     in      no    no       no       no
+            GET  /trucks                 ask    in      in    in       in       in
+            GET  /trucks/T1              ask    in      in    in       in       in
+            GET  /order                  ask    in      in    no       no       in
+            POST /order/x                no     in      in    no       no       no
+            GET  /orders                 ask    in      in    in       no       in
+            POST /orders/x               no     in      in    in       no       no
+            GET  /returns                ask    in      in    in       no       in
+            POST /returns/x              no     in      in    in       no       no
+            GET  /stock                  ask    in      in    in       no       in
+            POST /stock/x                no     in      in    in       no       no
+            GET  /coolant                ask    in      in    in       in       in
+            GET  /bay                    ask    in      no    no       in       in
+            POST /bay/x                  no     in      no    no       in       no
+            GET  /alerts                 ask    in      in    no       no       in
+            POST /alerts/x               no     in      in    no       no       no
+            GET  /life                   ask    in      in    no       no       in
+            POST /life/x                 no     in      no    no       no       no
+            GET  /outlook                ask    in      in    no       no       in
+            GET  /outlook/outlook.xlsx   ask    in      in    no       no       in
+            GET  /imports                ask    in      in    no       no       in
+            POST /imports/x              no     in      in    no       no       in
+            GET  /jobs                   ask    in      no    no       no       in
+            POST /jobs/run               no     in      no    no       no       in
+            GET  /settings               ask    in      no    no       no       in
+            GET  /settings/figures       ask    in      no    no       no       in
+            POST /settings/figures       no     in      no    no       no       no
+            GET  /settings/site          ask    in      no    no       no       in
+            POST /settings/site          no     no      no    no       no       in
+            GET  /settings/families      ask    in      no    no       no       in
+            GET  /settings/families/row  ask    in      no    no       no       in
+            POST /settings/families/save no     in      no    no       no       in
+            POST /settings/families/remove no     in      no    no       no       in
+            GET  /settings/access        ask    in      no    no       no       in
+            POST /settings/access/save   no     in      no    no       no       in
+            GET  /settings/rules         ask    in      no    no       no       in
+            POST /settings/rules/save    no     in      no    no       no       no
+            POST /settings/rules/remove  no     in      no    no       no       no
+            GET  /settings/depots        ask    in      no    no       no       in
+            POST /settings/depots/save   no     in      no    no       no       no
+            GET  /settings/people        ask    no      no    no       no       in
+            POST /settings/people/add    no     no      no    no       no       in
+            POST /settings/people/change no     no      no    no       no       in
+            POST /settings/people/disable no     no      no    no       no       in
+            POST /settings/people/password no     no      no    no       no       in
+            GET  /settings/tokens        ask    no      no    no       no       in
+            POST /settings/tokens/make   no     no      no    no       no       in
+            POST /settings/tokens/revoke no     no      no    no       no       in
+            GET  /settings/audit         ask    no      no    no       no       in
+            GET  /settings/audit.csv     ask    no      no    no       no       in
+            GET  /actuator               ask    no      no    no       no       no
+            GET  /actuator/env           ask    no      no    no       no       no
+            GET  /error                  ask    no      no    no       no       no
+            GET  /elsewhere              ask    no      no    no       no       no
+            POST /elsewhere              no     no      no    no       no       no
+            PUT  /plan                   no     no      no    no       no       no
+            DELETE /trucks               no     no      no    no       no       no
             """;
 
     @Test

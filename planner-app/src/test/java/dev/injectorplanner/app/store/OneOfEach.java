@@ -31,6 +31,7 @@ import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
 import dev.injectorplanner.core.fleet.Vin;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
@@ -239,7 +240,34 @@ public final class OneOfEach {
                                 new Repair("T-2", DAY, null, Repair.NO_FAULT_FOUND, null, "", "Kim")),
                         List.of(),
                         List.of(new TaskDone("T-1", "fuel filter", DAY.minusMonths(3), 100_000.5, null)),
-                        List.of(new FailureAnswer("INJ-4R", FailureAnswer.Answer.NOT_RECORDED, DAY, "Kim"))));
+                        List.of(new FailureAnswer("INJ-4R", FailureAnswer.Answer.NOT_RECORDED, DAY, "Kim")),
+                        List.of(
+                                new UnitReturn(
+                                        UnitReturn.What.CORE,
+                                        "T-1",
+                                        2,
+                                        DAY.minusDays(70),
+                                        "RN-7",
+                                        DAY.minusDays(40),
+                                        "Kim",
+                                        new BigDecimal("120.00"),
+                                        DAY.minusDays(9),
+                                        "Lee",
+                                        new BigDecimal("95.50"),
+                                        "tip corroded"),
+                                new UnitReturn(
+                                        UnitReturn.What.CLAIM,
+                                        "T-2",
+                                        3,
+                                        DAY.minusDays(200),
+                                        "CL-3",
+                                        DAY.minusDays(3),
+                                        "Kim",
+                                        new BigDecimal("480"),
+                                        null,
+                                        null,
+                                        null,
+                                        ""))));
     }
 
     static EngineFamily family() {

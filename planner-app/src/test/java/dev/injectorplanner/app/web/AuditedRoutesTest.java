@@ -57,6 +57,7 @@ class AuditedRoutesTest {
         alerts();
         plan();
         orders();
+        new AuditedShop(address, app, notes).all();
         safety();
         answers();
         files();
@@ -181,7 +182,10 @@ class AuditedRoutesTest {
                 "mechanic",
                 "remove an injector from stock",
                 () -> mechanic.post(
-                        "/store", kits, AuditNotes.form("depot", "North", "injector", injector, "do", "off")));
+                        "/store",
+                        kits,
+                        AuditNotes.form(
+                                "depot", "North", "injector", injector, "do", "off", "why", "sent to the test bench")));
         notes.take(
                 "/bay/{truck}",
                 "mechanic",

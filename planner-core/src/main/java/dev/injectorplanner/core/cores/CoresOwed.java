@@ -5,6 +5,7 @@ import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -12,9 +13,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Cores owed: one for each reman injector fitted while its truck was in service, where its part has a deposit. Returns
- * are not recorded yet; so a core is taken as sent or lost once its last day is more than {@link #PAST_DAYS} days ago,
- * and as owed until then.
+ * Cores owed: one for each reman injector fitted while its truck was in service, where its part has a deposit. One
+ * that was sent, as the table of returns says, is owed no more; one that was not is shown as lost for {@link #PAST_DAYS} days.
  */
 public final class CoresOwed {
     /** A core whose last day has passed is still shown for this many days. Planner default. */
@@ -32,7 +32,8 @@ public final class CoresOwed {
             for (FittedInjector injector : index.injectorsOf(truck.truck())) {
                 boolean bought = injector.origin() == Origin.REMAN
                         && injector.fittedOn().isAfter(truck.inServiceOn())
-                        && !injector.fittedOn().isAfter(today);
+                        && !injector.fittedOn().isAfter(today)
+                        && !index.isReturned(UnitReturn.What.CORE, injector);
                 index.findPart(injector.part())
                         .filter(part -> bought && part.coreDeposit().signum() > 0)
                         .map(part -> core(index, truck, injector, part, today))
@@ -62,7 +63,7 @@ public final class CoresOwed {
     }
 
     /** Serial of the unit that came out of that cylinder last, on or before the day of fitting. */
-    private static @Nullable String oldSerial(FleetIndex index, FittedInjector fitted) {
+    public static @Nullable String oldSerial(FleetIndex index, FittedInjector fitted) {
         FittedInjector before = null;
         for (FittedInjector each : index.injectorsOf(fitted.truck())) {
             LocalDate out = each.removedOn();

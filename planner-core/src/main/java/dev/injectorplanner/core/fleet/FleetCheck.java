@@ -71,6 +71,7 @@ final class FleetCheck {
         twice("transfers", fleet.transfers(), FleetOrder.TRANSFERS);
         twice("shifts", fleet.shifts(), FleetOrder.SHIFTS);
         twice("repairs", fleet.repairs(), FleetOrder.REPAIRS);
+        twice("returns", fleet.returns(), FleetOrder.RETURNS);
         twice("task_done", fleet.tasksDone(), FleetOrder.TASKS_DONE);
         twice("failure_answers", fleet.failureAnswers(), FleetOrder.FAILURE_ANSWERS);
     }
@@ -132,6 +133,7 @@ final class FleetCheck {
         refer("cylinder_tests", "truck", fleet.cylinderTests(), CylinderTest::truck, trucks);
         refer("away", "truck", fleet.away(), AwayWindow::truck, trucks);
         refer("repairs", "truck", fleet.repairs(), Repair::truck, trucks);
+        refer("returns", "truck", fleet.returns(), UnitReturn::truck, trucks);
         refer("task_done", "truck", fleet.tasksDone(), TaskDone::truck, trucks);
     }
 

@@ -25,6 +25,7 @@ public final class FleetIndex {
     private final Map<String, List<AwayWindow>> away;
     private final Map<String, List<DepotShift>> shifts;
     private final Map<String, List<Repair>> repairs;
+    private final Map<String, List<UnitReturn>> returns;
     private final Map<String, List<TaskDone>> tasksDone;
     private final Map<String, LocalDate> recordsSince = new HashMap<>();
 
@@ -43,6 +44,7 @@ public final class FleetIndex {
         away = runs(fleet.away(), AwayWindow::truck);
         shifts = runs(fleet.shifts(), DepotShift::depot);
         repairs = runs(fleet.repairs(), Repair::truck);
+        returns = runs(fleet.returns(), UnitReturn::truck);
         tasksDone = runs(fleet.tasksDone(), TaskDone::truck);
         for (Truck truck : fleet.trucks()) {
             LocalDate since = truck.recordsSince();
@@ -151,5 +153,17 @@ public final class FleetIndex {
     /** Recorded repairs of a truck, oldest first. */
     public List<Repair> repairsOf(String truck) {
         return repairs.getOrDefault(truck, List.of());
+    }
+
+    /** Whether the core or the claim of a unit was sent. */
+    public boolean isReturned(UnitReturn.What what, FittedInjector unit) {
+        return findReturn(what, unit).isPresent();
+    }
+
+    /** How the core or the claim of a unit was sent; empty where it was not. */
+    public Optional<UnitReturn> findReturn(UnitReturn.What what, FittedInjector unit) {
+        return returns.getOrDefault(unit.truck(), List.of()).stream()
+                .filter(each -> each.isOf(what, unit.truck(), unit.cylinder(), unit.fittedOn()))
+                .findFirst();
     }
 }

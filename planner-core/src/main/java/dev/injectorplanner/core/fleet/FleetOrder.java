@@ -62,6 +62,10 @@ final class FleetOrder {
     static final Comparator<DepotShift> SHIFTS =
             comparing(DepotShift::depot).thenComparing(DepotShift::weekday).thenComparing(DepotShift::start);
 
+    static final Comparator<UnitReturn> RETURNS = comparing(UnitReturn::truck)
+            .thenComparing(UnitReturn::fittedOn)
+            .thenComparing(UnitReturn::cylinder)
+            .thenComparing(UnitReturn::what);
     static final Comparator<TaskDone> TASKS_DONE =
             comparing(TaskDone::truck).thenComparing(TaskDone::task).thenComparing(TaskDone::doneOn);
 

@@ -24,7 +24,7 @@ import java.util.List;
  * @param away table away
  * @param intervals table intervals
  * @param rules table rules
- * @param shop tables shifts, repairs, transfers, task_done and failure_answers
+ * @param shop tables shifts, repairs, transfers, returns, task_done and failure_answers
  */
 public record FleetSnapshot(
         List<Depot> depots,
@@ -139,6 +139,11 @@ public record FleetSnapshot(
     /** Table transfers. */
     public List<Transfer> transfers() {
         return shop.transfers();
+    }
+
+    /** Table returns. */
+    public List<UnitReturn> returns() {
+        return shop.returns();
     }
 
     /** Table task_done. */

@@ -5,16 +5,24 @@ import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FaultCode;
+import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.fleet.Origin;
+import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.ShopRecords;
+import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.YearMonth;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * The scenario of the demo: Lowmark Haulage, an invented firm with three depots, some sixty trucks and three engine
@@ -101,7 +109,50 @@ public final class DemoFleet {
                 away,
                 fleet.intervals(),
                 fleet.rules(),
-                new ShopRecords(shifts(fleet.depots()), repairs(), MadeUpDepots.transfers()));
+                new ShopRecords(
+                        shifts(fleet.depots()),
+                        repairs(),
+                        MadeUpDepots.transfers(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        returns(fleet)));
+    }
+
+    /** Cores of last autumn: one note a month, credited in full. */
+    private static List<UnitReturn> returns(FleetSnapshot fleet) {
+        Map<String, Part> parts = fleet.parts().stream().collect(Collectors.toMap(Part::part, part -> part));
+        Map<String, LocalDate> inService =
+                fleet.trucks().stream().collect(Collectors.toMap(Truck::truck, Truck::inServiceOn));
+        List<UnitReturn> returns = new ArrayList<>();
+        for (FittedInjector injector : fleet.injectors()) {
+            Part part = parts.get(injector.part());
+            LocalDate day = injector.fittedOn();
+            boolean bought = injector.origin() == Origin.REMAN
+                    && day.isAfter(inService.getOrDefault(injector.truck(), day))
+                    && day.isAfter(TODAY.minusDays(150));
+            if (bought
+                    && part != null
+                    && part.coreDeposit().signum() > 0
+                    && day.isBefore(TODAY.minusDays(part.coreDays() + 30L))) {
+                LocalDate shipped = YearMonth.from(day.plusDays(20)).atEndOfMonth();
+                returns.add(new UnitReturn(
+                                UnitReturn.What.CORE,
+                                injector.truck(),
+                                injector.cylinder(),
+                                day,
+                                "RN-" + YearMonth.from(shipped),
+                                shipped,
+                                "P. Aune",
+                                part.coreDeposit(),
+                                null,
+                                null,
+                                null,
+                                "")
+                        .settled(shipped.plusDays(19), "P. Aune", part.coreDeposit(), ""));
+            }
+        }
+        return returns;
     }
 
     /** A repair of the fuel system, and one that is none. */

@@ -10,6 +10,7 @@ import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Occurrences;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
 import dev.injectorplanner.core.units.Figures;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -19,13 +20,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Claims still to be made: injectors found failed that came out within the months and the km of their part's warranty.
- * Claims made are not recorded yet; so one is taken as made or failed for good once the unit is out for more than
- * {@link #CLAIM_DAYS} days. Where the km are not known, the months decide and the claim says so.
+ * One that was sent, as the table of returns says, is open no more; one that was not is listed until the unit is out for
+ * more than {@link #CLAIM_DAYS} days. Where the km are not known, the months decide and the claim says so.
  */
 public final class WarrantyClaims {
     /** A failure is listed for this many days after the unit came out. Planner default. */
@@ -42,7 +44,10 @@ public final class WarrantyClaims {
         for (Truck truck : index.fleet().trucks()) {
             for (FittedInjector injector : index.injectorsOf(truck.truck())) {
                 LocalDate removed = injector.removedOn();
-                if (injector.found() == Found.FAILED && removed != null && recent(removed, today)) {
+                if (injector.found() == Found.FAILED
+                        && removed != null
+                        && recent(removed, today)
+                        && !index.isReturned(UnitReturn.What.CLAIM, injector)) {
                     index.findPart(injector.part())
                             .filter(part -> within(injector, removed, part))
                             .map(part -> claim(index, truck, injector, removed, part))
@@ -52,6 +57,20 @@ public final class WarrantyClaims {
         }
         claims.sort(WarrantyClaim.OLDEST);
         return claims;
+    }
+
+    /** The claim of one unit with its evidence, whether it was sent or not; empty where no such unit failed. */
+    public static Optional<WarrantyClaim> find(FleetIndex index, Truck truck, int cylinder, LocalDate fittedOn) {
+        for (FittedInjector injector : index.injectorsOf(truck.truck())) {
+            LocalDate removed = injector.removedOn();
+            if (injector.cylinder() == cylinder
+                    && injector.fittedOn().equals(fittedOn)
+                    && injector.found() == Found.FAILED
+                    && removed != null) {
+                return index.findPart(injector.part()).map(part -> claim(index, truck, injector, removed, part));
+            }
+        }
+        return Optional.empty();
     }
 
     private static boolean recent(LocalDate removed, LocalDate today) {

@@ -30,6 +30,7 @@ import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
 import dev.injectorplanner.core.fleet.Vin;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
@@ -74,6 +75,7 @@ public final class FleetBuilder {
     public final List<Transfer> transfers = new ArrayList<>();
     public final List<DepotShift> shifts = new ArrayList<>();
     public final List<Repair> repairs = new ArrayList<>();
+    public final List<UnitReturn> returns = new ArrayList<>();
     public final List<TaskDone> tasksDone = new ArrayList<>();
     public final List<FailureAnswer> answers = new ArrayList<>();
 
@@ -234,7 +236,7 @@ public final class FleetBuilder {
                 away,
                 intervals,
                 rules,
-                new ShopRecords(shifts, repairs, transfers, tasksDone, answers));
+                new ShopRecords(shifts, repairs, transfers, tasksDone, answers, List.of(), returns));
     }
 
     /** The same rows in another order. */
@@ -263,7 +265,9 @@ public final class FleetBuilder {
                         mixed(fleet.repairs(), random),
                         mixed(fleet.transfers(), random),
                         mixed(fleet.tasksDone(), random),
-                        mixed(fleet.failureAnswers(), random)));
+                        mixed(fleet.failureAnswers(), random),
+                        List.of(),
+                        mixed(fleet.returns(), random)));
     }
 
     private static <R> List<R> mixed(List<R> rows, Random random) {

@@ -69,7 +69,7 @@ final class OrderSheets {
                 pieces("For safety stock", 11, OrderLine::forReserve).summed(),
                 pieces("Surplus", 9, OrderLine::leftOver),
                 TableColumn.count("Pack", 7, OrderLine::pack),
-                TableColumn.count("Minimum order", 7, OrderLine::minimumOrder),
+                TableColumn.count("Minimum order", 11, OrderLine::minimumOrder),
                 PIECES.valued(line ->
                         new Formula("IF(G#+H#-I#<=0,0,CEILING(ROUND(MAX(G#+H#-I#,K#),6),J#))", line.quantity())),
                 TableColumn.money("Price", 10, OrderLine::price),

@@ -44,6 +44,7 @@ final class StockSheets {
     private final Descriptions descriptions;
     private final OrderSheets orders;
     private final Map<String, List<StockWeek>> byShelf = new LinkedHashMap<>();
+    private final List<StockWeek> shown = new ArrayList<>();
     private final int first = TableSheet.firstRow();
 
     StockSheets(Plan plan, String remark, Descriptions descriptions, OrderSheets orders) {
@@ -55,6 +56,18 @@ final class StockSheets {
                 .stockWeeks()
                 .forEach(week -> byShelf.computeIfAbsent(key(week), shelf -> new ArrayList<>())
                         .add(week));
+        byShelf.values().removeIf(weeks -> weeks.stream().allMatch(week -> week.start() == 0 && !moves(week)));
+        byShelf.values().forEach(weeks -> shown.addAll(shown(weeks)));
+    }
+
+    private static boolean moves(StockWeek week) {
+        return week.arriving() != 0 || week.ordered() != 0 || week.required() != 0;
+    }
+
+    /** The first week, and those in which something comes or goes: in all others a shelf stays as it is. */
+    private static List<StockWeek> shown(List<StockWeek> weeks) {
+        StockWeek start = weeks.get(0);
+        return weeks.stream().filter(week -> moves(week) || week == start).toList();
     }
 
     private static String key(StockWeek week) {
@@ -98,21 +111,30 @@ final class StockSheets {
                         SheetColumn.of("Proposed orders", Format.QUANTITY, 10),
                         SheetColumn.of("To have for visits", Format.QUANTITY, 12),
                         SheetColumn.of("Left at the end of the week", Format.QUANTITY, 12)));
-        sheet.choice(
-                "Depot and part",
-                "'" + SHELVES + "'!$A$" + first + ":$A$" + (first + byShelf.size() - 1),
-                key(worst.get(0)));
+        sheet.choice("Depot and part", "'" + SHELVES + "'!$A$" + first + ":$A$" + lastShelf(), key(worst.get(0)));
+        int row = first;
         for (StockWeek week : worst) {
+            Formula start = row == first
+                    ? new Formula(
+                            "SUMIFS('" + SHELVES + "'!$E$" + first + ":$E$" + lastShelf() + ",'" + SHELVES + "'!$A$"
+                                    + first + ":$A$" + lastShelf() + ",$B$3)",
+                            week.start())
+                    : new Formula("F" + (row - 1), week.start());
             sheet.row(
                     week.week(),
-                    pick("H", week.start()),
+                    start,
                     pick("I", week.arriving()),
                     pick("J", week.ordered()),
                     pick("K", week.required()),
-                    pick("L", week.end()));
+                    new Formula("B#+C#+D#-E#", week.end()));
+            row++;
         }
         sheet.finish();
         sheet.chart(new BarChart("Pieces left at the end of the week", "pieces", 0, List.of(5, 4), false));
+    }
+
+    private int lastShelf() {
+        return first + byShelf.size() - 1;
     }
 
     private Formula pick(String column, double value) {
@@ -120,7 +142,7 @@ final class StockSheets {
     }
 
     private String column(String letter) {
-        int last = first + Math.max(1, plan.parts().stockWeeks().size()) - 1;
+        int last = first + Math.max(1, shown.size()) - 1;
         return "'" + WEEKS + "'!$" + letter + "$" + first + ":$" + letter + "$" + last;
     }
 
@@ -143,7 +165,7 @@ final class StockSheets {
         int row = first;
         for (Map.Entry<String, List<StockWeek>> shelf : byShelf.entrySet()) {
             List<StockWeek> weeks = shelf.getValue();
-            int last = row + weeks.size() - 1;
+            int last = row + shown(weeks).size() - 1;
             sheet.row(
                     shelf.getKey(),
                     weeks.get(0).depot(),
@@ -169,10 +191,11 @@ final class StockSheets {
         TableSheet sheet = book.table(
                 WEEKS,
                 "Stock by week, if the order list is followed",
-                remark + ". Below zero: see the short list for the visit affected.",
+                remark + ". Weeks in which nothing comes or goes are left out. Below zero: see the short list.",
                 WEEK_COLUMNS);
         int row = first;
-        for (List<StockWeek> weeks : byShelf.values()) {
+        for (List<StockWeek> all : byShelf.values()) {
+            List<StockWeek> weeks = shown(all);
             LocalDate after = plan.today().minusDays(1);
             for (StockWeek week : weeks) {
                 LocalDate until = ready(week.week());

@@ -125,10 +125,37 @@ class PaperTest {
                     "T005", cylinder, "left", "INJ-8", "SN-70" + cylinder, "7Q2M0F4K91XA" + cylinder, "week 2026-W10"));
         }
         for (PaperSize size : PaperSize.values()) {
-            try (PDDocument document = Loader.loadPDF(pdf(out -> Paper.labels(labels, size, out)))) {
+            try (PDDocument document = Loader.loadPDF(pdf(out -> Paper.labels(labels, LabelForm.on(size), out)))) {
                 assertThat(document.getNumberOfPages()).as("%s", size).isEqualTo(1);
                 assertThat(document.getPage(0).getMediaBox().getHeight())
                         .isBetween(size == PaperSize.LETTER ? 791f : 841f, size == PaperSize.LETTER ? 793f : 843f);
+            }
+        }
+    }
+
+    /** A label printer's resolution is 203 dpi at the least (common practice): what it prints is read back. */
+    @Test
+    void labels_of_label_printers_are_one_a_page_and_read_back() throws Exception {
+        List<CylinderLabel> labels = new ArrayList<>();
+        for (int cylinder = 1; cylinder <= 3; cylinder++) {
+            labels.add(new CylinderLabel(
+                    "T005", cylinder, "left", "INJ-8140-R", "SN-70" + cylinder, "7Q2M0F4K91XA22K" + cylinder, "W10"));
+        }
+        for (LabelForm form : List.of(LabelForm.LABEL_50X25, LabelForm.ROLL_62)) {
+            try (PDDocument document = Loader.loadPDF(pdf(out -> Paper.labels(labels, form, out)))) {
+                assertThat(document.getNumberOfPages()).as(form.words()).isEqualTo(3);
+                assertThat(document.getPage(0).getMediaBox().getHeight() / 72 * 25.4)
+                        .isCloseTo(form.heightMm(), org.assertj.core.api.Assertions.within(0.3));
+                for (int page = 0; page < 3; page++) {
+                    BufferedImage image = new PDFRenderer(document).renderImageWithDPI(page, 203);
+                    int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+                    BinaryBitmap bitmap = new BinaryBitmap(
+                            new HybridBinarizer(new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels)));
+                    String read = new QRCodeReader()
+                            .decode(bitmap, Map.of(DecodeHintType.TRY_HARDER, true))
+                            .getText();
+                    assertThat(read).isEqualTo(labels.get(page).payload());
+                }
             }
         }
     }

@@ -13,7 +13,7 @@ import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
 
 /** What the API answers when something is wrong; never what the program threw. */
-@RestControllerAdvice(assignableTypes = {ApiPage.class, CloseOutApi.class, LogApi.class})
+@RestControllerAdvice(assignableTypes = {ApiPage.class, CloseOutApi.class, LogApi.class, ShopApi.class})
 class ApiErrors {
     private static final Logger LOG = LoggerFactory.getLogger(ApiErrors.class);
 

@@ -5,5 +5,5 @@ import org.springframework.context.annotation.Import;
 
 /** The API. */
 @Configuration(proxyBeanMethods = false)
-@Import({ApiPage.class, CloseOutApi.class, LogApi.class, ApiErrors.class})
+@Import({ApiPage.class, CloseOutApi.class, LogApi.class, ShopApi.class, ApiErrors.class})
 public class ApiParts {}

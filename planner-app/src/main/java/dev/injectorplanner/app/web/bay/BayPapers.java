@@ -7,15 +7,18 @@ import dev.injectorplanner.app.web.download.FileOffer;
 import dev.injectorplanner.core.units.SiteForm.PaperSize;
 import dev.injectorplanner.reports.bay.BaySheet;
 import dev.injectorplanner.reports.bay.CylinderLabel;
+import dev.injectorplanner.reports.bay.LabelForm;
 import dev.injectorplanner.reports.bay.Paper;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
 
 /** Bay sheet and cylinder labels on paper. */
 @Controller
@@ -59,12 +62,15 @@ class BayPapers {
     }
 
     /** Labels of the injectors in a truck's kit, by cylinder; there are none until it has one. */
-    @GetMapping("/bay/{truck}/labels.pdf")
+    @GetMapping({"/bay/{truck}/labels.pdf", "/store/labels/{truck}.pdf"})
     Object labels(
             @ModelAttribute("viewer") Viewer viewer,
             @PathVariable("truck") String name,
+            @RequestParam(name = "form", required = false) @Nullable String form,
             HttpServletResponse response,
             Model model) {
+        PaperSize size = desk.paper();
+        LabelForm on = form == null ? LabelForm.on(size) : LabelForm.of(form);
         TruckInBay at = desk.truck(viewer, name);
         if (at.kit().isEmpty()) {
             throw BayDesk.notThere();
@@ -73,12 +79,11 @@ class BayPapers {
                 .sorted(Comparator.comparing(entry -> entry.getKey()))
                 .map(entry -> label(at, entry.getKey(), entry.getValue()))
                 .toList();
-        PaperSize size = desk.paper();
         return downloads.answer(
-                new Printed(name, size, labels),
+                new Printed(name + " " + on.key(), size, labels),
                 (progress, out) -> {
                     progress.step("writing the labels");
-                    Paper.labels(labels, size, out);
+                    Paper.labels(labels, on, out);
                 },
                 FileOffer.pdf("labels-" + name + ".pdf", BayAddresses.bay(name)),
                 response,

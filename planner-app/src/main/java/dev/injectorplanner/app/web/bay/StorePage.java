@@ -2,13 +2,17 @@ package dev.injectorplanner.app.web.bay;
 
 import dev.injectorplanner.app.entry.EntryProblem;
 import dev.injectorplanner.app.entry.RefusedEntryException;
+import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.stock.GoodsIn;
 import dev.injectorplanner.app.stock.Kits;
 import dev.injectorplanner.app.stock.SerialisedStock;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.Origin;
+import dev.injectorplanner.reports.bay.LabelForm;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
+import java.util.Map;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.util.MultiValueMap;
@@ -38,10 +42,14 @@ class StorePage {
             @RequestParam(name = "depot", defaultValue = "") String asked,
             @RequestParam(name = "in", defaultValue = "0") int in,
             @RequestParam(name = "lacking", defaultValue = "0") int lacking,
+            @RequestParam(name = "numbered", defaultValue = "0") int numbered,
+            @RequestParam(name = "order", defaultValue = "") String order,
+            @RequestParam(name = "part", defaultValue = "") String part,
             Model model) {
+        model.addAttribute("numbered", numbered);
         model.addAttribute("in", in);
         model.addAttribute("lacking", lacking);
-        return show(viewer, asked, new FormState(), model);
+        return show(viewer, asked, new FormState(Map.of("order", List.of(order), "part", List.of(part))), model);
     }
 
     @PostMapping("/store/receiving")
@@ -54,10 +62,16 @@ class StorePage {
         String depot = depot(viewer, typed);
         Origin origin = typed.has("origin", "NEW") ? Origin.NEW : Origin.REMAN;
         try {
-            GoodsIn box = new GoodsIn(depot, typed.text("part"), origin, StoreView.units(typed), typed.text("order"));
+            GoodsIn box = new GoodsIn(
+                    depot,
+                    typed.text("part"),
+                    origin,
+                    StoreView.units(typed),
+                    typed.text("order"),
+                    typed.has("counted", "yes"));
             int in = shelf.receive(box, desk.clock().now(), viewer.name());
             desk.changed();
-            return back(depot) + "&in=" + in;
+            return back(depot) + (box.counted() ? "&numbered=" : "&in=") + in;
         } catch (RefusedEntryException e) {
             return refused(viewer, depot, typed, e, response, model);
         }
@@ -92,7 +106,7 @@ class StorePage {
             case "bind" ->
                 kits.bind(depot, injector, truck, (int) StoreView.number(typed.text("cylinder")), now, viewer.name());
             case "release" -> kits.release(depot, injector, now, viewer.name());
-            case "off" -> shelf.takeOff(depot, injector, now, viewer.name());
+            case "off" -> shelf.takeOff(depot, injector, typed.text("why"), now, viewer.name());
             default -> throw BayDesk.notThere();
         }
         return 0;
@@ -118,6 +132,7 @@ class StorePage {
         }
         model.addAttribute("in", 0);
         model.addAttribute("lacking", 0);
+        model.addAttribute("numbered", 0);
         response.setStatus(NOT_KEPT);
         return show(viewer, depot, typed, model);
     }
@@ -125,6 +140,8 @@ class StorePage {
     private String show(Viewer viewer, String asked, FormState typed, Model model) {
         model.addAttribute("depots", desk.depots(viewer));
         model.addAttribute("form", typed);
+        model.addAttribute("forms", LabelForm.values());
+        model.addAttribute("mayChange", viewer.is(Role.MANAGER, Role.BUYER, Role.STOREMAN, Role.MECHANIC));
         model.addAttribute(
                 "view",
                 desk.chosen(viewer, asked)

@@ -5,14 +5,20 @@ import dev.injectorplanner.app.plans.KeptPlan;
 import dev.injectorplanner.app.stock.GoodsIn;
 import dev.injectorplanner.app.stock.SerialisedStock;
 import dev.injectorplanner.app.stock.StockInjector;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PartKind;
 import dev.injectorplanner.core.fleet.PurchaseLine;
+import dev.injectorplanner.core.plan.DepotDays;
+import dev.injectorplanner.core.schedule.days.DayPlan;
+import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.visit.Visit;
+import dev.injectorplanner.reports.bay.BaySheetMaker;
 import dev.injectorplanner.reports.bay.CodedInjector;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -40,9 +46,18 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
     /**
      * A visit's kit.
      *
+     * @param day the day it is needed, or its week where the plan has laid out no days yet
+     * @param start when the truck comes in, or the Monday of its week
      * @param cylinders each planned cylinder with the serial meant for it, or empty
+     * @param picks the other parts, {@code 8 KX-1001 injector seal kit}
      */
-    record KitLine(String truck, String week, String part, Map<Integer, String> cylinders) {
+    record KitLine(
+            String truck,
+            String day,
+            LocalDateTime start,
+            String part,
+            Map<Integer, String> cylinders,
+            List<String> picks) {
         /** Whether any cylinder lacks its injector. */
         public boolean lacking() {
             return cylinders.containsValue("");
@@ -89,7 +104,8 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
                 .sorted(Comparator.comparing(PurchaseLine::expectedOn).thenComparing(PurchaseLine::order))
                 .map(line -> new OpenOrder(
                         line.order(),
-                        line.order() + ": " + Require.plain(line.openQuantity()) + " " + line.part() + " open"))
+                        line.order() + ": " + Require.plain(line.openQuantity()) + " " + line.part()
+                                + " open, expected " + DisplayFormat.day(line.expectedOn())))
                 .toList();
     }
 
@@ -97,6 +113,7 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
             FleetIndex index, KeptPlan plan, String depot, List<StockInjector> shelf, Map<String, CloseOut> done) {
         IsoWeek last = IsoWeek.of(plan.plan().today()).plus(WEEKS - 1);
         List<KitLine> kits = new ArrayList<>();
+        BaySheetMaker sheets = new BaySheetMaker(index, plan.plan(), SiteUnits.METRIC);
         for (Visit visit : plan.plan().visits()) {
             boolean shown = visit.depot().equals(depot)
                     && !visit.cylinders().isEmpty()
@@ -108,14 +125,28 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
                 shelf.stream()
                         .filter(row -> visit.truck().equals(row.truck()) && row.cylinder() != null)
                         .forEach(row -> cylinders.put(row.cylinder(), row.serial()));
+                String injector = index.family(visit.family()).injectorPart();
+                Optional<DayPlan.Laid> laid = DepotDays.find(plan.plan().days(), visit);
                 kits.add(new KitLine(
                         visit.truck(),
-                        visit.week().toString(),
-                        index.family(visit.family()).injectorPart(),
-                        cylinders));
+                        laid.map(each -> DisplayFormat.dayAndTime(each.start()) + ", bay " + each.bay())
+                                .orElse("week " + visit.week()),
+                        laid.map(DayPlan.Laid::start)
+                                .orElse(visit.week().monday().plusDays(6).atStartOfDay()),
+                        injector,
+                        cylinders,
+                        picks(sheets, visit, injector)));
             }
         }
+        kits.sort(Comparator.comparing(KitLine::start).thenComparing(KitLine::truck));
         return kits;
+    }
+
+    private static List<String> picks(BaySheetMaker sheets, Visit visit, String injector) {
+        return sheets.of(visit, Map.of()).kit().stream()
+                .filter(pick -> !pick.part().equals(injector))
+                .map(pick -> pick.pieces() + " " + pick.part() + " " + pick.description())
+                .toList();
     }
 
     private static ShelfLine line(StockInjector row, List<KitLine> kits) {
@@ -147,7 +178,7 @@ record StoreView(String depot, List<Part> parts, List<KitLine> visits, List<Shel
     /** The same form with its lines moved up, so that the sentences' numbers are those of the lines. */
     static FormState withoutBlankLines(FormState typed) {
         Map<String, List<String>> values = new HashMap<>();
-        for (String name : Set.of("depot", "part", "origin", "order")) {
+        for (String name : Set.of("depot", "part", "origin", "order", "counted")) {
             values.put(name, typed.all(name));
         }
         List<GoodsIn.Unit> units = units(typed);

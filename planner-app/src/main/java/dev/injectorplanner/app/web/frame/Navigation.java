@@ -50,6 +50,7 @@ public final class Navigation {
     static final String ALERTS = "/alerts";
 
     private static final Set<Role> ALL = Set.of(Role.values());
+    private static final Set<Role> SHOP = Set.of(Role.MANAGER, Role.BUYER, Role.STOREMAN, Role.ADMINISTRATOR);
     private static final Set<Role> OFFICE = Set.of(Role.MANAGER, Role.BUYER, Role.ADMINISTRATOR);
 
     private static final Set<Role> KEEPERS = Set.of(Role.MANAGER, Role.ADMINISTRATOR);
@@ -60,15 +61,20 @@ public final class Navigation {
             new Place("/plan", "Plan", OFFICE, Set.of(Role.MANAGER)),
             new Place("/trucks", "Trucks", ALL, Set.of(Role.MANAGER)),
             new Place("/order", "Parts to order", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
-            new Place("/orders", "Orders", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
-            new Place("/returns", "Cores and claims", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
+            new Place("/orders", "Orders", SHOP, Set.of(Role.MANAGER, Role.BUYER, Role.STOREMAN)),
+            new Place("/stock", "Stock", SHOP, Set.of(Role.MANAGER, Role.BUYER, Role.STOREMAN)),
+            new Place("/returns", "Cores and claims", SHOP, Set.of(Role.MANAGER, Role.BUYER, Role.STOREMAN)),
             new Place("/coolant", "Coolant", ALL, Set.of(Role.MANAGER, Role.BUYER)),
             new Place(
                     "/bay",
                     "Bay sheets",
                     Set.of(Role.MANAGER, Role.MECHANIC, Role.ADMINISTRATOR),
                     Set.of(Role.MANAGER, Role.MECHANIC)),
-            new Place("/store", "Receiving and kits", ALL, Set.of(Role.MANAGER, Role.BUYER, Role.MECHANIC)),
+            new Place(
+                    "/store",
+                    "Receiving and kits",
+                    ALL,
+                    Set.of(Role.MANAGER, Role.BUYER, Role.STOREMAN, Role.MECHANIC)),
             new Place(ALERTS, "Alerts", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
             new Place("/life", "Life curves", OFFICE, Set.of(Role.MANAGER)),
             new Place("/outlook", "Outlook", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),

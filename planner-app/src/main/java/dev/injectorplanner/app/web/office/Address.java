@@ -9,7 +9,7 @@ import org.springframework.web.util.UriUtils;
 public final class Address {
     private Address() {}
 
-    private static String escaped(String name) {
+    public static String escaped(String name) {
         return UriUtils.encode(name, StandardCharsets.UTF_8);
     }
 

@@ -77,6 +77,11 @@ public final class DisplayFormat {
         return Figures.whole(Math.rint(amount)).replace('-', '\u2212');
     }
 
+    /** To the cent, for documents and lists of amounts: {@code 1,340.50}. All amounts of money go through here or above. */
+    public static String cents(java.math.BigDecimal amount) {
+        return String.format(Locale.ROOT, "%,.2f", amount).replace('-', '\u2212');
+    }
+
     /** With its sign: {@code +412}, {@code −67}, {@code ±0}. */
     public static String more(double amount) {
         long whole = Math.round(amount);

@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.web.office;
 
+import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.planning.Planning.NothingToPlanException;
 import dev.injectorplanner.app.web.download.TooManyDownloadsException;
 import dev.injectorplanner.app.web.frame.Frames;
@@ -23,7 +24,9 @@ import org.springframework.web.method.annotation.MethodArgumentTypeMismatchExcep
             "dev.injectorplanner.app.web.outlook",
             "dev.injectorplanner.app.web.imports",
             "dev.injectorplanner.app.web.jobs",
-            "dev.injectorplanner.app.web.settings"
+            "dev.injectorplanner.app.web.settings",
+            "dev.injectorplanner.app.web.stock",
+            "dev.injectorplanner.app.web.returns"
         })
 public class Refusals {
     private final Frames frames;
@@ -36,6 +39,12 @@ public class Refusals {
     @ResponseStatus(HttpStatus.BAD_REQUEST)
     String refused(InvalidValueException e, Model model) {
         return page("Not possible", String.valueOf(e.getMessage()), model);
+    }
+
+    @ExceptionHandler(RefusedEntryException.class)
+    @ResponseStatus(HttpStatus.UNPROCESSABLE_ENTITY)
+    String refused(RefusedEntryException e, Model model) {
+        return page("Not saved", String.valueOf(e.getMessage()), model);
     }
 
     @ExceptionHandler(MethodArgumentTypeMismatchException.class)

@@ -9,27 +9,27 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Fields of a form as they were sent, read with a sentence for who typed them. */
-final class OrderFields {
+public final class OrderFields {
     private final Map<String, List<String>> sent;
 
-    OrderFields(Map<String, List<String>> sent) {
+    public OrderFields(Map<String, List<String>> sent) {
         this.sent = sent;
     }
 
-    List<String> all(String name) {
+    public List<String> all(String name) {
         return sent.getOrDefault(name, List.of());
     }
 
-    String text(String name) {
+    public String text(String name) {
         List<String> there = all(name);
         return there.isEmpty() ? "" : there.get(0).strip();
     }
 
-    double number(String name) {
+    public double number(String name) {
         return number(name, text(name));
     }
 
-    static double number(String name, String text) {
+    public static double number(String name, String text) {
         try {
             return new BigDecimal(text.strip().replace(',', '.')).doubleValue();
         } catch (NumberFormatException e) {
@@ -37,7 +37,7 @@ final class OrderFields {
         }
     }
 
-    LocalDate day(String name) {
+    public LocalDate day(String name) {
         try {
             return LocalDate.parse(text(name));
         } catch (DateTimeParseException e) {
@@ -47,7 +47,7 @@ final class OrderFields {
 
     /** An amount, or null where the field is empty. */
     @Nullable
-    BigDecimal findMoney(String name) {
+    public BigDecimal findMoney(String name) {
         String text = text(name);
         if (text.isEmpty()) {
             return null;
@@ -56,6 +56,31 @@ final class OrderFields {
             return new BigDecimal(text.replace(',', '.'));
         } catch (NumberFormatException e) {
             throw new InvalidValueException(name, text, "is not an amount", "enter an amount such as 480.00");
+        }
+    }
+
+    /** An amount that has to be there. */
+    public BigDecimal money(String name) {
+        BigDecimal amount = findMoney(name);
+        if (amount == null) {
+            throw new InvalidValueException(name, "", "is empty", "enter an amount such as 480.00, or 0");
+        }
+        return amount;
+    }
+
+    /** Words parted by blanks, commas or lines. */
+    public List<String> words(String name) {
+        return java.util.Arrays.stream(text(name).split("[\\s,;]+"))
+                .filter(word -> !word.isEmpty())
+                .toList();
+    }
+
+    /** A value of a list of names. */
+    public <E extends Enum<E>> E constant(Class<E> type, String name) {
+        try {
+            return Enum.valueOf(type, text(name));
+        } catch (IllegalArgumentException e) {
+            throw new InvalidValueException(name, text(name), "is not an allowed value", "choose from the page");
         }
     }
 }

@@ -32,8 +32,10 @@ public record OrderForms(List<SupplierForm> suppliers, List<TransferForm> transf
      *
      * @param key names the form
      * @param sum value of its lines, in words
+     * @param note what the supplier is asked for at first: which lines go by express
      */
-    public record SupplierForm(String key, String supplier, List<Line> lines, String sum, String deposits) {}
+    public record SupplierForm(
+            String key, String supplier, List<Line> lines, String sum, String deposits, String note) {}
 
     /** A line of it; {@code quantity} and {@code due} are what the form sends. */
     public record Line(
@@ -117,8 +119,17 @@ public record OrderForms(List<SupplierForm> suppliers, List<TransferForm> transf
                         .sum()),
                 DisplayFormat.money(lines.stream()
                         .mapToDouble(line -> line.deposits().doubleValue())
-                        .sum()))));
+                        .sum()),
+                expressNote(lines))));
         return forms;
+    }
+
+    private static String expressNote(List<OrderLine> lines) {
+        List<String> express = lines.stream()
+                .filter(OrderLine::express)
+                .map(line -> Require.plain(line.quantity()) + " " + line.part() + " for " + line.depot())
+                .toList();
+        return express.isEmpty() ? "" : "Please send by express: " + String.join(", ", express) + ".";
     }
 
     private static Line line(OrderLine line, @org.jspecify.annotations.Nullable ShelfState shelf) {

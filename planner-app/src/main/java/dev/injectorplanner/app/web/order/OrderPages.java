@@ -16,6 +16,7 @@ import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.app.web.office.PlanOfDepots;
 import dev.injectorplanner.app.web.office.TablesView;
+import dev.injectorplanner.app.web.outlook.Outlooks;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.plan.Plan;
@@ -45,15 +46,18 @@ public class OrderPages {
      *
      * @param plans numbers of its depots' plans
      * @param stored changes of the store before it was asked for
+     * @param ahead whether the year ahead is worked out and goes in
      */
-    private record Workbook(String name, List<String> depots, List<Long> plans, long stored) {}
+    private record Workbook(String name, List<String> depots, List<Long> plans, long stored, boolean ahead) {}
 
     private final Office office;
     private final Store store;
     private final Downloads downloads;
     private final Planning planning;
+    private final Outlooks outlooks;
 
-    OrderPages(Office office, Application application, Downloads downloads) {
+    OrderPages(Office office, Application application, Downloads downloads, Outlooks outlooks) {
+        this.outlooks = outlooks;
         this.office = office;
         this.store = application.store();
         this.downloads = downloads;
@@ -72,14 +76,6 @@ public class OrderPages {
         model.addAttribute("forms", OrderForms.of(office.choose(viewer, depot)));
         model.addAttribute("mayOrder", viewer.is(Role.MANAGER, Role.BUYER));
         return "order";
-    }
-
-    @GetMapping("/returns")
-    String returns(
-            @ModelAttribute("viewer") Viewer viewer,
-            @RequestParam(name = "depot", defaultValue = "") String depot,
-            Model model) {
-        return page(viewer, depot, model, OrderViews::returns);
     }
 
     @GetMapping("/coolant")
@@ -128,7 +124,8 @@ public class OrderPages {
                 name,
                 plans.stream().map(DepotPlan::depot).toList(),
                 plans.stream().map(plan -> plan.kept().id()).toList(),
-                store.changes());
+                store.changes(),
+                name.equals("parts-needs") && outlooks.findYear(chosen).isPresent());
         return downloads.answer(
                 wanted,
                 (progress, out) -> write(wanted, plans, chosen, progress, out),
@@ -147,7 +144,7 @@ public class OrderPages {
                 progress.step("reading the fleet");
                 FleetSnapshot fleet = planning.fleet(chosen.only());
                 progress.step("writing the workbook");
-                new PartsWorkbook(fleet, content).write(out, office.form());
+                new PartsWorkbook(fleet, content, outlooks.findYear(chosen).orElse(null)).write(out, office.form());
             }
             default -> new CoolantWorkbook(content).write(out, office.form());
         }

@@ -9,15 +9,11 @@ import dev.injectorplanner.app.web.office.TablesView.Field;
 import dev.injectorplanner.app.web.office.TablesView.Rows;
 import dev.injectorplanner.core.coolant.CoolantNeed;
 import dev.injectorplanner.core.coolant.CoolantWeek;
-import dev.injectorplanner.core.cores.CoreOwed;
 import dev.injectorplanner.core.parts.OrderLine;
 import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.parts.UnplannedNeed;
 import dev.injectorplanner.core.units.SiteUnits;
-import dev.injectorplanner.core.warranty.WarrantyClaim;
 import dev.injectorplanner.reports.coolant.CoolantColumns;
-import dev.injectorplanner.reports.parts.ClaimColumns;
-import dev.injectorplanner.reports.parts.CoreColumns;
 import dev.injectorplanner.reports.parts.NeedColumns;
 import dev.injectorplanner.reports.parts.OrderColumns;
 import dev.injectorplanner.reports.parts.ShortColumns;
@@ -94,32 +90,6 @@ final class OrderViews {
                         NOT_SHOWN,
                         "Until an order placed at the next review arrives.",
                         "No safety stock is needed for these weeks.");
-    }
-
-    TablesView returns() {
-        List<CoreOwed> cores = all(plan -> plan.plan().cores(), CoreOwed::depot);
-        List<WarrantyClaim> claims = all(plan -> plan.plan().claims(), WarrantyClaim::depot);
-        return new TablesView(
-                "Cores and claims",
-                "Old units to send back before the deposit is lost, and failures under warranty",
-                "/returns",
-                List.of(
-                        new Field("Cores owed", String.valueOf(cores.size())),
-                        new Field("Deposits at stake", DisplayFormat.money(sum(cores, CoreOwed::deposit))),
-                        new Field("Claims", String.valueOf(claims.size())),
-                        new Field("Order value", DisplayFormat.money(sum(claims, WarrantyClaim::value)))),
-                List.of(new Field("Parts workbook", "/sheets/parts-needs.xlsx")),
-                List.of(
-                        Rows.of("A", "Cores owed", units, CoreColumns.PAGE, cores, core -> Address.truck(core.truck()))
-                                .section("most urgent first", NOT_SHOWN, "No old unit is owed back."),
-                        Rows.of(
-                                        "B",
-                                        "Claims to send",
-                                        units,
-                                        ClaimColumns.PAGE,
-                                        claims,
-                                        claim -> Address.truck(claim.truck()))
-                                .section(NOT_SHOWN, NOT_SHOWN, "No warranty claim is open.")));
     }
 
     TablesView coolant() {

@@ -94,6 +94,14 @@ final class OutlookBook implements AutoCloseable {
         }
     }
 
+    /** The answer where it is there already; nothing is begun for it. */
+    Optional<Outlook> peek(Question question) {
+        synchronized (made) {
+            Making known = made.get(question);
+            return known == null || known.answer.isCompletedExceptionally() ? Optional.empty() : known.find();
+        }
+    }
+
     private static void make(Making making, Function<ReplayWatch, Outlook> maker) {
         try {
             making.answer.complete(Objects.requireNonNull(maker.apply(making), "an outlook"));

@@ -9,16 +9,11 @@ import dev.injectorplanner.app.web.download.Downloads;
 import dev.injectorplanner.app.web.download.FileOffer;
 import dev.injectorplanner.app.web.office.Address;
 import dev.injectorplanner.app.web.office.ChosenDepots;
-import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.Office;
-import dev.injectorplanner.app.web.office.PlanOfDepots;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.replay.outlook.Outlook;
-import dev.injectorplanner.core.replay.outlook.OutlookMaker;
-import dev.injectorplanner.core.replay.outlook.OutlookRequest;
 import dev.injectorplanner.reports.outlook.OutlookWorkbook;
-import jakarta.annotation.PreDestroy;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.Optional;
@@ -34,15 +29,13 @@ public class OutlookPage {
     /** Months that can be chosen. */
     static final List<Integer> MONTHS = List.of(6, 12, 24, 36);
 
-    private static final int RUNS = 200;
-    private static final long SEED = 1;
-    private static final String SECONDS_TO_NEXT_LOOK = "2";
+    static final String SECONDS_TO_NEXT_LOOK = "2";
 
     private final Office office;
     private final Planning planning;
     private final Store store;
     private final Downloads downloads;
-    private final OutlookBook book = new OutlookBook();
+    private final Outlooks outlooks;
 
     /**
      * What a workbook is of.
@@ -51,16 +44,12 @@ public class OutlookPage {
      */
     private record Workbook(OutlookBook.Question question, long stored) {}
 
-    OutlookPage(Application application, Office office, Downloads downloads) {
+    OutlookPage(Application application, Office office, Downloads downloads, Outlooks outlooks) {
+        this.outlooks = outlooks;
         this.planning = application.planning();
         this.store = application.store();
         this.downloads = downloads;
         this.office = office;
-    }
-
-    @PreDestroy
-    void end() {
-        book.close();
     }
 
     @GetMapping("/outlook")
@@ -79,10 +68,11 @@ public class OutlookPage {
         }
         model.addAttribute("months", months);
         model.addAttribute("choices", MONTHS);
-        OutlookBook.Making making = ask(chosen, months);
+        OutlookBook.Making making = outlooks.ask(chosen, months);
         Optional<Outlook> found = making.find();
         if (found.isEmpty()) {
             model.addAttribute("progress", making.progress());
+            model.addAttribute("again", Address.outlook(depot, months));
             response.setHeader("Refresh", SECONDS_TO_NEXT_LOOK);
             return "outlook-wait";
         }
@@ -100,13 +90,14 @@ public class OutlookPage {
             Model model) {
         check(months);
         ChosenDepots chosen = office.choose(viewer, depot);
-        Optional<Outlook> found = chosen.anyPlan() ? ask(chosen, months).find() : Optional.empty();
+        Optional<Outlook> found =
+                chosen.anyPlan() ? outlooks.ask(chosen, months).find() : Optional.empty();
         if (found.isEmpty()) {
             return "redirect:" + Address.outlook(depot, months);
         }
         String only = chosen.only();
         return downloads.answer(
-                new Workbook(question(chosen, months), store.changes()),
+                new Workbook(Outlooks.question(chosen, months), store.changes()),
                 (progress, out) -> {
                     progress.step("reading the fleet");
                     FleetSnapshot fleet = planning.fleet(only);
@@ -123,24 +114,5 @@ public class OutlookPage {
             throw new InvalidValueException(
                     "months", months, "is not one of the months that can be chosen", "choose one of " + MONTHS);
         }
-    }
-
-    private OutlookBook.Making ask(ChosenDepots chosen, int months) {
-        List<DepotPlan> plans = office.asWritten(chosen.plans());
-        String only = chosen.only();
-        return book.ask(
-                question(chosen, months),
-                watch -> OutlookMaker.make(
-                        planning.fleet(only),
-                        PlanOfDepots.of(plans),
-                        new OutlookRequest(months, RUNS, SEED, 1),
-                        watch));
-    }
-
-    private static OutlookBook.Question question(ChosenDepots chosen, int months) {
-        return new OutlookBook.Question(
-                chosen.plans().stream().map(DepotPlan::depot).toList(),
-                chosen.plans().stream().map(plan -> plan.kept().id()).toList(),
-                months);
     }
 }

@@ -182,8 +182,8 @@ public final class OutlookView {
                     .filter(line -> line.depot().equals(plan.depot()))
                     .forEach(line -> onHand.merge(line.part(), line.onHand(), Double::sum));
             plan.fleet().fleet().purchaseLines().stream()
-                    .filter(line -> line.receivedOn() == null && line.depot().equals(plan.depot()))
-                    .forEach(line -> onOrder.merge(line.part(), line.quantity(), Double::sum));
+                    .filter(line -> line.openQuantity() > 0 && line.depot().equals(plan.depot()))
+                    .forEach(line -> onOrder.merge(line.part(), line.openQuantity(), Double::sum));
         }
         return outlook.partTotals().stream()
                 .filter(total -> total.depot() == null)

@@ -39,6 +39,9 @@ public class WeekPage {
         if (viewer.is(Role.BUYER)) {
             return "redirect:/order";
         }
+        if (viewer.is(Role.STOREMAN)) {
+            return "redirect:/store";
+        }
         return viewer.is(Role.MECHANIC) ? "redirect:/bay" : "redirect:/settings";
     }
 

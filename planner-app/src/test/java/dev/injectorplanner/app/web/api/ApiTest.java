@@ -308,7 +308,7 @@ class ApiTest {
                 .forEach(path ->
                         path.getValue().propertyNames().forEach(method -> described.add(method + " " + path.getKey())));
         Set<String> there = new TreeSet<>();
-        for (Method method : Stream.of(ApiPage.class, CloseOutApi.class, LogApi.class)
+        for (Method method : Stream.of(ApiPage.class, CloseOutApi.class, LogApi.class, ShopApi.class)
                 .flatMap(type -> Stream.of(type.getDeclaredMethods()))
                 .toList()) {
             GetMapping get = method.getAnnotation(GetMapping.class);

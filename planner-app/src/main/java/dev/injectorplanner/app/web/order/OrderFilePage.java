@@ -1,0 +1,132 @@
+package dev.injectorplanner.app.web.order;
+
+import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.order.OrderFile;
+import dev.injectorplanner.app.order.PurchaseOrders;
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.web.download.Downloads;
+import dev.injectorplanner.app.web.download.FileOffer;
+import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.web.office.NotHereException;
+import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.app.web.office.Permissions;
+import dev.injectorplanner.core.fleet.Depot;
+import dev.injectorplanner.core.fleet.PurchaseLine;
+import dev.injectorplanner.reports.order.OrderPaper;
+import dev.injectorplanner.reports.paper.PaperSize;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.util.List;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** One order: its lines with what can be done to them, what went wrong, what happened; as document, workbook and mail. */
+@Controller
+public class OrderFilePage {
+    private final Office office;
+    private final PurchaseOrders orders;
+    private final OrderPapers papers;
+    private final Downloads downloads;
+    private final SiteClock clock;
+    private final Application application;
+
+    OrderFilePage(Office office, Application application, OrderPapers papers, Downloads downloads, SiteClock clock) {
+        this.office = office;
+        this.application = application;
+        this.orders = new PurchaseOrders(application.store());
+        this.papers = papers;
+        this.downloads = downloads;
+        this.clock = clock;
+    }
+
+    @GetMapping("/orders/{order}")
+    String order(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("order") String order,
+            @RequestParam(name = "said", defaultValue = "") String said,
+            Model model) {
+        OrderFile file = orders.file(order);
+        List<PurchaseLine> lines = seen(viewer, file);
+        boolean any = !lines.isEmpty()
+                || (file.lines().isEmpty()
+                        && file.head().isPresent()
+                        && (viewer.depot() == null
+                                || file.problems().stream()
+                                        .anyMatch(p -> viewer.sees(p.ref().depot()))));
+        if (!any) {
+            throw new NotHereException("There is no order \"" + order + "\". Fix: open the orders and choose one.");
+        }
+        OrderFileView.Reader reader =
+                new OrderFileView.Reader(papers.parts(), depot -> OrdersPage.today(office, clock, depot));
+        model.addAttribute("view", OrderFileView.of(order, file, lines, reader));
+        model.addAttribute("said", said);
+        model.addAttribute("mayOrder", viewer.is(Role.MANAGER, Role.BUYER));
+        model.addAttribute("mayReceive", viewer.is(Role.MANAGER, Role.BUYER, Role.STOREMAN));
+        return "order-file";
+    }
+
+    private static List<PurchaseLine> seen(Viewer viewer, OrderFile file) {
+        return file.lines().stream().filter(line -> viewer.sees(line.depot())).toList();
+    }
+
+    private record Wanted(String order, String form, OrderPaper paper) {}
+
+    /** @param form {@code order.pdf} or {@code order.xlsx} */
+    @GetMapping("/orders/{order}/{form:order\\.(?:pdf|xlsx)}")
+    Object paper(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("order") String order,
+            @PathVariable("form") String form,
+            @RequestParam(name = "paper", defaultValue = "A4") String size,
+            HttpServletResponse response,
+            Model model) {
+        OrderFile file = orders.file(order);
+        OrderPaper paper = papers.paper(order, file, seen(viewer, file));
+        String back = "/orders/" + order;
+        boolean pdf = form.endsWith("pdf");
+        return downloads.answer(
+                new Wanted(order, form + size, paper),
+                (progress, out) -> {
+                    progress.step("writing the order");
+                    if (pdf) {
+                        paper.document(new OrderStyle()).write(PaperSize.of(size), out);
+                    } else {
+                        paper.workbook(out);
+                    }
+                },
+                pdf ? FileOffer.pdf(order + ".pdf", back) : FileOffer.workbook(order + ".xlsx", back),
+                response,
+                model);
+    }
+
+    /** Puts the order into the outbox. */
+    @PostMapping("/orders/mail")
+    String mail(@ModelAttribute("viewer") Viewer viewer, @RequestParam("order") String order) throws IOException {
+        Permissions.require(viewer, Role.MANAGER, Role.BUYER);
+        OrderFile file = orders.file(order);
+        if (seen(viewer, file).size() < file.lines().size()) {
+            throw new NotHereException(
+                    "Order " + order + " is not for you alone. Fix: ask someone who sees all depots.");
+        }
+        String address = papers.mail(order, file, clock.now(), viewer.name());
+        return "redirect:/orders/" + order + "?said=" + (address.isEmpty() ? "no-address" : "mailed");
+    }
+
+    /** Depots by name, for forms that choose one. */
+    static List<String> depots(Application application, Viewer viewer) {
+        return application
+                .store()
+                .<List<Depot>>inJointTransaction((connection, writer) -> writer.all(Depot.class))
+                .stream()
+                .map(Depot::depot)
+                .filter(viewer::sees)
+                .sorted()
+                .toList();
+    }
+}

@@ -1,0 +1,59 @@
+package dev.injectorplanner.app.web.outlook;
+
+import dev.injectorplanner.app.planning.Planning;
+import dev.injectorplanner.app.web.office.ChosenDepots;
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.app.web.office.PlanOfDepots;
+import dev.injectorplanner.core.replay.outlook.Outlook;
+import dev.injectorplanner.core.replay.outlook.OutlookMaker;
+import dev.injectorplanner.core.replay.outlook.OutlookRequest;
+import java.util.List;
+import java.util.Optional;
+
+/** Outlooks of the plans in force, shared by all pages and workbooks that show one. */
+public final class Outlooks implements AutoCloseable {
+    /** Months that agreements with suppliers look ahead. */
+    public static final int YEAR = 12;
+
+    private static final int RUNS = 200;
+    private static final long SEED = 1;
+
+    private final Planning planning;
+    private final Office office;
+    private final OutlookBook book = new OutlookBook();
+
+    public Outlooks(Planning planning, Office office) {
+        this.planning = planning;
+        this.office = office;
+    }
+
+    OutlookBook.Making ask(ChosenDepots chosen, int months) {
+        List<DepotPlan> plans = office.asWritten(chosen.plans());
+        String only = chosen.only();
+        return book.ask(
+                question(chosen, months),
+                watch -> OutlookMaker.make(
+                        planning.fleet(only),
+                        PlanOfDepots.of(plans),
+                        new OutlookRequest(months, RUNS, SEED, 1),
+                        watch));
+    }
+
+    /** The year ahead where somebody has looked at it with the plans in force; it is not worked out for this. */
+    public Optional<Outlook> findYear(ChosenDepots chosen) {
+        return book.peek(question(chosen, YEAR));
+    }
+
+    static OutlookBook.Question question(ChosenDepots chosen, int months) {
+        return new OutlookBook.Question(
+                chosen.plans().stream().map(DepotPlan::depot).toList(),
+                chosen.plans().stream().map(plan -> plan.kept().id()).toList(),
+                months);
+    }
+
+    @Override
+    public void close() {
+        book.close();
+    }
+}

@@ -1,0 +1,209 @@
+package dev.injectorplanner.app.web.returns;
+
+import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.order.SupplierContact;
+import dev.injectorplanner.app.order.Suppliers;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.returns.Returns;
+import dev.injectorplanner.app.site.SiteSettings;
+import dev.injectorplanner.app.web.download.Downloads;
+import dev.injectorplanner.app.web.download.FileOffer;
+import dev.injectorplanner.app.web.office.DepotPlan;
+import dev.injectorplanner.app.web.office.DisplayFormat;
+import dev.injectorplanner.app.web.office.NotHereException;
+import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.core.cores.CoresOwed;
+import dev.injectorplanner.core.fleet.FittedInjector;
+import dev.injectorplanner.core.fleet.Part;
+import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.fleet.UnitReturn;
+import dev.injectorplanner.core.warranty.WarrantyClaim;
+import dev.injectorplanner.core.warranty.WarrantyClaims;
+import dev.injectorplanner.reports.paper.PaperDocument;
+import dev.injectorplanner.reports.paper.PaperSize;
+import jakarta.servlet.http.HttpServletResponse;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** What goes with old units: the return note, and the pack of a warranty claim. */
+@Controller
+public class ReturnPapers {
+    private final Office office;
+    private final Returns returns;
+    private final Suppliers suppliers;
+    private final SiteSettings settings;
+    private final Downloads downloads;
+
+    ReturnPapers(Office office, Application application, Downloads downloads) {
+        this.office = office;
+        this.returns = new Returns(application.store());
+        this.suppliers = new Suppliers(application.store());
+        this.settings = new SiteSettings(application.store().dataSource());
+        this.downloads = downloads;
+    }
+
+    private record Wanted(String size, PaperDocument document) {}
+
+    @GetMapping("/returns/notes/{document}.pdf")
+    Object note(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("document") String document,
+            @RequestParam(name = "paper", defaultValue = "A4") String size,
+            HttpServletResponse response,
+            Model model) {
+        List<UnitReturn> rows = returns.list().stream()
+                .filter(row -> row.document().equals(document) && row.what() == UnitReturn.What.CORE)
+                .filter(row -> office.findDepotOf(viewer, row.truck()).isPresent())
+                .toList();
+        if (rows.isEmpty()) {
+            throw new NotHereException(
+                    "There is no return note \"" + document + "\". Fix: open the cores and claims and choose one.");
+        }
+        return answer("return-note-" + document, note(viewer, document, rows), size, response, model);
+    }
+
+    private Object answer(String name, PaperDocument document, String size, HttpServletResponse response, Model model) {
+        return downloads.answer(
+                new Wanted(size, document),
+                (progress, out) -> {
+                    progress.step("writing the document");
+                    document.write(PaperSize.of(size), out);
+                },
+                FileOffer.pdf(name + ".pdf", "/returns"),
+                response,
+                model);
+    }
+
+    private PaperDocument note(Viewer viewer, String number, List<UnitReturn> rows) {
+        List<List<String>> cells = new ArrayList<>();
+        String supplier = "";
+        BigDecimal sum = BigDecimal.ZERO;
+        for (UnitReturn row : rows) {
+            DepotPlan plan = plan(viewer, row.truck());
+            FittedInjector fitted = fitted(plan, row);
+            Part part =
+                    fitted == null ? null : plan.fleet().findPart(fitted.part()).orElse(null);
+            supplier = part == null ? supplier : part.supplier();
+            String serial = fitted == null ? null : CoresOwed.oldSerial(plan.fleet(), fitted);
+            sum = sum.add(row.amount());
+            cells.add(List.of(
+                    String.valueOf(cells.size() + 1),
+                    fitted == null ? "" : fitted.part(),
+                    part == null ? "" : part.description(),
+                    serial == null ? "not on record" : serial,
+                    row.truck() + ", cylinder " + row.cylinder(),
+                    DisplayFormat.shortDate(row.fittedOn()),
+                    DisplayFormat.cents(row.amount())));
+        }
+        SupplierContact contact = suppliers.of(supplier.isEmpty() ? "supplier" : supplier);
+        return new PaperDocument(
+                "Return note",
+                number,
+                to(supplier, contact),
+                List.of(site()),
+                fields(contact, rows.get(0), "Cores", String.valueOf(rows.size())),
+                List.of(lines(number, cells, sum)),
+                "Return note " + number + ", " + site());
+    }
+
+    private static PaperDocument.Section lines(String number, List<List<String>> cells, BigDecimal sum) {
+        return new PaperDocument.Section(
+                "",
+                List.of("Used injectors returned for their core deposit."),
+                List.of(
+                        PaperDocument.Column.figure("Line"),
+                        PaperDocument.Column.code("Part"),
+                        PaperDocument.Column.text("Description"),
+                        PaperDocument.Column.code("Serial of the old unit"),
+                        PaperDocument.Column.text("Out of"),
+                        PaperDocument.Column.text("Replaced on"),
+                        PaperDocument.Column.figure("Deposit")),
+                cells,
+                List.of(new PaperDocument.Field("Deposits to credit", DisplayFormat.cents(sum))),
+                List.of(
+                        "Please quote " + number + " on the credit note.",
+                        "Drain and cap each unit before it is packed. It may still hold fuel: keep it upright and"
+                                + " away from flame."));
+    }
+
+    private static List<String> to(String supplier, SupplierContact contact) {
+        List<String> to = new ArrayList<>(List.of(supplier));
+        to.addAll(contact.address().lines().toList());
+        return to;
+    }
+
+    private static List<PaperDocument.Field> fields(
+            SupplierContact contact, UnitReturn row, String label, String value) {
+        List<PaperDocument.Field> fields = new ArrayList<>();
+        fields.add(new PaperDocument.Field("Sent on", DisplayFormat.shortDate(row.sentOn())));
+        fields.add(new PaperDocument.Field("Sent by", row.sentBy()));
+        if (!contact.customerNumber().isEmpty()) {
+            fields.add(new PaperDocument.Field("Customer number", contact.customerNumber()));
+        }
+        fields.add(new PaperDocument.Field(label, value));
+        return fields;
+    }
+
+    private String site() {
+        String name = settings.siteName();
+        return name.isBlank() ? "Workshop" : name;
+    }
+
+    private DepotPlan plan(Viewer viewer, String truck) {
+        return office.findDepotOf(viewer, truck)
+                .flatMap(office::find)
+                .orElseThrow(() -> new NotHereException(
+                        "There is no plan with truck \"" + truck + "\". Fix: replan its depot first."));
+    }
+
+    private static @Nullable FittedInjector fitted(DepotPlan plan, UnitReturn row) {
+        return plan.fleet().injectorsOf(row.truck()).stream()
+                .filter(each ->
+                        each.cylinder() == row.cylinder() && each.fittedOn().equals(row.fittedOn()))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** All a supplier asks for about one failure, and what is lacking. */
+    @GetMapping("/returns/claims/{truck}.pdf")
+    Object claim(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("truck") String truck,
+            @RequestParam("cylinder") int cylinder,
+            @RequestParam("fitted") LocalDate fitted,
+            @RequestParam(name = "paper", defaultValue = "A4") String size,
+            HttpServletResponse response,
+            Model model) {
+        DepotPlan plan = plan(viewer, truck);
+        Truck row = plan.fleet().fleet().trucks().stream()
+                .filter(each -> each.truck().equals(truck))
+                .findFirst()
+                .orElseThrow();
+        WarrantyClaim claim = WarrantyClaims.find(plan.fleet(), row, cylinder, fitted)
+                .orElseThrow(() -> new NotHereException("No injector fitted on " + fitted + " in truck " + truck
+                        + ", cylinder " + cylinder + " was found failed. Fix: open the cores and claims again."));
+        FittedInjector unit = plan.fleet().injectorsOf(truck).stream()
+                .filter(each -> each.cylinder() == cylinder && each.fittedOn().equals(fitted))
+                .findFirst()
+                .orElseThrow();
+        Optional<UnitReturn> sent = returns.list().stream()
+                .filter(each -> each.isOf(UnitReturn.What.CLAIM, truck, cylinder, fitted))
+                .findFirst();
+        return answer(
+                "claim-" + truck + "-" + cylinder + "-" + fitted,
+                new ClaimPack(claim, unit, sent, suppliers.of(claim.supplier()), site(), office.units()).document(),
+                size,
+                response,
+                model);
+    }
+}

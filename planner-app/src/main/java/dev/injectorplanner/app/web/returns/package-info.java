@@ -1,0 +1,5 @@
+/** Cores and claims as a working list: to ship, on their way, to claim, answered. */
+@NullMarked
+package dev.injectorplanner.app.web.returns;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,86 @@
+package dev.injectorplanner.reports.paper;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import dev.injectorplanner.core.units.SiteForm.PaperSize;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.util.Locale;
+import java.util.Map;
+import org.thymeleaf.TemplateEngine;
+import org.thymeleaf.context.Context;
+import org.thymeleaf.templatemode.TemplateMode;
+import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
+
+/** Fills a template and writes it as PDF. Nothing is fetched from anywhere: fonts and drawings are inside. */
+public final class PdfPage {
+    private static final String FOLDER = "dev/injectorplanner/reports/";
+    private static final TemplateEngine TEMPLATES = templates();
+
+    static {
+        XRLog.setLoggingEnabled(false);
+    }
+
+    private PdfPage() {}
+
+    private static TemplateEngine templates() {
+        ClassLoaderTemplateResolver resolver = new ClassLoaderTemplateResolver(PdfPage.class.getClassLoader());
+        resolver.setPrefix(FOLDER);
+        resolver.setSuffix(".html");
+        resolver.setTemplateMode(TemplateMode.HTML);
+        resolver.setCharacterEncoding("UTF-8");
+        TemplateEngine engine = new TemplateEngine();
+        engine.setTemplateResolver(resolver);
+        return engine;
+    }
+
+    /**
+     * Writes a page.
+     *
+     * @param template its file below the package, such as {@code bay/labels}
+     * @param model what the template names
+     */
+    public static void write(String template, Map<String, Object> model, OutputStream out) throws IOException {
+        write(template, model, PaperSize.A4, out);
+    }
+
+    /** The same on a site's paper, of a template that is written for A4. */
+    public static void write(String template, Map<String, Object> model, PaperSize size, OutputStream out)
+            throws IOException {
+        String page = onPaper(TEMPLATES.process(template, new Context(Locale.ENGLISH, model)), size);
+        PdfRendererBuilder builder = new PdfRendererBuilder();
+        builder.useFastMode();
+        builder.useUriResolver((base, uri) -> null);
+        builder.useSVGDrawer(new BatikSVGDrawer());
+        font(builder, "LiberationSans-Regular", "Liberation Sans", 400);
+        font(builder, "LiberationSans-Bold", "Liberation Sans", 700);
+        font(builder, "LiberationMono-Bold", "Liberation Mono", 700);
+        builder.withHtmlContent(page, null);
+        builder.withProducer("Injector Planner");
+        builder.toStream(out);
+        builder.run();
+    }
+
+    /** The style sheet before the body is changed for Letter. */
+    private static String onPaper(String page, PaperSize size) {
+        int body = page.indexOf("<body");
+        return size == PaperSize.A4 || body < 0
+                ? page
+                : page.substring(0, body).replace("size: A4;", "size: letter;") + page.substring(body);
+    }
+
+    private static void font(PdfRendererBuilder builder, String file, String family, int weight) {
+        builder.useFont(() -> resource("bay/fonts/" + file + ".ttf"), family, weight, FontStyle.NORMAL, true);
+    }
+
+    private static InputStream resource(String name) {
+        InputStream stream = PdfPage.class.getResourceAsStream("/" + FOLDER + name);
+        if (stream == null) {
+            throw new IllegalStateException(name + " is missing in " + FOLDER);
+        }
+        return stream;
+    }
+}
