@@ -26,7 +26,10 @@ class RecordsInLettersTest {
                 .filter(each -> each.depot().equals(depot))
                 .findFirst()
                 .orElseThrow();
-        assertThat(WorkLetter.find(planned, depot, visit.week()).orElseThrow().letter().text())
+        assertThat(WorkLetter.find(planned, depot, visit.week())
+                        .orElseThrow()
+                        .letter()
+                        .text())
                 .contains(words, "is not forecast: no injectors on record (T010)");
     }
 
