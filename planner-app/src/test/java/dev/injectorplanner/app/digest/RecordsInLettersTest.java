@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** Mails say what the records lack before they count anything. */
 class RecordsInLettersTest {
     @Test
-    void work_list_and_order_list_name_trucks_without_injectors() {
+    void a_work_list_names_trucks_without_injectors() {
         FleetSnapshot whole = DemoFleet.make().snapshot();
         String depot = depotOf(whole, "T010");
         FleetSnapshot fleet = without(whole, "T010");
@@ -26,9 +26,10 @@ class RecordsInLettersTest {
                 .filter(each -> each.depot().equals(depot))
                 .findFirst()
                 .orElseThrow();
-        assertThat(WorkLetter.find(planned, depot, visit.week()).orElseThrow().letter().text())
-                .contains(words, "is not forecast: no injectors on record (T010)");
-        assertThat(OrderLetter.find(planned, depot).orElseThrow().letter().text())
+        assertThat(WorkLetter.find(planned, depot, visit.week())
+                        .orElseThrow()
+                        .letter()
+                        .text())
                 .contains(words, "is not forecast: no injectors on record (T010)");
     }
 

@@ -25,7 +25,6 @@ import dev.injectorplanner.core.plan.Policy;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -148,7 +147,7 @@ class RecordsPagesTest {
     void the_demos_clock_goes_on_from_what_its_store_holds() {
         var store = app.application().store().dataSource();
         Instant morning = DemoDay.clock().instant();
-        Instant evening = LocalDate.from(DemoFleet.TODAY).atTime(19, 0).toInstant(ZoneOffset.UTC);
+        Instant evening = DemoFleet.TODAY.atTime(19, 0).toInstant(ZoneOffset.UTC);
         assertThat(DemoDay.clock(store).instant()).isAfterOrEqualTo(morning);
         new StoreSql(store)
                 .inTransaction(connection -> StoreSql.update(connection, "update plan_run set kept_at = ?", evening));
