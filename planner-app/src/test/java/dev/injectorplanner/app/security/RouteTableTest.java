@@ -42,6 +42,7 @@ class RouteTableTest {
             GET  /alerts                 ask    in      in    no       in
             POST /alerts/x               no     in      in    no       no
             GET  /life                   ask    in      in    no       in
+            POST /life/x                 no     in      no    no       no
             GET  /outlook                ask    in      in    no       in
             GET  /outlook/outlook.xlsx   ask    in      in    no       in
             GET  /imports                ask    in      in    no       in

@@ -4,6 +4,7 @@ import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fault.CodeMeaning;
 import dev.injectorplanner.core.fault.FailureModes;
+import dev.injectorplanner.core.fault.FaultSubject;
 import dev.injectorplanner.core.fault.ObdCodes;
 import dev.injectorplanner.core.fault.SuspectParameters;
 import java.util.Locale;
@@ -81,6 +82,18 @@ public record FaultCode(String text) {
     public @Nullable Integer cylinder() {
         Integer cylinder = meaning().cylinder();
         return cylinder == null || cylinder > EngineFamily.MOST_CYLINDERS ? null : cylinder;
+    }
+
+    /**
+     * Whether it speaks of an injector's circuit: SPN 651 to 666 with FMI 3 to 6 (voltage above or below normal, current below
+     * or above normal; SAE J1939-73, from memory), P0200+n and the low and high of P0261+3(n-1) (SAE J2012, from memory).
+     */
+    public boolean electrical() {
+        if (cylinder() == null || meaning().subject() != FaultSubject.INJECTOR) {
+            return false;
+        }
+        Integer fmi = fmi();
+        return fmi == null ? ObdCodes.isInjectorCircuit(text) : fmi >= 3 && fmi <= 6;
     }
 
     @Override
