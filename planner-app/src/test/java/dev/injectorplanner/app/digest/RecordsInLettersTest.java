@@ -9,6 +9,7 @@ import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.schedule.EarliestFit;
+import dev.injectorplanner.core.units.SiteForm;
 import org.junit.jupiter.api.Test;
 
 /** Mails say what the records lack before they count anything. */
@@ -26,12 +27,12 @@ class RecordsInLettersTest {
                 .filter(each -> each.depot().equals(depot))
                 .findFirst()
                 .orElseThrow();
-        assertThat(WorkLetter.find(planned, depot, visit.week())
+        assertThat(WorkLetter.find(planned, depot, visit.week(), SiteForm.STANDARD)
                         .orElseThrow()
                         .letter()
                         .text())
                 .contains(words, "is not forecast: no injectors on record (T010)");
-        assertThat(OrderLetter.find(planned, depot).orElseThrow().letter().text())
+        assertThat(OrderLetter.find(planned, depot, SiteForm.STANDARD).orElseThrow().letter().text())
                 .contains(words, "is not forecast: no injectors on record (T010)");
     }
 
