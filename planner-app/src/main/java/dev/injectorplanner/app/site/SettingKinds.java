@@ -59,52 +59,56 @@ public final class SettingKinds {
         kinds.addAll(VisitSettings.LIST);
         kinds.addAll(ConditionSettings.LIST);
         kinds.addAll(SupplySettings.LIST);
-        kinds.add(new SettingKind(
-                SITE_NAME,
-                SettingArea.SITE,
-                "Name of the site",
-                "shown at the top of every page",
-                Measure.TEXT,
-                0,
-                0,
-                List.of(),
-                SettingKind.NONE,
-                (policy, kept) -> policy));
-        kinds.add(new SettingKind(
-                LOG_NAMES,
-                SettingArea.SITE,
-                "Names of vehicle logs",
-                "which truck a vehicle log belongs to by its file name: {truck} or {vin} stands for it, * for anything",
-                Measure.TEXT,
-                0,
-                0,
-                List.of(),
-                LogNameRule.STANDARD,
-                (policy, kept) -> {
-                    new LogNameRule(kept);
-                    return policy;
-                }));
+        kinds.addAll(words());
+        kinds.addAll(forms());
+        return List.copyOf(kinds);
+    }
+
+    /** What a site says in words of its own. */
+    private static List<SettingKind> words() {
+        return List.of(
+                text(
+                        SITE_NAME,
+                        "Name of the site",
+                        "shown at the top of every page",
+                        SettingKind.NONE,
+                        (policy, kept) -> policy),
+                text(
+                        LOG_NAMES,
+                        "Names of vehicle logs",
+                        "which truck a vehicle log belongs to by its file name: {truck} or {vin} stands for it, * for"
+                                + " anything",
+                        LogNameRule.STANDARD,
+                        (policy, kept) -> {
+                            new LogNameRule(kept);
+                            return policy;
+                        }),
+                text(
+                        CURRENCY,
+                        "Currency",
+                        "sign or code that headings of amounts bear on sheets, mails and pages, such as EUR or $",
+                        SettingKind.NONE,
+                        (policy, kept) -> {
+                            new SiteForm(SiteUnits.METRIC, kept, DateForm.ISO, PaperSize.A4);
+                            return policy;
+                        }));
+    }
+
+    private static SettingKind text(
+            String name, String title, String meaning, String standard, SettingKind.Effect effect) {
+        return new SettingKind(name, SettingArea.SITE, title, meaning, Measure.TEXT, 0, 0, List.of(), standard, effect);
+    }
+
+    /** How a site reads figures, dates and papers. */
+    private static List<SettingKind> forms() {
+        List<SettingKind> kinds = new ArrayList<>();
         kinds.add(unit(
                 DISTANCE, "Distances", "odometers and distances on pages and bay sheets", SiteUnits.Distance.values()));
         kinds.add(unit(VOLUME, "Volumes", "coolant on pages and bay sheets", SiteUnits.Volume.values()));
-        kinds.add(new SettingKind(
-                CURRENCY,
-                SettingArea.SITE,
-                "Currency",
-                "sign or code that headings of amounts bear on sheets, mails and pages, such as EUR or $",
-                Measure.TEXT,
-                0,
-                0,
-                List.of(),
-                SettingKind.NONE,
-                (policy, kept) -> {
-                    new SiteForm(SiteUnits.METRIC, kept, DateForm.ISO, PaperSize.A4);
-                    return policy;
-                }));
         kinds.add(unit(DATES, "Dates", "dates in numbers on sheets and mails: year first is ISO", DateForm.values()));
         kinds.add(unit(PAPER, "Paper", "bay sheets, labels and workbooks", PaperSize.values()));
         kinds.add(unit(TEMPERATURE, "Temperatures", "freezing points of coolant", SiteUnits.Temperature.values()));
-        return List.copyOf(kinds);
+        return kinds;
     }
 
     private static SettingKind unit(String name, String title, String meaning, Enum<?>... units) {

@@ -9,6 +9,7 @@ import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.schedule.EarliestFit;
+import dev.injectorplanner.core.units.SiteForm;
 import org.junit.jupiter.api.Test;
 
 /** Mails say what the records lack before they count anything. */
@@ -26,7 +27,7 @@ class RecordsInLettersTest {
                 .filter(each -> each.depot().equals(depot))
                 .findFirst()
                 .orElseThrow();
-        assertThat(WorkLetter.find(planned, depot, visit.week())
+        assertThat(WorkLetter.find(planned, depot, visit.week(), SiteForm.STANDARD)
                         .orElseThrow()
                         .letter()
                         .text())

@@ -48,7 +48,7 @@ public final class TruckSigns {
         AnsweredFaults answered = new AnsweredFaults(index.repairsOf(truck.truck()));
         for (Fault fault : index.faultsOf(truck.truck())) {
             Integer cylinder = fault.cylinder();
-            if (answered.covers(fault, LocalDate.ofEpochDay(day(fault.seenAt())))) {
+            if (answered.covers(fault, LocalDate.ofEpochDay(day(fault.until())))) {
                 continue; // the wiring's, not the injector's
             }
             if (cylinder != null) {

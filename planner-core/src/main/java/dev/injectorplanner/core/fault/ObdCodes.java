@@ -74,6 +74,11 @@ public final class ObdCodes {
         return first == '1' || first == '3' && code.charAt(2) <= '3';
     }
 
+    /** Whether a code of an injector speaks of its circuit, open, low or high, and not of its contribution. */
+    public static boolean isInjectorCircuit(String code) {
+        return meaning(code).words().contains(": circuit ");
+    }
+
     /**
      * What a code says.
      *

@@ -4,6 +4,7 @@ import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fault.CodeMeaning;
 import dev.injectorplanner.core.fault.FailureModes;
+import dev.injectorplanner.core.fault.FaultSubject;
 import dev.injectorplanner.core.fault.ObdCodes;
 import dev.injectorplanner.core.fault.SuspectParameters;
 import java.util.Locale;
@@ -21,8 +22,6 @@ import org.jspecify.annotations.Nullable;
 public record FaultCode(String text) {
     private static final Pattern SPN_FMI =
             Pattern.compile("(?:SPN)?\\s*[:=]?\\s*(\\d{1,6})\\s*(?:[/\\-. ]|FMI)\\s*(?:FMI)?\\s*[:=]?\\s*(\\d{1,2})");
-    private static final int FIRST_INJECTOR_SPN = 651;
-    private static final int MOST_OBD_CYLINDERS = 12;
     private static final Pattern TWO_BYTES = Pattern.compile("0X[0-9A-F]{4}");
 
     public FaultCode {
@@ -90,23 +89,11 @@ public record FaultCode(String text) {
      * or above normal; SAE J1939-73, from memory), P0200+n and the low and high of P0261+3(n-1) (SAE J2012, from memory).
      */
     public boolean electrical() {
-        if (cylinder() == null) {
+        if (cylinder() == null || meaning().subject() != FaultSubject.INJECTOR) {
             return false;
         }
-        Integer spn = spn();
         Integer fmi = fmi();
-        if (spn != null && fmi != null) {
-            return spn >= FIRST_INJECTOR_SPN
-                    && spn < FIRST_INJECTOR_SPN + EngineFamily.MOST_CYLINDERS
-                    && fmi >= 3
-                    && fmi <= 6;
-        }
-        if (!text.matches("P0[0-9]{3}")) {
-            return false;
-        }
-        int number = Integer.parseInt(text.substring(1));
-        return number > 200 && number <= 200 + MOST_OBD_CYLINDERS
-                || number >= 261 && number < 300 && (number - 261) % 3 != 2;
+        return fmi == null ? ObdCodes.isInjectorCircuit(text) : fmi >= 3 && fmi <= 6;
     }
 
     @Override

@@ -93,7 +93,9 @@ final class ClockChoice {
                 UnitLife unit = both.get(i);
                 double pace = unit.failedOrWould() ? logPace(unit) : 0;
                 byTruck.merge(
-                        unit.truck(), logLikelihood(byKm, km, i) - logLikelihood(byHours, hours, i) + pace, Double::sum);
+                        unit.truck(),
+                        logLikelihood(byKm, km, i) - logLikelihood(byHours, hours, i) + pace,
+                        Double::sum);
             }
         } catch (NoEstimateException unfit) {
             // too little to tell the two apart

@@ -78,8 +78,7 @@ final class PartFit {
                 first.life.life().scale(),
                 ORIGIN_SCALE_FACTOR);
         return List.of(
-                first,
-                model(groups.get(1), clock, lends ? lent : defaultPrior(clock), lends ? OTHER_ORIGIN : DEFAULT));
+                first, model(groups.get(1), clock, lends ? lent : defaultPrior(clock), lends ? OTHER_ORIGIN : DEFAULT));
     }
 
     /** What wear of each truck the failures beside the expected ones tell, early ones left out: they are no wear. */
@@ -184,13 +183,11 @@ final class PartFit {
                 .orElse(group.records());
         WeibullPosterior posterior = WeibullPosterior.of(wear, prior);
         PredictiveLife predictive = PredictiveLife.of(posterior, early);
-        DoublePredicate isEarly =
-                age -> found.map(each -> each.isEarly(age)).orElse(false);
+        DoublePredicate isEarly = age -> found.map(each -> each.isEarly(age)).orElse(false);
         if (wear.believedEvents() >= LifeBook.ENOUGH_FAILURES) {
             try {
                 WeibullLife life = WeibullFit.of(wear).life();
-                return new Model(
-                        life(group, clock, life, early, LifeSource.FITTED, ""), predictive, group, isEarly);
+                return new Model(life(group, clock, life, early, LifeSource.FITTED, ""), predictive, group, isEarly);
             } catch (NoEstimateException unfit) {
                 return posterior(group, clock, posterior, predictive, whose, isEarly);
             }

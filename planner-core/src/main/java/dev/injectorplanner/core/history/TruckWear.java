@@ -60,7 +60,8 @@ public final class TruckWear {
          * @param lifeShape shape of the part's life: hazard grows with wear to this power
          */
         TruckWear wear(double lifeShape) {
-            double failed = trucks.values().stream().mapToDouble(sums -> sums[0]).sum();
+            double failed =
+                    trucks.values().stream().mapToDouble(sums -> sums[0]).sum();
             if (failed < ENOUGH_EVENTS || trucks.size() < ENOUGH_TRUCKS) {
                 return NONE;
             }

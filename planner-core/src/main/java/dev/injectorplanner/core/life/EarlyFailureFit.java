@@ -102,9 +102,7 @@ public final class EarlyFailureFit {
                         new NelderMeadSimplex(start.length, 0.3));
         double[] at = best.getPoint();
         double gain = best.getValue() - alone.logLikelihood() + believed(at[2]) - believed(Math.log(alone.shape()));
-        return gain > CLEARLY
-                ? Optional.of(new Found(early(at), wear(at), gain))
-                : Optional.empty();
+        return gain > CLEARLY ? Optional.of(new Found(early(at), wear(at), gain)) : Optional.empty();
     }
 
     /** Log-density of a shape's logarithm by the prior, but for what is the same for all. */

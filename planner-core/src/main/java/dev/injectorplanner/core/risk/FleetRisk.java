@@ -239,7 +239,8 @@ public final class FleetRisk {
         PartLife model = lifeOf(risk);
         UsageAhead ahead = UsageAhead.of(model.clock().of(usage.of(risk.truck())));
         DefectModel defects = book.of(risk.part()).model();
-        FailurePath path = new FailurePath(defects, lives.predictive(model, risk.truck()), risk.age(), risk.defectChance(), 0);
+        FailurePath path =
+                new FailurePath(defects, lives.predictive(model, risk.truck()), risk.age(), risk.defectChance(), 0);
         for (int week = 0; week <= most; week++) {
             Chances then = new Chances(defects, lives.predictive(model, risk.truck()), path.age(), ahead);
             double chance = week == 0 ? risk.chance12() : then.within(path.chanceDefective())[1];
