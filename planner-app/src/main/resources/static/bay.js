@@ -125,6 +125,28 @@
     });
   }
 
+  // Parts follow the cylinders and services really done, each line until somebody changes it.
+  function parts(f) {
+    var fitted = Array.prototype.filter.call(f.querySelectorAll('input[type=radio][value=fitted]:checked'), function () { return true; })
+      .map(function (e) { return e.name.replace(/^c(\d+)\.fate$/, '$1'); });
+    var tasks = Array.prototype.map.call(f.querySelectorAll('input[name=task]:checked'), function (e) { return e.value; });
+    f.querySelectorAll('input[data-counted]').forEach(function (auto) {
+      var line = f.elements[auto.name.replace(/^auto\./, 'used.')];
+      if (!line || line.value.trim() !== auto.value) { return; }
+      var pieces = 0;
+      auto.getAttribute('data-counted').split(';').forEach(function (rule) {
+        var at = rule.indexOf('*');
+        if (at < 0) { return; }
+        var what = rule.substring(at + 1);
+        var times = what === 'each' ? fitted.length
+          : what.indexOf('task ') === 0 ? (tasks.indexOf(what.substring(5)) >= 0 ? 1 : 0)
+          : (what.substring(4).split(' ').some(function (c) { return fitted.indexOf(c) >= 0; }) ? 1 : 0);
+        pieces += times * Number(rule.substring(0, at));
+      });
+      auto.value = line.value = pieces > 0 ? String(pieces) : '';
+    });
+  }
+
   function nextField(from) {
     var all = Array.prototype.filter.call(from.form.elements, function (e) {
       return e.tagName === 'INPUT' && (e.type === 'text' || e.type === 'date') && e.offsetParent !== null;
@@ -139,7 +161,7 @@
     if (!shownAgain && f.getAttribute('data-shown-again') !== 'true' && !document.getElementById('wrong')) { restore(f); }
     count(f);
     f.addEventListener('input', function () { save(f); count(f); });
-    f.addEventListener('change', function () { save(f); count(f); });
+    f.addEventListener('change', function () { parts(f); save(f); count(f); });
     f.addEventListener('submit', function (event) {
       if (new URL(f.action).pathname.indexOf('/close-outs/') >= 0) { return; }
       event.preventDefault();

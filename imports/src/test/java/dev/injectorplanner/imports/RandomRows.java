@@ -9,6 +9,7 @@ import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.FailureAnswer;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.fleet.FittedInjector;
@@ -25,6 +26,7 @@ import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.StockLine;
+import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
@@ -110,6 +112,9 @@ final class RandomRows {
             case "shifts" -> this::shift;
             case "repairs" -> this::repair;
             case "returns" -> this::returned;
+            case "task_done" -> () -> new TaskDone(name(), name(), day(), maybe(this::km), maybe(() -> number(30_000)));
+            case "failure_answers" ->
+                () -> new FailureAnswer("part " + made++, one(FailureAnswer.Answer.class), day(), name());
             case "intervals" -> this::interval;
             case "rules" -> this::rule;
             default -> throw new IllegalArgumentException("no rows for " + table);
@@ -141,7 +146,17 @@ final class RandomRows {
         BigDecimal labour = money();
         List<String> zones = ZoneId.getAvailableZoneIds().stream().sorted().toList();
         ZoneId zone = ZoneId.of(zones.get(random.nextInt(zones.size())));
-        return new Depot(name(), name(), zone, 1 + days(), number(99), days, labour, labour.add(money()), number(40));
+        return new Depot(
+                name(),
+                name(),
+                zone,
+                1 + days(),
+                number(99),
+                days,
+                labour,
+                labour.add(money()),
+                number(40),
+                maybe(this::day));
     }
 
     private EngineFamily family() {
@@ -171,11 +186,19 @@ final class RandomRows {
         LocalDate in = day();
         Vin vin = new Vin("W" + String.format("%016d", random.nextInt(1_000_000_000)));
         return new Truck(
-                name(), vin, name(), name(), maybe(this::name), in, maybe(() -> in.plusDays(days())), maybe(this::day));
+                name(),
+                vin,
+                name(),
+                name(),
+                maybe(this::name),
+                in,
+                maybe(() -> in.plusDays(days())),
+                maybe(this::day),
+                maybe(this::day));
     }
 
     private FittedInjector injector() {
-        LocalDate in = day();
+        LocalDate in = random.nextInt(9) == 0 ? FittedInjector.BEFORE_RECORDS : day();
         boolean out = random.nextBoolean();
         return new FittedInjector(
                 name(),
@@ -187,10 +210,11 @@ final class RandomRows {
                 in,
                 maybe(this::km),
                 maybe(() -> number(30_000)),
-                out ? in.plusDays(days()) : null,
+                out ? (in.equals(FittedInjector.BEFORE_RECORDS) ? day() : in.plusDays(days())) : null,
                 out ? maybe(this::km) : null,
                 out ? maybe(() -> number(30_000)) : null,
-                out ? maybe(() -> one(Found.class)) : null);
+                out ? maybe(() -> one(Found.class)) : null,
+                1 + random.nextInt(3));
     }
 
     private Reading reading() {
@@ -237,7 +261,14 @@ final class RandomRows {
 
     private JobPart jobPart() {
         Per per = one(Per.class);
-        return new JobPart(name(), per, per == Per.STEP ? name() : null, name(), 0.25 + number(9), random.nextDouble());
+        return new JobPart(
+                name(),
+                per,
+                per == Per.STEP ? name() : null,
+                name(),
+                0.25 + number(9),
+                random.nextDouble(),
+                per == Per.TASK ? name() : null);
     }
 
     private DepotShift shift() {

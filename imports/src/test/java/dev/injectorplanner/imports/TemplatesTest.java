@@ -10,6 +10,7 @@ import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.FailureAnswer;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.IntervalTask;
@@ -20,6 +21,7 @@ import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
+import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.Transfer;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.fleet.UnitReturn;
@@ -141,6 +143,9 @@ class TemplatesTest {
         if (row instanceof CapacityOverride || row instanceof DepotShift) {
             return "depots";
         }
+        if (row instanceof FailureAnswer) {
+            return "parts";
+        }
         boolean ofFamily = row instanceof AccessStep || row instanceof IntervalTask || row instanceof Rule;
         return ofFamily ? "engine_families" : "trucks";
     }
@@ -156,5 +161,7 @@ class TemplatesTest {
             Map.entry(AwayWindow.class, row -> ((AwayWindow) row).truck()),
             Map.entry(DepotShift.class, row -> ((DepotShift) row).depot()),
             Map.entry(UnitReturn.class, row -> ((UnitReturn) row).truck()),
-            Map.entry(Repair.class, row -> ((Repair) row).truck()));
+            Map.entry(Repair.class, row -> ((Repair) row).truck()),
+            Map.entry(TaskDone.class, row -> ((TaskDone) row).truck()),
+            Map.entry(FailureAnswer.class, row -> ((FailureAnswer) row).part()));
 }

@@ -78,6 +78,32 @@ final class TruckTables {
     }
 
     private static Table.Builder<FittedInjector> injectorColumns() {
+        return fittingColumns()
+                .optional("removed_on", CellKinds.DATE, FittedInjector::removedOn, "day removed; empty: still fitted")
+                .measured(
+                        "removed_odometer",
+                        ColumnUnit.DISTANCE,
+                        false,
+                        FittedInjector::removedOdometerKm,
+                        "at removal; empty: unknown")
+                .optional(
+                        "removed_engine_hours",
+                        CellKinds.NUMBER,
+                        FittedInjector::removedEngineHours,
+                        "at removal; empty: unknown")
+                .optional(
+                        "found",
+                        CellKinds.choice(Found.class),
+                        FittedInjector::found,
+                        "failed, worn, healthy or unknown, at removal")
+                .optional(
+                        "fitting",
+                        CellKinds.WHOLE,
+                        FittedInjector::fitting,
+                        "order of those fitted in this cylinder that day; empty: 1, the only one");
+    }
+
+    private static Table.Builder<FittedInjector> fittingColumns() {
         return Table.named("injectors", FittedInjector.class)
                 .required("truck", CellKinds.TEXT, FittedInjector::truck, "the truck")
                 .required("cylinder", CellKinds.WHOLE, FittedInjector::cylinder, "as the engine maker counts")
@@ -104,29 +130,7 @@ final class TruckTables {
                         false,
                         FittedInjector::odometerKm,
                         "at fitting; empty: unknown")
-                .optional("engine_hours", CellKinds.NUMBER, FittedInjector::engineHours, "at fitting; empty: unknown")
-                .optional("removed_on", CellKinds.DATE, FittedInjector::removedOn, "day removed; empty: still fitted")
-                .measured(
-                        "removed_odometer",
-                        ColumnUnit.DISTANCE,
-                        false,
-                        FittedInjector::removedOdometerKm,
-                        "at removal; empty: unknown")
-                .optional(
-                        "removed_engine_hours",
-                        CellKinds.NUMBER,
-                        FittedInjector::removedEngineHours,
-                        "at removal; empty: unknown")
-                .optional(
-                        "found",
-                        CellKinds.choice(Found.class),
-                        FittedInjector::found,
-                        "failed, worn, healthy or unknown, at removal")
-                .optional(
-                        "fitting",
-                        CellKinds.WHOLE,
-                        FittedInjector::fitting,
-                        "order of those fitted in this cylinder that day; empty: 1, the only one");
+                .optional("engine_hours", CellKinds.NUMBER, FittedInjector::engineHours, "at fitting; empty: unknown");
     }
 
     static Table<Reading> readings() {

@@ -22,6 +22,10 @@ final class AlertEdits {
         return in(alert, AlertState.CLEARED, alert.seenAt(), null, null, at, why);
     }
 
+    static Alert openAgain(Alert alert, AlertState state) {
+        return in(alert, state, alert.seenAt(), null, null, null, null);
+    }
+
     static Alert ofJob(long id, @Nullable String depot, String name, String error, Instant at) {
         return new Alert(
                 id,

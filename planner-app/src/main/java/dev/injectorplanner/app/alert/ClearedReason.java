@@ -4,6 +4,7 @@ import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
+import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.Truck;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -23,6 +24,7 @@ final class ClearedReason {
     private final Map<String, Truck> trucks = new HashMap<>();
     private final Map<String, LocalDate> fitted = new HashMap<>();
     private final Map<String, Instant> tested = new HashMap<>();
+    private final Map<String, Repair> repaired = new HashMap<>();
 
     ClearedReason(FleetSnapshot fleet, LocalDate today) {
         this.today = today;
@@ -32,9 +34,20 @@ final class ClearedReason {
                     place(injector.truck(), injector.cylinder()), injector.fittedOn(), (a, b) -> a.isAfter(b) ? a : b);
             fitted.merge(place(injector.truck(), ANY), injector.fittedOn(), (a, b) -> a.isAfter(b) ? a : b);
         }
+        for (Repair repair : fleet.repairs()) {
+            repaired.merge(repair.truck(), repair, (a, b) -> b.doneOn().isBefore(a.doneOn()) ? a : b);
+        }
         for (CylinderTest test : fleet.cylinderTests()) {
             tested.merge(test.truck(), test.testedAt(), (a, b) -> a.isAfter(b) ? a : b);
         }
+    }
+
+    static String replaced(LocalDate on) {
+        return "injector replaced on " + on;
+    }
+
+    static String tested(LocalDate on) {
+        return "tested on " + on;
     }
 
     /** False where another depot has the truck now: its plan knows. */
@@ -55,7 +68,11 @@ final class ClearedReason {
         Integer cylinder = alert.cylinder();
         LocalDate since = fitted.get(place(name, cylinder != null ? cylinder : mustNotWait ? ANY : NONE));
         if (since != null && !since.isBefore(raisedOn)) {
-            return "injector replaced on " + since;
+            return replaced(since);
+        }
+        Repair repair = mustNotWait || alert.rule().equals(DueKind.FAULTS.name()) ? repaired.get(name) : null;
+        if (repair != null && !repair.doneOn().isBefore(raisedOn)) {
+            return "repaired on " + repair.doneOn() + ": " + repair.what();
         }
         if (mustNotWait) {
             return NOT_FOUND + " by the plan of " + today
@@ -63,7 +80,7 @@ final class ClearedReason {
         }
         Instant test = tested.get(name);
         if (test != null && test.isAfter(alert.raisedAt()) && "INSPECT".equals(alert.action())) {
-            return "tested on " + test.atZone(ZoneOffset.UTC).toLocalDate();
+            return tested(test.atZone(ZoneOffset.UTC).toLocalDate());
         }
         return NOT_FOUND + " by the plan of " + today + ": the values since then are within the limit";
     }

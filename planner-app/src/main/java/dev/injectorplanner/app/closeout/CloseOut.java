@@ -35,6 +35,8 @@ import org.jspecify.annotations.Nullable;
  * @param cylinders what was done a cylinder
  * @param used parts used besides injectors
  * @param tests test results
+ * @param finishedAt when the work was finished; the same for all versions unless a correction names another hour
+ * @param voided when, by whom and why it was voided, or null
  */
 public record CloseOut(
         long id,
@@ -61,7 +63,9 @@ public record CloseOut(
         String madeBy,
         List<Done> cylinders,
         List<Taken> used,
-        List<CloseOutEntry.Test> tests) {
+        List<CloseOutEntry.Test> tests,
+        Instant finishedAt,
+        @Nullable Voided voided) {
     public CloseOut {
         tasks = List.copyOf(tasks);
         remarks = List.copyOf(remarks);
@@ -92,6 +96,9 @@ public record CloseOut(
      * @param programmed whether the code was confirmed as entered in the controller
      * @param readBack how it was read back
      * @param reason why nothing was fitted, or empty
+     * @param fitting order of the new one among those of that day
+     * @param oldFitting order of the old one among those of its day
+     * @param failedFirst serial of one that was fitted before it and failed at once, or null
      */
     public record Done(
             int cylinder,
@@ -105,14 +112,20 @@ public record CloseOut(
             @Nullable Origin origin,
             boolean programmed,
             ReadBack readBack,
-            String reason) {}
+            String reason,
+            int fitting,
+            int oldFitting,
+            @Nullable String failedFirst) {}
+
+    /** That a close-out means nothing any more. */
+    public record Voided(Instant at, String by, String why) {}
 
     /** A part: pieces used, and how many of them the table of stock had. Injectors are among them. */
     public record Taken(String part, double used, double taken) {}
 
-    /** Whether it holds: no later version corrects it. */
+    /** Whether it holds: no later version corrects it, and it was not voided. */
     public boolean holds() {
-        return correctedBy == null;
+        return correctedBy == null && voided == null;
     }
 
     /** Cylinders that got an injector. */

@@ -4,6 +4,7 @@ import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.TestKind;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param cylinders what was done a cylinder
  * @param used parts used besides the injectors
  * @param tests test results
+ * @param finishedAt the hour it was finished, in the depot's time, or null: now, or noon of an earlier day
  */
 public record CloseOutEntry(
         String formKey,
@@ -40,7 +42,8 @@ public record CloseOutEntry(
         @Nullable LocalDate recheckOn,
         List<Cylinder> cylinders,
         List<Used> used,
-        List<Test> tests) {
+        List<Test> tests,
+        @Nullable LocalTime finishedAt) {
     public CloseOutEntry {
         extras = extras.lines()
                 .map(String::strip)
@@ -50,6 +53,40 @@ public record CloseOutEntry(
         cylinders = List.copyOf(cylinders);
         used = List.copyOf(used);
         tests = List.copyOf(tests);
+    }
+
+    /** An entry that names no hour. */
+    public CloseOutEntry(
+            String formKey,
+            String truck,
+            @Nullable String week,
+            @Nullable LocalDate doneOn,
+            @Nullable Double labourHours,
+            @Nullable Double odometerKm,
+            @Nullable Double engineHours,
+            boolean meterReplaced,
+            String extras,
+            List<String> tasks,
+            @Nullable LocalDate recheckOn,
+            List<Cylinder> cylinders,
+            List<Used> used,
+            List<Test> tests) {
+        this(
+                formKey,
+                truck,
+                week,
+                doneOn,
+                labourHours,
+                odometerKm,
+                engineHours,
+                meterReplaced,
+                extras,
+                tasks,
+                recheckOn,
+                cylinders,
+                used,
+                tests,
+                null);
     }
 
     /**
@@ -65,6 +102,7 @@ public record CloseOutEntry(
      * @param readBack the code as read back from the controller, empty where it was compared by eye
      * @param compared whether it was read back and compared by eye: the same
      * @param reason why nothing was fitted
+     * @param failedFirst serial of a new injector that was fitted before and failed at once, or empty
      */
     public record Cylinder(
             int cylinder,
@@ -76,7 +114,23 @@ public record CloseOutEntry(
             boolean programmed,
             String readBack,
             boolean compared,
-            String reason) {}
+            String reason,
+            String failedFirst) {
+        /** Where the first one fitted works. */
+        public Cylinder(
+                int cylinder,
+                boolean fitted,
+                @Nullable Found found,
+                String serial,
+                String code,
+                @Nullable Origin origin,
+                boolean programmed,
+                String readBack,
+                boolean compared,
+                String reason) {
+            this(cylinder, fitted, found, serial, code, origin, programmed, readBack, compared, reason, "");
+        }
+    }
 
     /** Pieces of a part that were used. */
     public record Used(String part, double pieces) {}

@@ -27,6 +27,18 @@ final class CloseOutNotes {
                 words(made) + (made.why().isEmpty() ? "" : "; because: " + made.why()));
     }
 
+    static void voided(Connection connection, Instant at, String by, CloseOut made, String why) throws SQLException {
+        AuditTrail.write(
+                connection,
+                at,
+                by,
+                "void a close-out",
+                "truck " + made.truck() + ", " + made.doneOn()
+                        + (made.week() == null ? "" : ", visit of " + made.week()),
+                words(made),
+                "void; because: " + why);
+    }
+
     private static String earlier(CloseOut made) {
         return made.cylinders().stream()
                 .filter(Done::fitted)
@@ -46,6 +58,9 @@ final class CloseOutNotes {
                             ? "found " + String.valueOf(done.found()).toLowerCase(java.util.Locale.ROOT) + ", "
                                     + serial(done.serial()) + " fitted"
                                     + (done.code() == null ? "" : ", code " + done.code())
+                                    + (done.failedFirst() == null
+                                            ? ""
+                                            : ", after serial " + done.failedFirst() + " failed at once")
                             : "not done, " + done.reason()));
         }
         words.add(made.labourHours() + " h");

@@ -3,6 +3,7 @@ package dev.injectorplanner.app.closeout;
 import dev.injectorplanner.app.closeout.CloseOut.Done;
 import dev.injectorplanner.app.closeout.CloseOut.ReadBack;
 import dev.injectorplanner.app.closeout.CloseOut.Taken;
+import dev.injectorplanner.app.closeout.CloseOut.Voided;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Origin;
@@ -43,7 +44,10 @@ final class CloseOutRows {
 
     /** A depot's since a moment, the newest first. */
     List<CloseOut> since(String depot, Instant moment) throws SQLException {
-        return list("c.depot = ? and c.closed_at >= ? order by c.made_at desc, c.id desc", depot, moment);
+        return list(
+                "c.depot = ? and c.closed_at >= ? and c.voided_at is null order by c.made_at desc, c.id desc",
+                depot,
+                moment);
     }
 
     private List<CloseOut> list(String where, Object... values) throws SQLException {
@@ -80,7 +84,21 @@ final class CloseOutRows {
                 row.getString("made_by"),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                finished(row),
+                voided(row));
+    }
+
+    /** Close-outs of earlier versions of the program know the moment of their reading, or of their entry. */
+    private static Instant finished(ResultSet row) throws SQLException {
+        Instant finished = StoreSql.instant(row, "finished_at");
+        Instant read = StoreSql.instant(row, "read_at");
+        return finished != null ? finished : read != null ? read : StoreSql.moment(row, "closed_at");
+    }
+
+    private static @Nullable Voided voided(ResultSet row) throws SQLException {
+        Instant at = StoreSql.instant(row, "voided_at");
+        return at == null ? null : new Voided(at, row.getString("voided_by"), row.getString("void_reason"));
     }
 
     private static List<String> lines(String text) {
@@ -138,7 +156,9 @@ final class CloseOutRows {
                 bare.madeBy(),
                 cylinders,
                 used,
-                tests);
+                tests,
+                bare.finishedAt(),
+                bare.voided());
     }
 
     private static Done done(ResultSet row) throws SQLException {
@@ -156,7 +176,10 @@ final class CloseOutRows {
                 origin == null ? null : Origin.valueOf(origin),
                 row.getBoolean("programmed"),
                 ReadBack.valueOf(row.getString("read_back")),
-                row.getString("reason"));
+                row.getString("reason"),
+                row.getInt("fitting"),
+                row.getInt("old_fitting"),
+                row.getString("failed_first_serial"));
     }
 
     long newId() throws SQLException {
@@ -168,7 +191,8 @@ final class CloseOutRows {
                 connection,
                 "insert into close_out (id, form_key, truck, depot, week, done_on, version, corrects, why, labour_hours,"
                         + " odometer_km, engine_hours, meter_replaced, extras, tasks, recheck_on, read_at, remarks,"
-                        + " closed_at, made_at, made_by) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                        + " closed_at, made_at, made_by, finished_at) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?,"
+                        + " ?, ?, ?)",
                 made.id(),
                 made.formKey(),
                 made.truck(),
@@ -189,7 +213,8 @@ final class CloseOutRows {
                 String.join("\n", made.remarks()),
                 made.closedAt(),
                 made.madeAt(),
-                made.madeBy());
+                made.madeBy(),
+                made.finishedAt());
         for (Done done : made.cylinders()) {
             insert(made.id(), done);
         }
@@ -224,8 +249,8 @@ final class CloseOutRows {
         StoreSql.update(
                 connection,
                 "insert into close_out_cylinder (close_out, cylinder, fitted, found, old_serial, old_fitted_on, part,"
-                        + " serial, calibration_code, origin, programmed, read_back, reason)"
-                        + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                        + " serial, calibration_code, origin, programmed, read_back, reason, fitting,"
+                        + " old_fitting, failed_first_serial) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                 id,
                 done.cylinder(),
                 done.fitted(),
@@ -238,7 +263,21 @@ final class CloseOutRows {
                 name(done.origin()),
                 done.programmed(),
                 done.readBack().name(),
-                done.reason());
+                done.reason(),
+                done.fitting(),
+                done.oldFitting(),
+                done.failedFirst());
+    }
+
+    /** Notes that one means nothing any more. */
+    void markVoid(long id, Voided voided) throws SQLException {
+        StoreSql.update(
+                connection,
+                "update close_out set voided_at = ?, voided_by = ?, void_reason = ? where id = ?",
+                voided.at(),
+                voided.by(),
+                voided.why(),
+                id);
     }
 
     private static @Nullable String name(@Nullable Enum<?> value) {

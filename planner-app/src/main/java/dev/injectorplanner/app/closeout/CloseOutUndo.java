@@ -33,12 +33,14 @@ final class CloseOutUndo {
                 stillThere(made, done, injectors);
                 StoreSql.update(
                         connection,
-                        "delete from injector where truck = ? and cylinder = ? and fitted_on = ?",
+                        "delete from injector where truck = ? and cylinder = ? and fitted_on = ? and fitting between ? and ?",
                         made.truck(),
                         done.cylinder(),
-                        made.doneOn());
+                        made.doneOn(),
+                        done.failedFirst() == null ? done.fitting() : done.fitting() - 1,
+                        done.fitting());
                 injectors.stream()
-                        .filter(row -> at(row, done.cylinder(), done.oldFittedOn()))
+                        .filter(row -> at(row, done.cylinder(), done.oldFittedOn(), done.oldFitting()))
                         .map(Lives::goingOn)
                         .forEach(goingOn::add);
             }
@@ -60,11 +62,12 @@ final class CloseOutUndo {
             stock.add(taken.part(), taken.taken());
         }
         StockInjectorRows.putBack(connection, made.id());
+        new CloseOutEnded(connection, made.id()).giveBack(made);
     }
 
     private static void stillThere(CloseOut made, Done done, List<FittedInjector> injectors) {
-        boolean there =
-                injectors.stream().anyMatch(row -> at(row, done.cylinder(), made.doneOn()) && row.removedOn() == null);
+        boolean there = injectors.stream()
+                .anyMatch(row -> at(row, done.cylinder(), made.doneOn(), done.fitting()) && row.removedOn() == null);
         if (!there) {
             throw RefusedEntryException.of(
                     "c" + done.cylinder() + ".serial",
@@ -74,7 +77,7 @@ final class CloseOutUndo {
         }
     }
 
-    private static boolean at(FittedInjector row, int cylinder, @Nullable LocalDate fittedOn) {
-        return row.cylinder() == cylinder && row.fittedOn().equals(fittedOn);
+    private static boolean at(FittedInjector row, int cylinder, @Nullable LocalDate fittedOn, int fitting) {
+        return row.cylinder() == cylinder && row.fittedOn().equals(fittedOn) && row.fitting() == fitting;
     }
 }

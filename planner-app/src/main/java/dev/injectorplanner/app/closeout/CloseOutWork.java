@@ -5,16 +5,19 @@ import dev.injectorplanner.app.closeout.CloseOut.ReadBack;
 import dev.injectorplanner.app.closeout.CloseOut.Taken;
 import dev.injectorplanner.app.closeout.CloseOutEntry.Cylinder;
 import dev.injectorplanner.app.closeout.CloseOutEntry.Used;
+import dev.injectorplanner.app.closeout.NewInjector.FailedFirst;
 import dev.injectorplanner.app.stock.OnHandStock;
 import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.app.stock.StockInjectorRows;
 import dev.injectorplanner.app.store.StockCause;
-import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.FittedInjector;
+import dev.injectorplanner.core.fleet.Found;
+import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.fleet.TaskDone;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -57,12 +60,12 @@ final class CloseOutWork {
         List<Taken> taken = stock(checked, remarks);
         CloseOut made = made(id, checked, before, why, read, remarks, taken);
         rows.insert(made);
+        CloseOutEnded ended = new CloseOutEnded(connection, id);
         for (NewInjector injector : checked.injectors()) {
-            shelf(checked, injector, id);
+            shelf(checked, injector, id, ended);
         }
-        if (before == null) {
-            over(checked);
-        }
+        over(checked, ended);
+        tasks(checked, ended);
         CloseOutNotes.closedOut(connection, at, by, before, made);
         return made;
     }
@@ -75,24 +78,45 @@ final class CloseOutWork {
             if (old != null) {
                 rows.add(Lives.ended(old, checked.doneOn(), entry.odometerKm(), entry.engineHours(), injector.found()));
             }
-            rows.add(new FittedInjector(
-                    entry.truck(),
-                    injector.cylinder(),
-                    injector.part().part(),
-                    injector.serial(),
-                    injector.code(),
-                    injector.origin(),
-                    checked.doneOn(),
-                    entry.odometerKm(),
-                    entry.engineHours(),
-                    null,
-                    null,
-                    null,
-                    null));
+            FailedFirst failed = injector.failedFirst();
+            if (failed != null) {
+                Origin origin = failed.shelf() == null
+                        ? injector.origin()
+                        : failed.shelf().origin();
+                FittedInjector first =
+                        fitted(checked, injector, failed.serial(), code(failed), origin, injector.fitting() - 1);
+                rows.add(Lives.ended(first, checked.doneOn(), entry.odometerKm(), entry.engineHours(), Found.FAILED));
+            }
+            rows.add(fitted(
+                    checked, injector, injector.serial(), injector.code(), injector.origin(), injector.fitting()));
         }
         if (!rows.isEmpty()) {
             writer.merge(FittedInjector.class, rows, true);
         }
+    }
+
+    private static @Nullable String code(FailedFirst failed) {
+        return failed.shelf() == null ? null : failed.shelf().code();
+    }
+
+    private static FittedInjector fitted(
+            Checked checked, NewInjector injector, String serial, @Nullable String code, Origin origin, int fitting) {
+        CloseOutEntry entry = checked.entry();
+        return new FittedInjector(
+                entry.truck(),
+                injector.cylinder(),
+                injector.part().part(),
+                serial,
+                code,
+                origin,
+                checked.doneOn(),
+                entry.odometerKm(),
+                entry.engineHours(),
+                null,
+                null,
+                null,
+                null,
+                fitting);
     }
 
     private void reading(Checked checked) {
@@ -113,7 +137,9 @@ final class CloseOutWork {
 
     private List<Taken> stock(Checked checked, List<String> remarks) {
         Map<String, Double> used = new TreeMap<>();
-        checked.injectors().forEach(injector -> used.merge(injector.part().part(), 1.0, Double::sum));
+        checked.injectors()
+                .forEach(injector ->
+                        used.merge(injector.part().part(), injector.failedFirst() == null ? 1.0 : 2.0, Double::sum));
         for (Used each : checked.entry().used()) {
             if (each.pieces() > 0) {
                 used.merge(each.part(), each.pieces(), Double::sum);
@@ -132,28 +158,50 @@ final class CloseOutWork {
         return taken;
     }
 
-    private void shelf(Checked checked, NewInjector injector, long id) throws SQLException {
+    private void shelf(Checked checked, NewInjector injector, long id, CloseOutEnded ended) throws SQLException {
         StockInjector shelf = injector.shelf();
-        for (StockInjector meant :
-                StockInjectorRows.boundTo(connection, checked.truck().truck())) {
-            boolean other = shelf == null || meant.id() != shelf.id();
-            if (other && meant.isFor(checked.truck().truck(), injector.cylinder())) {
-                StockInjectorRows.release(connection, meant.id());
+        FailedFirst failed = injector.failedFirst();
+        StockInjector tried = failed == null ? null : failed.shelf();
+        String truck = checked.truck().truck();
+        for (StockInjector meant : StockInjectorRows.boundTo(connection, truck)) {
+            boolean taken = shelf != null && meant.id() == shelf.id() || tried != null && meant.id() == tried.id();
+            if (!taken && meant.isFor(truck, injector.cylinder())) {
+                ended.kitPlace(meant);
             }
         }
         if (shelf != null) {
             StockInjectorRows.gone(connection, shelf.id(), at, by, id);
         }
+        if (tried != null) {
+            StockInjectorRows.gone(connection, tried.id(), at, by, id);
+        }
     }
 
     /** The visit is over: it is confirmed no more, and a pin to its week holds no more. */
-    private void over(Checked checked) throws SQLException {
+    private static void over(Checked checked, CloseOutEnded ended) throws SQLException {
         String truck = checked.truck().truck();
         String week = checked.entry().week();
-        StoreSql.update(connection, "delete from announced_visit where truck = ?", truck);
+        ended.confirmation(truck);
         if (week != null) {
-            StoreSql.update(
-                    connection, "delete from plan_hold where truck = ? and slot = 'pin' and week = ?", truck, week);
+            ended.pin(truck, week);
+        }
+    }
+
+    /** Services count from this day on; one that a file notes on the very day stays as the file says. */
+    private void tasks(Checked checked, CloseOutEnded ended) throws SQLException {
+        CloseOutEntry entry = checked.entry();
+        List<TaskDone> there = writer.ofTrucks(TaskDone.class, List.of(entry.truck()));
+        List<TaskDone> rows = new ArrayList<>();
+        for (String task : entry.tasks()) {
+            boolean noted = there.stream()
+                    .anyMatch(row -> row.task().equals(task) && row.doneOn().equals(checked.doneOn()));
+            if (!noted) {
+                ended.task(task);
+                rows.add(new TaskDone(entry.truck(), task, checked.doneOn(), entry.odometerKm(), entry.engineHours()));
+            }
+        }
+        if (!rows.isEmpty()) {
+            writer.merge(TaskDone.class, rows, true);
         }
     }
 
@@ -191,7 +239,9 @@ final class CloseOutWork {
                 by,
                 done(checked),
                 taken,
-                entry.tests());
+                entry.tests(),
+                checked.moment(),
+                null);
     }
 
     private static List<Done> done(Checked checked) {
@@ -211,7 +261,10 @@ final class CloseOutWork {
                         null,
                         false,
                         ReadBack.NONE,
-                        each.reason().strip()));
+                        each.reason().strip(),
+                        1,
+                        1,
+                        null));
             }
         }
         done.sort(java.util.Comparator.comparing(Done::cylinder));
@@ -233,6 +286,9 @@ final class CloseOutWork {
                 injector.origin(),
                 !code.isEmpty(),
                 injector.readBack(),
-                "");
+                "",
+                injector.fitting(),
+                old == null ? 1 : old.fitting(),
+                injector.failedFirst() == null ? null : injector.failedFirst().serial());
     }
 }

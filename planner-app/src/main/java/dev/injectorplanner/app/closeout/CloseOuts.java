@@ -1,11 +1,13 @@
 package dev.injectorplanner.app.closeout;
 
+import dev.injectorplanner.app.alert.ClearedAlerts;
 import dev.injectorplanner.app.entry.EntryProblem;
 import dev.injectorplanner.app.entry.EntryProblems;
 import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.stock.StockInjectorRows;
 import dev.injectorplanner.app.store.StockCause;
 import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.core.check.Require;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -13,6 +15,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Visits that are over: what was found, fitted, coded, checked and used, and what that means for the fleet's tables. */
 public final class CloseOuts {
@@ -72,12 +76,7 @@ public final class CloseOuts {
      */
     public Saved correct(long id, CloseOutEntry entry, String why, Instant at, String by, LocalDate today) {
         requireKey(entry);
-        EntryProblems problems = new EntryProblems();
-        if (why.isBlank()) {
-            problems.add("why", "reason for the correction: is empty", "enter what was wrong");
-        }
-        problems.guarded("why", () -> Require.text("reason for the correction", why));
-        problems.throwIfAny();
+        requireReason("reason for the correction", why);
         return store.inJointTransaction((connection, writer) -> {
             StockInjectorRows.takeTurn(connection);
             CloseOutRows rows = new CloseOutRows(connection);
@@ -85,18 +84,66 @@ public final class CloseOuts {
             if (there.isPresent()) {
                 return new Saved(there.get(), true);
             }
-            CloseOut before = rows.find(id)
-                    .filter(row -> row.holds() && row.truck().equals(entry.truck()))
-                    .orElseThrow(() -> RefusedEntryException.of(
-                            "why",
-                            "this version of the close-out is out of date",
-                            "open the newest version and correct that"));
-            writer.because(new StockCause(
-                    StockCause.Kind.GIVEN_BACK, "truck " + before.truck(), "corrected: " + why.strip(), at, by));
+            CloseOut before = standing(rows, id, entry.truck());
+            givenBack(writer, before, "corrected: " + why.strip(), at, by);
             new CloseOutUndo(connection, writer).undo(before);
-            Checked checked = new EntryCheck(connection, writer, entry).check(at, today);
-            return new Saved(new CloseOutWork(connection, writer, at, by).write(checked, before, why), false);
+            Checked checked = new EntryCheck(connection, writer, entry, before).check(at, today);
+            CloseOut made = new CloseOutWork(connection, writer, at, by).write(checked, before, why);
+            ClearedAlerts.openAgain(connection, reopened(before, made.fitted(), at, by, "the close-out was corrected"));
+            return new Saved(made, false);
         });
+    }
+
+    /**
+     * Voids a close-out: all that it wrote is taken back, and it stays readable.
+     *
+     * @param why the reason, not empty
+     * @throws RefusedEntryException where something was built on it, or it does not hold any more
+     */
+    public CloseOut voidIt(long id, String truck, String why, Instant at, String by) {
+        requireReason("reason for voiding it", why);
+        return store.inJointTransaction((connection, writer) -> {
+            StockInjectorRows.takeTurn(connection);
+            CloseOutRows rows = new CloseOutRows(connection);
+            CloseOut before = standing(rows, id, truck);
+            givenBack(writer, before, "voided: " + why.strip(), at, by);
+            new CloseOutUndo(connection, writer).undo(before);
+            rows.markVoid(id, new CloseOut.Voided(at, by, why.strip()));
+            ClearedAlerts.openAgain(connection, reopened(before, List.of(), at, by, "the close-out was voided"));
+            CloseOutNotes.voided(connection, at, by, before, why.strip());
+            return rows.find(id).orElseThrow();
+        });
+    }
+
+    private static ClearedAlerts.ByWork reopened(
+            CloseOut before, List<Integer> stillFitted, Instant at, String by, String why) {
+        Set<Integer> cylinders = new TreeSet<>(before.fitted());
+        cylinders.removeAll(stillFitted);
+        Instant tested = before.tests().isEmpty() ? null : before.readAt();
+        return new ClearedAlerts.ByWork(
+                before.truck(), before.doneOn(), cylinders, stillFitted.isEmpty(), tested, at, by, why);
+    }
+
+    private static void givenBack(StoreWriter writer, CloseOut before, String why, Instant at, String by) {
+        writer.because(new StockCause(StockCause.Kind.GIVEN_BACK, "truck " + before.truck(), why, at, by));
+    }
+
+    private static CloseOut standing(CloseOutRows rows, long id, String truck) throws java.sql.SQLException {
+        return rows.find(id)
+                .filter(row -> row.holds() && row.truck().equals(truck))
+                .orElseThrow(() -> RefusedEntryException.of(
+                        "why",
+                        "this version of the close-out is out of date",
+                        "open the newest version and correct that"));
+    }
+
+    private static void requireReason(String what, String why) {
+        EntryProblems problems = new EntryProblems();
+        if (why.isBlank()) {
+            problems.add("why", what + ": is empty", "enter what was wrong");
+        }
+        problems.guarded("why", () -> Require.text(what, why));
+        problems.throwIfAny();
     }
 
     private static void requireKey(CloseOutEntry entry) {

@@ -2,6 +2,7 @@ package dev.injectorplanner.app.closeout;
 
 import dev.injectorplanner.app.closeout.CloseOut.ReadBack;
 import dev.injectorplanner.app.closeout.CloseOutEntry.Cylinder;
+import dev.injectorplanner.app.closeout.NewInjector.FailedFirst;
 import dev.injectorplanner.app.entry.EntryProblems;
 import dev.injectorplanner.app.entry.KnownFleet;
 import dev.injectorplanner.app.stock.SerialCodes;
@@ -9,6 +10,7 @@ import dev.injectorplanner.app.stock.SerialLookup;
 import dev.injectorplanner.app.stock.SerialLookup.InEngine;
 import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.app.stock.StockInjectorRows;
+import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Found;
@@ -82,6 +84,7 @@ final class CylinderCheck {
         }
         ReadBack readBack = code.isEmpty() ? ReadBack.NONE : confirmed(entry, part, code, where, field);
         Optional<FittedInjector> old = old(entry.cylinder(), where, field);
+        FailedFirst failedFirst = failedFirst(entry, serial, where, field);
         if (problems.list().size() > before || found == null) {
             return null;
         }
@@ -94,7 +97,46 @@ final class CylinderCheck {
                 code,
                 origin(entry, shelf, part),
                 readBack,
-                shelf);
+                shelf,
+                nextFitting(entry.cylinder()) + (failedFirst == null ? 0 : 1),
+                failedFirst);
+    }
+
+    /** One that was fitted first and failed at once: known by its serial, in stock or never received. */
+    private @Nullable FailedFirst failedFirst(Cylinder entry, String fitted, String where, String field)
+            throws SQLException {
+        String serial = SerialCodes.serial(entry.failedFirst());
+        if (serial.isEmpty()) {
+            return null;
+        }
+        String what = where + "failed at once, serial \"" + serial + "\": ";
+        StockInjector shelf =
+                StockInjectorRows.findThere(connection, "serial", serial).orElse(null);
+        if (serial.equals(fitted)) {
+            problems.add(
+                    field + "failedFirst", what + "is the serial of the one that works", "read both injectors again");
+        } else if (shelf != null
+                && (!shelf.depot().equals(truck.depot()) || !shelf.part().equals(family.injectorPart()))) {
+            problems.add(
+                    field + "failedFirst",
+                    what + "is in stock as a " + shelf.part() + " at another depot, or is another part",
+                    "read it on the injector again");
+        }
+        for (InEngine there : new SerialLookup(connection, truck.depot()).fittedWithSerial(serial)) {
+            problems.add(field + "failedFirst", what + there.words(), "read it on the injector again");
+        }
+        problems.guarded(field + "failedFirst", () -> Require.name("serial", serial));
+        return new FailedFirst(serial, shelf);
+    }
+
+    private int nextFitting(int cylinder) {
+        return 1
+                + injectors.stream()
+                        .filter(each ->
+                                each.cylinder() == cylinder && each.fittedOn().equals(doneOn))
+                        .mapToInt(FittedInjector::fitting)
+                        .max()
+                        .orElse(0);
     }
 
     private Part part(@Nullable StockInjector shelf) {
@@ -224,18 +266,18 @@ final class CylinderCheck {
         return ReadBack.TYPED;
     }
 
-    /** What is in the cylinder now; it, and all before it, must have gone in before that day. */
+    /** What is in the cylinder now; it, and all before it, must have gone in on that day or before. */
     private Optional<FittedInjector> old(int cylinder, String where, String field) {
         for (FittedInjector each : injectors) {
             boolean later = each.cylinder() == cylinder
-                    && (!each.fittedOn().isBefore(doneOn)
+                    && (each.fittedOn().isAfter(doneOn)
                             || each.removedOn() != null && each.removedOn().isAfter(doneOn));
             if (later) {
                 problems.add(
                         field + "serial",
-                        where + "an injector went in on " + each.fittedOn()
+                        where + "an injector went in on " + each.fittedOn() // one of an unknown day is never later
                                 + (each.removedOn() == null ? "" : " and came out on " + each.removedOn())
-                                + ", not before " + doneOn,
+                                + ", after " + doneOn,
                         "correct the day, or correct that close-out");
                 return Optional.empty();
             }

@@ -27,6 +27,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Checks a whole entry against the fleet, and gathers all that is wrong with it. */
 final class EntryCheck {
@@ -39,11 +40,19 @@ final class EntryCheck {
     private final CloseOutEntry entry;
     private final EntryProblems problems = new EntryProblems();
 
+    private final @Nullable CloseOut before;
+
     EntryCheck(Connection connection, StoreWriter writer, CloseOutEntry entry) {
+        this(connection, writer, entry, null);
+    }
+
+    /** @param before the version that it corrects, already undone, or null */
+    EntryCheck(Connection connection, StoreWriter writer, CloseOutEntry entry, @Nullable CloseOut before) {
         this.connection = connection;
         this.writer = writer;
         this.known = new KnownFleet(writer);
         this.entry = entry;
+        this.before = before;
     }
 
     /**
@@ -91,15 +100,41 @@ final class EntryCheck {
         return day;
     }
 
-    /** Now, or noon of an earlier day; a second later each time that the truck has a reading or test then. */
+    /**
+     * When it was finished: the hour entered; else what the corrected version says of the same day; else now, or noon of an
+     * earlier day. A second later each time that the truck has a reading or test then.
+     */
     private Instant moment(LocalDate doneOn, Instant at, ZoneId zone) throws SQLException {
-        Instant moment = LocalDate.ofInstant(at, zone).equals(doneOn)
-                ? at.truncatedTo(ChronoUnit.SECONDS)
-                : doneOn.atTime(LocalTime.NOON).atZone(zone).toInstant();
+        Instant moment = finished(doneOn, at, zone);
         while (taken(moment)) {
             moment = moment.plusSeconds(1);
         }
         return moment;
+    }
+
+    private Instant finished(LocalDate doneOn, Instant at, ZoneId zone) {
+        LocalTime hour = entry.finishedAt();
+        if (before != null && before.doneOn().equals(doneOn)) {
+            LocalTime kept = before.finishedAt().atZone(zone).toLocalTime().truncatedTo(ChronoUnit.MINUTES);
+            if (hour == null || hour.truncatedTo(ChronoUnit.MINUTES).equals(kept)) {
+                return before.finishedAt();
+            }
+        }
+        boolean today = LocalDate.ofInstant(at, zone).equals(doneOn);
+        if (hour == null) {
+            return today
+                    ? at.truncatedTo(ChronoUnit.SECONDS)
+                    : doneOn.atTime(LocalTime.NOON).atZone(zone).toInstant();
+        }
+        Instant finished = doneOn.atTime(hour).atZone(zone).toInstant();
+        if (today && finished.isAfter(at.plusSeconds(60))) {
+            problems.add(
+                    "finishedAt",
+                    "hour finished \"" + hour + "\": is after now, "
+                            + at.atZone(zone).toLocalTime().truncatedTo(ChronoUnit.MINUTES),
+                    "enter the hour at which the work was finished");
+        }
+        return finished;
     }
 
     private boolean taken(Instant moment) throws SQLException {

@@ -37,6 +37,7 @@ final class Lives {
                 on,
                 odometerKm,
                 hours,
-                found);
+                found,
+                row.fitting());
     }
 }

@@ -14,7 +14,7 @@ import java.time.Instant;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Checks the meters against their last readings, while the truck is still there to be looked at. */
+/** Checks the meters against the nearest readings before and after. */
 final class MeterCheck {
     private final Connection connection;
     private final String truck;
@@ -30,33 +30,45 @@ final class MeterCheck {
         this.problems = problems;
     }
 
-    private record Last(double value, Instant at) {}
+    private record Near(double value, Instant at, boolean replaced) {}
+
+    /** Judges a reading by the one before it. */
+    private interface Rule {
+        MeterVerdict judge(double previous, double current, double days, boolean replaced);
+    }
 
     /** Whether both meters can be kept. */
     void check(@Nullable Double odometerKm, @Nullable Double engineHours) throws SQLException {
         if (odometerKm != null && inRange("odometer", odometerKm, Reading.MOST_KM, "km")) {
-            Optional<Last> last = last("odometer_km");
-            if (last.isPresent()) {
-                Last before = last.get();
-                say(
-                        "odometer",
-                        odometerKm,
-                        "km",
-                        before,
-                        MeterRules.odometer(before.value(), odometerKm, days(before), replaced));
-            }
+            check("odometer", "odometer_km", odometerKm, "km", MeterRules::odometer);
         }
         if (engineHours != null && inRange("engineHours", engineHours, Reading.MOST_HOURS, "h")) {
-            Optional<Last> last = last("engine_hours");
-            if (last.isPresent()) {
-                Last before = last.get();
-                say(
-                        "engineHours",
-                        engineHours,
-                        "h",
-                        before,
-                        MeterRules.engineHours(before.value(), engineHours, days(before), replaced));
-            }
+            check("engineHours", "engine_hours", engineHours, "h", MeterRules::engineHours);
+        }
+    }
+
+    private void check(String field, String column, double value, String unit, Rule rule) throws SQLException {
+        Optional<Near> before = near(column, "taken_at < ?", "desc");
+        if (before.isPresent()) {
+            Near last = before.get();
+            say(field, value, unit, last, rule.judge(last.value(), value, days(last.at(), at), replaced));
+        }
+        Optional<Near> after = near(column, "taken_at > ?", "asc");
+        if (after.isPresent()) {
+            Near next = after.get();
+            MeterVerdict verdict = rule.judge(value, next.value(), days(at, next.at()), next.replaced());
+            sayAfter(field, value, unit, next, verdict);
+        }
+    }
+
+    private void sayAfter(String field, double value, String unit, Near next, MeterVerdict verdict) {
+        if (!verdict.usable()) {
+            String than = verdict == MeterVerdict.IMPLAUSIBLE ? "leaves more than a truck can do until " : "is above ";
+            problems.add(
+                    field,
+                    words(field) + " \"" + said(value) + " " + unit + "\": " + than + said(next.value()) + " " + unit
+                            + " read on " + next.at().toString().substring(0, 10),
+                    "correct it, or the day and hour on which the work was finished");
         }
     }
 
@@ -73,15 +85,15 @@ final class MeterCheck {
         return within;
     }
 
-    private double days(Last before) {
-        return Duration.between(before.at(), at).toSeconds() / 86_400.0;
+    private static double days(Instant from, Instant to) {
+        return Duration.between(from, to).toSeconds() / 86_400.0;
     }
 
     private static String words(String field) {
         return field.equals("odometer") ? "odometer" : "engine hours";
     }
 
-    private void say(String field, double value, String unit, Last before, MeterVerdict verdict) {
+    private void say(String field, double value, String unit, Near before, MeterVerdict verdict) {
         if (!verdict.usable()) {
             String than = verdict == MeterVerdict.IMPLAUSIBLE ? "is more than a truck can do since " : "is below ";
             problems.add(
@@ -97,12 +109,14 @@ final class MeterCheck {
         return Require.plain(Math.rint(value * 10) / 10);
     }
 
-    private Optional<Last> last(String column) throws SQLException {
+    private Optional<Near> near(String column, String when, String order) throws SQLException {
         return StoreSql.list(
                         connection,
-                        "select " + column + ", taken_at from reading where truck = ? and taken_at < ? and " + column
-                                + " is not null order by taken_at desc fetch first 1 rows only",
-                        row -> new Last(row.getDouble(1), StoreSql.moment(row, "taken_at")),
+                        "select " + column + ", taken_at, meter_replaced from reading where truck = ? and " + when
+                                + " and " + column + " is not null order by taken_at " + order
+                                + " fetch first 1 rows only",
+                        row -> new Near(
+                                row.getDouble(1), StoreSql.moment(row, "taken_at"), row.getBoolean("meter_replaced")),
                         truck,
                         at)
                 .stream()

@@ -20,6 +20,8 @@ import org.jspecify.annotations.Nullable;
  * @param origin new or reman
  * @param readBack how the code was read back
  * @param shelf where it lay, or null where it was not received
+ * @param fitting its order among those that went into the cylinder that day
+ * @param failedFirst one that was fitted before it and failed at once, or null
  */
 record NewInjector(
         int cylinder,
@@ -30,4 +32,9 @@ record NewInjector(
         String code,
         Origin origin,
         ReadBack readBack,
-        @Nullable StockInjector shelf) {}
+        @Nullable StockInjector shelf,
+        int fitting,
+        @Nullable FailedFirst failedFirst) {
+    /** A new injector that failed at once: its serial, and where it lay. */
+    record FailedFirst(String serial, @Nullable StockInjector shelf) {}
+}

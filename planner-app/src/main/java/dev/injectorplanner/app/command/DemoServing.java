@@ -14,9 +14,11 @@ import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.generate.DemoFleet;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.InstantSource;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 
 /** What is different when the demo is served: its folder, its day, its people. */
@@ -44,9 +46,15 @@ final class DemoServing {
         return StoreSettings.embedded(folder);
     }
 
-    /** Every start is the morning of the day that the fleet was made for. */
-    static SiteClock clock() {
-        return new SiteClock(DemoDay.clock());
+    /**
+     * The morning of the day that the fleet was made for, or where its store left off.
+     *
+     * @param opening the demo's store, waited for when somebody first asks for the time
+     */
+    static SiteClock clock(CompletableFuture<Application> opening) {
+        CompletableFuture<InstantSource> source = opening.thenApply(
+                application -> DemoDay.clock(application.store().dataSource()));
+        return new SiteClock(() -> source.join().instant());
     }
 
     /** New passwords for the demo's people, shown once. */

@@ -22,6 +22,7 @@ import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.PlanChange;
 import dev.injectorplanner.core.plan.PlanCost;
+import dev.injectorplanner.core.plan.RecordsState;
 import dev.injectorplanner.core.plan.SafetyCase;
 import dev.injectorplanner.core.plan.TruckReason;
 import dev.injectorplanner.core.plan.Unplanned;
@@ -73,6 +74,8 @@ record PlanJsonView(
         List<CoolantNeed> coolantNeeds,
         List<CoolantWeek> coolantWeeks,
         List<Assumption> assumptions,
+        List<String> recordsLack,
+        RecordsState records,
         @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable PlanChange change) {
     /** @param change what was tried changes, or null where nothing was */
     static PlanJsonView of(Plan plan, @Nullable PlanChange change) {
@@ -109,6 +112,8 @@ record PlanJsonView(
                 plan.coolantNeeds(),
                 plan.coolant().weeks(),
                 plan.assumptions(),
+                plan.records().sentences(),
+                plan.records(),
                 change);
     }
 

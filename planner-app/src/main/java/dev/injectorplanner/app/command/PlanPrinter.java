@@ -34,6 +34,7 @@ final class PlanPrinter {
                 "Plan of %s, weeks %s to %s%n",
                 plan.today(), plan.firstWeek(), plan.firstWeek().plus(plan.weeks() - 1));
         plan.safety().forEach(each -> out.println("SAFETY  " + each.words()));
+        plan.records().sentences().forEach(line -> out.println("RECORDS  " + line));
         dueItems(plan.dueItems());
         expected(plan.risks());
         hours(plan);

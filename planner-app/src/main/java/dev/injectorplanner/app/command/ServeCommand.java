@@ -79,7 +79,7 @@ final class ServeCommand implements Callable<Integer> {
         StoreSettings place = demo ? DemoServing.place(store, listening) : store.settings();
         LoggerFactory.getLogger(ServeCommand.class).debug("Opening {}", place); // before a second thread logs
         var opening = CompletableFuture.supplyAsync(() -> Application.open(place));
-        SiteClock clock = demo ? DemoServing.clock() : new SiteClock(InstantSource.system());
+        SiteClock clock = demo ? DemoServing.clock(opening) : new SiteClock(InstantSource.system());
         try (RunningApp running = WebApp.start(opening, jobs, listening, clock, provider)) {
             announce(running, provider);
             running.await();

@@ -32,6 +32,7 @@ final class OrderLetter {
                                 : late
                                         + " of them may be late at the longest lead time: request express shipment, or postpone the visit.")
                 .table("Order now", OrderColumns.MAIL, now);
+        planned.plan().records().of(depot).sentences().forEach(line -> letter.say("RECORDS. " + line));
         return Optional.of(Workbooks.along(
                 withQuestions(letter, planned, depot),
                 "parts-needs-" + Workbooks.inFileName(depot) + ".xlsx",

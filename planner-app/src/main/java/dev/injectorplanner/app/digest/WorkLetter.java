@@ -28,6 +28,7 @@ final class WorkLetter {
         plan.safety().stream()
                 .filter(each -> each.depot().equals(depot))
                 .forEach(each -> letter.say("SAFETY. " + each.words()));
+        plan.records().of(depot).sentences().forEach(line -> letter.say("RECORDS. " + line));
         letter.say(AlertLetter.count(visits.size(), "visit") + ", " + String.format(Locale.ROOT, "%.1f", hours)
                         + " hours, Monday " + week.monday() + " to Sunday " + week.sunday() + ".")
                 .table("Visits", VisitColumns.workList(plan), visits);

@@ -44,13 +44,24 @@ public final class AuditTrail {
      */
     public void record(String who, String what, String subject, String before, String after) {
         sql.inTransaction(connection -> {
-            write(connection, clock.instant(), who, what, subject, before, after);
+            insert(connection, clock.instant(), who, what, subject, before, after);
             return true;
         });
     }
 
-    /** As above, within a transaction: kept with the change itself, or not at all. Longer texts are cut, with a mark. */
+    /**
+     * As above, within a transaction: kept with the change itself, or not at all. Longer texts are cut, with a mark.
+     *
+     * @param at when it happened by the clock of whoever asks, such as the demo's day; the trail has one clock, the machine's, so
+     *     that its entries stand in the order in which they were made
+     */
     public static void write(
+            Connection connection, Instant at, String who, String what, String subject, String before, String after)
+            throws SQLException {
+        insert(connection, Instant.now(), who, what, subject, before, after);
+    }
+
+    private static void insert(
             Connection connection, Instant at, String who, String what, String subject, String before, String after)
             throws SQLException {
         StoreSql.update(

@@ -113,6 +113,16 @@ final class VisitSettings {
                     POLICY.usageWindowDays(),
                     (policy, kept) -> policy.withUsageWindowDays((int) number(kept))),
             figure(
+                    "stale-reading-days",
+                    SettingArea.LOOKING_AHEAD,
+                    "Days without a reading",
+                    "a truck not read for more days is reported on the plan, its file and the work list",
+                    Measure.DAYS,
+                    1,
+                    3_650,
+                    POLICY.staleReadingDays(),
+                    (policy, kept) -> policy.withStaleReadingDays((int) number(kept))),
+            figure(
                     "bay-hours-per-day",
                     SettingArea.LOOKING_AHEAD,
                     "Bay hours per day",

@@ -103,12 +103,17 @@ public final class StockInjectorRows {
                 id);
     }
 
-    /** Puts back what a close-out took, free for any cylinder. */
+    /** Puts back what a close-out took: into its kit, or free for any cylinder where another lies in that kit by now. */
     public static void putBack(Connection connection, long closeOut) throws SQLException {
         StoreSql.update(
                 connection,
-                "update shelf_injector set there = 1, gone_at = null, gone_by = null, close_out = null, truck = null,"
-                        + " cylinder = null, bound_at = null, bound_by = null where close_out = ?",
+                "update shelf_injector set truck = null, cylinder = null, bound_at = null, bound_by = null"
+                        + " where close_out = ? and exists (select 1 from shelf_injector o where o.there = 1"
+                        + " and o.truck = shelf_injector.truck and o.cylinder = shelf_injector.cylinder)",
+                closeOut);
+        StoreSql.update(
+                connection,
+                "update shelf_injector set there = 1, gone_at = null, gone_by = null, close_out = null where close_out = ?",
                 closeOut);
     }
 }

@@ -45,6 +45,7 @@ class RouteTableTest {
             GET  /alerts                 ask    in      in    no       no       in
             POST /alerts/x               no     in      in    no       no       no
             GET  /life                   ask    in      in    no       no       in
+            POST /life/x                 no     in      no    no       no       no
             GET  /outlook                ask    in      in    no       no       in
             GET  /outlook/outlook.xlsx   ask    in      in    no       no       in
             GET  /imports                ask    in      in    no       no       in

@@ -9,6 +9,7 @@ import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.DepotShift;
 import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.FailureAnswer;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.fleet.FittedInjector;
@@ -27,6 +28,7 @@ import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.ShopRecords;
 import dev.injectorplanner.core.fleet.StockLine;
+import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.fleet.UnitReturn;
@@ -58,7 +60,8 @@ public final class OneOfEach {
                         Set.of(DayOfWeek.MONDAY, DayOfWeek.FRIDAY),
                         new BigDecimal("78.50"),
                         new BigDecimal("110"),
-                        6.5)),
+                        6.5,
+                        DAY.minusYears(4))),
                 List.of(new CapacityOverride("North", DAY, 0, 0)),
                 List.of(family()),
                 List.of(
@@ -74,7 +77,8 @@ public final class OneOfEach {
                                 "long haul",
                                 DAY.minusYears(3),
                                 null,
-                                DAY.plusMonths(4)),
+                                DAY.plusMonths(4),
+                                DAY.minusYears(2)),
                         new Truck(
                                 "T-2",
                                 new Vin("WDB12345678901234"),
@@ -103,10 +107,39 @@ public final class OneOfEach {
                                 "T-1",
                                 1,
                                 "INJ-4R",
+                                "S101",
+                                "AB13",
+                                Origin.REMAN,
+                                DAY.minusYears(1),
+                                null,
+                                null,
+                                DAY.minusYears(1),
+                                null,
+                                null,
+                                Found.FAILED),
+                        new FittedInjector(
+                                "T-1",
+                                1,
+                                "INJ-4R",
                                 null,
                                 null,
                                 Origin.NEW,
                                 DAY.minusYears(1),
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                2),
+                        new FittedInjector(
+                                "T-1",
+                                2,
+                                "INJ-4R",
+                                null,
+                                null,
+                                Origin.UNKNOWN,
+                                FittedInjector.BEFORE_RECORDS,
                                 null,
                                 null,
                                 null,
@@ -153,7 +186,8 @@ public final class OneOfEach {
                                 null)),
                 List.of(
                         new JobPart("Four", Per.CYLINDER, null, "SEAL-1", 1, 1),
-                        new JobPart("Four", Per.STEP, "cowl", "SEAL-1", 2, 0.25)),
+                        new JobPart("Four", Per.STEP, "cowl", "SEAL-1", 2, 0.25),
+                        new JobPart("Four", Per.TASK, null, "SEAL-1", 1, 1, "fuel filter")),
                 List.of(new StockLine("North", "SEAL-1", 7)),
                 List.of(
                         new PurchaseLine("PO-7", "SEAL-1", "North", 20, DAY.plusDays(9), null),
@@ -197,8 +231,8 @@ public final class OneOfEach {
                                         "Kim"),
                                 new Repair("T-2", DAY, null, Repair.NO_FAULT_FOUND, null, "", "Kim")),
                         List.of(),
-                        List.of(),
-                        List.of(),
+                        List.of(new TaskDone("T-1", "fuel filter", DAY.minusMonths(3), 100_000.5, null)),
+                        List.of(new FailureAnswer("INJ-4R", FailureAnswer.Answer.NOT_RECORDED, DAY, "Kim")),
                         List.of(),
                         List.of(
                                 new UnitReturn(

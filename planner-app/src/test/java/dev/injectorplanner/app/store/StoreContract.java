@@ -142,7 +142,10 @@ abstract class StoreContract {
     @Test
     void a_removal_makes_room_in_the_same_batch() {
         merge(OneOfEach.fleet());
-        FittedInjector open = OneOfEach.fleet().injectors().get(1);
+        FittedInjector open = OneOfEach.fleet().injectors().stream()
+                .filter(row -> row.cylinder() == 1 && row.removedOn() == null)
+                .findFirst()
+                .orElseThrow();
         FittedInjector next = new FittedInjector(
                 "T-1", 1, "INJ-4R", "S2", null, Origin.REMAN, OneOfEach.DAY, null, null, null, null, null, null);
         FittedInjector closed = new FittedInjector(
@@ -158,13 +161,14 @@ abstract class StoreContract {
                 OneOfEach.DAY,
                 null,
                 null,
-                null);
+                null,
+                open.fitting());
         try (StoreWriter writer = store.writer()) {
             assertThat(writer.merge(FittedInjector.class, List.of(next, closed), true))
                     .containsExactly(Change.ADDED, Change.CHANGED);
             writer.commit();
         }
-        assertThat(store.snapshot().injectors()).contains(next, closed).hasSize(3);
+        assertThat(store.snapshot().injectors()).contains(next, closed).hasSize(5);
     }
 
     /** Rules of the schema itself, whoever writes. */
@@ -177,7 +181,12 @@ abstract class StoreContract {
                 "update stock set on_hand = -1",
                 "update engine_family set glycol_percent = 101",
                 "update injector set removed_on = null, removed_odometer_km = null, removed_engine_hours = null,"
-                        + " found = null, removed_key = date '9999-12-31'",
+                        + " found = null, removed_key = date '9999-12-31', in_key = ''",
+                "update injector set in_key = '' where removed_on is not null",
+                "update injector set fitting = 0",
+                "update injector set origin = 'FOUND'",
+                "update job_part set task = 'no such task', step_key = 'no such task' where task is not null",
+                "update failure_answer set answer = 'MAYBE'",
                 "update injector set fitted_on = date '2030-01-01' where removed_on is not null",
                 "update truck set vin = '1M8GDM9AXKP042788'",
                 "update job_part set step = 'no such step', step_key = 'no such step' where step is not null",

@@ -3,6 +3,7 @@ package dev.injectorplanner.app.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -94,11 +95,33 @@ class StoreUpgradeTest {
             FleetSnapshot fleet = store.snapshot();
             assertThat(Schema.version(store.dataSource())).isEqualTo(StoreOpening.NEWEST);
             assertThat(fleet.trucks()).hasSameSizeAs(OneOfEach.fleet().trucks());
-            assertThat(fleet.injectors()).hasSameSizeAs(OneOfEach.fleet().injectors());
+            assertThat(fleet.injectors()).isEqualTo(earlierInjectors());
             assertThat(fleet.readings()).isEqualTo(OneOfEach.fleet().readings());
         }
         assertThat(place.resolve(StoreUpgrade.READY)).doesNotExist();
         assertThat(place.resolve(StoreUpgrade.PLACING)).doesNotExist();
+    }
+
+    /** Those that stores of before several fittings a day and unknown days of fitting could hold. */
+    private static List<FittedInjector> earlierInjectors() {
+        List<FittedInjector> all = OneOfEach.fleet().injectors();
+        FittedInjector last = all.get(2);
+        return List.of(
+                all.get(0),
+                new FittedInjector(
+                        "T-1",
+                        1,
+                        last.part(),
+                        null,
+                        null,
+                        last.origin(),
+                        last.fittedOn(),
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null));
     }
 
     /** Cut off while the old files moved into their kept folder. */

@@ -59,6 +59,7 @@ class AuditedRoutesTest {
         orders();
         new AuditedShop(address, app, notes).all();
         safety();
+        answers();
         files();
         people();
         new AuditedSettings(address, app, notes).all();
@@ -202,6 +203,14 @@ class AuditedRoutesTest {
         assertThat(notes.of("/bay/{truck}/close-outs/{id}"))
                 .contains("version 1; cylinder 1: found failed, serial R1 fitted, code AAAA")
                 .contains("version 2; cylinder 1: found worn", "because: it was worn");
+        long newest =
+                new CloseOuts(app.application().store()).ofTruck("T-1").get(0).id();
+        notes.take(
+                "/bay/{truck}/close-outs/{id}/void",
+                "manager",
+                "void a close-out",
+                () -> manager.post(
+                        "/store", "/bay/T-1/close-outs/" + newest + "/void", AuditNotes.form("why", "wrong truck")));
     }
 
     private static Map<String, String> closeOut(String key, String found) {
@@ -327,6 +336,17 @@ class AuditedRoutesTest {
                 "manager",
                 "plan a diagnosis again",
                 () -> manager.post("/safety/T-1", "/safety/T-1/resume", AuditNotes.form("reason", "")));
+    }
+
+    private void answers() throws Exception {
+        Visitor manager = Visitor.as(Role.MANAGER, address);
+        notes.take(
+                "/life/answer",
+                "manager",
+                "answer about failures",
+                () -> manager.post(
+                        "/life", "/life/answer", AuditNotes.form("part", "INJ-4R", "answer", "NOT_RECORDED")));
+        assertThat(notes.of("/life/answer")).contains("failures were not recorded before 2026-");
     }
 
     private void orders() throws Exception {

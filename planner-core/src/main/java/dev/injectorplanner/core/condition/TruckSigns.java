@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.condition;
 
+import dev.injectorplanner.core.fleet.AnsweredFaults;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.Fault;
@@ -44,8 +45,12 @@ public final class TruckSigns {
             balance.add(new ArrayList<>());
             flow.add(new ArrayList<>());
         }
+        AnsweredFaults answered = new AnsweredFaults(index.repairsOf(truck.truck()));
         for (Fault fault : index.faultsOf(truck.truck())) {
             Integer cylinder = fault.cylinder();
+            if (answered.covers(fault, LocalDate.ofEpochDay(day(fault.seenAt())))) {
+                continue; // the wiring's, not the injector's
+            }
             if (cylinder != null) {
                 faults.get(cylinder).add(day(fault.seenAt()));
             } else if (RailFaults.is(fault.code())) {

@@ -68,7 +68,7 @@ public final class CoresOwed {
         for (FittedInjector each : index.injectorsOf(fitted.truck())) {
             LocalDate out = each.removedOn();
             boolean earlier = each.cylinder() == fitted.cylinder()
-                    && each.fittedOn().isBefore(fitted.fittedOn())
+                    && each.wentInBefore(fitted)
                     && out != null
                     && !out.isAfter(fitted.fittedOn());
             before = earlier ? each : before;

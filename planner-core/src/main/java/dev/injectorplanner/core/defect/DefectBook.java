@@ -162,7 +162,7 @@ public final class DefectBook {
         SignTrack track = signs.of(unit.truck()).track(unit.cylinder(), after, until, weeks);
         PartLife model = lives.of(unit.part(), unit.origin(), unit.fittedOn());
         return new WatchedLife(
-                lives.predictive(model),
+                lives.predictive(model, unit.truck()),
                 span.entry() + skipped * pace,
                 pace,
                 all - skipped - (weeks - 1),

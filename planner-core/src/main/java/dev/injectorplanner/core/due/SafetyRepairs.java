@@ -1,6 +1,7 @@
 package dev.injectorplanner.core.due;
 
 import dev.injectorplanner.core.fleet.Repair;
+import dev.injectorplanner.core.fleet.RepairWork;
 import java.util.List;
 import java.util.Locale;
 
@@ -33,8 +34,13 @@ final class SafetyRepairs {
         if (repair.foundNothing()) {
             return true;
         }
+        if (RepairWork.of(repair).filter(RepairWork::fuel).isPresent()) {
+            return true;
+        }
         String text = (repair.what() + " " + repair.remark()).toLowerCase(Locale.ROOT);
+        boolean wiring =
+                RepairWork.of(repair).isPresent(); // a harness or connector stops no leak, though it is an injector's
         return text.contains(faultCode.toLowerCase(Locale.ROOT))
-                || WORDS.stream().anyMatch(text::contains);
+                || !wiring && WORDS.stream().anyMatch(text::contains);
     }
 }

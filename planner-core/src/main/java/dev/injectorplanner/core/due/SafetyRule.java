@@ -25,7 +25,8 @@ final class SafetyRule {
     static void apply(TruckCheck truck, List<InjectorAge> ages, SafetyLimit limit) {
         LocalDate fitted = LocalDate.MIN;
         for (InjectorAge age : ages) {
-            fitted = age.fittedOn().isAfter(fitted) ? age.fittedOn() : fitted;
+            boolean later = age.fittingKnown() && age.fittedOn().isAfter(fitted);
+            fitted = later ? age.fittedOn() : fitted;
         }
         Map<String, List<LocalDate>> open = open(truck, fitted);
         for (Map.Entry<String, List<LocalDate>> each : open.entrySet()) {

@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.due;
 
+import dev.injectorplanner.core.fleet.AnsweredFaults;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FleetIndex;
@@ -29,7 +30,7 @@ final class TruckCheck {
     /** Tests with their day at the depot, by cylinder, oldest first. */
     final List<Dated<CylinderTest>> tests;
 
-    /** Faults with their day at the depot, oldest first. */
+    /** Faults that no repair has answered, with their day at the depot, oldest first. */
     final List<Dated<Fault>> faults;
 
     private final RuleBook rules;
@@ -54,7 +55,10 @@ final class TruckCheck {
         this.risk = risk;
         ZoneId zone = index.depot(truck.depot()).timeZone();
         tests = dated(index.testsOf(truck.truck()), CylinderTest::testedAt, zone);
-        faults = dated(index.faultsOf(truck.truck()), Fault::seenAt, zone);
+        AnsweredFaults answered = new AnsweredFaults(index.repairsOf(truck.truck()));
+        faults = dated(index.faultsOf(truck.truck()), Fault::seenAt, zone).stream()
+                .filter(fault -> !answered.covers(fault.row(), fault.day()))
+                .toList();
     }
 
     Optional<DueRule> rule(RuleKind kind) {

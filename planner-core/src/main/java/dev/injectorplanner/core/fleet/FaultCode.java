@@ -54,6 +54,22 @@ public record FaultCode(String text) {
         return cylinder == 0 ? null : Integer.valueOf(cylinder);
     }
 
+    /**
+     * Whether it speaks of an injector's circuit: SPN 651 to 666 with FMI 3 to 6 (voltage above or below normal, current below
+     * or above normal; SAE J1939-73, from memory), P0200+n and the low and high of P0261+3(n-1) (SAE J2012, from memory).
+     */
+    public boolean electrical() {
+        if (cylinder() == null) {
+            return false;
+        }
+        if (text.startsWith("SPN ")) {
+            int fmi = Integer.parseInt(text.substring(text.lastIndexOf(' ') + 1));
+            return fmi >= 3 && fmi <= 6;
+        }
+        int number = Integer.parseInt(text.substring(1));
+        return number <= 200 + MOST_OBD_CYLINDERS || number >= 261 && number < 300 && (number - 261) % 3 != 2;
+    }
+
     private int cylinderOfSpn() {
         int spn = Integer.parseInt(text.substring(4, text.indexOf(' ', 4)));
         int cylinder = spn - FIRST_INJECTOR_SPN + 1;

@@ -128,6 +128,11 @@ public record FittedInjector(
         return fittingKnown() ? fittedOn.toString() : "before the records began";
     }
 
+    /** Whether it went in before another, on an earlier day or earlier that day. */
+    public boolean wentInBefore(FittedInjector other) {
+        return IN_TIME.compare(this, other) < 0;
+    }
+
     /** Whether both have the same key: truck, cylinder, day of fitting, and order within that day. */
     public boolean sameKey(FittedInjector other) {
         return truck.equals(other.truck) && cylinder == other.cylinder && IN_TIME.compare(this, other) == 0;

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -35,6 +36,8 @@ public final class LifeBook {
     private final Map<String, PartLife> changed = new LinkedHashMap<>();
     private final Map<String, LifeChange> changes = new LinkedHashMap<>();
     private final Map<PartLife, PredictiveLife> predictive = new HashMap<>();
+    private final Map<String, TruckWear> wear = new TreeMap<>();
+    private final Map<String, PredictiveLife> worn = new ConcurrentHashMap<>();
 
     private LifeBook() {}
 
@@ -107,7 +110,8 @@ public final class LifeBook {
         return change != null && change.covers(fittedOn);
     }
 
-    void add(PartLife life, PredictiveLife forecast) {
+    void add(PartLife life, PredictiveLife forecast, TruckWear ofTrucks) {
+        wear.put(life.part(), ofTrucks);
         lives.put(key(life.part(), life.origin()), life);
         predictive.put(life, forecast);
     }
@@ -189,6 +193,21 @@ public final class LifeBook {
             throw new IllegalArgumentException("no life model of part \"" + model.part() + "\"");
         }
         return life;
+    }
+
+    /** The same in a truck that wears its injectors faster or slower than usual. */
+    public PredictiveLife predictive(PartLife model, String truck) {
+        double factor = wearOf(model.part()).of(truck);
+        return factor == 1
+                ? predictive(model)
+                : worn.computeIfAbsent(
+                        key(model.part(), model.origin()) + "\n" + changed.containsValue(model) + factor,
+                        none -> predictive(model).fasterBy(factor));
+    }
+
+    /** How trucks differ in wear of a part; not at all for a part that the book was not made for. */
+    public TruckWear wearOf(String part) {
+        return wear.getOrDefault(part, TruckWear.NONE);
     }
 
     /**

@@ -13,13 +13,15 @@ import org.hipparchus.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
 
 /**
  * Finds early failures beside wear, where the records ask for them: penalised maximum likelihood of {@link EarlyFailures} and
- * Weibull wear together, taken only where it fits better than wear alone by more than its two figures are worth (Schwarz
- * 1978, Annals of Statistics 6:461-464, counted in failures). Source of the model: Chan and Meeker (1999).
+ * Weibull wear together, both penalties and what is believed of the wear's shape being priors, taken where it is clearly
+ * more likely than wear alone: "positive" evidence in the words of Kass and Raftery (1995), Journal of the American Statistical
+ * Association 90:773-795. Source of the model: Chan and Meeker (1999).
  */
 public final class EarlyFailureFit {
     private static final int FEWEST_FAILURES = 15;
     private static final double YOUNG = 0.2;
-    private static final double MORE_THAN_EXPECTED = 2;
+    private static final double WORTH_A_SEARCH = 0.5;
+    private static final double CLEARLY = 1;
     private static final int MOST_EVALUATIONS = 600;
     private static final double FIRST_SHARE = 0.06;
     private static final double FIRST_MEAN = 0.05;
@@ -27,10 +29,12 @@ public final class EarlyFailureFit {
     private static final double MEAN_SPREAD = 1;
 
     private final LifeRecords records;
+    private final WeibullPrior prior;
     private final double unit;
 
-    private EarlyFailureFit(LifeRecords records, double unit) {
+    private EarlyFailureFit(LifeRecords records, WeibullPrior prior, double unit) {
         this.records = records;
+        this.prior = prior;
         this.unit = unit;
     }
 
@@ -48,14 +52,18 @@ public final class EarlyFailureFit {
         }
     }
 
-    /** Early failures; empty where the records do not ask for them, or are too few to. */
-    public static Optional<Found> of(LifeRecords records) {
+    /**
+     * Early failures; empty where the records do not ask for them, or are too few to.
+     *
+     * @param prior what is believed of the shape of the wear
+     */
+    public static Optional<Found> of(LifeRecords records, WeibullPrior prior) {
         if (records.believedEvents() < FEWEST_FAILURES) {
             return Optional.empty();
         }
         try {
             WeibullFit alone = WeibullFit.of(records);
-            EarlyFailureFit fit = new EarlyFailureFit(records, alone.scale());
+            EarlyFailureFit fit = new EarlyFailureFit(records, prior, alone.scale());
             return fit.failsTooOftenYoung() ? fit.search(alone) : Optional.empty();
         } catch (NoEstimateException
                 | MathIllegalStateException none) { // the second: no top within the evaluations allowed
@@ -63,7 +71,7 @@ public final class EarlyFailureFit {
         }
     }
 
-    /** A quick look, so that most records cost no search: more young failures than wear of a usual shape brings. */
+    /** A quick look, so that not all records cost a search: young failures beside those that wear alone brings. */
     private boolean failsTooOftenYoung() {
         double young = YOUNG * unit;
         double usual = 0;
@@ -77,7 +85,7 @@ public final class EarlyFailureFit {
                 seen += records.exit(row) <= young ? records.eventShare(row) * records.count(row) : 0;
             }
         }
-        return seen > usual + MORE_THAN_EXPECTED;
+        return seen > WORTH_A_SEARCH * usual;
     }
 
     private Optional<Found> search(WeibullFit alone) {
@@ -92,11 +100,17 @@ public final class EarlyFailureFit {
                         GoalType.MAXIMIZE,
                         new InitialGuess(start),
                         new NelderMeadSimplex(start.length, 0.3));
-        double gain = best.getValue() - alone.logLikelihood();
         double[] at = best.getPoint();
-        return gain > Math.log(records.believedEvents())
+        double gain = best.getValue() - alone.logLikelihood() + believed(at[2]) - believed(Math.log(alone.shape()));
+        return gain > CLEARLY
                 ? Optional.of(new Found(early(at), wear(at), gain))
                 : Optional.empty();
+    }
+
+    /** Log-density of a shape's logarithm by the prior, but for what is the same for all. */
+    private double believed(double logShape) {
+        double off = (logShape - Math.log(prior.shape())) / Math.log(prior.shapeFactor());
+        return -0.5 * off * off;
     }
 
     private EarlyFailures early(double[] at) {
@@ -122,10 +136,11 @@ public final class EarlyFailureFit {
         for (int row = 0; row < records.size(); row++) {
             double entry = records.entry(row);
             double lived = records.exit(row) - entry;
-            double own = -wear.cumulativeHazard(entry, lived) - early.cumulativeHazard(entry, lived);
+            double times = records.hazard(row);
+            double own = -times * wear.cumulativeHazard(entry, lived) - early.cumulativeHazard(entry, lived);
             if (records.isEvent(row)) {
                 own += records.eventShare(row)
-                        * Math.log(wear.hazard(records.exit(row)) + early.hazard(records.exit(row)));
+                        * Math.log(times * wear.hazard(records.exit(row)) + early.hazard(records.exit(row)));
             }
             sum += records.count(row) * own;
         }

@@ -15,6 +15,7 @@ public final class LifeRecords {
     private final boolean[] events;
     private final long @Nullable [] counts;
     private final double @Nullable [] shares;
+    private final double @Nullable [] hazards;
     private final long eventCount;
     private final long totalCount;
 
@@ -23,12 +24,14 @@ public final class LifeRecords {
             double[] exits,
             boolean[] events,
             long @Nullable [] counts,
-            double @Nullable [] shares) {
+            double @Nullable [] shares,
+            double @Nullable [] hazards) {
         this.entries = entries;
         this.exits = exits;
         this.events = events;
         this.counts = counts;
         this.shares = shares;
+        this.hazards = hazards;
         long failed = 0;
         long all = 0;
         for (int i = 0; i < exits.length; i++) {
@@ -74,6 +77,7 @@ public final class LifeRecords {
                 exits.clone(),
                 events.clone(),
                 counts == null ? null : counts.clone(),
+                null,
                 null);
     }
 
@@ -101,7 +105,7 @@ public final class LifeRecords {
         for (int row = 0; row < kept.length; row++) {
             kept[row] = events[row] && counts.test(exits[row]);
         }
-        return new LifeRecords(entries, exits, kept, this.counts, shares);
+        return new LifeRecords(entries, exits, kept, this.counts, shares, hazards);
     }
 
     /**
@@ -114,7 +118,25 @@ public final class LifeRecords {
             throw new IllegalArgumentException(
                     "columns differ in length: exits " + exits.length + ", shares " + believed.length);
         }
-        return new LifeRecords(entries, exits, events, counts, believed.clone());
+        return new LifeRecords(entries, exits, events, counts, believed.clone(), hazards);
+    }
+
+    /**
+     * The same lives, whose hazards are known to differ.
+     *
+     * @param multipliers by row, of the hazard against the usual, above 0
+     */
+    public LifeRecords withHazards(double[] multipliers) {
+        if (multipliers.length != exits.length) {
+            throw new IllegalArgumentException(
+                    "columns differ in length: exits " + exits.length + ", hazards " + multipliers.length);
+        }
+        return new LifeRecords(entries, exits, events, counts, shares, multipliers.clone());
+    }
+
+    /** How many times the usual hazard a row has; 1 unless it is known to differ. */
+    double hazard(int row) {
+        return hazards == null ? 1 : hazards[row];
     }
 
     /** How much of a failure the row counts as: 1 unless it is only believed with a chance; 0 where it did not fail. */
@@ -171,8 +193,9 @@ public final class LifeRecords {
         return entries != null;
     }
 
-    boolean hasCounts() {
-        return counts != null;
+    /** Whether rows weigh differently in sums of hazards. */
+    boolean hasWeights() {
+        return counts != null || hazards != null;
     }
 
     double largestExit() {

@@ -55,6 +55,20 @@ public final class PredictiveLife implements LifeModel {
         return new PredictiveLife(nodes, weights, other);
     }
 
+    /**
+     * The life of units that wear faster, or slower below 1.
+     *
+     * @param wear above 0; ages are reached after 1 / wear of the use
+     */
+    public PredictiveLife fasterBy(double wear) {
+        Require.positive("wear", wear);
+        WeibullLife[] faster = new WeibullLife[nodes.length];
+        for (int i = 0; i < faster.length; i++) {
+            faster[i] = new WeibullLife(nodes[i].shape(), nodes[i].scale() / wear);
+        }
+        return new PredictiveLife(faster, weights, early);
+    }
+
     /** Number of pairs of shape and scale. */
     public int size() {
         return nodes.length;

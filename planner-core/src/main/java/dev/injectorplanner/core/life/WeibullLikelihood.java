@@ -21,7 +21,7 @@ final class WeibullLikelihood {
         unit = records.largestExit();
         exitLogs = new double[rows];
         entryLogs = records.hasDelayedEntry() ? new double[rows] : null;
-        weights = records.hasCounts() ? new double[rows] : null;
+        weights = records.hasWeights() ? new double[rows] : null;
         double failed = 0;
         double failedLogs = 0;
         for (int i = 0; i < rows; i++) {
@@ -31,7 +31,7 @@ final class WeibullLikelihood {
             }
             double weight = records.count(i);
             if (weights != null) {
-                weights[i] = weight;
+                weights[i] = weight * records.hazard(i);
             }
             if (records.isEvent(i)) {
                 failed += weight * records.eventShare(i);

@@ -85,7 +85,8 @@ final class Assumptions {
         if (!index.fleet().intervals().isEmpty()) {
             add(
                     "scheduled services",
-                    "taken as done at each multiple of the interval so far, by meter or months in service; next due at the next multiple",
+                    "due an interval after the last one on record; where none is on record, taken as done at each multiple of the"
+                            + " interval so far, by meter or months in service",
                     DEFAULT);
         }
         long apart = index.fleet().cylinderTests().stream()
@@ -113,6 +114,12 @@ final class Assumptions {
             case WARRANTY -> "days before a warranty ends in which to test";
             case SAFETY -> "days from the first report to the bay";
         };
+    }
+
+    /** What the records lack; questions about failures stand with the lives. */
+    Assumptions records(RecordsState records) {
+        DepotRecords.sentences(records.depots()).forEach(words -> add("records", words, DEFAULT));
+        return this;
     }
 
     Assumptions usage(FleetUsage usage) {

@@ -88,6 +88,25 @@ public record DepotRecords(
         return List.copyOf(all);
     }
 
+    List<String> sentencesOf(String truck) {
+        List<String> all = new ArrayList<>();
+        if (noInjectors.contains(truck)) {
+            all.add("Not forecast: no injectors on record. Fix: load them; where nobody knows the day of fitting, enter"
+                    + " \"before records\".");
+        }
+        if (someMissing.contains(truck)) {
+            all.add("Forecast in part: some cylinders have no injector on record.");
+        }
+        silent.stream()
+                .filter(each -> each.truck.equals(truck))
+                .forEach(each -> all.add(
+                        each.lastReading == null
+                                ? "No meter reading on record: nothing of it can be forecast."
+                                : "Last read on " + each.lastReading
+                                        + ": the meters of today are estimated, so its forecast is less certain."));
+        return all;
+    }
+
     private static void silent(List<DepotRecords> depots, List<String> to) {
         List<String> silent = depots.stream()
                 .flatMap(each -> each.silent.stream())

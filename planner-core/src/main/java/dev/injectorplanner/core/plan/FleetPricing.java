@@ -4,10 +4,12 @@ import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.due.DueItems;
 import dev.injectorplanner.core.fleet.Part;
+import dev.injectorplanner.core.fleet.Per;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.CylinderSets;
 import dev.injectorplanner.core.option.OptionPricer;
 import dev.injectorplanner.core.option.PricedVisit;
+import dev.injectorplanner.core.option.RideAlongTask;
 import dev.injectorplanner.core.parts.KitPieces;
 import dev.injectorplanner.core.parts.SafetyStock;
 import dev.injectorplanner.core.parts.SharedKits;
@@ -18,7 +20,10 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Prices the ways of every truck in service. */
@@ -27,6 +32,7 @@ final class FleetPricing {
     private final TruckPricing pricing;
     private final SharedKits kits;
     private final Map<String, KitPieces> kitOf = new ConcurrentHashMap<>();
+    private final Map<String, Set<String>> taskParts = new ConcurrentHashMap<>();
 
     FleetPricing(Learned learned) {
         this.learned = learned;
@@ -86,21 +92,43 @@ final class FleetPricing {
         return kits;
     }
 
-    /** The kit of a set of cylinders; trucks of one family share it where all take the family's injector. */
-    KitPieces kitOf(PricedTruck truck, int set) {
-        if (set == 0) {
+    /**
+     * The kit of a visit: of its set of cylinders, and of its services that take parts. Trucks of one family share it where all
+     * take the family's injector.
+     */
+    KitPieces kitOf(PricedTruck truck, PricedVisit visit) {
+        String family = truck.truck().family();
+        List<String> tasks = tasksWithParts(family, visit);
+        int set = visit.set();
+        if (set == 0 && tasks.isEmpty()) {
             return KitPieces.NONE;
         }
-        String family = truck.truck().family();
         boolean same = learned.index()
                 .findPart(learned.index().family(family).injectorPart())
                 .isPresent();
-        String key = (same ? family : truck.truck().truck()) + "\n" + set;
-        return kitOf.computeIfAbsent(key, none -> kits.kitOf(standIn(truck, set, learned.firstWeek())));
+        String key = (same ? family : truck.truck().truck()) + "\n" + set + String.join("\n", tasks);
+        return kitOf.computeIfAbsent(key, none -> kits.kitOf(standIn(truck, visit, learned.firstWeek())));
+    }
+
+    private List<String> tasksWithParts(String family, PricedVisit visit) {
+        Set<String> withParts = taskParts.computeIfAbsent(
+                family,
+                none -> learned.index().jobPartsOf(family).stream()
+                        .filter(job -> job.per() == Per.TASK)
+                        .map(job -> String.valueOf(job.task()))
+                        .collect(Collectors.toCollection(TreeSet::new)));
+        return withParts.isEmpty()
+                ? List.of()
+                : visit.rideAlongs().stream()
+                        .map(RideAlongTask::name)
+                        .filter(withParts::contains)
+                        .sorted()
+                        .toList();
     }
 
     /** A visit as far as parts look at one. */
-    static Visit standIn(PricedTruck truck, int set, IsoWeek week) {
+    static Visit standIn(PricedTruck truck, PricedVisit visit, IsoWeek week) {
+        int set = visit.set();
         return new Visit(
                 truck.truck().truck(),
                 truck.truck().depot(),
@@ -108,7 +136,7 @@ final class FleetPricing {
                 week,
                 CylinderSets.cylindersOf(set),
                 truck.sets().steps(set),
-                List.of(),
+                visit.rideAlongs().stream().map(RideAlongTask::name).toList(),
                 false,
                 truck.sets().labourHours(set),
                 0,

@@ -73,11 +73,10 @@ final class KitMoves {
     private @Nullable PricedVisit place(SharedStock stock, TruckChoices truck, Map<String, PricedVisit> now) {
         Booked booked = new Booked(at.request(), scheduleOf(now));
         for (Way way : ways(stock, truck, booked)) {
-            boolean empty = way.visit().set() == 0;
-            if (empty
-                    || stock.admit(at.builder()
-                            .kits()
-                            .need(truck.priced(), way.visit(), truck.options().hasWish()))) {
+            KitNeed need = at.builder()
+                    .kits()
+                    .need(truck.priced(), way.visit(), truck.options().hasWish());
+            if (need.pieces().isEmpty() || stock.admit(need)) {
                 return way.visit();
             }
         }

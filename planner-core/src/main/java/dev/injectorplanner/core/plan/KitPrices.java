@@ -50,12 +50,15 @@ final class KitPrices {
 
     /** Cost of a visit's shipments, 0 or more; infinite where its kit cannot be complete in its week. */
     double of(PricedTruck truck, PricedVisit visit) {
-        if (visit.set() == 0) {
+        if (needsNothing(truck, visit)) {
             return 0;
         }
         String name = truck.truck().truck();
         PricedVisit held = chosen == null ? null : chosen.get(name);
-        if (held != null && held.week() == visit.week() && held.set() == visit.set()) {
+        if (held != null
+                && held.week() == visit.week()
+                && held.set() == visit.set()
+                && pricing.kitOf(truck, held).equals(pricing.kitOf(truck, visit))) {
             return stock.costOf(name, firstWeek.plus(visit.week()));
         }
         LocalDate by = lastStart(truck, visit);
@@ -65,30 +68,32 @@ final class KitPrices {
         return stock.without(name, () -> stock.price(truck.truck().depot(), by, pieces(truck, visit)));
     }
 
+    private boolean needsNothing(PricedTruck truck, PricedVisit visit) {
+        return pricing.kitOf(truck, visit).whole().isEmpty();
+    }
+
     private Map<String, Double> pieces(PricedTruck truck, PricedVisit visit) {
         return chosen == null
-                ? pricing.kitOf(truck, visit.set()).certain()
-                : pricing.kitOf(truck, visit.set()).whole();
+                ? pricing.kitOf(truck, visit).certain()
+                : pricing.kitOf(truck, visit).whole();
     }
 
     /** The same for a whole kit beside another allocation, in which the truck holds nothing. */
     double ofWhole(SharedStock shared, PricedTruck truck, PricedVisit visit) {
         LocalDate by = lastStart(truck, visit);
-        if (visit.set() == 0) {
+        if (needsNothing(truck, visit)) {
             return 0;
         }
         return by == null
                 ? Double.POSITIVE_INFINITY
                 : shared.price(
-                        truck.truck().depot(),
-                        by,
-                        pricing.kitOf(truck, visit.set()).whole());
+                        truck.truck().depot(), by, pricing.kitOf(truck, visit).whole());
     }
 
     /** The first day from today on which a visit's kit can be complete beside the others; its last start where none is. */
     LocalDate readyOn(PricedTruck truck, PricedVisit visit, LocalDate today) {
         LocalDate last = lastStart(truck, visit);
-        if (visit.set() == 0 || last == null) {
+        if (needsNothing(truck, visit) || last == null) {
             return today;
         }
         return stock.without(truck.truck().truck(), () -> {
@@ -121,6 +126,6 @@ final class KitPrices {
                 week,
                 by == null ? week.sunday() : by,
                 asked,
-                pricing.kitOf(truck, visit.set()).whole());
+                pricing.kitOf(truck, visit).whole());
     }
 }

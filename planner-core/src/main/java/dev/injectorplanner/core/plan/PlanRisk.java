@@ -55,6 +55,6 @@ final class PlanRisk {
         PartLife life = risk.lives().of(old.part(), Origin.NEW);
         double perWeek =
                 life.clock().of(draft.learned().usage().of(old.truck())).perWeek();
-        return perWeek > 0 ? risk.lives().failure(life, 0, perWeek * days / DAYS_A_WEEK, 1) : 0;
+        return perWeek > 0 ? risk.lives().predictive(life, old.truck()).conditionalFailure(0, perWeek * days / DAYS_A_WEEK, 1) : 0;
     }
 }

@@ -149,6 +149,8 @@ public final class Planner {
         List<FamilyInspection> inspections =
                 FamilyInspection.of(index, risk, learned.costs(), policy.inspectionHours());
         PartsPlan parts = partsOf(draft, visits, forecast);
+        RecordsState records =
+                RecordsState.of(index, learned.usage(), risk.questions(), policy.staleReadingDays(), today);
         return new Plan(
                 today,
                 learned.firstWeek(),
@@ -170,11 +172,11 @@ public final class Planner {
                 CoresOwed.of(index, today),
                 WarrantyClaims.of(index, today),
                 CoolantPlan.of(index, visits, policy.coolant()),
-                assumptions(learned, parts, inspections),
+                assumptions(learned, parts, inspections, records),
                 draft.safety().cases(),
                 risk.lives().changes(),
                 FailureBands.of(risk, learned.usage()),
-                RecordsState.of(index, learned.usage(), risk.questions(), policy.staleReadingDays(), today));
+                records);
     }
 
     private static PartsPlan partsOf(Draft draft, List<Visit> visits, FailureForecast forecast) {
@@ -192,10 +194,12 @@ public final class Planner {
                         draft.allocation()));
     }
 
-    private static List<Assumption> assumptions(Learned learned, PartsPlan parts, List<FamilyInspection> inspections) {
+    private static List<Assumption> assumptions(
+            Learned learned, PartsPlan parts, List<FamilyInspection> inspections, RecordsState records) {
         return new Assumptions()
                 .policy(learned.policy())
                 .rules(learned.rules(), learned.index())
+                .records(records)
                 .usage(learned.usage())
                 .risk(learned.risk(), inspections, learned.unseen())
                 .safety(learned.policy().safety())

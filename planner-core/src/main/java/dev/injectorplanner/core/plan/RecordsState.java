@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -86,13 +87,29 @@ public record RecordsState(List<DepotRecords> depots, List<FailureQuestion> ques
                 .toList();
     }
 
+    /** What is said of one truck: that it is silent, or has no injectors on record. */
+    public List<String> sentencesOf(String truck) {
+        return depots.stream().flatMap(each -> each.sentencesOf(truck).stream()).toList();
+    }
+
     /** The open question about a part. */
     public Optional<FailureQuestion> questionOf(String part) {
         return questions.stream().filter(each -> each.part().equals(part)).findFirst();
     }
 
+    /** What the plans of several depots lack; a plan that stands for several of them counts once. */
+    public static RecordsState together(List<RecordsState> parts) {
+        return new RecordsState(
+                parts.stream().flatMap(each -> each.depots.stream()).distinct().toList(),
+                List.copyOf(parts.stream()
+                        .flatMap(each -> each.questions.stream())
+                        .collect(Collectors.toMap(
+                                FailureQuestion::part, each -> each, (one, other) -> one, TreeMap::new))
+                        .values()));
+    }
+
     /** The part of one depot. */
-    RecordsState of(String depot) {
+    public RecordsState of(String depot) {
         return new RecordsState(
                 depots.stream().filter(each -> each.depot().equals(depot)).toList(), questions);
     }

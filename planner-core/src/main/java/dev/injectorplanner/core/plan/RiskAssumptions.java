@@ -6,6 +6,7 @@ import dev.injectorplanner.core.history.LifeBook;
 import dev.injectorplanner.core.history.LifeChange;
 import dev.injectorplanner.core.history.LifeSource;
 import dev.injectorplanner.core.history.PartLife;
+import dev.injectorplanner.core.history.TruckWear;
 import dev.injectorplanner.core.risk.DefectEstimate;
 import dev.injectorplanner.core.risk.FamilyInspection;
 import dev.injectorplanner.core.risk.FleetRisk;
@@ -26,6 +27,7 @@ final class RiskAssumptions {
 
     void list(FleetRisk risk, List<FamilyInspection> inspections, UnseenLimit unseen) {
         risk.lives().lives().forEach(this::life);
+        risk.defects().forEach(part -> wear(part.part(), risk.lives().wearOf(part.part())));
         risk.lives().changes().forEach(change -> to.add("fails sooner", words(change, risk.lives()), RECORDS));
         history(risk);
         signs(risk.signEffects());
@@ -46,6 +48,16 @@ final class RiskAssumptions {
                                         + Figures.givenPercent(unseen.chance())
                                 : ""),
                 unseen.isOn() ? "site" : DEFAULT);
+    }
+
+    private void wear(String part, TruckWear wear) {
+        if (wear.differs()) {
+            to.add(
+                    "trucks and " + part,
+                    "wear differs from truck to truck: the hardest one in ten uses its injectors up "
+                            + Figures.whole(100 * (wear.hardestTenth() - 1)) + " % faster than usual",
+                    RECORDS);
+        }
     }
 
     private void life(PartLife life) {

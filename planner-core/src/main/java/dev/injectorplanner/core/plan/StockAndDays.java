@@ -63,8 +63,9 @@ final class StockAndDays {
     }
 
     /** Second visits come into what the others leave of weeks and days; one that no day can hold is left out. */
-    private Draft withSeconds(Draft draft) {
-        List<SecondVisit> seconds = new ArrayList<>(new SecondVisitPlacer(draft).place());
+    private Draft withSeconds(Draft settled) {
+        List<SecondVisit> seconds = new ArrayList<>(new SecondVisitPlacer(settled).place());
+        Draft draft = rounds.withKitsOf(settled, seconds);
         DayLayout layout = layout(draft);
         while (!seconds.isEmpty()) {
             List<DayLayout.Chosen> all = new ArrayList<>();
@@ -75,13 +76,13 @@ final class StockAndDays {
             List<DepotDays> days = layout.of(all);
             int asked = seconds.size();
             if (!crowdedOut(days, seconds)) {
-                return draft.with(seconds, days);
+                return rounds.withKitsOf(settled, seconds).with(seconds, days);
             }
             if (seconds.size() == asked) {
                 break; // a main visit that has no place without them either
             }
         }
-        return draft.with(List.of(), draft.days());
+        return settled.with(List.of(), settled.days());
     }
 
     private static DayLayout.Chosen chosen(TruckChoices truck, VisitOption option) {

@@ -107,12 +107,11 @@ final class StockRounds {
         chosen.forEach((name, visit) -> {
             TruckChoices truck = at.choicesOf(name);
             LocalDate by = kits.lastStart(truck.priced(), visit);
-            if (visit.set() != 0 && by != null && (!nearOnly || by.isBefore(pricing.ordersReach()))) {
+            boolean parts = !pricing.kitOf(truck.priced(), visit).whole().isEmpty();
+            if (parts && by != null && (!nearOnly || by.isBefore(pricing.ordersReach()))) {
                 planned.add(new SharedKits.Planned(
                         FleetPricing.standIn(
-                                truck.priced(),
-                                visit.set(),
-                                at.learned().firstWeek().plus(visit.week())),
+                                truck.priced(), visit, at.learned().firstWeek().plus(visit.week())),
                         by,
                         truck.options().hasWish()));
             }
@@ -192,6 +191,36 @@ final class StockRounds {
         }
         was.keySet().forEach(left -> depots.add(shared.choicesOf(left).truck().depot()));
         return depots;
+    }
+
+    /**
+     * Gives second visits whose services take parts what is left without a shipment; one that finds nothing left is taken out.
+     *
+     * @param seconds shortened by those
+     */
+    Draft withKitsOf(Draft draft, List<SecondVisit> seconds) {
+        KitPrices kits = draft.builder().kits();
+        Map<SecondVisit, KitNeed> needs = new LinkedHashMap<>();
+        for (SecondVisit second : seconds) {
+            KitNeed need = kits.need(second.truck().priced(), second.visit(), false);
+            if (!need.pieces().isEmpty()) {
+                needs.put(second, need);
+            }
+        }
+        if (needs.isEmpty()) {
+            return draft;
+        }
+        SharedStock stock = pricing.kits().share(draft.kits());
+        boolean same = stock.unmet().isEmpty();
+        needs.forEach((second, need) -> {
+            boolean left = same && stock.price(need.depot(), need.by(), need.pieces()) == 0 && stock.admit(need);
+            if (!left) {
+                seconds.remove(second);
+            }
+        });
+        return same && seconds.stream().anyMatch(needs::containsKey)
+                ? draft.with(stock.allocation(), stock.served())
+                : draft;
     }
 
     /** Kits that an ordinary order reaches in time take what is left. */

@@ -71,7 +71,7 @@ public final class FailureBands {
 
     private Prospect prospect(InjectorRisk injector) {
         PartLife model = risk.lifeOf(injector);
-        PredictiveLife life = risk.lives().predictive(model);
+        PredictiveLife life = risk.lives().predictive(model, injector.truck());
         double perWeek = model.clock().of(usage.of(injector.truck())).perWeek();
         FailurePath path = new FailurePath(
                 risk.defectModelOf(injector.part()).model(), life, injector.age(), injector.defectChance(), 0);

@@ -135,7 +135,7 @@ public final class FleetRisk {
         }
         TruckSigns shown = signs.of(age.truck());
         DefectBook.Entry entry = book.of(age.part());
-        PredictiveLife life = lives.predictive(model);
+        PredictiveLife life = lives.predictive(model, age.truck());
         double defective = new DefectChances(signs, today).of(age, now, meter, entry.model(), life);
         Chances chances = new Chances(entry.model(), life, now, UsageAhead.of(meter));
         double[] within = chances.within(defective);
@@ -239,9 +239,9 @@ public final class FleetRisk {
         PartLife model = lifeOf(risk);
         UsageAhead ahead = UsageAhead.of(model.clock().of(usage.of(risk.truck())));
         DefectModel defects = book.of(risk.part()).model();
-        FailurePath path = new FailurePath(defects, lives.predictive(model), risk.age(), risk.defectChance(), 0);
+        FailurePath path = new FailurePath(defects, lives.predictive(model, risk.truck()), risk.age(), risk.defectChance(), 0);
         for (int week = 0; week <= most; week++) {
-            Chances then = new Chances(defects, lives.predictive(model), path.age(), ahead);
+            Chances then = new Chances(defects, lives.predictive(model, risk.truck()), path.age(), ahead);
             double chance = week == 0 ? risk.chance12() : then.within(path.chanceDefective())[1];
             if (chance >= limit) {
                 return OptionalInt.of(week);

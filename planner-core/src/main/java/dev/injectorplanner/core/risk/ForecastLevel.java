@@ -64,7 +64,7 @@ final class ForecastLevel {
             Double now = part.clock().of(age);
             MeterUsage meter = part.clock().of(usage.of(age.truck()));
             if (now != null && meter.known()) {
-                PredictiveLife life = lives.predictive(part);
+                PredictiveLife life = lives.predictive(part, age.truck());
                 byLife += life.conditionalFailure(now, WEEKS * meter.perWeek(), 1);
                 byDefects += fails(model, life, now, chances.of(age, now, meter, model, life), meter.perWeek());
             }

@@ -84,14 +84,15 @@ public final class ReplacementCosts {
      * are in the unit of the part's clock.
      */
     public AgeReplacementPolicy policyOf(Truck truck, String part, Origin origin) {
-        String key = key(truck, part) + "\n" + origin;
+        String key = key(truck, part) + "\n" + origin + "\n"
+                + risk.lives().wearOf(part).of(truck.truck());
         AgeReplacementPolicy known = policies.get(key);
         if (known == null) {
             UnitCosts unit = costsOf(truck, part);
             DefectBook.Entry defects = risk.defectModelOf(part);
             known = WatchedReplacement.best(
                     defects.model(),
-                    risk.lives().predictive(risk.lives().of(part, origin)),
+                    risk.lives().predictive(risk.lives().of(part, origin), truck.truck()),
                     unit.planned(),
                     unit.alone(),
                     unit.failure(),
@@ -104,7 +105,8 @@ public final class ReplacementCosts {
     /** What waiting is held against for an injector of a truck, replaced by a new one. */
     CostOfDeferring.Terms termsOf(Truck truck, InjectorRisk injector, double perWeek, double leavesInWeeks) {
         UnitCosts unit = costsOf(truck, injector.part());
-        PredictiveLife renewed = risk.lives().predictive(risk.lives().of(injector.part(), Origin.NEW));
+        PredictiveLife renewed =
+                risk.lives().predictive(risk.lives().of(injector.part(), Origin.NEW), injector.truck());
         return new CostOfDeferring.Terms(
                 unit.planned(),
                 unit.alone(),
@@ -118,7 +120,7 @@ public final class ReplacementCosts {
     /** An injector from today on, its signs watched. */
     FailurePath pathOf(InjectorRisk injector, double defectChance) {
         DefectBook.Entry defects = risk.defectModelOf(injector.part());
-        PredictiveLife life = risk.lives().predictive(risk.lifeOf(injector));
+        PredictiveLife life = risk.lives().predictive(risk.lifeOf(injector), injector.truck());
         return new FailurePath(defects.model(), life, injector.age(), defectChance, defects.showsPerUse());
     }
 }

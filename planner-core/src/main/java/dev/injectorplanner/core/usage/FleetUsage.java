@@ -93,7 +93,7 @@ public final class FleetUsage {
                 usage.engineHours().since(fittedOn, injector.engineHours(), today),
                 usage.odometer().perWeek(),
                 usage.engineHours().perWeek(),
-                true,
+                false,
                 null);
     }
 
@@ -114,7 +114,7 @@ public final class FleetUsage {
                 hours == null ? null : Double.valueOf(hours.expected()),
                 usage.odometer().perWeek(),
                 usage.engineHours().perWeek(),
-                false,
+                true,
                 km == null ? null : Double.valueOf(km.least()));
     }
 

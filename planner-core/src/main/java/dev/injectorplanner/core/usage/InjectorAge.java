@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param hours engine hours since then, likewise
  * @param kmPerWeek usage of its truck, km a week, 0 or more
  * @param hoursPerWeek usage of its truck, engine hours a week, 0 or more
- * @param fittingKnown whether it is known when it went in
+ * @param dayUnknown whether nobody knows when it went in
  * @param leastKm lower bound of its km where that is not known; else null, as where the meters cannot say
  */
 public record InjectorAge(
@@ -33,11 +33,18 @@ public record InjectorAge(
         @Nullable Double hours,
         double kmPerWeek,
         double hoursPerWeek,
-        boolean fittingKnown,
+        boolean dayUnknown,
         @Nullable Double leastKm) {
+    /** Whether it is known when it went in. */
+    public boolean fittingKnown() {
+        return !dayUnknown;
+    }
+
     /** Since when it is in, in words: {@code since fitting on 2026-01-05}, or that its day is not known. */
     public String sinceWords() {
-        return fittingKnown ? "since fitting on " + fittedOn : "by the truck's meters, fitted before the records began";
+        return fittingKnown()
+                ? "since fitting on " + fittedOn
+                : "by the truck's meters, fitted before the records began";
     }
 
     /** Km since fitting, {@code weeks} ahead; null where today's is not known. */

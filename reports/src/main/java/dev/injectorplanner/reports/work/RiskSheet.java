@@ -11,8 +11,10 @@ import dev.injectorplanner.reports.workbook.SheetColumn;
 import dev.injectorplanner.reports.workbook.TableSheet;
 import dev.injectorplanner.reports.workbook.Words;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** The sheet on risk: fitted injectors by their chance of failing, and the chances that other sheets quote. */
@@ -23,11 +25,15 @@ final class RiskSheet {
     private final Plan plan;
     private final Map<String, InjectorRisk> risks = new HashMap<>();
     private final Map<String, PartLife> lives = new HashMap<>();
+    private final Set<String> unknownAges = new HashSet<>();
 
     RiskSheet(Plan plan) {
         this.plan = plan;
         plan.risks().forEach(risk -> risks.put(risk.truck() + "\n" + risk.cylinder(), risk));
         plan.lives().forEach(life -> lives.put(life.part() + "\n" + life.origin(), life));
+        plan.injectors().stream()
+                .filter(age -> !age.fittingKnown())
+                .forEach(age -> unknownAges.add(age.truck() + "\n" + age.cylinder()));
     }
 
     /** Chance of failing within 12 weeks, percent; null where it is not known or no one cylinder is meant. */
@@ -89,6 +95,13 @@ final class RiskSheet {
 
     private String source(InjectorRisk risk) {
         PartLife life = lives.get(risk.part() + "\n" + risk.origin());
-        return life == null ? "" : life.source().words();
+        String source = life == null ? "" : life.source().words();
+        if (plan.records().questionOf(risk.part()).isPresent()) {
+            source = "planner default until the question about failures is answered";
+        }
+        boolean unknown = unknownAges.contains(risk.truck() + "\n" + risk.cylinder());
+        return unknown
+                ? (source.isEmpty() ? "" : source + "; ") + "age by the truck's meters, day of fitting unknown"
+                : source;
     }
 }

@@ -114,7 +114,7 @@ final class TruckPage {
                 .filter(injector -> injector.cylinder() == cylinder && injector.removedOn() == null)
                 .findFirst();
         return now.map(injector -> injector.part() + (injector.serial() == null ? "" : " serial " + injector.serial())
-                        + ", fitted " + injector.fittedOn())
+                        + ", fitted " + injector.fittedWords())
                 .orElse("no record of the fitted injector");
     }
 

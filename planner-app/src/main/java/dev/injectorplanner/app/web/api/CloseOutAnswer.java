@@ -20,6 +20,7 @@ final class CloseOutAnswer {
         fields.put("depot", row.depot());
         fields.put("week", row.week());
         fields.put("done_on", row.doneOn().toString());
+        fields.put("finished_at", row.finishedAt().toString());
         fields.put("version", row.version());
         fields.put("corrects", row.corrects());
         fields.put("corrected_by", row.correctedBy());
@@ -39,6 +40,10 @@ final class CloseOutAnswer {
         fields.put("remarks", row.remarks());
         fields.put("made_at", row.madeAt().toString());
         fields.put("made_by", row.madeBy());
+        CloseOut.Voided voided = row.voided();
+        fields.put("voided_at", voided == null ? null : voided.at().toString());
+        fields.put("voided_by", voided == null ? null : voided.by());
+        fields.put("void_reason", voided == null ? null : voided.why());
         return fields;
     }
 
@@ -61,6 +66,7 @@ final class CloseOutAnswer {
         fields.put("programmed", row.programmed());
         fields.put("read_back", JsonFields.word(row.readBack()));
         fields.put("reason", row.reason());
+        fields.put("failed_first", row.failedFirst());
         return fields;
     }
 

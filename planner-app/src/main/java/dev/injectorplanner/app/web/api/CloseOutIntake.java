@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.web.api;
 
+import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.CloseOuts;
 import dev.injectorplanner.app.entry.EntryProblem;
 import dev.injectorplanner.app.entry.RefusedEntryException;
@@ -46,6 +47,10 @@ public final class CloseOutIntake {
         Instant now = clock.instant();
         LocalDate today = LocalDate.ofInstant(now, zone);
         try {
+            Long voids = sent.voids();
+            if (voids != null) {
+                return CloseOutAnswer.of(voided(voids, truck, sent.why(), now, shortened(token.who())));
+            }
             CloseOuts.Saved saved = keep(sent, now, shortened(token.who()), today);
             if (saved.again() && !sent.isOf(saved.closeOut())) {
                 throw new ApiRefusal(
@@ -65,6 +70,14 @@ public final class CloseOutIntake {
                             + " wrong with it, so nothing was saved. Fix: see problems, correct them and send it again.",
                     problems.stream().map(sent::problem).toList());
         }
+    }
+
+    /** Voided already is voided: a program may send it again. */
+    private CloseOut voided(long id, String truck, String why, Instant now, String who) {
+        return closeOuts
+                .find(id)
+                .filter(row -> row.truck().equals(truck) && row.voided() != null)
+                .orElseGet(() -> closeOuts.voidIt(id, truck, why, now, who));
     }
 
     private static String shortened(String who) {

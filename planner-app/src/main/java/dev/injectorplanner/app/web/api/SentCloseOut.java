@@ -6,6 +6,8 @@ import dev.injectorplanner.app.entry.EntryProblem;
 import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.TestKind;
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -21,9 +23,14 @@ import tools.jackson.databind.json.JsonMapper;
  *
  * @param entry what was done
  * @param corrects number of the close-out it corrects, or null where it is a new one
- * @param why why it is corrected, else empty
+ * @param why why it is corrected or voided, else empty
+ * @param voids number of the close-out that it voids, or null; nothing else of the entry counts then
  */
-record SentCloseOut(CloseOutEntry entry, @Nullable Long corrects, String why) {
+record SentCloseOut(
+        CloseOutEntry entry,
+        @Nullable Long corrects,
+        String why,
+        @Nullable Long voids) {
     private static final JsonMapper JSON = JsonMapper.builder()
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
@@ -43,9 +50,21 @@ record SentCloseOut(CloseOutEntry entry, @Nullable Long corrects, String why) {
             "used",
             "tests",
             "corrects",
-            "why");
+            "voids",
+            "why",
+            "finished_at");
     private static final Set<String> OF_CYLINDER = Set.of(
-            "cylinder", "fitted", "found", "serial", "code", "origin", "programmed", "read_back", "compared", "reason");
+            "cylinder",
+            "fitted",
+            "found",
+            "serial",
+            "code",
+            "origin",
+            "programmed",
+            "read_back",
+            "compared",
+            "reason",
+            "failed_first");
     private static final Set<String> OF_PART = Set.of("part", "pieces");
     private static final Set<String> OF_TEST = Set.of("cylinder", "test", "value", "unit", "engine_state");
 
@@ -58,6 +77,8 @@ record SentCloseOut(CloseOutEntry entry, @Nullable Long corrects, String why) {
             "recheckOn", "/recheck_on",
             "engineState", "/tests",
             "readBack", "read_back",
+            "failedFirst", "failed_first",
+            "finishedAt", "/finished_at",
             "task", "/tasks");
 
     /**
@@ -88,8 +109,18 @@ record SentCloseOut(CloseOutEntry entry, @Nullable Long corrects, String why) {
                 fields.objects("used", OF_PART).stream().map(SentCloseOut::used).toList(),
                 fields.objects("tests", OF_TEST).stream()
                         .map(SentCloseOut::test)
-                        .toList());
-        return new SentCloseOut(entry, fields.whole("corrects"), fields.text("why"));
+                        .toList(),
+                hour(fields.text("finished_at").strip()));
+        return new SentCloseOut(entry, fields.whole("corrects"), fields.text("why"), fields.whole("voids"));
+    }
+
+    private static @Nullable LocalTime hour(String text) {
+        try {
+            return text.isEmpty() ? null : LocalTime.parse(text);
+        } catch (DateTimeParseException e) {
+            throw ApiRefusal.badRequest("finished_at \"" + text
+                    + "\" is not an hour of the day. Fix: send it as \"14:30\", in the depot's time.");
+        }
     }
 
     private static CloseOutEntry.Cylinder cylinder(JsonFields fields) {
@@ -103,7 +134,8 @@ record SentCloseOut(CloseOutEntry entry, @Nullable Long corrects, String why) {
                 fields.yes("programmed"),
                 fields.text("read_back").strip(),
                 fields.yes("compared"),
-                fields.text("reason").strip());
+                fields.text("reason").strip(),
+                fields.text("failed_first").strip());
     }
 
     private static CloseOutEntry.Used used(JsonFields fields) {

@@ -8,18 +8,23 @@ import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.stock.SerialisedStock;
 import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.web.bay.TruckInBay.Finished;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.core.plan.DepotDays;
+import dev.injectorplanner.core.schedule.days.DayPlan;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.reports.bay.BaySheet;
 import dev.injectorplanner.reports.bay.BaySheetMaker;
 import dev.injectorplanner.reports.bay.CodedInjector;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -128,7 +133,27 @@ class BayDesk {
                 plan == null || visit == null ? null : sheet(fleet, plan, visit, kit, units),
                 kit,
                 plan == null ? null : done(truck.depot(), plan).get(name),
+                finished(depot, plan, visit),
                 units);
+    }
+
+    /** Now; of a visit that is over by the plan, its planned end. */
+    private Finished finished(Depot depot, @Nullable KeptPlan plan, @Nullable Visit visit) {
+        LocalDateTime now =
+                LocalDateTime.ofInstant(clock.now(), depot.timeZone()).truncatedTo(ChronoUnit.MINUTES);
+        if (plan != null && visit != null) {
+            LocalDateTime end = DepotDays.find(plan.plan().days(), visit)
+                    .map(DayPlan.Laid::end)
+                    .orElse(null);
+            if (end != null && end.isBefore(now)) {
+                return new Finished(end.toLocalDate(), end.toLocalTime());
+            }
+            if (end == null && visit.week().sunday().isBefore(now.toLocalDate())) {
+                return new Finished(plan.plan().today(), null);
+            }
+        }
+        LocalDate today = today(depot, plan);
+        return new Finished(today, now.toLocalTime());
     }
 
     private static BaySheet sheet(

@@ -7,14 +7,21 @@ import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PartKind;
+import dev.injectorplanner.core.parts.StandardParts;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.reports.bay.BaySheet;
 import dev.injectorplanner.reports.bay.CodedInjector;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -43,8 +50,12 @@ final class CloseOutForm {
      */
     public record CylinderField(int cylinder, boolean planned, String out, String picked) {}
 
-    /** A part that may have been used. */
-    public record PartField(String part, String description, String remark) {}
+    /**
+     * A part that may have been used.
+     *
+     * @param rule what it is counted by, for the page's script: {@code 1*each;2*any 1 3 5;1*task fuel filter}
+     */
+    public record PartField(String part, String description, String remark, String rule) {}
 
     /** A form for what the plan wants done, all cylinders as fitted. */
     static FormState blank(TruckInBay at) {
@@ -52,17 +63,16 @@ final class CloseOutForm {
         typed.put("formKey", UUID.randomUUID());
         typed.put(DISTANCE, at.units().distance());
         typed.put("week", at.visit() == null ? null : at.visit().week());
-        typed.put("doneOn", at.day());
+        typed.put("doneOn", at.finished().day());
+        typed.put("finishedAt", at.finished().hour());
         for (int cylinder : at.family().allCylinders()) {
             typed.put("c" + cylinder + ".fate", at.planned().contains(cylinder) ? "fitted" : "stays");
         }
         BaySheet sheet = at.sheet();
         if (sheet != null) {
             sheet.along().forEach(task -> typed.put("task", task));
-            sheet.kit().stream()
-                    .filter(pick -> pick.remark().isEmpty())
-                    .forEach(pick -> typed.put("used." + pick.part(), pick.pieces()));
         }
+        standard(typed, at, at.planned(), typed.all("task"), Map.of());
         typed.put("engineState", "warm idle");
         return typed;
     }
@@ -74,6 +84,9 @@ final class CloseOutForm {
         typed.put(DISTANCE, at.units().distance());
         typed.put("week", kept.week());
         typed.put("doneOn", kept.doneOn());
+        typed.put(
+                "finishedAt",
+                LocalTime.ofInstant(kept.finishedAt(), at.depot().timeZone()).truncatedTo(ChronoUnit.MINUTES));
         typed.put("labourHours", Require.plain(kept.labourHours()));
         typed.put("odometer", odometer(kept, at.units()));
         typed.put("engineHours", kept.engineHours() == null ? null : Require.plain(kept.engineHours()));
@@ -81,9 +94,11 @@ final class CloseOutForm {
         typed.put("extras", kept.extras());
         typed.put("recheckOn", kept.recheckOn());
         kept.tasks().forEach(task -> typed.put("task", task));
+        Map<String, Double> used = new TreeMap<>();
         kept.used().stream()
-                .filter(used -> !isInjector(at, used.part()))
-                .forEach(used -> typed.put("used." + used.part(), Require.plain(used.used())));
+                .filter(each -> !isInjector(at, each.part()))
+                .forEach(each -> used.put(each.part(), each.used()));
+        standard(typed, at, kept.fitted(), kept.tasks(), used);
         for (CloseOutEntry.Test test : kept.tests()) {
             typed.put("t" + test.cylinder() + "." + test.test(), Require.plain(test.value()));
         }
@@ -97,6 +112,20 @@ final class CloseOutForm {
                     .ifPresentOrElse(done -> put(typed, done), () -> typed.put("c" + cylinder + ".fate", "stays"));
         }
         return typed;
+    }
+
+    /** Fills in what work on these cylinders takes; beside it what was typed, which goes before. */
+    private static void standard(
+            FormState typed, TruckInBay at, List<Integer> cylinders, List<String> tasks, Map<String, Double> used) {
+        Map<String, Double> standard = StandardParts.of(at.fleet(), at.family()).pieces(cylinders, tasks);
+        Set<String> parts = new TreeSet<>(standard.keySet());
+        parts.addAll(used.keySet());
+        for (String part : parts) {
+            String pieces = standard.containsKey(part) ? Require.plain(standard.get(part)) : "";
+            Double typedIn = used.get(part);
+            typed.put("auto." + part, pieces);
+            typed.put("used." + part, used.isEmpty() ? pieces : typedIn == null ? "" : Require.plain(typedIn));
+        }
     }
 
     /** The odometer as it is shown, or null where none was read. */
@@ -115,6 +144,7 @@ final class CloseOutForm {
         typed.put(field + "programmed", done.programmed() ? "yes" : null);
         typed.put(field + "compared", done.readBack() == CloseOut.ReadBack.NONE ? null : "yes");
         typed.put(field + "reason", done.reason());
+        typed.put(field + "failedFirst", done.failedFirst());
     }
 
     /** Planned cylinders first, front to rear, then the others. */
@@ -141,7 +171,7 @@ final class CloseOutForm {
     }
 
     private static String words(FittedInjector row) {
-        return "in since " + row.fittedOn() + (row.serial() == null ? "" : ", serial " + row.serial());
+        return "in since " + row.fittedWords() + (row.serial() == null ? "" : ", serial " + row.serial());
     }
 
     private static String grouped(String code) {
@@ -153,10 +183,12 @@ final class CloseOutForm {
         List<PartField> fields = new ArrayList<>();
         BaySheet sheet = at.sheet();
         Set<String> seen = new LinkedHashSet<>();
+        StandardParts standard = StandardParts.of(at.fleet(), at.family());
         if (sheet != null) {
             for (BaySheet.Pick pick : sheet.kit()) {
                 if (!isInjector(at, pick.part()) && seen.add(pick.part())) {
-                    fields.add(new PartField(pick.part(), pick.description(), pick.remark()));
+                    fields.add(
+                            new PartField(pick.part(), pick.description(), pick.remark(), rule(standard, pick.part())));
                 }
             }
         }
@@ -164,10 +196,25 @@ final class CloseOutForm {
             if (!isInjector(at, job.part()) && seen.add(job.part())) {
                 String name =
                         at.fleet().findPart(job.part()).map(Part::description).orElse("");
-                fields.add(new PartField(job.part(), name, ""));
+                fields.add(new PartField(job.part(), name, "", rule(standard, job.part())));
             }
         });
         return fields;
+    }
+
+    private static String rule(StandardParts standard, String part) {
+        return standard.lines().stream()
+                .filter(line -> line.part().equals(part))
+                .map(line -> Require.plain(line.quantity())
+                        + (line.each()
+                                ? "*each"
+                                : line.task() != null
+                                        ? "*task " + line.task()
+                                        : "*any "
+                                                + line.anyOf().stream()
+                                                        .map(String::valueOf)
+                                                        .collect(Collectors.joining(" "))))
+                .collect(Collectors.joining(";"));
     }
 
     private static boolean isInjector(TruckInBay at, String part) {

@@ -92,6 +92,29 @@ class CorrectionPage {
         return show(at, kept, typed, model);
     }
 
+    @PostMapping("/bay/{truck}/close-outs/{id}/void")
+    String voidIt(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("truck") String name,
+            @PathVariable("id") long id,
+            @RequestParam(name = "why", defaultValue = "") String why,
+            HttpServletResponse response,
+            Model model) {
+        desk.truck(viewer, name);
+        kept(viewer, name, id);
+        try {
+            closeOuts.voidIt(id, name, why, desk.clock().now(), viewer.name());
+            desk.changed();
+            return "redirect:" + BayAddresses.bay(name) + "/close-outs";
+        } catch (RefusedEntryException e) {
+            model.addAttribute("voiding", id);
+            model.addAttribute("why", why);
+            model.addAttribute("wrong", e.problems().get(0).words());
+            response.setStatus(NOT_KEPT);
+            return list(viewer, name, model);
+        }
+    }
+
     private CloseOut kept(Viewer viewer, String truck, long id) {
         if (!mayCorrect(viewer)) {
             throw new ResponseStatusException(HttpStatus.FORBIDDEN);

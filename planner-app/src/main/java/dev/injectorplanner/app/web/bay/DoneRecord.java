@@ -16,11 +16,13 @@ import java.util.Locale;
  *
  * @param closeOut the close-out
  * @param entered when and by whom
+ * @param finished when the work was finished
  * @param odometer as read, in the site's unit; empty where it was not
  * @param lines what was done a cylinder
  * @param next what follows from it: cores owed, claims, stock to count, recheck
  */
-record DoneRecord(CloseOut closeOut, String entered, String odometer, List<Line> lines, List<String> next) {
+record DoneRecord(
+        CloseOut closeOut, String entered, String finished, String odometer, List<Line> lines, List<String> next) {
     private static final DateTimeFormatter AT = DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.ENGLISH);
 
     /** A cylinder, in words. */
@@ -30,6 +32,7 @@ record DoneRecord(CloseOut closeOut, String entered, String odometer, List<Line>
         return new DoneRecord(
                 made,
                 made.madeAt().atZone(at.depot().timeZone()).format(AT) + " by " + made.madeBy(),
+                made.finishedAt().atZone(at.depot().timeZone()).format(AT),
                 made.odometerKm() == null ? "" : at.units().distance(made.odometerKm()),
                 made.cylinders().stream().map(DoneRecord::line).toList(),
                 next(at, made));
@@ -46,7 +49,10 @@ record DoneRecord(CloseOut closeOut, String entered, String odometer, List<Line>
                 "fitted " + done.serial() + " (" + Words.of(java.util.Objects.requireNonNull(done.origin())) + "); "
                         + old
                         + " found "
-                        + (done.found() == null ? "not known" : Words.of(done.found())),
+                        + (done.found() == null ? "not known" : Words.of(done.found()))
+                        + (done.failedFirst() == null
+                                ? ""
+                                : "; " + done.failedFirst() + " was fitted first and failed at once"),
                 code == null ? "" : CodedInjector.grouped(code),
                 code == null
                         ? "has no code"

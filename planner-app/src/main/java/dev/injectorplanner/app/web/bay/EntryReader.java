@@ -7,11 +7,14 @@ import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.TestKind;
+import dev.injectorplanner.core.parts.StandardParts;
 import dev.injectorplanner.core.units.SiteUnits;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -47,7 +50,19 @@ final class EntryReader {
                 day("recheckOn", "recheck"),
                 cylinders(),
                 used(),
-                tests());
+                tests(),
+                hour());
+    }
+
+    private @Nullable LocalTime hour() {
+        String text = typed.text("finishedAt").strip();
+        try {
+            return text.isEmpty() ? null : LocalTime.parse(text);
+        } catch (DateTimeParseException e) {
+            typed.wrong(new EntryProblem(
+                    "finishedAt", "hour finished \"" + text + "\": is not a time. Fix: write it as 14:30."));
+            return null;
+        }
     }
 
     private List<CloseOutEntry.Cylinder> cylinders() {
@@ -80,18 +95,32 @@ final class EntryReader {
                 typed.has(field + "programmed", "yes"),
                 typed.text(field + "readBack"),
                 typed.has(field + "compared", "yes"),
-                typed.text(field + "reason"));
+                typed.text(field + "reason"),
+                typed.text(field + "failedFirst"));
     }
 
+    /**
+     * What was typed; a line that stands as it was filled in follows the cylinders and services really done.
+     */
     private List<CloseOutEntry.Used> used() {
         List<CloseOutEntry.Used> used = new ArrayList<>();
+        Map<String, Double> standard = StandardParts.of(at.fleet(), at.family()).pieces(fitted(), typed.all("task"));
         for (String part : typed.all("usedPart")) {
-            Double pieces = number("used." + part, "pieces of " + part);
+            String field = "used." + part;
+            boolean filledIn =
+                    typed.given("auto." + part) && typed.text(field).strip().equals(typed.text("auto." + part));
+            Double pieces = filledIn ? standard.getOrDefault(part, 0.0) : number(field, "pieces of " + part);
             if (pieces != null && pieces != 0) {
                 used.add(new CloseOutEntry.Used(part, pieces));
             }
         }
         return used;
+    }
+
+    private List<Integer> fitted() {
+        return at.family().allCylinders().stream()
+                .filter(cylinder -> typed.text("c" + cylinder + ".fate").equals("fitted"))
+                .toList();
     }
 
     private List<CloseOutEntry.Test> tests() {

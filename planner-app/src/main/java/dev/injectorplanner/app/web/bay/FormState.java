@@ -38,6 +38,11 @@ public final class FormState {
         return values.getOrDefault(name, List.of()).contains(value);
     }
 
+    /** Whether the form had such a field, be it empty. */
+    boolean given(String name) {
+        return values.containsKey(name);
+    }
+
     List<String> all(String name) {
         return values.getOrDefault(name, List.of());
     }

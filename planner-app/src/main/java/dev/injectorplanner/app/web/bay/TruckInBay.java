@@ -11,6 +11,7 @@ import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.reports.bay.BaySheet;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,6 +30,7 @@ import org.jspecify.annotations.Nullable;
  * @param sheet the visit's sheet, or null
  * @param kit injectors meant for its cylinders
  * @param done its close-out since that plan, or null
+ * @param finished day and hour at which the work was finished, as far as the plan and the clock can guess
  * @param units in which people of the site read and type
  */
 record TruckInBay(
@@ -42,7 +44,11 @@ record TruckInBay(
         @Nullable BaySheet sheet,
         Map<Integer, StockInjector> kit,
         @Nullable CloseOut done,
+        Finished finished,
         SiteUnits units) {
+    /** When work was finished; the hour is null where nothing tells it. */
+    record Finished(LocalDate day, @Nullable LocalTime hour) {}
+
     /** Cylinders that the plan wants done. */
     List<Integer> planned() {
         return visit == null ? List.of() : visit.cylinders();

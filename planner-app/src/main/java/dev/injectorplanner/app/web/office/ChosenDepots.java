@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.web.office;
 
+import dev.injectorplanner.core.plan.RecordsState;
 import dev.injectorplanner.core.units.SiteUnits;
 import java.util.HashSet;
 import java.util.List;
@@ -50,6 +51,13 @@ public record ChosenDepots(
     /** Whether there is something to show. */
     public boolean anyPlan() {
         return !plans.isEmpty();
+    }
+
+    /** What the records behind the plans shown lack, a sentence each; it stands wherever chances and counts do. */
+    public List<String> recordsLack() {
+        return RecordsState.together(plans.stream().map(DepotPlan::records).toList()).sentences().stream()
+                .map(units()::sentence)
+                .toList();
     }
 
     /** For which day and when the plans shown were made, in words. */

@@ -10,6 +10,7 @@ import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.parts.ShortLine;
 import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.RecordsState;
 import dev.injectorplanner.core.plan.SafetyCase;
 import dev.injectorplanner.core.plan.TruckReason;
 import dev.injectorplanner.core.plan.Unplanned;
@@ -92,6 +93,11 @@ public record DepotPlan(String depot, KeptPlan kept, FleetIndex fleet, SiteUnits
                         && visit.diagnosis() == laid.diagnosis()
                         && visit.week().equals(week))
                 .findFirst();
+    }
+
+    /** What the depot's records lack, and what somebody has to answer. */
+    public RecordsState records() {
+        return plan().records().of(depot);
     }
 
     /** Trucks here with an open safety fault. */

@@ -151,6 +151,10 @@ public final class EngineView {
             return "age unknown";
         }
         Double km = age.get().km();
+        Double least = age.get().leastKm();
+        if (!age.get().fittingKnown()) {
+            return least == null ? "age unknown" : "over " + plan.units().distance(least);
+        }
         return km == null ? age.get().months() + " months" : plan.units().distance(km);
     }
 

@@ -16,11 +16,15 @@ import dev.injectorplanner.app.web.office.Replanning;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.Repair;
+import dev.injectorplanner.core.fleet.RepairWork;
 import dev.injectorplanner.core.plan.HeldOff;
 import dev.injectorplanner.core.plan.SafetyCase;
 import dev.injectorplanner.imports.file.GivenRows;
 import dev.injectorplanner.imports.table.Tables;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -71,6 +75,15 @@ public class SafetyPage {
         model.addAttribute("warning", SafetyCase.WARNING);
         model.addAttribute("reason", reason.strip());
         model.addAttribute("mayHoldOff", open.isPresent() && viewer.is(Role.MANAGER));
+        model.addAttribute(
+                "works",
+                Arrays.stream(RepairWork.values())
+                        .filter(work -> work != RepairWork.NO_FAULT_FOUND)
+                        .map(RepairWork::words)
+                        .toList());
+        List<Repair> repairs = new ArrayList<>(plan.fleet().repairsOf(truck));
+        Collections.reverse(repairs);
+        model.addAttribute("repairs", repairs);
         model.addAttribute("mayRecord", viewer.is(Role.MANAGER) || viewer.is(Role.MECHANIC));
         return "safety";
     }
@@ -79,7 +92,10 @@ public class SafetyPage {
     String repair(
             @ModelAttribute("viewer") Viewer viewer,
             @PathVariable("truck") String truck,
-            @RequestParam("what") String what,
+            @RequestParam(name = "what", defaultValue = "") String other,
+            @RequestParam(name = "work", defaultValue = "") List<String> work,
+            @RequestParam(name = "cylinder", defaultValue = "") String cylinder,
+            @RequestParam(name = "closes", defaultValue = "false") boolean closes,
             @RequestParam(name = "found", defaultValue = "repair") String found,
             @RequestParam("done_on") String doneOn,
             @RequestParam(name = "odometer", defaultValue = "") String odometer,
@@ -92,11 +108,12 @@ public class SafetyPage {
         }
         DepotPlan plan = planOf(viewer, truck);
         boolean nothing = found.equals("nothing");
+        String what = words(work, cylinder.strip(), other.strip());
         Map<String, String> row = new LinkedHashMap<>();
         row.put("truck", truck);
         row.put("done_on", doneOn);
         row.put("odometer_" + plan.units().distanceUnit(), odometer);
-        row.put("what", nothing ? Repair.NO_FAULT_FOUND : named(what, plan, truck));
+        row.put("what", nothing ? Repair.NO_FAULT_FOUND : closes ? named(what, plan, truck) : what);
         row.put("hours", hours);
         row.put("remark", nothing ? (what + " " + remark).strip() : remark);
         row.put("by", by);
@@ -115,6 +132,21 @@ public class SafetyPage {
         anew.plan(viewer, plan.depot(), "repair of " + truck + " " + clock.now());
         next.addFlashAttribute("done", "Recorded for " + truck + ", and replanned.");
         return "redirect:/safety/{truck}";
+    }
+
+    /** {@code injector connector, cylinder 3; clip renewed}. */
+    private static String words(List<String> work, String cylinder, String other) {
+        List<String> words = new ArrayList<>();
+        for (RepairWork each : RepairWork.values()) {
+            if (work.contains(each.words())) {
+                words.add(each.words());
+            }
+        }
+        if (!words.isEmpty() && !cylinder.isEmpty()) {
+            words.add((cylinder.matches("\\d+") ? "cylinder " : "cylinders ") + cylinder);
+        }
+        String done = String.join(", ", words);
+        return done.isEmpty() || other.isEmpty() ? done + other : done + "; " + other;
     }
 
     /** With the codes of the open faults, so that the record says what it closes. */

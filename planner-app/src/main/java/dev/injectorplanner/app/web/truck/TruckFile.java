@@ -8,8 +8,10 @@ import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.VisitReason;
 import dev.injectorplanner.core.plan.DepotDays;
+import dev.injectorplanner.core.plan.RecordsState;
 import dev.injectorplanner.core.plan.TruckReason;
 import dev.injectorplanner.core.plan.Unplanned;
+import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
@@ -42,6 +44,7 @@ public final class TruckFile {
      * @param week its visit's week, or empty where it has none
      * @param facts of the visit: label and value
      * @param left cylinders the visit leaves, with what doing them too would cost
+     * @param records what its records lack, a sentence each
      */
     public record View(
             String truck,
@@ -63,7 +66,8 @@ public final class TruckFile {
             EngineView.Drawing engine,
             ReadingsChart.Chart chart,
             List<Row> history,
-            List<Integer> cylinders) {}
+            List<Integer> cylinders,
+            List<String> records) {}
 
     public record Pair(String label, String value) {}
 
@@ -104,7 +108,24 @@ public final class TruckFile {
                 new EngineView(plan, truck, family).draw(),
                 new ReadingsChart(plan.units(), plan.site().timeZone()).of(readings),
                 new TruckTimeLine(plan, truck).rows(),
-                family.allCylinders());
+                family.allCylinders(),
+                records());
+    }
+
+    /** What its records lack: a chance beside it is worth no more than they are. */
+    private List<String> records() {
+        RecordsState state = plan.records();
+        List<String> lines = new ArrayList<>();
+        plan.risksOf(truck.truck()).stream()
+                .map(InjectorRisk::part)
+                .distinct()
+                .flatMap(part -> state.questionOf(part).stream())
+                .forEach(question -> lines.add(plan.units().sentence(question.words() + " " + question.meanwhile())));
+        lines.addAll(state.sentencesOf(truck.truck()));
+        if (plan.fleet().accessOf(family.family()).isEmpty()) {
+            lines.add("No access steps for " + family.family() + ": visits count no labour to reach the cylinders.");
+        }
+        return lines;
     }
 
     private interface Meter {

@@ -7,6 +7,8 @@ import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Found;
+import dev.injectorplanner.core.fleet.Repair;
+import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.units.Figures;
 import java.time.Instant;
@@ -17,7 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
-/** What is on record of a truck: injectors in and out, faults, tests. */
+/** What is on record of a truck: injectors in and out, repairs, services, faults, tests. */
 final class TruckTimeLine {
     private final DepotPlan plan;
     private final Truck truck;
@@ -36,13 +38,14 @@ final class TruckTimeLine {
         return rows;
     }
 
-    /** Injectors fitted and taken out. */
+    /** Injectors fitted and taken out, repairs and services. */
     List<Row> work() {
         List<Row> rows = new ArrayList<>();
         for (FittedInjector each : plan.fleet().injectorsOf(truck.truck())) {
             String serial = each.serial() == null ? "" : ", serial " + each.serial();
             rows.add(row(
                     each.fittedOn(),
+                    each.fittingKnown() ? "" : "before the records began",
                     "cylinder " + each.cylinder() + ": injector fitted",
                     each.part() + ", " + word(each.origin()) + serial + at(each.odometerKm())));
             LocalDate removed = each.removedOn();
@@ -54,7 +57,26 @@ final class TruckTimeLine {
                         "found " + (found == null ? "unknown" : word(found)) + serial + at(each.removedOdometerKm())));
             }
         }
+        plan.fleet().repairsOf(truck.truck()).forEach(repair -> rows.add(repair(repair)));
+        plan.fleet().tasksDoneOf(truck.truck()).forEach(done -> rows.add(service(done)));
         return rows;
+    }
+
+    private Row repair(Repair repair) {
+        Double hours = repair.hours();
+        return row(
+                repair.doneOn(),
+                repair.foundNothing() ? "diagnosis: no fault found" : "repair: " + repair.what(),
+                "by " + repair.by()
+                        + (hours == null ? "" : ", " + Figures.tenths(hours) + " h")
+                        + at(repair.odometerKm())
+                        + (repair.remark().isEmpty() ? "" : "; " + repair.remark()));
+    }
+
+    private Row service(TaskDone done) {
+        Double hours = done.engineHours();
+        String read = at(done.odometerKm()) + (hours == null ? "" : ", at " + Figures.whole(hours) + " engine hours");
+        return row(done.doneOn(), "service: " + done.task(), read.isEmpty() ? "done" : "done" + read);
     }
 
     /** Tests of the injectors. */
@@ -80,6 +102,10 @@ final class TruckTimeLine {
 
     private LocalDate day(Instant at) {
         return LocalDate.ofInstant(at, plan.site().timeZone());
+    }
+
+    private static Row row(LocalDate day, String words, String what, String detail) {
+        return new Row(day, words.isEmpty() ? DisplayFormat.shortDate(day) : words, what, detail);
     }
 
     private static Row row(LocalDate day, String what, String detail) {

@@ -125,6 +125,31 @@ class CloseOutApiTest {
 
     /** Code too short for its part's pattern, read back different, and a task that the family does not have. */
     @Test
+    void the_hour_is_taken_and_a_close_out_is_voided_once(URI address, RunningApp app) throws Exception {
+        String token = token(app, BOTH, null);
+        String body = "{\"truck\":\"T-2\",\"done_on\":\"2026-03-13\",\"labour_hours\":1,\"finished_at\":\"14:30\"}";
+        JsonNode made = JSON.readTree(send(address, token, "hour", body).body());
+        assertThat(made.path("finished_at").stringValue()).isEqualTo("2026-03-13T12:30:00Z"); // Riga in winter: UTC+2
+        assertThat(made.path("voided_at").isNull()).isTrue();
+        assertThat(send(address, token, "no hour", body.replace("14:30", "half past two"))
+                        .statusCode())
+                .isEqualTo(400);
+        String voids = "{\"truck\":\"T-2\",\"voids\":" + made.path("close_out").longValue() + ",\"why\":\"%s\"}";
+        HttpResponse<String> without = send(address, token, "void 1", voids.formatted(""));
+        assertThat(without.statusCode()).isEqualTo(422);
+        assertThat(without.body()).contains("reason for voiding it: is empty");
+        HttpResponse<String> done = send(address, token, "void 2", voids.formatted("another truck"));
+        assertThat(done.statusCode()).as(done.body()).isEqualTo(201);
+        assertThat(JSON.readTree(done.body()).path("void_reason").stringValue()).isEqualTo("another truck");
+        assertThat(JSON.readTree(send(address, token, "void 3", voids.formatted("again"))
+                                .body())
+                        .path("void_reason")
+                        .stringValue())
+                .as("void already")
+                .isEqualTo("another truck");
+    }
+
+    @Test
     void what_is_refused_is_told_by_its_place_and_keeps_nothing(URI address, RunningApp app) throws Exception {
         String token = token(app, BOTH, null);
         String bad = fitted("T-1", 4, "API-6", "X1")

@@ -259,8 +259,8 @@ class SettingsPagesTest {
                     .doesNotContainPattern("\\d[ \u00a0]l\\b");
         }
         assertThat(manager.get("/coolant").body()).contains("Drained US gal");
-        // 351,446 km / 1.609344 = 218,378.4, by calculator
-        assertThat(manager.get("/trucks/T005").body()).contains("218,378 mi since fitting");
+        // 351,449 km / 1.609344 = 218,380.3, by calculator
+        assertThat(manager.get("/trucks/T005").body()).contains("218,380 mi since fitting");
     }
 
     /** 250,000.4 mi are 402,336.64 km: 250,000.4 x 1.609344, by calculator. */

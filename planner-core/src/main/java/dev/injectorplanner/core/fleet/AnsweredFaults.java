@@ -1,0 +1,55 @@
+package dev.injectorplanner.core.fleet;
+
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Faults that a recorded repair has answered: those of an injector's circuit, seen up to the day on which its harness or
+ * connector was repaired. They were the wiring's, not the injector's, and count against it no more. Common practice: where a
+ * code is electrical, harness and connector come before the injector.
+ */
+public final class AnsweredFaults {
+    private static final Pattern CYLINDERS = Pattern.compile("cylinders?\\s+((?:\\d{1,2}[\\s,;/&]*(?:and\\s+)?)+)");
+
+    private final List<Repair> repairs;
+
+    /** @param repairs of one truck */
+    public AnsweredFaults(List<Repair> repairs) {
+        this.repairs = repairs.stream()
+                .filter(repair ->
+                        RepairWork.of(repair).filter(RepairWork::electrical).isPresent())
+                .toList();
+    }
+
+    /** @param seenOn day of the fault at the truck's depot */
+    public boolean covers(Fault fault, LocalDate seenOn) {
+        Integer cylinder = fault.cylinder();
+        return cylinder != null
+                && fault.code().electrical()
+                && repairs.stream()
+                        .anyMatch(repair -> !seenOn.isAfter(repair.doneOn()) && isOf(cylinder, cylinders(repair)));
+    }
+
+    /** A repair that names no cylinder is of all. */
+    private static boolean isOf(int cylinder, Set<Integer> named) {
+        return named.isEmpty() || named.contains(cylinder);
+    }
+
+    private static Set<Integer> cylinders(Repair repair) {
+        Set<Integer> cylinders = new HashSet<>();
+        Matcher found = CYLINDERS.matcher((repair.what() + " " + repair.remark()).toLowerCase(Locale.ROOT));
+        while (found.find()) {
+            for (String number : found.group(1).split("\\D+")) {
+                if (!number.isEmpty()) {
+                    cylinders.add(Integer.valueOf(number));
+                }
+            }
+        }
+        return cylinders;
+    }
+}
