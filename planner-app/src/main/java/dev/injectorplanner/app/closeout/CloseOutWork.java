@@ -10,7 +10,6 @@ import dev.injectorplanner.app.stock.OnHandStock;
 import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.app.stock.StockInjectorRows;
 import dev.injectorplanner.app.store.StockCause;
-import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.CylinderTest;

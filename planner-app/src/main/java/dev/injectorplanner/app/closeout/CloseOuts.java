@@ -7,6 +7,7 @@ import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.stock.StockInjectorRows;
 import dev.injectorplanner.app.store.StockCause;
 import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.core.check.Require;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -84,8 +85,7 @@ public final class CloseOuts {
                 return new Saved(there.get(), true);
             }
             CloseOut before = standing(rows, id, entry.truck());
-            writer.because(new StockCause(
-                    StockCause.Kind.GIVEN_BACK, "truck " + before.truck(), "corrected: " + why.strip(), at, by));
+            givenBack(writer, before, "corrected: " + why.strip(), at, by);
             new CloseOutUndo(connection, writer).undo(before);
             Checked checked = new EntryCheck(connection, writer, entry, before).check(at, today);
             CloseOut made = new CloseOutWork(connection, writer, at, by).write(checked, before, why);
@@ -106,6 +106,7 @@ public final class CloseOuts {
             StockInjectorRows.takeTurn(connection);
             CloseOutRows rows = new CloseOutRows(connection);
             CloseOut before = standing(rows, id, truck);
+            givenBack(writer, before, "voided: " + why.strip(), at, by);
             new CloseOutUndo(connection, writer).undo(before);
             rows.markVoid(id, new CloseOut.Voided(at, by, why.strip()));
             ClearedAlerts.openAgain(connection, reopened(before, List.of(), at, by, "the close-out was voided"));
@@ -121,6 +122,10 @@ public final class CloseOuts {
         Instant tested = before.tests().isEmpty() ? null : before.readAt();
         return new ClearedAlerts.ByWork(
                 before.truck(), before.doneOn(), cylinders, stillFitted.isEmpty(), tested, at, by, why);
+    }
+
+    private static void givenBack(StoreWriter writer, CloseOut before, String why, Instant at, String by) {
+        writer.because(new StockCause(StockCause.Kind.GIVEN_BACK, "truck " + before.truck(), why, at, by));
     }
 
     private static CloseOut standing(CloseOutRows rows, long id, String truck) throws java.sql.SQLException {

@@ -238,7 +238,7 @@ public final class Deliveries {
                     connection,
                     at,
                     by,
-                    amount.signum() == 0 ? "note a refusal" : "note a credit",
+                    amount.signum() == 0 ? "note that it was refused" : "note a credit",
                     number + ", " + there.ref(),
                     there.state(),
                     amount.toPlainString() + (reason.isBlank() ? "" : ", " + reason.strip()));

@@ -125,7 +125,7 @@ public final class Returns {
                         connection,
                         at,
                         by,
-                        credit.signum() == 0 ? "note a refusal" : "note a credit",
+                        credit.signum() == 0 ? "note that it was refused" : "note a credit",
                         there.document() + ", " + unit,
                         "sent on " + there.sentOn() + ", asked for "
                                 + there.amount().toPlainString(),

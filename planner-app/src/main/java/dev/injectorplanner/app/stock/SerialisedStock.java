@@ -141,7 +141,7 @@ public final class SerialisedStock {
                     "part",
                     box.part() + ": " + Require.plain(onHand) + " on hand, " + have + " with serials, so "
                             + Require.plain(Math.max(0, onHand - have)) + " can still get one",
-                    "receive the others as goods in, or correct the stock by a stocktake");
+                    "receive the others without that tick, or correct the stock by a stocktake");
         }
     }
 

@@ -64,7 +64,7 @@ class UserCommandTest {
                         assertThat(ran.text()).contains("is too short. Fix: ").doesNotContain("\"short\""));
         assertThat(run("", "user", "add", "ann", "--roles", "manager").text()).contains("is missing. Fix: type it");
         assertThat(run(PASSWORD, "user", "add", "ann", "--roles", "driver").text())
-                .contains("choose from manager, buyer, mechanic, administrator");
+                .contains("choose from manager, buyer, storeman, mechanic, administrator");
         assertThat(run(PASSWORD, "user", "add", "ann", "--roles", "manager", "--password", "x")
                         .exit())
                 .as("a password is no argument")

@@ -365,12 +365,13 @@ abstract class ShopLoopContract {
 
     @Test
     void aClaimIsForWhatFailed() {
+        fit(1, DAY.minusDays(10));
         Unit failed = new Unit("T-1", 1, DAY.minusYears(2));
         String number = returns.claim("c", failed, new BigDecimal("410"), DAY, NOW, "Kim");
         assertThat(number).startsWith("CL-");
         returns.settle("s", UnitReturn.What.CLAIM, failed, DAY, new BigDecimal("205"), "half", NOW, "Kim");
         assertThatThrownBy(
-                        () -> returns.claim("d", new Unit("T-1", 1, DAY.minusYears(1)), BigDecimal.ONE, DAY, NOW, "K"))
+                        () -> returns.claim("d", new Unit("T-2", 1, DAY.minusDays(10)), BigDecimal.ONE, DAY, NOW, "K"))
                 .isInstanceOf(RefusedEntryException.class)
                 .hasMessageContaining("was not found failed");
     }

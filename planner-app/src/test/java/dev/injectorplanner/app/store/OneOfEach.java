@@ -241,6 +241,7 @@ public final class OneOfEach {
                         List.of(),
                         List.of(new TaskDone("T-1", "fuel filter", DAY.minusMonths(3), 100_000.5, null)),
                         List.of(new FailureAnswer("INJ-4R", FailureAnswer.Answer.NOT_RECORDED, DAY, "Kim")),
+                        List.of(),
                         List.of(
                                 new UnitReturn(
                                         UnitReturn.What.CORE,

@@ -209,7 +209,7 @@ final class AuditedShop {
                 "/returns/answer",
                 Role.BUYER,
                 "/returns",
-                "note a refusal",
+                "note that it was refused",
                 "key",
                 "r4",
                 "do",

@@ -114,12 +114,7 @@ final class StockSheets {
         sheet.choice("Depot and part", "'" + SHELVES + "'!$A$" + first + ":$A$" + lastShelf(), key(worst.get(0)));
         int row = first;
         for (StockWeek week : worst) {
-            Formula start = row == first
-                    ? new Formula(
-                            "SUMIFS('" + SHELVES + "'!$E$" + first + ":$E$" + lastShelf() + ",'" + SHELVES + "'!$A$"
-                                    + first + ":$A$" + lastShelf() + ",$B$3)",
-                            week.start())
-                    : new Formula("F" + (row - 1), week.start());
+            Formula start = row == first ? pick("H", week.start()) : new Formula("F" + (row - 1), week.start());
             sheet.row(
                     week.week(),
                     start,
