@@ -90,20 +90,17 @@ public final class MeterTrack {
     }
 
     /**
-     * Whether a cumulative value fits the readings around a day: not below the one before it and not above the one after it.
-     * Before the first reading any does; after the last one a meter may run on.
+     * Whether a cumulative value is far below the last reading before a day, which no meter of the track can have shown then.
      *
      * @param slack by which it may be off
      */
-    boolean agrees(double day, double value, double slack) {
+    boolean isBelow(double day, double value, double slack) {
         if (size() == 0 || day < days[0]) {
-            return true;
+            return false;
         }
         int found = Arrays.binarySearch(days, day);
         int before = found >= 0 ? found : -found - 2;
-        double off = slack + LEAST_SLACK * cumulative[before];
-        boolean above = value >= cumulative[before] - off;
-        return above && (before + 1 >= size() || value <= cumulative[before + 1] + off);
+        return value < cumulative[before] - slack - LEAST_SLACK * cumulative[before];
     }
 
     /** The cumulative meter on a day before the first reading, back from it at a pace, not below a meter at 0; null without readings. */

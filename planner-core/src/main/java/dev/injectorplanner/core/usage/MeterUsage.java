@@ -30,15 +30,15 @@ public record MeterUsage(MeterTrack track, boolean known, double perWeek, double
     }
 
     /**
-     * Whether a meter noted at fitting cannot be right: above today's, or far from what the readings around that day say, as
-     * after a meter was replaced and nobody told.
+     * Whether a meter noted at fitting cannot be right: above today's, or far below the reading before it, as after a
+     * meter was replaced and nobody told.
      */
     boolean disbelieves(LocalDate fittedOn, double noted, LocalDate today) {
         Double now = meterOn(today);
         Double then = notedOn(fittedOn, noted);
         return now != null
                 && then != null
-                && (then > now || !track.agrees(fittedOn.toEpochDay() + NOON, then, SLACK_WEEKS * perWeek));
+                && (then > now || track.isBelow(fittedOn.toEpochDay() + NOON, then, SLACK_WEEKS * perWeek));
     }
 
     /** Age of an injector that was in before {@code since}; null where the readings cannot say. */
@@ -64,8 +64,8 @@ public record MeterUsage(MeterTrack track, boolean known, double perWeek, double
 
     /**
      * The cumulative meter when an injector went in or came out: by the meter noted then; else by the readings around
-     * that day; else, before the first reading, back from it at the usage found; else null. A noted meter that is above
-     * today's is not believed.
+     * that day; else, before the first reading, back from it at the usage found; else null. A noted meter that
+     * cannot be right is not believed.
      */
     public @Nullable Double meterAt(LocalDate day, @Nullable Double noted, LocalDate today) {
         Double then = noted == null || disbelieves(day, noted, today) ? null : notedOn(day, noted);
