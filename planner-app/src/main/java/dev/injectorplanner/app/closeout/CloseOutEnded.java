@@ -57,8 +57,12 @@ final class CloseOutEnded {
         }
     }
 
-    /** Ends the confirmation of a truck's visit. */
-    void confirmation(String truck) throws SQLException {
+    /**
+     * Ends the confirmation of a truck's visit.
+     *
+     * @param only the week for which alone it ends, or null for any
+     */
+    void confirmation(String truck, @Nullable String only) throws SQLException {
         List<Row> there = StoreSql.list(
                 connection,
                 "select week, announced_at, announced_by from announced_visit where truck = ?",
@@ -75,9 +79,12 @@ final class CloseOutEnded {
                         ""),
                 truck);
         for (Row row : there) {
-            keep(row);
+            if (only == null || only.equals(row.week())) {
+                keep(row);
+                StoreSql.update(
+                        connection, "delete from announced_visit where truck = ? and week = ?", truck, row.week());
+            }
         }
-        StoreSql.update(connection, "delete from announced_visit where truck = ?", truck);
     }
 
     /** Ends a truck's pin to the week of the visit. */

@@ -181,7 +181,8 @@ final class CloseOutWork {
     private static void over(Checked checked, CloseOutEnded ended) throws SQLException {
         String truck = checked.truck().truck();
         String week = checked.entry().week();
-        ended.confirmation(truck);
+        boolean fitted = checked.injectors().stream().findAny().isPresent();
+        ended.confirmation(truck, fitted ? null : week); // a test beside the main visit leaves that one confirmed
         if (week != null) {
             ended.pin(truck, week);
         }

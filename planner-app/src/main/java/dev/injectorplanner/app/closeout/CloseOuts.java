@@ -7,8 +7,11 @@ import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.stock.StockInjectorRows;
 import dev.injectorplanner.app.store.StockCause;
 import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.core.check.Require;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -106,6 +109,7 @@ public final class CloseOuts {
             StockInjectorRows.takeTurn(connection);
             CloseOutRows rows = new CloseOutRows(connection);
             CloseOut before = standing(rows, id, truck);
+            refuseSentBack(connection, before);
             givenBack(writer, before, "voided: " + why.strip(), at, by);
             new CloseOutUndo(connection, writer).undo(before);
             rows.markVoid(id, new CloseOut.Voided(at, by, why.strip()));
@@ -135,6 +139,24 @@ public final class CloseOuts {
                         "why",
                         "this version of the close-out is out of date",
                         "open the newest version and correct that"));
+    }
+
+    /** A core that its fitting opened and that has been sent back would have nothing behind it. */
+    private static void refuseSentBack(Connection connection, CloseOut before) throws SQLException {
+        for (int cylinder : before.fitted()) {
+            for (String document : StoreSql.list(
+                    connection,
+                    "select document from unit_return where truck = ? and cylinder = ? and fitted_on = ? and what = 'CORE'",
+                    row -> row.getString(1),
+                    before.truck(),
+                    cylinder,
+                    before.doneOn())) {
+                throw RefusedEntryException.of(
+                        "why",
+                        "the core of cylinder " + cylinder + " was sent back with " + document,
+                        "take that shipment back first, on the page of cores and claims");
+            }
+        }
     }
 
     private static void requireReason(String what, String why) {

@@ -122,6 +122,12 @@ final class CylinderCheck {
                     what + "is in stock as a " + shelf.part() + " at another depot, or is another part",
                     "read it on the injector again");
         }
+        if (shelf != null && shelf.truck() != null && !shelf.isFor(truck.truck(), entry.cylinder())) {
+            problems.add(
+                    field + "failedFirst",
+                    what + "is kitted for truck " + shelf.truck(),
+                    "release it from that kit first, or read it again");
+        }
         for (InEngine there : new SerialLookup(connection, truck.depot()).fittedWithSerial(serial)) {
             problems.add(field + "failedFirst", what + there.words(), "read it on the injector again");
         }

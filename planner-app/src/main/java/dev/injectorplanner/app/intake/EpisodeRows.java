@@ -78,7 +78,7 @@ final class EpisodeRows {
                 && !found.until().isBefore(stored.seenAt().minus(gap));
     }
 
-    /** The stored row keeps its key; what it holds already is not counted again. */
+    /** The stored row keeps its key, so an earlier part of it that comes later is not added; nothing is counted again. */
     private static Fault joined(Fault stored, Fault found) {
         boolean within =
                 !found.until().isAfter(stored.until()) && !found.seenAt().isBefore(stored.seenAt());
@@ -86,7 +86,9 @@ final class EpisodeRows {
                 !found.until().isBefore(stored.until()) && !found.seenAt().isAfter(stored.seenAt());
         int count = within
                 ? stored.count()
-                : around ? Math.max(stored.count(), found.count()) : stored.count() + found.count() - 1;
+                : around || found.seenAt().isBefore(stored.seenAt())
+                        ? Math.max(stored.count(), found.count())
+                        : stored.count() + found.count() - 1;
         Instant last = found.until().isAfter(stored.until()) ? found.until() : stored.until();
         Double km = stored.odometerKm();
         return new Fault(

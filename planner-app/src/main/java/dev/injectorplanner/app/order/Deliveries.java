@@ -69,6 +69,12 @@ public final class Deliveries {
                 throw RefusedEntryException.of("words", "what is wrong: is empty", "enter what you saw");
             }
             Require.positive("pieces", found.pieces());
+            if (PurchaseLine.isTransfer(found.ref().order())) {
+                throw RefusedEntryException.of(
+                        "kind",
+                        "a transfer has no supplier",
+                        "cancel what did not come, or correct the stock by a stocktake");
+            }
             LocalDate again = found.newDay();
             if (found.answer() == Answer.REPLACE && again == null) {
                 throw RefusedEntryException.of(

@@ -45,7 +45,11 @@ public record KeptVisit(
         Map<String, KeptVisit> main = new LinkedHashMap<>();
         for (KeptVisit visit : visits) {
             if (!visit.diagnosis()) {
-                main.merge(visit.truck(), visit, (one, other) -> one.cylinders().isEmpty() ? other : one);
+                main.merge(
+                        visit.truck(),
+                        visit,
+                        (one, other) ->
+                                one.cylinders().isEmpty() && !other.cylinders().isEmpty() ? other : one);
             }
         }
         return List.copyOf(main.values());

@@ -20,10 +20,7 @@ public final class AnsweredFaults {
 
     /** @param repairs of one truck */
     public AnsweredFaults(List<Repair> repairs) {
-        this.repairs = repairs.stream()
-                .filter(repair ->
-                        RepairWork.of(repair).filter(RepairWork::electrical).isPresent())
-                .toList();
+        this.repairs = repairs.stream().filter(RepairWork::isOfCircuit).toList();
     }
 
     /** @param seenOn day of the fault at the truck's depot */
@@ -31,13 +28,14 @@ public final class AnsweredFaults {
         Integer cylinder = fault.cylinder();
         return cylinder != null
                 && fault.code().electrical()
-                && repairs.stream()
-                        .anyMatch(repair -> !seenOn.isAfter(repair.doneOn()) && isOf(cylinder, cylinders(repair)));
+                && repairs.stream().anyMatch(repair -> !seenOn.isAfter(repair.doneOn()) && isOf(cylinder, repair));
     }
 
-    /** A repair that names no cylinder is of all. */
-    private static boolean isOf(int cylinder, Set<Integer> named) {
-        return named.isEmpty() || named.contains(cylinder);
+    /** A repair of the injectors' wiring that names no cylinder is of all; other wiring is of none. */
+    private static boolean isOf(int cylinder, Repair repair) {
+        Set<Integer> named = cylinders(repair);
+        return named.contains(cylinder)
+                || named.isEmpty() && repair.what().toLowerCase(Locale.ROOT).contains("injector");
     }
 
     private static Set<Integer> cylinders(Repair repair) {

@@ -10,11 +10,11 @@ public enum RepairWork {
     HARNESS("injector harness", true, false, "harness", "wiring"),
     CONNECTOR("injector connector", true, false, "connector"),
     FUEL_FILTER("fuel filter", false, true, "fuel filter"),
-    SUPPLY_PUMP("supply pump", false, true, "supply pump", "lift pump", "feed pump"),
+    SUPPLY_PUMP("fuel supply pump", false, true, "fuel supply pump", "lift pump", "feed pump"),
     HIGH_PRESSURE_PUMP("high-pressure pump", false, true, "high-pressure pump", "high pressure pump"),
-    RELIEF_VALVE("pressure relief valve", false, true, "relief valve"),
+    RELIEF_VALVE("pressure relief valve", false, true, "pressure relief valve"),
     FUEL_LINE("fuel line", false, true, "fuel line", "return line", "high-pressure line", "high pressure line"),
-    NO_FAULT_FOUND(Repair.NO_FAULT_FOUND, false, true, Repair.NO_FAULT_FOUND);
+    NO_FAULT_FOUND(Repair.NO_FAULT_FOUND, false, false, Repair.NO_FAULT_FOUND);
 
     /** A connector of a fuel line is no wiring. */
     private static final List<String> OF_FUEL = List.of("fuel", "leak", "line", "rail", "pipe");
@@ -46,11 +46,23 @@ public enum RepairWork {
         return fuel;
     }
 
+    /**
+     * Whether a repair answers faults of an injector's circuit: it names an injector's harness or connector in full, whatever else
+     * was done, or wiring that is not of the fuel system.
+     */
+    static boolean isOfCircuit(Repair repair) {
+        String text = repair.what().toLowerCase(Locale.ROOT);
+        return text.contains(HARNESS.words)
+                || text.contains(CONNECTOR.words)
+                || of(repair).filter(RepairWork::electrical).isPresent();
+    }
+
     /** The work that a repair names; empty where it is something else. */
     public static Optional<RepairWork> of(Repair repair) {
         String text = repair.what().toLowerCase(Locale.ROOT);
         return Arrays.stream(values())
-                .filter(work -> work.signs.stream().anyMatch(text::contains))
+                .filter(work -> work.signs.stream().anyMatch(text::contains)
+                        || work == SUPPLY_PUMP && text.startsWith("supply pump")) // one of AdBlue is another
                 .filter(work -> !work.electrical || OF_FUEL.stream().noneMatch(text::contains))
                 .findFirst();
     }

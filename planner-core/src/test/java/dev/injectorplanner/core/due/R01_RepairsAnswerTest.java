@@ -51,6 +51,9 @@ class R01_RepairsAnswerTest {
         "P0203, 'injector connector, cylinder 4', 1",
         "SPN 653 FMI 7, injector harness, 1",
         "P0269, injector harness, 1",
+        "P0203, 'injector harness, fuel filter', 0",
+        "P0203, NOx sensor connector cleaned, 1",
+        "P0203, trailer wiring, 1",
         "P0203, fuel filter, 1",
         "P0203, brakes, 1"
     })
@@ -66,6 +69,25 @@ class R01_RepairsAnswerTest {
         } else {
             assertThat(after).isEqualTo(before);
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'brakes checked, no fault found', true",
+        "air suspension relief valve, true",
+        "AdBlue supply pump, true",
+        "no fault found, false",
+        "pressure relief valve, false",
+        "fuel supply pump, false"
+    })
+    void only_work_on_the_fuel_system_closes_a_leak(String what, boolean open) {
+        FleetBuilder fleet = new FleetBuilder()
+                .truck("T1")
+                .allInjectors("T1", 60_000)
+                .fault("T1", TODAY.minusDays(3), "P0093")
+                .repair("T1", TODAY.minusDays(1), what, "Kim");
+        assertThat(plan(fleet).dueItems().stream().anyMatch(item -> item.kind() == DueKind.SAFETY))
+                .isEqualTo(open);
     }
 
     @Test

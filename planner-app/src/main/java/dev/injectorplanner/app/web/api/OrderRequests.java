@@ -9,6 +9,7 @@ import dev.injectorplanner.app.order.Transfers;
 import dev.injectorplanner.app.stock.GoodsIn;
 import dev.injectorplanner.app.stock.SerialisedStock;
 import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import java.time.LocalDate;
@@ -178,6 +179,9 @@ final class OrderRequests {
             orders.receive(asked.key(), ref, ShopRequest.number(body, "pieces"), today, asked.now(), asked.by());
         } else {
             Origin origin = body.constant(Origin.class, "origin");
+            if (origin == Origin.UNKNOWN) {
+                throw new InvalidValueException("origin", origin, "is not that of a delivery", "send NEW or REMAN");
+            }
             stock.receive(
                     asked.key(),
                     new GoodsIn(ref.depot(), ref.part(), origin == null ? Origin.REMAN : origin, units, ref.order()),

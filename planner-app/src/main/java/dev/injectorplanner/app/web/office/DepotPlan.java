@@ -46,6 +46,17 @@ public record DepotPlan(String depot, KeptPlan kept, FleetIndex fleet, SiteUnits
         return done.containsKey(truck);
     }
 
+    /** Whether a truck's visit of a week is done: of several, those up to the week in which it was closed out. */
+    public boolean isDone(String truck, IsoWeek week) {
+        LocalDate on = done.get(truck);
+        return on != null
+                && (IsoWeek.of(on).compareTo(week) >= 0
+                        || PlanIndex.of(plan()).visitsAt(depot).stream()
+                                        .filter(visit -> visit.truck().equals(truck))
+                                        .count()
+                                < 2);
+    }
+
     public Plan plan() {
         return kept.plan();
     }

@@ -28,9 +28,11 @@ final class PlanIndex {
 
     private PlanIndex(Plan plan) {
         visitsAt = by(plan.visits(), Visit::depot);
-        Stream.concat(
+        Stream.of(
+                        plan.visits().stream().filter(plan::isMain),
                         plan.visits().stream().filter(visit -> !visit.diagnosis()),
-                        plan.visits().stream().filter(Visit::diagnosis))
+                        plan.visits().stream())
+                .flatMap(Function.identity())
                 .forEach(visit -> visitOf.putIfAbsent(visit.depot() + "\n" + visit.truck(), visit));
         dueAt = by(plan.dueItems(), DueItem::depot);
         plan.reasons().forEach(reason -> reasonOf.putIfAbsent(reason.truck(), reason));

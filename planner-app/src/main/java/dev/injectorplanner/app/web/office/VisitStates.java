@@ -17,7 +17,7 @@ public final class VisitStates {
     public record State(String mark, String words, boolean strong) {}
 
     public static State of(DepotPlan plan, Visit visit, Holds holds) {
-        if (plan.isDone(visit.truck())) {
+        if (plan.isDone(visit.truck(), visit.week())) {
             return new State("done", "done", false);
         }
         boolean pinned = visit.week().equals(holds.pins().get(visit.truck()));

@@ -131,6 +131,9 @@ public class ReturnsPage {
             if (form.text("do").equals("all")) {
                 returns.creditAll(key, document, form.day("day"), clock.now(), viewer.name());
             } else if (form.text("do").equals("back")) {
+                if (isClaim(document)) {
+                    Permissions.require(viewer, Role.MANAGER, Role.BUYER);
+                }
                 returns.takeBack(key, document, clock.now(), viewer.name());
             } else {
                 throw new NotHereException("There is no such button. Fix: open the cores and claims again.");
@@ -139,6 +142,10 @@ public class ReturnsPage {
         follow(viewer, key, depots);
         return "redirect:/returns?said=" + form.text("do") + "&number="
                 + java.net.URLEncoder.encode(document, java.nio.charset.StandardCharsets.UTF_8);
+    }
+
+    private boolean isClaim(String document) {
+        return returns.list().stream().anyMatch(row -> row.document().equals(document) && row.what() == What.CLAIM);
     }
 
     private List<String> depotsOf(Viewer viewer, String document) {

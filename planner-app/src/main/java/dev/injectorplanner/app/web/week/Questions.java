@@ -100,7 +100,7 @@ final class Questions {
     private void shortVisits(DepotPlan plan, List<Question> questions) {
         Map<String, List<ShortLine>> byTruck = plan.shortList().stream()
                 .filter(line -> line.week().equals(week) && line.advice() != ShortAdvice.GO_AHEAD)
-                .filter(line -> !plan.isDone(line.truck()))
+                .filter(line -> !plan.isDone(line.truck(), line.week()))
                 .collect(Collectors.groupingBy(ShortLine::truck, LinkedHashMap::new, Collectors.toList()));
         byTruck.values().forEach(lines -> questions.add(shortVisit(plan, lines)));
     }

@@ -14,7 +14,7 @@ final class WaitingFor {
 
     static List<WeekView.Waiting> of(DepotPlan plan, IsoWeek week) {
         return plan.shortList().stream()
-                .filter(line -> line.week().equals(week) && !plan.isDone(line.truck()))
+                .filter(line -> line.week().equals(week) && !plan.isDone(line.truck(), line.week()))
                 .map(line -> new WeekView.Waiting(
                         line.truck(),
                         line.depot(),
