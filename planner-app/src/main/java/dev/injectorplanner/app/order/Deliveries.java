@@ -65,21 +65,8 @@ public final class Deliveries {
      */
     public String record(String key, Found found, LocalDate day, Instant at, String by) {
         return FormKeys.once(store, key, at, by, (connection, writer) -> {
-            if (found.words().isBlank()) {
-                throw RefusedEntryException.of("words", "what is wrong: is empty", "enter what you saw");
-            }
-            Require.positive("pieces", found.pieces());
-            if (PurchaseLine.isTransfer(found.ref().order())) {
-                throw RefusedEntryException.of(
-                        "kind",
-                        "a transfer has no supplier",
-                        "cancel what did not come, or correct the stock by a stocktake");
-            }
+            check(found);
             LocalDate again = found.newDay();
-            if (found.answer() == Answer.REPLACE && again == null) {
-                throw RefusedEntryException.of(
-                        "new_day", "day they come again: is empty", "enter the day, or choose to claim");
-            }
             String number = Series.CLAIM.next(connection);
             PurchaseLine line = lineOf(found, connection, writer, number, at, by);
             BigDecimal amount = BigDecimal.ZERO;
@@ -134,6 +121,23 @@ public final class Deliveries {
         writer.because(new StockCause(StockCause.Kind.RETURNED, number + ", " + ref.order(), found.words(), at, by));
         SerialisedStock.sendBack(connection, writer, ref.depot(), ref.part(), found.pieces(), found.serials(), at, by);
         return line;
+    }
+
+    private static void check(Found found) {
+        if (found.words().isBlank()) {
+            throw RefusedEntryException.of("words", "what is wrong: is empty", "enter what you saw");
+        }
+        Require.positive("pieces", found.pieces());
+        if (PurchaseLine.isTransfer(found.ref().order())) {
+            throw RefusedEntryException.of(
+                    "kind",
+                    "a transfer has no supplier",
+                    "cancel what did not come, or correct the stock by a stocktake");
+        }
+        if (found.answer() == Answer.REPLACE && found.newDay() == null) {
+            throw RefusedEntryException.of(
+                    "new_day", "day they come again: is empty", "enter the day, or choose to claim");
+        }
     }
 
     /** The order that brings the pieces: the line itself where all that is open comes later, else one split from it. */
