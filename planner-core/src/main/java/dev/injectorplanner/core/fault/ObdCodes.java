@@ -76,7 +76,8 @@ public final class ObdCodes {
 
     /** Whether a code of an injector speaks of its circuit, open, low or high, and not of its contribution. */
     public static boolean isInjectorCircuit(String code) {
-        return meaning(code).words().contains(": circuit ");
+        CodeMeaning meaning = meaning(code);
+        return meaning.subject() == FaultSubject.INJECTOR && meaning.words().contains(": circuit ");
     }
 
     /**
