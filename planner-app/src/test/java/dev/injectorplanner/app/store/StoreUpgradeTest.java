@@ -103,7 +103,7 @@ class StoreUpgradeTest {
     }
 
     /** Those that stores of before several fittings a day and unknown days of fitting could hold. */
-    private static List<FittedInjector> earlierInjectors() {
+    static List<FittedInjector> earlierInjectors() {
         List<FittedInjector> all = OneOfEach.fleet().injectors();
         FittedInjector last = all.get(2);
         return List.of(
