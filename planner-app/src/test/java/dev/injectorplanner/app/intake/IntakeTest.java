@@ -113,10 +113,13 @@ class IntakeTest {
                 .contains(
                         "cylinder 1 of truck T-1 already holds the injector fitted on 2025-03-02 and has no removed_on.");
         Path both = write(
-                "injectors.csv", head + "T-1,1,INJ-4R,reman,2026-01-05,\nT-1,1,INJ-4R,new,2025-03-02,2026-01-05\n");
+                "injectors.csv",
+                head.replace("\n", ",fitting\n")
+                        + "T-1,1,INJ-4R,reman,2026-01-05,,\nT-1,1,INJ-4R,new,2025-03-02,2026-01-05,2\n");
         FileReport taken = load(Mode.GOOD_ROWS, List.of(both)).get(0);
         assertThat(taken.anyRefused()).isFalse();
-        assertThat(store.snapshot().injectors()).hasSize(3);
+        assertThat(store.snapshot().injectors())
+                .hasSize(OneOfEach.fleet().injectors().size() + 1);
     }
 
     @Test
