@@ -76,7 +76,7 @@ create table close_out_ended (
     on_day date,
     bay integer,
     at_time varchar(5),
-    shelf bigint,
+    stock_injector bigint,
     cylinder integer,
     made_at timestamp(6) with time zone,
     made_by varchar(60),

@@ -49,7 +49,7 @@ final class CloseOutEnded {
                     row.getObject("on_day", LocalDate.class),
                     row.getObject("bay", Integer.class),
                     row.getString("at_time"),
-                    row.getObject("shelf", Long.class),
+                    row.getObject("stock_injector", Long.class),
                     row.getObject("cylinder", Integer.class),
                     StoreSql.instant(row, "made_at"),
                     row.getString("made_by"),
@@ -126,7 +126,7 @@ final class CloseOutEnded {
     private void keep(Row row) throws SQLException {
         StoreSql.update(
                 connection,
-                "insert into close_out_ended (close_out, nr, kind, week, on_day, bay, at_time, shelf, cylinder, made_at,"
+                "insert into close_out_ended (close_out, nr, kind, week, on_day, bay, at_time, stock_injector, cylinder, made_at,"
                         + " made_by, why) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                 closeOut,
                 ++nr,
