@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.injectorplanner.imports.bus.BusLog;
 import dev.injectorplanner.imports.bus.LogTally;
-import dev.injectorplanner.imports.bus.LogWriter;
 import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.j1939.BusEncoder;
 import dev.injectorplanner.imports.j1939.BusEncoder.Frame;
+import dev.injectorplanner.imports.j1939.LogWriter;
 import dev.injectorplanner.imports.j1939.TroubleCode;
 import java.io.IOException;
 import java.nio.file.Files;

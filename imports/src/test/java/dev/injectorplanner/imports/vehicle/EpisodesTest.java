@@ -2,9 +2,9 @@ package dev.injectorplanner.imports.vehicle;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.injectorplanner.imports.bus.LogWriter;
 import dev.injectorplanner.imports.j1939.BusEncoder;
 import dev.injectorplanner.imports.j1939.BusEncoder.Frame;
+import dev.injectorplanner.imports.j1939.LogWriter;
 import dev.injectorplanner.imports.j1939.TroubleCode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -2,9 +2,9 @@ package dev.injectorplanner.app.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.injectorplanner.imports.bus.LogWriter;
 import dev.injectorplanner.imports.j1939.BusEncoder;
 import dev.injectorplanner.imports.j1939.BusEncoder.Frame;
+import dev.injectorplanner.imports.j1939.LogWriter;
 import dev.injectorplanner.imports.j1939.TroubleCode;
 import dev.injectorplanner.imports.vehicle.LogContents;
 import dev.injectorplanner.imports.vehicle.LogListener;

@@ -1,8 +1,8 @@
 package dev.injectorplanner.app.testkit;
 
-import dev.injectorplanner.imports.bus.LogWriter;
 import dev.injectorplanner.imports.j1939.BusEncoder;
 import dev.injectorplanner.imports.j1939.BusEncoder.Frame;
+import dev.injectorplanner.imports.j1939.LogWriter;
 import dev.injectorplanner.imports.j1939.TroubleCode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

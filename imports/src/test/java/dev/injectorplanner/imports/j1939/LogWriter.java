@@ -1,5 +1,6 @@
-package dev.injectorplanner.imports.bus;
+package dev.injectorplanner.imports.j1939;
 
+import dev.injectorplanner.imports.bus.*;
 import dev.injectorplanner.imports.j1939.BusEncoder.Frame;
 import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;

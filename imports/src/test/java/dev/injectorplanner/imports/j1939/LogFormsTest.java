@@ -1,8 +1,9 @@
-package dev.injectorplanner.imports.bus;
+package dev.injectorplanner.imports.j1939;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.injectorplanner.imports.bus.*;
 import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.j1939.BusEncoder.Frame;
 import java.io.ByteArrayInputStream;
