@@ -55,40 +55,6 @@ public record CloseOutEntry(
         tests = List.copyOf(tests);
     }
 
-    /** An entry that names no hour. */
-    public CloseOutEntry(
-            String formKey,
-            String truck,
-            @Nullable String week,
-            @Nullable LocalDate doneOn,
-            @Nullable Double labourHours,
-            @Nullable Double odometerKm,
-            @Nullable Double engineHours,
-            boolean meterReplaced,
-            String extras,
-            List<String> tasks,
-            @Nullable LocalDate recheckOn,
-            List<Cylinder> cylinders,
-            List<Used> used,
-            List<Test> tests) {
-        this(
-                formKey,
-                truck,
-                week,
-                doneOn,
-                labourHours,
-                odometerKm,
-                engineHours,
-                meterReplaced,
-                extras,
-                tasks,
-                recheckOn,
-                cylinders,
-                used,
-                tests,
-                null);
-    }
-
     /**
      * A cylinder of the visit.
      *

@@ -317,7 +317,8 @@ abstract class CloseOutContract {
                 null,
                 from.cylinders(),
                 List.of(),
-                List.of(new CloseOutEntry.Test(1, TestKind.BALANCE, 0.4, "mm3/stroke", "warm idle")));
+                List.of(new CloseOutEntry.Test(1, TestKind.BALANCE, 0.4, "mm3/stroke", "warm idle")),
+                null);
     }
 
     @Test
@@ -422,7 +423,8 @@ abstract class CloseOutContract {
                 null,
                 cylinders,
                 List.of(),
-                List.of()));
+                List.of(),
+                null));
         assertThat(shelf.list(depot)).noneMatch(row -> truck.equals(row.truck()));
         assertThat(closeOuts.since(depot, NOW.minusSeconds(60))).containsKey(truck);
         assertThat(application.holds().holds(depot, IsoWeek.of(TODAY)))

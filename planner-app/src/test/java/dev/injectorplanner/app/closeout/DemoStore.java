@@ -93,6 +93,7 @@ final class DemoStore {
                 TODAY.plusDays(14),
                 cylinders,
                 List.of(new CloseOutEntry.Used("KX-1001", cylinders.size())),
-                List.of());
+                List.of(),
+                null);
     }
 }

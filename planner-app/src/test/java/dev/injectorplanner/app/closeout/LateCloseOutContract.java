@@ -354,7 +354,8 @@ abstract class LateCloseOutContract {
                 null,
                 List.of(from(truck, 1, "KB-1"), left),
                 List.of(),
-                List.of());
+                List.of(),
+                null);
         closeOuts.correct(made.id(), corrected, "second one not done", MORNING.plusSeconds(90), "Anna", TODAY);
         assertThat(new SerialisedStock(application.store()).kitOf(truck)).containsOnlyKeys(2);
         assertThat(application.holds().holds(depotOf(truck), WEEK).pins()).containsKey(truck);

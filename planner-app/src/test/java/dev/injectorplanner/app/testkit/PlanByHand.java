@@ -11,6 +11,7 @@ import dev.injectorplanner.core.history.LifeChange;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
+import dev.injectorplanner.core.plan.RecordsState;
 import dev.injectorplanner.core.schedule.exact.ExactScheduler;
 import dev.injectorplanner.core.schedule.exact.SearchLimits;
 import dev.injectorplanner.core.visit.Visit;
@@ -71,7 +72,8 @@ public final class PlanByHand {
                         REAL.assumptions(),
                         List.of(),
                         changes,
-                        REAL.failureBands()));
+                        REAL.failureBands(),
+                        RecordsState.WHOLE));
     }
 
     public static DueItem item(String truck, int cylinder, String evidence, LocalDate by) {

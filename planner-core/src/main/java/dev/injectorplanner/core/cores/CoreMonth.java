@@ -56,7 +56,7 @@ public record CoreMonth(
      * The last months, the newest last. They begin with the month of the first shipment on record: of what was sent earlier
      * nothing is known, so deposits whose last day lies before it are left out.
      *
-     * @param months at most so many, above 0
+     * @param months the most months, above 0
      */
     public static List<CoreMonth> of(FleetIndex index, LocalDate today, int months) {
         return of(index, today, months, began(index, today));

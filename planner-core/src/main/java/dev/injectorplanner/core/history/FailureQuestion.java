@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record FailureQuestion(String part, LocalDate since, double service, Clock clock, double expected) {
     /**
-     * Asked from so many expected failures on: with 3, none at all has a chance of 5 % (Poisson, exp(-3); the "rule of three",
+     * Asked from this number of expected failures on: with 3, none at all has a chance of 5 % (Poisson, exp(-3); the "rule of three",
      * Hanley and Lippman-Hand 1983, JAMA 249:1743-1745). Planner default.
      */
     public static final double ASKED_FROM = 3;

@@ -37,7 +37,9 @@ public final class LifeBook {
     private final Map<String, LifeChange> changes = new LinkedHashMap<>();
     private final Map<PartLife, PredictiveLife> predictive = new HashMap<>();
     private final Map<String, TruckWear> wear = new TreeMap<>();
-    private final Map<String, PredictiveLife> worn = new ConcurrentHashMap<>();
+    private final Map<WornLife, PredictiveLife> worn = new ConcurrentHashMap<>();
+
+    private record WornLife(PartLife model, double wear) {}
 
     private LifeBook() {}
 
@@ -201,8 +203,7 @@ public final class LifeBook {
         return factor == 1
                 ? predictive(model)
                 : worn.computeIfAbsent(
-                        key(model.part(), model.origin()) + "\n" + changed.containsValue(model) + factor,
-                        none -> predictive(model).fasterBy(factor));
+                        new WornLife(model, factor), key -> predictive(model).fasterBy(factor));
     }
 
     /** How trucks differ in wear of a part; not at all for a part that the book was not made for. */

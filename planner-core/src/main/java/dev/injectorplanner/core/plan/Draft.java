@@ -113,25 +113,6 @@ record Draft(
 
     /** With second visits beside the others, laid into days with them. */
     Draft with(List<SecondVisit> placed, List<DepotDays> laid) {
-        Schedule priced = SecondVisitPlacer.trueCost(this, placed);
-        Draft draft = new Draft(
-                learned,
-                calendar,
-                holds,
-                builder,
-                cases,
-                request,
-                priced,
-                booked,
-                safety,
-                laid,
-                allocation,
-                kits,
-                placed);
-        return draft.withBooked(new Booked(SecondVisitPlacer.request(draft), SecondVisitPlacer.schedule(draft)));
-    }
-
-    private Draft withBooked(Booked taken) {
         return new Draft(
                 learned,
                 calendar,
@@ -139,13 +120,13 @@ record Draft(
                 builder,
                 cases,
                 request,
-                schedule,
-                taken,
+                SecondVisitPlacer.trueCost(this, placed),
+                new Booked(SecondVisitPlacer.request(this, placed), SecondVisitPlacer.schedule(this, placed)),
                 safety,
-                days,
+                laid,
                 allocation,
                 kits,
-                seconds);
+                placed);
     }
 
     TruckChoices choicesOf(String truck) {

@@ -17,8 +17,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Holds two schedules of one fleet against each other. */
 final class DraftChange {
-    private static final String SECOND = "\nsecond visit";
-
     private DraftChange() {}
 
     static PlanChange of(Draft before, Draft after) {
@@ -32,7 +30,7 @@ final class DraftChange {
             Stay other = is.get(key);
             What what = what(one, other);
             if (what != null) {
-                String truck = key.replace(SECOND, "");
+                String truck = SecondVisit.truckOf(key);
                 changes.add(
                         new VisitChange(truck, after.choicesOf(truck).truck().depot(), what, one, other));
             }
@@ -81,8 +79,7 @@ final class DraftChange {
             stays.put(
                     choice.truck(), stay(draft, draft.choicesOf(choice.truck()).visitOf(choice.option())));
         }
-        draft.seconds()
-                .forEach(second -> stays.put(second.truck().truck().truck() + SECOND, stay(draft, second.visit())));
+        draft.seconds().forEach(second -> stays.put(second.key(), stay(draft, second.visit())));
         return stays;
     }
 

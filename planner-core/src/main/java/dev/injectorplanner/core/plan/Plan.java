@@ -99,60 +99,6 @@ public record Plan(
         records = Objects.requireNonNullElse(records, RecordsState.WHOLE); // absent from plans that were kept before
     }
 
-    /** A plan whose records lack nothing. */
-    public Plan(
-            LocalDate today,
-            IsoWeek firstWeek,
-            int weeks,
-            PlanCost cost,
-            List<InjectorAge> injectors,
-            List<InjectorRisk> risks,
-            List<PartLife> lives,
-            List<SignEffect> signEffects,
-            List<FamilyInspection> inspections,
-            List<ExpectedFailures> expectedFailures,
-            List<DueItem> dueItems,
-            List<Visit> visits,
-            List<TruckReason> reasons,
-            List<Unplanned> unplanned,
-            List<DepotDays> days,
-            List<WeekLoad> loads,
-            PartsPlan parts,
-            List<CoreOwed> cores,
-            List<WarrantyClaim> claims,
-            CoolantPlan coolant,
-            List<Assumption> assumptions,
-            List<SafetyCase> safety,
-            List<LifeChange> lifeChanges,
-            List<FailureBand> failureBands) {
-        this(
-                today,
-                firstWeek,
-                weeks,
-                cost,
-                injectors,
-                risks,
-                lives,
-                signEffects,
-                inspections,
-                expectedFailures,
-                dueItems,
-                visits,
-                reasons,
-                unplanned,
-                days,
-                loads,
-                parts,
-                cores,
-                claims,
-                coolant,
-                assumptions,
-                safety,
-                lifeChanges,
-                failureBands,
-                RecordsState.WHOLE);
-    }
-
     /** Parts by depot, week and part. */
     public List<PartNeed> partNeeds() {
         return parts.needs();

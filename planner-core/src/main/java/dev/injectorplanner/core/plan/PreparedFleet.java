@@ -93,7 +93,7 @@ public final class PreparedFleet {
         }
         Draft draft = new StockAndDays(rounds, knownDays)
                 .settle(new Draft(learned, calendar, holds, builder, cases, request, schedule, safety));
-        checked(SecondVisitPlacer.request(draft), SecondVisitPlacer.schedule(draft));
+        checked(SecondVisitPlacer.request(draft, draft.seconds()), SecondVisitPlacer.schedule(draft, draft.seconds()));
         return new Trial(checked(draft));
     }
 

@@ -5,7 +5,6 @@ import dev.injectorplanner.core.schedule.Booked;
 import dev.injectorplanner.core.schedule.Schedule;
 import dev.injectorplanner.core.schedule.ScheduleRequest;
 import dev.injectorplanner.core.schedule.TruckOptions;
-import dev.injectorplanner.core.schedule.VisitOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -16,8 +15,6 @@ import java.util.List;
  * visits; here its cost becomes what it really is.
  */
 final class SecondVisitPlacer {
-    private static final String SECOND = "\nsecond visit";
-
     private final Draft draft;
 
     SecondVisitPlacer(Draft draft) {
@@ -36,12 +33,12 @@ final class SecondVisitPlacer {
         List<SecondVisit> placed = new ArrayList<>();
         for (Wanted wanted : wanted()) {
             for (PricedVisit way : wanted.ways()) {
-                VisitOption option = option(way);
-                TruckOptions asked = asked(wanted.truck(), option);
-                if (booked.limitBeside(asked, option) == null
-                        && way.cost() + booked.overtimeOfMove(asked, option) < 0) {
-                    booked.add(asked, option);
-                    placed.add(new SecondVisit(wanted.truck(), way));
+                SecondVisit second = new SecondVisit(wanted.truck(), way);
+                TruckOptions asked = second.asked();
+                if (booked.limitBeside(asked, second.option()) == null
+                        && way.cost() + booked.overtimeOfMove(asked, second.option()) < 0) {
+                    booked.add(asked, second.option());
+                    placed.add(second);
                     break;
                 }
             }
@@ -63,23 +60,10 @@ final class SecondVisitPlacer {
         return wanted;
     }
 
-    private static VisitOption option(PricedVisit visit) {
-        return new VisitOption(visit.week(), List.of(), visit.labourHours(), visit.truckDays(), visit.cost());
-    }
-
-    private static TruckOptions asked(TruckChoices truck, VisitOption option) {
-        return new TruckOptions(
-                truck.truck().truck() + SECOND,
-                truck.truck().depot(),
-                truck.truck().dutyGroup(),
-                List.of(option),
-                null);
-    }
-
-    /** A draft's request with its second visits as trucks of their own. */
-    static ScheduleRequest request(Draft draft) {
+    /** A draft's request with second visits as trucks of their own. */
+    static ScheduleRequest request(Draft draft, List<SecondVisit> seconds) {
         List<TruckOptions> trucks = new ArrayList<>(draft.request().trucks());
-        draft.seconds().forEach(second -> trucks.add(asked(second.truck(), option(second.visit()))));
+        seconds.forEach(second -> trucks.add(second.asked()));
         return new ScheduleRequest(
                 draft.request().weeks(),
                 trucks,
@@ -88,13 +72,10 @@ final class SecondVisitPlacer {
     }
 
     /** Its schedule in the same form. */
-    static Schedule schedule(Draft draft) {
+    static Schedule schedule(Draft draft, List<SecondVisit> seconds) {
         Schedule main = draft.schedule();
         List<Schedule.Choice> choices = new ArrayList<>(main.choices());
-        draft.seconds().forEach(second -> {
-            VisitOption option = option(second.visit());
-            choices.add(new Schedule.Choice(asked(second.truck(), option).truck(), option));
-        });
+        seconds.forEach(second -> choices.add(new Schedule.Choice(second.key(), second.option())));
         return new Schedule(choices, main.notPlaced(), main.cost(), main.bound(), main.brokenWishes(), main.stop());
     }
 
@@ -110,8 +91,7 @@ final class SecondVisitPlacer {
         double without = booked.cost();
         double kept = 0;
         for (SecondVisit second : placed) {
-            VisitOption option = option(second.visit());
-            booked.add(asked(second.truck(), option), option);
+            booked.add(second.asked(), second.option());
             kept += second.visit().cost();
         }
         double overtime = booked.cost() - without - kept;

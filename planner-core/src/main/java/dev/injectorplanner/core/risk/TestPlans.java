@@ -174,14 +174,9 @@ public final class TestPlans {
 
     /** It fails, or it shows and is taken out, or its truck leaves with it and nobody replaces it. */
     private static double leaveDefective(DefectBook.Entry defects, CostOfDeferring.Terms terms, double weeksLeft) {
-        double fails = 1 / defects.model().meanDelay();
-        double ends = fails + defects.showsPerUse();
-        double inTime = weeksLeft == Double.POSITIVE_INFINITY ? 1 : -Math.expm1(-ends * terms.perWeek() * weeksLeft);
-        double failing = fails / ends;
-        double onEnd = (terms.failure() - terms.planned()) * failing
-                + (terms.alone() - terms.planned()) * (1 - failing)
-                - terms.rate() / ends;
-        return inTime * onEnd - (1 - inTime) * terms.planned();
+        LeftDefect left = LeftDefect.of(defects, terms, weeksLeft);
+        double onEnd = left.costOfEnd(terms) - terms.rate() / left.endsPerUse();
+        return left.inTime() * onEnd - (1 - left.inTime()) * terms.planned();
     }
 
     /** Injectors of a truck whose risk is known. */

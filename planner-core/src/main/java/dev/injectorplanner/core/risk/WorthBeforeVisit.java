@@ -38,7 +38,8 @@ public final class WorthBeforeVisit {
             reached = moments[week];
             worth[week] = new double[Math.min(LONGEST_WAIT, moments.length - 1 - week) + 1];
             for (int wait = 1; wait < worth[week].length; wait++) {
-                double cost = leaving(defects, terms, moments[week + wait] - moments[week]);
+                LeftDefect left = LeftDefect.of(defects, terms, moments[week + wait] - moments[week]);
+                double cost = left.inTime() * left.costOfEnd(terms);
                 double chance = path.chanceDefective();
                 worth[week][wait] = chance * cost < NOTHING
                         ? 0
@@ -46,16 +47,6 @@ public final class WorthBeforeVisit {
             }
         }
         return new WorthBeforeVisit(worth);
-    }
-
-    /** Leaving one with a defect until a visit replaces it anyway: it fails, or shows and is taken out, or neither. */
-    private static double leaving(DefectBook.Entry defects, CostOfDeferring.Terms terms, double weeks) {
-        double fails = 1 / defects.model().meanDelay();
-        double ends = fails + defects.showsPerUse();
-        double inTime = -Math.expm1(-ends * terms.perWeek() * weeks);
-        double failing = fails / ends;
-        return inTime
-                * ((terms.failure() - terms.planned()) * failing + (terms.alone() - terms.planned()) * (1 - failing));
     }
 
     /**

@@ -200,7 +200,8 @@ class VisitCalendarTest {
                 plan.assumptions(),
                 plan.safety(),
                 plan.lifeChanges(),
-                plan.failureBands());
+                plan.failureBands(),
+                plan.records());
     }
 
     private static byte[] bytes(Plan plan) throws IOException {

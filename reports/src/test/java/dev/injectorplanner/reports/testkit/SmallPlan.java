@@ -16,6 +16,7 @@ import dev.injectorplanner.core.parts.PostponementCost;
 import dev.injectorplanner.core.plan.Assumption;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.plan.PlanCost;
+import dev.injectorplanner.core.plan.RecordsState;
 import dev.injectorplanner.core.plan.Unplanned;
 import dev.injectorplanner.core.schedule.Schedule;
 import dev.injectorplanner.core.schedule.WeekLoad;
@@ -83,7 +84,8 @@ public final class SmallPlan {
                 List.of(new Assumption("weeks", "four, for a test", "site")),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                RecordsState.WHOLE);
     }
 
     private static WeekLoad load(int ahead, int visits, double hours) {
