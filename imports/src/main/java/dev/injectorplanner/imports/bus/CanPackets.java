@@ -48,7 +48,7 @@ final class CanPackets {
     private void frame(long micros, ByteBuffer packet, int from, String where) {
         int length = packet.limit() < from + 8 ? -1 : packet.get(from + 4) & 0xFF;
         if (length < 0 || length > data.length || packet.limit() < from + 8 + length) {
-            tally.damage(where, "is the end of a packet that is too short for its frame");
+            tally.damage(where, "has a packet too short for its frame");
             return;
         }
         int id = packet.getInt(from);

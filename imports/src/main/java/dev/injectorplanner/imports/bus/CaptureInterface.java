@@ -6,18 +6,18 @@ import java.nio.ByteBuffer;
  * An interface of a capture.
  *
  * @param linkType what its packets are
- * @param resolution option if_tsresol: 10^-n s a tick, or with the top bit 2^-n; 0 stands for 6
+ * @param resolution option if_tsresol: 10^-n s a tick, or with the top bit 2^-n
  * @param offsetSeconds option if_tsoffset
  */
 record CaptureInterface(int linkType, int resolution, long offsetSeconds) {
     private static final int RESOLUTION = 9;
     private static final int OFFSET = 14;
-    private static final int USUAL = 6;
+    static final int USUAL = 6;
     private static final int MOST_POWER = 18;
 
     /** From the body of an interface block. */
     static CaptureInterface of(ByteBuffer body) {
-        int resolution = 0;
+        int resolution = USUAL;
         long offset = 0;
         int at = 8;
         while (at + 4 <= body.limit()) {
@@ -44,7 +44,7 @@ record CaptureInterface(int linkType, int resolution, long offsetSeconds) {
     long micros(long ticks) {
         double perSecond = (resolution & 0x80) != 0
                 ? Math.scalb(1.0, Math.min(62, resolution & 0x7F))
-                : Math.pow(10, resolution == 0 ? USUAL : Math.min(MOST_POWER, resolution));
+                : Math.pow(10, Math.min(MOST_POWER, resolution));
         long whole;
         if (perSecond == 1e6) {
             whole = ticks;

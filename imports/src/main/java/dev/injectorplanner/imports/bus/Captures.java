@@ -30,6 +30,10 @@ final class Captures {
     private final CanPackets packets;
     private final LogTally tally;
     private final List<CaptureInterface> interfaces = new ArrayList<>();
+
+    /** Whether any section named a CAN interface: a later section begins its list anew. */
+    private boolean hasCan;
+
     private ByteOrder order = ByteOrder.LITTLE_ENDIAN;
     private long offset;
 
@@ -65,7 +69,7 @@ final class Captures {
         } catch (EOFException e) {
             damage("ends within a packet");
         }
-        if (interfaces.stream().noneMatch(CaptureInterface::isCan)) {
+        if (!hasCan) {
             throw new FileRefusedException(
                     name,
                     "is a capture without a CAN interface" + interfaces(),
@@ -98,7 +102,7 @@ final class Captures {
         order = big.getInt(4) == BYTE_ORDER ? ByteOrder.BIG_ENDIAN : ByteOrder.LITTLE_ENDIAN;
         int length = ByteBuffer.wrap(head).order(order).getInt();
         if (!isLength(length) || length < 28) {
-            damage("has a section whose length cannot be");
+            damage("has a section with an impossible length");
             return false;
         }
         bytes(length - 12);
@@ -134,13 +138,18 @@ final class Captures {
         }
     }
 
+    private void add(CaptureInterface on) {
+        interfaces.add(on);
+        hasCan |= on.isCan();
+    }
+
     private static boolean isLength(int length) {
         return length >= 12 && length <= LONGEST && length % 4 == 0;
     }
 
     private void block(int kind, ByteBuffer body) {
         if (kind == 1 && body.remaining() >= 8 && interfaces.size() < MOST_INTERFACES) {
-            interfaces.add(CaptureInterface.of(body));
+            add(CaptureInterface.of(body));
         } else if (kind == 6 && body.remaining() >= 20) {
             int number = body.getInt(0);
             long time = (body.getInt(4) & 0xFFFF_FFFFL) << 32 | body.getInt(8) & 0xFFFF_FFFFL;
@@ -151,7 +160,7 @@ final class Captures {
     private void packet(int number, long time, ByteBuffer body, int from, int captured) {
         tally.line();
         if (number < 0 || number >= interfaces.size() || captured < 0 || captured > body.limit() - from) {
-            tally.damage("byte " + offset, "is the end of a packet that cannot be");
+            tally.damage("byte " + offset, "has a packet of an unknown interface or longer than its block");
             return;
         }
         CaptureInterface on = interfaces.get(number);
@@ -160,8 +169,8 @@ final class Captures {
 
     private void pcap(int magic) throws IOException {
         ByteBuffer head = bytes(20);
-        CaptureInterface on = new CaptureInterface(head.getInt(16) & 0xFFFF, 0, 0);
-        interfaces.add(on);
+        CaptureInterface on = new CaptureInterface(head.getInt(16) & 0xFFFF, CaptureInterface.USUAL, 0);
+        add(on);
         long perFraction = magic == PCAP_NANOS ? 1_000 : 1;
         while (true) {
             byte[] first = in.readNBytes(4);

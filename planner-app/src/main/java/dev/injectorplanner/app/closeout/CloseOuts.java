@@ -92,6 +92,11 @@ public final class CloseOuts {
             new CloseOutUndo(connection, writer).undo(before);
             Checked checked = new EntryCheck(connection, writer, entry, before).check(at, today);
             CloseOut made = new CloseOutWork(connection, writer, at, by).write(checked, before, why);
+            Set<Integer> changed = new TreeSet<>(before.fitted());
+            if (made.doneOn().equals(before.doneOn())) {
+                changed.removeAll(made.fitted());
+            }
+            refuseSentBack(connection, before, changed);
             ClearedAlerts.openAgain(connection, reopened(before, made.fitted(), at, by, "the close-out was corrected"));
             return new Saved(made, false);
         });
@@ -109,7 +114,7 @@ public final class CloseOuts {
             StockInjectorRows.takeTurn(connection);
             CloseOutRows rows = new CloseOutRows(connection);
             CloseOut before = standing(rows, id, truck);
-            refuseSentBack(connection, before);
+            refuseSentBack(connection, before, new TreeSet<>(before.fitted()));
             givenBack(writer, before, "voided: " + why.strip(), at, by);
             new CloseOutUndo(connection, writer).undo(before);
             rows.markVoid(id, new CloseOut.Voided(at, by, why.strip()));
@@ -141,20 +146,27 @@ public final class CloseOuts {
                         "open the newest version and correct that"));
     }
 
-    /** A core that its fitting opened and that has been sent back would have nothing behind it. */
-    private static void refuseSentBack(Connection connection, CloseOut before) throws SQLException {
-        for (int cylinder : before.fitted()) {
+    /** A core or claim that was sent would have nothing behind it. */
+    private static void refuseSentBack(Connection connection, CloseOut before, Set<Integer> cylinders)
+            throws SQLException {
+        for (CloseOut.Done done : before.cylinders()) {
+            if (!done.fitted() || !cylinders.contains(done.cylinder())) {
+                continue;
+            }
+            LocalDate old = done.oldFittedOn() == null ? before.doneOn() : done.oldFittedOn();
             for (String document : StoreSql.list(
                     connection,
-                    "select document from unit_return where truck = ? and cylinder = ? and fitted_on = ? and what = 'CORE'",
+                    "select document from unit_return where truck = ? and cylinder = ?"
+                            + " and (fitted_on = ? or what = 'CLAIM' and fitted_on = ?)",
                     row -> row.getString(1),
                     before.truck(),
-                    cylinder,
-                    before.doneOn())) {
+                    done.cylinder(),
+                    before.doneOn(),
+                    old)) {
                 throw RefusedEntryException.of(
                         "why",
-                        "the core of cylinder " + cylinder + " was sent back with " + document,
-                        "take that shipment back first, on the page of cores and claims");
+                        "cylinder " + done.cylinder() + ": its core or claim was sent with " + document,
+                        "take it back first, on the page of cores and claims");
             }
         }
     }

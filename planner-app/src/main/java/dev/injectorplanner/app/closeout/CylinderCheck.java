@@ -75,7 +75,7 @@ final class CylinderCheck {
         if (typed.usable()) {
             SerialCodes.check(part, serial, code, where, field, problems);
         }
-        onShelf(entry.cylinder(), shelf, code, where, field);
+        onShelf(entry.cylinder(), shelf, code, where, field + "serial", field + "code");
         whereElse(entry.cylinder(), serial, code, where, field);
         twice(entry.cylinder(), serial, code, where, field);
         Found found = entry.found();
@@ -112,22 +112,17 @@ final class CylinderCheck {
         String what = where + "failed at once, serial \"" + serial + "\": ";
         StockInjector shelf =
                 StockInjectorRows.findThere(connection, "serial", serial).orElse(null);
+        Integer other = serials.putIfAbsent(serial, entry.cylinder());
         if (serial.equals(fitted)) {
             problems.add(
                     field + "failedFirst", what + "is the serial of the one that works", "read both injectors again");
-        } else if (shelf != null
-                && (!shelf.depot().equals(truck.depot()) || !shelf.part().equals(family.injectorPart()))) {
+        } else if (other != null) {
             problems.add(
                     field + "failedFirst",
-                    what + "is in stock as a " + shelf.part() + " at another depot, or is another part",
-                    "read it on the injector again");
+                    what + "is already entered under cylinder " + other,
+                    "read both injectors again");
         }
-        if (shelf != null && shelf.truck() != null && !shelf.isFor(truck.truck(), entry.cylinder())) {
-            problems.add(
-                    field + "failedFirst",
-                    what + "is kitted for truck " + shelf.truck(),
-                    "release it from that kit first, or read it again");
-        }
+        onShelf(entry.cylinder(), shelf, "", where + "failed at once, ", field + "failedFirst", field + "code");
         for (InEngine there : new SerialLookup(connection, truck.depot()).fittedWithSerial(serial)) {
             problems.add(field + "failedFirst", what + there.words(), "read it on the injector again");
         }
@@ -159,7 +154,13 @@ final class CylinderCheck {
         return told != null ? told : part.coreDeposit().signum() > 0 ? Origin.REMAN : Origin.NEW;
     }
 
-    private void onShelf(int cylinder, @Nullable StockInjector shelf, String code, String where, String field) {
+    private void onShelf(
+            int cylinder,
+            @Nullable StockInjector shelf,
+            String code,
+            String where,
+            String serialField,
+            String codeField) {
         if (shelf == null) {
             return;
         }
@@ -167,25 +168,25 @@ final class CylinderCheck {
         boolean here = shelf.depot().equals(truck.depot());
         if (here && shelf.truck() != null && !shelf.isFor(truck.truck(), cylinder)) {
             problems.add(
-                    field + "serial",
+                    serialField,
                     what + "is allocated to " + shelf.place().orElseThrow(),
                     "fit the one labelled truck " + truck.truck() + ", cylinder " + cylinder
                             + ", or release it on the kits page");
         } else if (!here) {
             problems.add(
-                    field + "serial",
+                    serialField,
                     what + "is in stock at another depot",
                     "read it on the injector again, or remove it from stock there and receive it at " + truck.depot());
         } else if (!shelf.part().equals(family.injectorPart())) {
             problems.add(
-                    field + "serial",
+                    serialField,
                     what + "is a " + shelf.part() + ", but engines of family " + family.family() + " take "
                             + family.injectorPart(),
                     "fit an injector of that part");
         }
         if (here && !code.isEmpty() && !shelf.code().isEmpty() && !shelf.code().equals(code)) {
             problems.add(
-                    field + "code",
+                    codeField,
                     where + "code \"" + code + "\": serial " + shelf.serial() + " was received with code "
                             + shelf.code(),
                     "read both on the injector again; if it was received wrongly, remove it from stock and receive it again");
@@ -234,14 +235,14 @@ final class CylinderCheck {
         if (same != null) {
             problems.add(
                     field + "serial",
-                    where + "serial \"" + serial + "\": is already entered under cylinder " + same + " already",
+                    where + "serial \"" + serial + "\": is already entered under cylinder " + same,
                     "read both injectors again");
         }
         Integer sameCode = code.isEmpty() ? null : codes.putIfAbsent(code, cylinder);
         if (sameCode != null) {
             problems.add(
                     field + "code",
-                    where + "code \"" + code + "\": is already entered under cylinder " + sameCode + " already",
+                    where + "code \"" + code + "\": is already entered under cylinder " + sameCode,
                     "read both injectors again");
         }
     }

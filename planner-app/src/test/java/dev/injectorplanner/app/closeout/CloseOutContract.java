@@ -188,7 +188,7 @@ abstract class CloseOutContract {
         assertThat(words).containsOnlyKeys("c2.code", "c3.code", "c4.readBack", "c5.programmed", "c5.readBack");
         assertThat(words.get("c2.code"))
                 .isEqualTo("Cylinder 2, code \"" + one.code()
-                        + "\": is already entered under cylinder 1 already. Fix: read both injectors again.");
+                        + "\": is already entered under cylinder 1. Fix: read both injectors again.");
         assertThat(words.get("c3.code")).contains("does not match the pattern of part KV-8140, [A-Z0-9]{16}");
         assertThat(words.get("c4.readBack")).contains("differs from the code");
     }

@@ -23,10 +23,11 @@ final class FaultRule {
         Occurrences seen = new Occurrences();
         LocalDate reached = null;
         for (Dated<Fault> fault : truck.faults) {
-            if (!cylinder.equals(fault.row().cylinder()) || !fault.day().isAfter(age.fittedOn())) {
+            if (!cylinder.equals(fault.row().cylinder())) {
                 continue;
             }
-            if (truck.within(fault.lastDay(), rule.window())) {
+            boolean counts = fault.day().isAfter(age.fittedOn()) && !truck.isAnswered(fault);
+            if (counts && truck.within(fault.lastDay(), rule.window())) {
                 seen.add(fault.row());
                 if (reached == null && seen.total() >= rule.limit()) {
                     reached = fault.lastDay();

@@ -4,6 +4,7 @@ import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.RepairWork;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * Which recorded repairs close a safety fault: one that says no fault was found, names the fault's code, or names a part of
@@ -23,6 +24,11 @@ final class SafetyRepairs {
             "feed pump",
             "return line");
 
+    /** Work on another system whose words hold the fuel's: "trailer" has "rail" in it, AdBlue has injectors. */
+    private static final Pattern OTHER_SYSTEM =
+            Pattern.compile("\\b(?:trailer|adblue|def|urea|oil|coolant|radiator|air|a/c|turbo\\w*|steering|brakes?"
+                    + "|hydraulic\\w*)\\b");
+
     private SafetyRepairs() {}
 
     /** The words, for people. */
@@ -34,13 +40,16 @@ final class SafetyRepairs {
         if (repair.foundNothing()) {
             return true;
         }
-        if (RepairWork.of(repair).filter(RepairWork::fuel).isPresent()) {
+        String what = repair.what().toLowerCase(Locale.ROOT);
+        String text = (repair.what() + " " + repair.remark()).toLowerCase(Locale.ROOT);
+        if (text.contains(faultCode.toLowerCase(Locale.ROOT))) {
             return true;
         }
-        String text = (repair.what() + " " + repair.remark()).toLowerCase(Locale.ROOT);
-        boolean wiring =
-                RepairWork.of(repair).isPresent(); // a harness or connector stops no leak, though it is an injector's
-        return text.contains(faultCode.toLowerCase(Locale.ROOT))
-                || !wiring && WORDS.stream().anyMatch(text::contains);
+        if (OTHER_SYSTEM.matcher(what).find() && !what.contains("fuel")) {
+            return false;
+        }
+        return RepairWork.of(repair)
+                .map(RepairWork::fuel) // a harness or connector stops no leak, though it is an injector's
+                .orElseGet(() -> WORDS.stream().anyMatch(text::contains));
     }
 }

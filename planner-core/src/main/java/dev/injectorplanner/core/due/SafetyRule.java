@@ -46,9 +46,11 @@ final class SafetyRule {
         Map<String, List<LocalDate>> open = new TreeMap<>();
         for (Dated<Fault> fault : truck.faults) {
             String code = fault.row().code().text();
-            boolean safety = SafetyCodes.find(fault.row().code()).isPresent();
+            if (SafetyCodes.find(fault.row().code()).isEmpty()) {
+                continue;
+            }
             LocalDate closed = closedOn(truck, code, fitted);
-            if (safety && !fault.day().isAfter(truck.today) && !fault.lastDay().isBefore(closed)) {
+            if (!fault.day().isAfter(truck.today) && !fault.lastDay().isBefore(closed)) {
                 List<LocalDate> days = open.computeIfAbsent(code, none -> new ArrayList<>());
                 days.add(fault.day().isBefore(closed) ? closed : fault.day());
                 if (fault.lastDay().isAfter(days.get(days.size() - 1))) {

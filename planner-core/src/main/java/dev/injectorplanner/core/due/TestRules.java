@@ -104,8 +104,9 @@ public final class TestRules {
     private static boolean hasFault(TruckCheck truck, InjectorAge age, DueRule rule) {
         return truck.faults.stream()
                 .filter(fault -> fault.row().cylinder() != null && fault.row().cylinder() == age.cylinder())
-                .anyMatch(fault ->
-                        truck.within(fault.day(), rule.window()) && fault.day().isAfter(age.fittedOn()));
+                .anyMatch(fault -> truck.within(fault.day(), rule.window())
+                        && fault.day().isAfter(age.fittedOn())
+                        && !truck.isAnswered(fault));
     }
 
     private static String words(TestKind test) {

@@ -30,8 +30,10 @@ final class TruckCheck {
     /** Tests with their day at the depot, by cylinder, oldest first. */
     final List<Dated<CylinderTest>> tests;
 
-    /** Faults that no repair has answered, with their day at the depot, oldest first. */
+    /** Faults with their day at the depot, oldest first; those that a repair has answered too, since counts go on from them. */
     final List<Dated<Fault>> faults;
+
+    private final AnsweredFaults answered;
 
     private final RuleBook rules;
     private final @Nullable FleetRisk risk;
@@ -55,14 +57,18 @@ final class TruckCheck {
         this.risk = risk;
         ZoneId zone = index.depot(truck.depot()).timeZone();
         tests = dated(index.testsOf(truck.truck()), CylinderTest::testedAt, zone);
-        AnsweredFaults answered = new AnsweredFaults(index.repairsOf(truck.truck()));
+        answered = new AnsweredFaults(index.repairsOf(truck.truck()));
         faults = index.faultsOf(truck.truck()).stream()
                 .map(fault -> new Dated<>(
                         fault,
                         fault.seenAt().atZone(zone).toLocalDate(),
                         fault.until().atZone(zone).toLocalDate()))
-                .filter(fault -> !answered.covers(fault.row(), fault.lastDay()))
                 .toList();
+    }
+
+    /** Whether a recorded repair has answered a fault: it counts against the injector no more. */
+    boolean isAnswered(Dated<Fault> fault) {
+        return answered.covers(fault.row(), fault.lastDay());
     }
 
     Optional<DueRule> rule(RuleKind kind) {

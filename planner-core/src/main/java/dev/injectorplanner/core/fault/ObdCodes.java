@@ -76,8 +76,11 @@ public final class ObdCodes {
 
     /** Whether a code of an injector speaks of its circuit, open, low or high, and not of its contribution. */
     public static boolean isInjectorCircuit(String code) {
-        CodeMeaning meaning = meaning(code);
-        return meaning.subject() == FaultSubject.INJECTOR && meaning.words().contains(": circuit ");
+        if (meaning(code).cylinder() == null || meaning(code).subject() != FaultSubject.INJECTOR) {
+            return false;
+        }
+        int number = Integer.parseInt(code.substring(1));
+        return number < 261 || (number - 261) % 3 != 2;
     }
 
     /**

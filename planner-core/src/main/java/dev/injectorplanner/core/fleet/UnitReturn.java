@@ -51,7 +51,7 @@ public record UnitReturn(
 
     public UnitReturn {
         truck = Require.name("truck", truck);
-        Require.within("cylinder", cylinder, 1, 16);
+        Require.within("cylinder", cylinder, 1, EngineFamily.MOST_CYLINDERS);
         document = Require.name("document", document);
         sentBy = Require.name("sent_by", sentBy);
         amount = Require.money("amount", amount);

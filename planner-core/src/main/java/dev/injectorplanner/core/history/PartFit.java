@@ -52,11 +52,10 @@ final class PartFit {
         List<Model> models = models(clock, wear);
         for (int round = 0; round < WEAR_ROUNDS; round++) {
             wear = wear(models);
+            models = models(clock, wear);
             if (!wear.differs()) {
-                models = models(clock, wear);
                 break;
             }
-            models = models(clock, wear);
         }
         TruckWear found = wear;
         models.stream()

@@ -8,7 +8,7 @@ import org.hipparchus.special.Gamma;
 
 /**
  * How much faster than the usual each truck wears its injectors: idling, hills, fuel. A gamma frailty shared by all injectors of a
- * truck, found from what failed in it against what its lives let expect; where the trucks do not clearly differ, none. Source:
+ * truck, found from what failed in it beside the failures expected from its lives; where the trucks do not clearly differ, none. Source:
  * Clayton (1978), Biometrika 65:141-151; Nielsen, Gill, Andersen and Sorensen (1992), Scandinavian Journal of Statistics
  * 19:25-43; limit of the likelihood ratio at the edge: Self and Liang (1987), Journal of the American Statistical Association
  * 82:605-610.
@@ -38,7 +38,7 @@ public final class TruckWear {
         this.shape = shape;
     }
 
-    /** Failures of trucks, and those that their lives let expect. */
+    /** Failures of trucks, and those expected from their lives. */
     static final class Tally {
         private final Map<String, double[]> trucks = new TreeMap<>();
 

@@ -1,7 +1,5 @@
 package dev.injectorplanner.core.usage;
 
-import org.jspecify.annotations.Nullable;
-
 /**
  * Age of an injector whose day of fitting nobody knows. It is at least what the truck ran since the records began, and at
  * most what the truck ran at all. Between the two it is weighed by the chance that an injector of that age still works, by
@@ -24,16 +22,13 @@ public record UnknownAge(double least, double expected) {
     private static final int PANELS = 200;
 
     /**
-     * The age on one meter; null where the meter cannot say.
+     * The age on one meter.
      *
      * @param meterNow what the truck ran in all, 0 or more
      * @param sinceRecords what it ran since the records began
      * @param scale scale of the usual life, in the meter's unit
      */
-    static @Nullable UnknownAge of(@Nullable Double meterNow, @Nullable Double sinceRecords, double scale) {
-        if (meterNow == null || sinceRecords == null) {
-            return null;
-        }
+    static UnknownAge of(double meterNow, double sinceRecords, double scale) {
         double least = Math.max(0, Math.min(sinceRecords, meterNow));
         double width = (meterNow - least) / PANELS;
         double weights = 0;

@@ -3,6 +3,8 @@ package dev.injectorplanner.core.due;
 import static dev.injectorplanner.core.testkit.FleetBuilder.TODAY;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.injectorplanner.core.fleet.Fault;
+import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.fleet.IntervalTask;
 import dev.injectorplanner.core.fleet.JobPart;
 import dev.injectorplanner.core.fleet.Part;
@@ -75,6 +77,10 @@ class R01_RepairsAnswerTest {
     @CsvSource({
         "'brakes checked, no fault found', true",
         "air suspension relief valve, true",
+        "trailer coupling, true",
+        "oil leak at the sump, true",
+        "AdBlue injector, true",
+        "turbo oil return line, true",
         "AdBlue supply pump, true",
         "no fault found, false",
         "pressure relief valve, false",
@@ -88,6 +94,22 @@ class R01_RepairsAnswerTest {
                 .repair("T1", TODAY.minusDays(1), what, "Kim");
         assertThat(plan(fleet).dueItems().stream().anyMatch(item -> item.kind() == DueKind.SAFETY))
                 .isEqualTo(open);
+    }
+
+    /** The controller's counter runs on: 7 were the old injector's, one is the new one's. */
+    @Test
+    void a_new_injector_does_not_inherit_the_count_of_the_old_one() {
+        FleetBuilder fleet = new FleetBuilder().truck("T1").rule(RuleKind.FAULTS, 3);
+        fleet.injector("T1", 3, TODAY.minusDays(20), null);
+        fleet.faults.add(counted(TODAY.minusDays(25), 7));
+        fleet.faults.add(counted(TODAY.minusDays(5), 8));
+        assertThat(faultsDue(fleet)).isZero();
+        fleet.faults.add(counted(TODAY.minusDays(2), 11));
+        assertThat(faultsDue(fleet)).isEqualTo(1);
+    }
+
+    private static Fault counted(LocalDate day, int count) {
+        return new Fault("T1", FleetBuilder.noon(day), new FaultCode("SPN 653 FMI 7"), null, count, null);
     }
 
     @Test
