@@ -58,7 +58,7 @@ public final class NumberCells {
     }
 
     /** A number with all its digits. */
-    static BigDecimal decimal(String column, String text) {
+    public static BigDecimal decimal(String column, String text) {
         String number = text.replace('\u2212', '-');
         if (GROUPED_BY_SPACES.matcher(number).matches()) {
             number = number.replaceAll("[" + SPACES + "]", "").replace(',', '.');

@@ -2,7 +2,6 @@ package dev.injectorplanner.imports.j1939;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.injectorplanner.imports.vehicle.PublishedRows;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;

@@ -91,7 +91,7 @@ public final class Deliveries {
                     Require.plain(found.pieces()) + " " + found.kind().words() + ": " + found.words()
                             + (newLine == null
                                     ? "; claimed " + amount.stripTrailingZeros().toPlainString()
-                                    : "; to come again with " + newLine + " on " + again));
+                                    : "; replacement due with " + newLine + " on " + again));
             return number;
         });
     }
@@ -127,6 +127,7 @@ public final class Deliveries {
         if (found.words().isBlank()) {
             throw RefusedEntryException.of("words", "what is wrong: is empty", "enter what you saw");
         }
+        Require.text("words", found.words());
         Require.positive("pieces", found.pieces());
         if (PurchaseLine.isTransfer(found.ref().order())) {
             throw RefusedEntryException.of(
@@ -135,8 +136,7 @@ public final class Deliveries {
                     "cancel what did not come, or correct the stock by a stocktake");
         }
         if (found.answer() == Answer.REPLACE && found.newDay() == null) {
-            throw RefusedEntryException.of(
-                    "new_day", "day they come again: is empty", "enter the day, or choose to claim");
+            throw RefusedEntryException.of("new_day", "replacement due: is empty", "enter the day, or choose to claim");
         }
     }
 
@@ -200,7 +200,7 @@ public final class Deliveries {
                 found.ref().depot(),
                 found.kind().name(),
                 found.pieces(),
-                found.words().strip() + serials,
+                Require.text("words", found.words().strip() + serials),
                 amount,
                 day,
                 by,
@@ -242,7 +242,7 @@ public final class Deliveries {
                     day,
                     by,
                     amount,
-                    reason.strip(),
+                    Require.text("reason", reason),
                     number);
             AuditTrail.write(
                     connection,
@@ -251,7 +251,7 @@ public final class Deliveries {
                     amount.signum() == 0 ? "note that it was refused" : "note a credit",
                     number + ", " + there.ref(),
                     there.state(),
-                    amount.toPlainString() + (reason.isBlank() ? "" : ", " + reason.strip()));
+                    amount.toPlainString() + (reason.isBlank() ? "" : ", " + Require.text("reason", reason)));
             return number;
         });
     }

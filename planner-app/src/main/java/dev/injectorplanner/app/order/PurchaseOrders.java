@@ -83,7 +83,8 @@ public final class PurchaseOrders {
                     .sorted(Comparator.comparing(PurchaseLine::depot).thenComparing(PurchaseLine::part))
                     .toList();
             writer.merge(PurchaseLine.class, sorted, true);
-            OrderBooks.placed(connection, new OrderHead(number, supplier, day, by, note.strip(), null, null), at);
+            OrderBooks.placed(
+                    connection, new OrderHead(number, supplier, day, by, Require.text("note", note), null, null), at);
             OrderBooks.note(
                     connection,
                     at,
@@ -201,7 +202,7 @@ public final class PurchaseOrders {
             }
             OpenOrders orders = new OpenOrders(writer);
             PurchaseLine line = orders.line(ref.order(), ref.part(), ref.depot());
-            writer.because(new StockCause(StockCause.Kind.TAKEN_BACK, ref.order(), why.strip(), at, by));
+            writer.because(new StockCause(StockCause.Kind.TAKEN_BACK, ref.order(), Require.text("why", why), at, by));
             Transfers.takeBack(connection, writer, line);
             fewer(connection, orders, line, line.openQuantity(), day);
             OrderBooks.note(

@@ -113,10 +113,11 @@ public final class Returns {
      *
      * @param credit what it credited, 0 where it refused
      * @param reason why, not empty where it refused
+     * @return the document that it went with
      */
-    public void settle(
+    public String settle(
             String key, What what, Unit unit, LocalDate day, BigDecimal credit, String reason, Instant at, String by) {
-        FormKeys.once(store, key, at, by, (connection, writer) -> {
+        return FormKeys.once(store, key, at, by, (connection, writer) -> {
             UnitReturn there = open(writer, what, unit);
             try {
                 UnitReturn now = there.settled(day, shortened(by), credit, reason.strip());

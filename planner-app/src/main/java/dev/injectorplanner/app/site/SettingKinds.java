@@ -106,7 +106,7 @@ public final class SettingKinds {
                 DISTANCE, "Distances", "odometers and distances on pages and bay sheets", SiteUnits.Distance.values()));
         kinds.add(unit(VOLUME, "Volumes", "coolant on pages and bay sheets", SiteUnits.Volume.values()));
         kinds.add(unit(DATES, "Dates", "dates in numbers on sheets and mails: year first is ISO", DateForm.values()));
-        kinds.add(unit(PAPER, "Paper", "bay sheets, labels and workbooks", PaperSize.values()));
+        kinds.add(unit(PAPER, "Paper", "bay sheets, labels, orders, return notes and workbooks", PaperSize.values()));
         kinds.add(unit(TEMPERATURE, "Temperatures", "freezing points of coolant", SiteUnits.Temperature.values()));
         return kinds;
     }

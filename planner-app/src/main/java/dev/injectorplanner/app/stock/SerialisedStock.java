@@ -215,6 +215,10 @@ public final class SerialisedStock {
             Instant at,
             String by)
             throws SQLException {
+        List<String> read = serials.stream().map(SerialCodes::serial).toList();
+        if (read.stream().distinct().count() < read.size()) {
+            throw RefusedEntryException.of("serials", "a serial is entered twice", "enter each injector once");
+        }
         List<StockInjector> shelf = StockInjectorRows.ofDepot(connection, depot).stream()
                 .filter(row -> row.part().equals(part))
                 .toList();
@@ -227,8 +231,7 @@ public final class SerialisedStock {
                             + Require.plain(Math.max(0, without)) + " in stock are without a serial",
                     "enter the serial of each injector that goes back");
         }
-        for (String typed : serials) {
-            String serial = SerialCodes.serial(typed);
+        for (String serial : read) {
             StockInjector there = shelf.stream()
                     .filter(row -> row.serial().equals(serial))
                     .findFirst()

@@ -25,14 +25,6 @@ public final class StockMovements {
                 part);
     }
 
-    /** Movements of a depot, the newest first. */
-    public List<StockMovement> ofDepot(String depot, int most) {
-        return sql.list(
-                "select * from stock_movement where depot = ? order by id desc fetch first " + most + " rows only",
-                StockMovements::read,
-                depot);
-    }
-
     private static StockMovement read(ResultSet row) throws SQLException {
         return new StockMovement(
                 row.getLong("id"),

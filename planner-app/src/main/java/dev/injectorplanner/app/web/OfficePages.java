@@ -79,7 +79,7 @@ public class OfficePages {
     @Bean
     OrderPapers orderPapers(Application application) {
         SiteSettings settings = new SiteSettings(application.store().dataSource());
-        return new OrderPapers(application.store(), settings::siteName);
+        return new OrderPapers(application.store(), settings);
     }
 
     @Bean

@@ -95,7 +95,7 @@ class BuyerLoopTest {
         assertThat(Fitness.faults(buyer.page())).isEmpty();
         buyer.page().locator("summary:has-text('Change')").first().click();
         buyer.type("Confirmed for", "2026-03-17");
-        buyer.type("Price of one, if it changed", "455.50");
+        buyer.type("Unit price, if it changed", "455.50");
         buyer.press("Confirm");
         assertThat(buyer.section("A")).containsText("17\u00a0Mar\u00a02026");
         assertThat(buyer.section("A")).containsText("455.50");

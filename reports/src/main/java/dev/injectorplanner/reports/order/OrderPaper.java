@@ -1,5 +1,6 @@
 package dev.injectorplanner.reports.order;
 
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.reports.paper.PaperDocument;
 import dev.injectorplanner.reports.paper.PaperDocument.Column;
 import dev.injectorplanner.reports.paper.PaperDocument.Field;
@@ -74,7 +75,7 @@ public record OrderPaper(
     }
 
     /** The document to send. */
-    public PaperDocument document(Style style) {
+    public PaperDocument document(Style style, SiteForm form) {
         List<String> to = new ArrayList<>(List.of(supplier));
         to.addAll(address);
         List<Field> fields = new ArrayList<>();
@@ -83,7 +84,7 @@ public record OrderPaper(
         if (!customerNumber.isEmpty()) {
             fields.add(new Field("Customer number", customerNumber));
         }
-        fields.add(new Field("Order value", style.money(total(Line::sum))));
+        fields.add(new Field(form.money("Order value"), style.money(total(Line::sum))));
         List<String> closing = new ArrayList<>();
         if (!note.isEmpty()) {
             closing.add(note);
@@ -105,11 +106,11 @@ public record OrderPaper(
                                 Column.text("Description"),
                                 Column.text("Deliver to"),
                                 Column.figure("Quantity"),
-                                Column.figure("Each"),
-                                Column.figure("Sum"),
+                                Column.figure(form.money("Each")),
+                                Column.figure(form.money("Sum")),
                                 Column.text("Wanted by")),
                         rows(style),
-                        sums(style),
+                        sums(style, form),
                         closing)),
                 "Purchase order " + number + ", " + site);
     }
@@ -130,13 +131,14 @@ public record OrderPaper(
         return rows;
     }
 
-    private List<Field> sums(Style style) {
+    private List<Field> sums(Style style, SiteForm form) {
         BigDecimal deposits = total(Line::deposits);
         List<Field> sums = new ArrayList<>();
-        sums.add(new Field("Order value", style.money(total(Line::sum))));
+        sums.add(new Field(form.money("Order value"), style.money(total(Line::sum))));
         if (deposits.signum() > 0) {
-            sums.add(new Field("Core deposits", style.money(deposits)));
-            sums.add(new Field("Together", style.money(total(Line::sum).add(deposits))));
+            sums.add(new Field(form.money("Core deposits"), style.money(deposits)));
+            sums.add(new Field(
+                    form.money("Together"), style.money(total(Line::sum).add(deposits))));
         }
         return sums;
     }
@@ -146,13 +148,13 @@ public record OrderPaper(
     }
 
     /** Writes it as a workbook: a quantity or a price that is changed changes the sums. */
-    public void workbook(OutputStream out) throws IOException {
-        try (Book book = new Book("Purchase order " + number)) {
+    public void workbook(SiteForm form, OutputStream out) throws IOException {
+        try (Book book = new Book("Purchase order " + number, form)) {
             SheetTable.add(
                     book,
                     number,
                     "Purchase order " + number + " to " + supplier,
-                    site + ", " + placedOn + ", " + placedBy + (note.isEmpty() ? "" : ". " + note),
+                    site + ", " + form.dates().of(placedOn) + ", " + placedBy + (note.isEmpty() ? "" : ". " + note),
                     columns(),
                     lines);
             book.write(out);

@@ -1,5 +1,6 @@
 package dev.injectorplanner.reports.paper;
 
+import dev.injectorplanner.core.units.SiteForm.PaperSize;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -88,6 +89,9 @@ public record PaperDocument(
 
     /** Writes several into one file, each from a page of its own. */
     public static void writeAll(List<PaperDocument> documents, PaperSize size, OutputStream out) throws IOException {
-        PdfPage.write("paper/document", Map.of("documents", documents, "size", size.css()), out);
+        PdfPage.write(
+                "paper/document",
+                Map.of("documents", documents, "size", size == PaperSize.LETTER ? "letter" : "A4"),
+                out);
     }
 }

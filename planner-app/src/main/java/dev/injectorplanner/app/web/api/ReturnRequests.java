@@ -94,7 +94,7 @@ final class ReturnRequests {
     private String settle(ShopRequest asked, Unit unit, LocalDate day) {
         JsonFields body = asked.fields();
         UnitReturn.What kind = body.constant(UnitReturn.What.class, "what");
-        returns.settle(
+        return returns.settle(
                 asked.key(),
                 kind == null ? UnitReturn.What.CORE : kind,
                 unit,
@@ -103,7 +103,6 @@ final class ReturnRequests {
                 body.text("reason"),
                 asked.now(),
                 asked.by());
-        return body.text("document");
     }
 
     private static Unit one(List<Unit> units) {

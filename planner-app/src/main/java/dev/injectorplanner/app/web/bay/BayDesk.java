@@ -12,10 +12,12 @@ import dev.injectorplanner.app.web.bay.TruckInBay.Finished;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.plan.DepotDays;
+import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.schedule.days.DayPlan;
 import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.units.SiteUnits;
@@ -59,6 +61,21 @@ class BayDesk {
         this.closeOuts = closeOuts;
         this.shelf = shelf;
         this.settings = new SiteSettings(store.dataSource());
+    }
+
+    /** The visit that a truck's sheet is for: its diagnosis, else what this week has, else its main visit. */
+    private static @Nullable Visit atHand(Plan plan, Truck truck) {
+        IsoWeek now = IsoWeek.of(plan.today());
+        List<Visit> visits = plan.visits().stream()
+                .filter(each ->
+                        each.truck().equals(truck.truck()) && each.depot().equals(truck.depot()))
+                .toList();
+        return visits.stream()
+                .filter(each -> each.diagnosis() || each.week().equals(now))
+                .findFirst()
+                .or(() -> visits.stream().filter(plan::isMain).findFirst())
+                .or(() -> visits.stream().findFirst())
+                .orElse(null);
     }
 
     /** Depots that a person may see, by name. */
@@ -116,13 +133,7 @@ class BayDesk {
         KeptPlan plan = plans.find(truck.depot(), units).orElse(null);
         Depot depot = fleet.depot(truck.depot());
         Map<Integer, StockInjector> kit = shelf.kitOf(name);
-        Visit visit = plan == null
-                ? null
-                : plan.plan().visits().stream()
-                        .filter(each ->
-                                each.truck().equals(name) && each.depot().equals(truck.depot()))
-                        .findFirst()
-                        .orElse(null);
+        Visit visit = plan == null ? null : atHand(plan.plan(), truck);
         return new TruckInBay(
                 truck,
                 depot,

@@ -51,6 +51,7 @@ final class PlanIndex {
         return visitsAt.getOrDefault(depot, List.of());
     }
 
+    /** A truck's main visit; else another one, a diagnosis last. */
     Optional<Visit> findVisit(String depot, String truck) {
         return Optional.ofNullable(visitOf.get(depot + "\n" + truck));
     }

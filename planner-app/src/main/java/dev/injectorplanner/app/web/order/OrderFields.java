@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.web.order;
 
 import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.imports.cell.NumberCells;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -30,11 +31,7 @@ public final class OrderFields {
     }
 
     public static double number(String name, String text) {
-        try {
-            return new BigDecimal(text.strip().replace(',', '.')).doubleValue();
-        } catch (NumberFormatException e) {
-            throw new InvalidValueException(name, text, "is not a number", "enter a number such as 8");
-        }
+        return NumberCells.number(name, text.strip());
     }
 
     public LocalDate day(String name) {
@@ -52,11 +49,7 @@ public final class OrderFields {
         if (text.isEmpty()) {
             return null;
         }
-        try {
-            return new BigDecimal(text.replace(',', '.'));
-        } catch (NumberFormatException e) {
-            throw new InvalidValueException(name, text, "is not an amount", "enter an amount such as 480.00");
-        }
+        return NumberCells.decimal(name, text);
     }
 
     /** An amount that has to be there. */

@@ -11,10 +11,9 @@ import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.web.office.NotHereException;
 import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.Permissions;
-import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.PurchaseLine;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.reports.order.OrderPaper;
-import dev.injectorplanner.reports.paper.PaperSize;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.List;
@@ -34,11 +33,9 @@ public class OrderFilePage {
     private final OrderPapers papers;
     private final Downloads downloads;
     private final SiteClock clock;
-    private final Application application;
 
     OrderFilePage(Office office, Application application, OrderPapers papers, Downloads downloads, SiteClock clock) {
         this.office = office;
-        this.application = application;
         this.orders = new PurchaseOrders(application.store());
         this.papers = papers;
         this.downloads = downloads;
@@ -55,7 +52,7 @@ public class OrderFilePage {
         List<PurchaseLine> lines = seen(viewer, file);
         boolean any = !lines.isEmpty()
                 || (file.lines().isEmpty()
-                        && file.head().isPresent()
+                        && (file.head().isPresent() || !file.events().isEmpty())
                         && (viewer.depot() == null
                                 || file.problems().stream()
                                         .anyMatch(p -> viewer.sees(p.ref().depot()))));
@@ -64,9 +61,20 @@ public class OrderFilePage {
         }
         OrderFileView.Reader reader =
                 new OrderFileView.Reader(papers.parts(), depot -> OrdersPage.today(office, clock, depot));
-        model.addAttribute("view", OrderFileView.of(order, file, lines, reader));
+        OrderFile shown = new OrderFile(
+                file.head(),
+                lines,
+                file.events(),
+                file.problems().stream()
+                        .filter(problem -> viewer.sees(problem.ref().depot()))
+                        .toList());
+        model.addAttribute("view", OrderFileView.of(order, shown, lines, reader));
         model.addAttribute("said", said);
         model.addAttribute("mayOrder", viewer.is(Role.MANAGER, Role.BUYER));
+        model.addAttribute(
+                "mayMail",
+                viewer.is(Role.MANAGER, Role.BUYER)
+                        && lines.size() == file.lines().size());
         model.addAttribute("mayReceive", viewer.is(Role.MANAGER, Role.BUYER, Role.STOREMAN));
         return "order-file";
     }
@@ -75,7 +83,7 @@ public class OrderFilePage {
         return file.lines().stream().filter(line -> viewer.sees(line.depot())).toList();
     }
 
-    private record Wanted(String order, String form, OrderPaper paper) {}
+    private record Wanted(String order, String kind, SiteForm form, OrderPaper paper) {}
 
     /** @param form {@code order.pdf} or {@code order.xlsx} */
     @GetMapping("/orders/{order}/{form:order\\.(?:pdf|xlsx)}")
@@ -83,21 +91,21 @@ public class OrderFilePage {
             @ModelAttribute("viewer") Viewer viewer,
             @PathVariable("order") String order,
             @PathVariable("form") String form,
-            @RequestParam(name = "paper", defaultValue = "A4") String size,
             HttpServletResponse response,
             Model model) {
         OrderFile file = orders.file(order);
         OrderPaper paper = papers.paper(order, file, seen(viewer, file));
         String back = "/orders/" + order;
         boolean pdf = form.endsWith("pdf");
+        SiteForm site = office.form();
         return downloads.answer(
-                new Wanted(order, form + size, paper),
+                new Wanted(order, form, site, paper),
                 (progress, out) -> {
                     progress.step("writing the order");
                     if (pdf) {
-                        paper.document(new OrderStyle()).write(PaperSize.of(size), out);
+                        paper.document(new OrderStyle(), site).write(site.paper(), out);
                     } else {
-                        paper.workbook(out);
+                        paper.workbook(site, out);
                     }
                 },
                 pdf ? FileOffer.pdf(order + ".pdf", back) : FileOffer.workbook(order + ".xlsx", back),
@@ -112,21 +120,9 @@ public class OrderFilePage {
         OrderFile file = orders.file(order);
         if (seen(viewer, file).size() < file.lines().size()) {
             throw new NotHereException(
-                    "Order " + order + " is not for you alone. Fix: ask someone who sees all depots.");
+                    "Order " + order + " also has lines for other depots. Fix: ask someone with access to all depots.");
         }
         String address = papers.mail(order, file, clock.now(), viewer.name());
         return "redirect:/orders/" + order + "?said=" + (address.isEmpty() ? "no-address" : "mailed");
-    }
-
-    /** Depots by name, for forms that choose one. */
-    static List<String> depots(Application application, Viewer viewer) {
-        return application
-                .store()
-                .<List<Depot>>inJointTransaction((connection, writer) -> writer.all(Depot.class))
-                .stream()
-                .map(Depot::depot)
-                .filter(viewer::sees)
-                .sorted()
-                .toList();
     }
 }

@@ -75,6 +75,7 @@ public class OrderPages {
         }
         model.addAttribute("forms", OrderForms.of(office.choose(viewer, depot)));
         model.addAttribute("mayOrder", viewer.is(Role.MANAGER, Role.BUYER));
+        model.addAttribute("mayTransfer", viewer.is(Role.MANAGER, Role.BUYER) && viewer.depot() == null);
         return "order";
     }
 

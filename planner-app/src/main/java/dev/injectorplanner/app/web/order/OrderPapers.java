@@ -8,12 +8,13 @@ import dev.injectorplanner.app.order.OrderHead;
 import dev.injectorplanner.app.order.OrderMailing;
 import dev.injectorplanner.app.order.SupplierContact;
 import dev.injectorplanner.app.order.Suppliers;
+import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.office.NotHereException;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PurchaseLine;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.reports.order.OrderPaper;
-import dev.injectorplanner.reports.paper.PaperSize;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -21,7 +22,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /** An order as its supplier gets it: document, workbook and mail. */
@@ -29,14 +29,14 @@ public final class OrderPapers {
     private final Store store;
     private final Suppliers suppliers;
     private final OrderMailing mailing;
-    private final Supplier<String> site;
+    private final SiteSettings settings;
 
-    /** @param site what the site calls itself */
-    public OrderPapers(Store store, Supplier<String> site) {
+    /** @param settings what the site calls itself, its currency and paper */
+    public OrderPapers(Store store, SiteSettings settings) {
         this.store = store;
         this.suppliers = new Suppliers(store);
         this.mailing = new OrderMailing(store);
-        this.site = site;
+        this.settings = settings;
     }
 
     Map<String, Part> parts() {
@@ -70,7 +70,7 @@ public final class OrderPapers {
                 head.supplier(),
                 contact.address().lines().toList(),
                 contact.customerNumber(),
-                site.get().isBlank() ? "Workshop" : site.get(),
+                settings.siteName().isBlank() ? "Workshop" : settings.siteName(),
                 head.placedOn(),
                 head.placedBy(),
                 head.note(),
@@ -108,9 +108,10 @@ public final class OrderPapers {
             return "";
         }
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-        paper.document(new OrderStyle()).write(PaperSize.A4, pdf);
+        SiteForm form = settings.form();
+        paper.document(new OrderStyle(), form).write(form.paper(), pdf);
         ByteArrayOutputStream book = new ByteArrayOutputStream();
-        paper.workbook(book);
+        paper.workbook(form, book);
         Letter letter = new Letter("Purchase order " + order + " from " + paper.site());
         letter.say("Please find our order " + order + " attached, "
                 + lines(paper.lines().size()) + ". Please confirm day, quantity and price of each line.");

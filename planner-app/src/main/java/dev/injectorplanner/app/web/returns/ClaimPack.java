@@ -5,6 +5,7 @@ import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.UnitReturn;
 import dev.injectorplanner.core.units.Figures;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.warranty.WarrantyClaim;
 import dev.injectorplanner.reports.paper.PaperDocument;
@@ -24,6 +25,7 @@ final class ClaimPack {
     private final Optional<UnitReturn> sent;
     private final SupplierContact contact;
     private final String site;
+    private final SiteForm form;
     private final SiteUnits units;
 
     ClaimPack(
@@ -32,13 +34,14 @@ final class ClaimPack {
             Optional<UnitReturn> sent,
             SupplierContact contact,
             String site,
-            SiteUnits units) {
+            SiteForm form) {
         this.claim = claim;
         this.unit = unit;
         this.sent = sent;
         this.contact = contact;
         this.site = site;
-        this.units = units;
+        this.form = form;
+        this.units = form.units();
     }
 
     PaperDocument document() {
@@ -54,16 +57,21 @@ final class ClaimPack {
         if (!contact.customerNumber().isEmpty()) {
             fields.add(new Field("Customer number", contact.customerNumber()));
         }
-        fields.add(new Field("Amount claimed", DisplayFormat.cents(amount)));
+        fields.add(new Field(form.money("Amount claimed"), DisplayFormat.cents(amount)));
+        List<Section> sections = new ArrayList<>(List.of(
+                unit(),
+                evidence("Fault codes before it came out", claim.faultCodes()),
+                evidence("Tests before it came out", claim.tests())));
+        if (sent.isEmpty()) {
+            sections.add(lacking()); // a draft: for us, not for the supplier
+        }
         return new PaperDocument(
                 "Warranty claim",
                 number,
                 to,
                 List.of(site, claim.depot()),
                 fields,
-                List.of(
-                        unit(), evidence("Fault codes before it came out", claim.faultCodes()),
-                        evidence("Tests before it came out", claim.tests()), lacking()),
+                sections,
                 "Warranty claim, truck " + claim.truck() + ", cylinder " + claim.cylinder() + ", " + site);
     }
 

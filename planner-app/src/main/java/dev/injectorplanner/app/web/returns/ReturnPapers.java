@@ -17,10 +17,10 @@ import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.fleet.UnitReturn;
+import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.warranty.WarrantyClaim;
 import dev.injectorplanner.core.warranty.WarrantyClaims;
 import dev.injectorplanner.reports.paper.PaperDocument;
-import dev.injectorplanner.reports.paper.PaperSize;
 import jakarta.servlet.http.HttpServletResponse;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -52,13 +52,12 @@ public class ReturnPapers {
         this.downloads = downloads;
     }
 
-    private record Wanted(String size, PaperDocument document) {}
+    private record Wanted(SiteForm form, PaperDocument document) {}
 
     @GetMapping("/returns/notes/{document}.pdf")
     Object note(
             @ModelAttribute("viewer") Viewer viewer,
             @PathVariable("document") String document,
-            @RequestParam(name = "paper", defaultValue = "A4") String size,
             HttpServletResponse response,
             Model model) {
         List<UnitReturn> rows = returns.list().stream()
@@ -69,15 +68,16 @@ public class ReturnPapers {
             throw new NotHereException(
                     "There is no return note \"" + document + "\". Fix: open the cores and claims and choose one.");
         }
-        return answer("return-note-" + document, note(viewer, document, rows), size, response, model);
+        return answer("return-note-" + document, note(viewer, document, rows), response, model);
     }
 
-    private Object answer(String name, PaperDocument document, String size, HttpServletResponse response, Model model) {
+    private Object answer(String name, PaperDocument document, HttpServletResponse response, Model model) {
+        SiteForm form = office.form();
         return downloads.answer(
-                new Wanted(size, document),
+                new Wanted(form, document),
                 (progress, out) -> {
                     progress.step("writing the document");
-                    document.write(PaperSize.of(size), out);
+                    document.write(form.paper(), out);
                 },
                 FileOffer.pdf(name + ".pdf", "/returns"),
                 response,
@@ -112,11 +112,11 @@ public class ReturnPapers {
                 to(supplier, contact),
                 List.of(site()),
                 fields(contact, rows.get(0), "Cores", String.valueOf(rows.size())),
-                List.of(lines(number, cells, sum)),
+                List.of(lines(number, cells, sum, office.form())),
                 "Return note " + number + ", " + site());
     }
 
-    private static PaperDocument.Section lines(String number, List<List<String>> cells, BigDecimal sum) {
+    private static PaperDocument.Section lines(String number, List<List<String>> cells, BigDecimal sum, SiteForm form) {
         return new PaperDocument.Section(
                 "",
                 List.of("Used injectors returned for their core deposit."),
@@ -127,9 +127,9 @@ public class ReturnPapers {
                         PaperDocument.Column.code("Serial of the old unit"),
                         PaperDocument.Column.text("Out of"),
                         PaperDocument.Column.text("Replaced on"),
-                        PaperDocument.Column.figure("Deposit")),
+                        PaperDocument.Column.figure(form.money("Deposit"))),
                 cells,
-                List.of(new PaperDocument.Field("Deposits to credit", DisplayFormat.cents(sum))),
+                List.of(new PaperDocument.Field(form.money("Deposits to credit"), DisplayFormat.cents(sum))),
                 List.of(
                         "Please quote " + number + " on the credit note.",
                         "Drain and cap each unit before it is packed. It may still hold fuel: keep it upright and"
@@ -181,7 +181,6 @@ public class ReturnPapers {
             @PathVariable("truck") String truck,
             @RequestParam("cylinder") int cylinder,
             @RequestParam("fitted") LocalDate fitted,
-            @RequestParam(name = "paper", defaultValue = "A4") String size,
             HttpServletResponse response,
             Model model) {
         DepotPlan plan = plan(viewer, truck);
@@ -201,8 +200,7 @@ public class ReturnPapers {
                 .findFirst();
         return answer(
                 "claim-" + truck + "-" + cylinder + "-" + fitted,
-                new ClaimPack(claim, unit, sent, suppliers.of(claim.supplier()), site(), office.units()).document(),
-                size,
+                new ClaimPack(claim, unit, sent, suppliers.of(claim.supplier()), site(), office.form()).document(),
                 response,
                 model);
     }

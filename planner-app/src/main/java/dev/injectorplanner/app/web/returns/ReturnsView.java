@@ -70,7 +70,14 @@ public record ReturnsView(
 
     /** A return note with its open units. */
     public record Note(
-            String key, String document, String sent, String sum, String open, boolean whole, List<SentRow> rows) {}
+            String key,
+            String document,
+            String sent,
+            String sum,
+            String open,
+            boolean whole,
+            boolean allShown,
+            List<SentRow> rows) {}
 
     /** A unit that was sent. */
     public record SentRow(
@@ -241,6 +248,10 @@ public record ReturnsView(
                                 + whole.getOrDefault(each.getKey(), List.of()).size(),
                         each.getValue().size()
                                 == whole.getOrDefault(each.getKey(), List.of()).size(),
+                        each.getValue().size()
+                                == whole.getOrDefault(each.getKey(), List.of()).stream()
+                                        .filter(row -> row.settledOn() == null)
+                                        .count(),
                         each.getValue().stream().map(ReturnsView::sent).toList()))
                 .toList();
     }

@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.web.stock;
 
 import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.entry.EntryProblems;
 import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
@@ -15,7 +16,9 @@ import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.app.web.office.Replanning;
 import dev.injectorplanner.app.web.order.OrderFields;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -122,19 +125,10 @@ public class StockPage {
                 .filter(each -> viewer.sees(depot))
                 .orElseThrow(() ->
                         new NotHereException("There is no depot \"" + depot + "\" for you. Fix: choose one of yours."));
-        List<Stocktakes.Count> counts = new ArrayList<>();
-        List<String> parts = form.all("part");
-        for (int i = 0; i < parts.size(); i++) {
-            if (!form.text("counted" + i).isEmpty()) {
-                counts.add(new Stocktakes.Count(
-                        parts.get(i),
-                        form.number("expected" + i),
-                        form.number("counted" + i),
-                        form.text("reason" + i)));
-            }
-        }
+        Map<String, StockView.Typed> typed = typed(form);
         try {
-            String number = stocktakes.post(form.text("key"), depot, counts, plan.today(), clock.now(), viewer.name());
+            String number =
+                    stocktakes.post(form.text("key"), depot, counts(typed), plan.today(), clock.now(), viewer.name());
             replanning.plan(viewer, depot, "stocktake " + form.text("key"));
             return "redirect:/stock?depot=" + java.net.URLEncoder.encode(depot, java.nio.charset.StandardCharsets.UTF_8)
                     + "&counted=" + number;
@@ -143,9 +137,42 @@ public class StockPage {
             model.addAttribute("chosen", office.choose(viewer, depot));
             model.addAttribute("depot", depot);
             model.addAttribute("key", form.text("key"));
-            model.addAttribute("rows", StockView.countRows(plan, counts));
+            model.addAttribute("rows", StockView.countRows(plan, typed));
             model.addAttribute("problems", e.problems());
             return "stock-count";
         }
+    }
+
+    private static Map<String, StockView.Typed> typed(OrderFields form) {
+        Map<String, StockView.Typed> typed = new LinkedHashMap<>();
+        List<String> parts = form.all("part");
+        for (int i = 0; i < parts.size(); i++) {
+            typed.put(
+                    parts.get(i),
+                    new StockView.Typed(form.text("expected" + i), form.text("counted" + i), form.text("reason" + i)));
+        }
+        return typed;
+    }
+
+    /** Rows with a count; one that cannot be read is said with the others, and what was typed stays on the page. */
+    private static List<Stocktakes.Count> counts(Map<String, StockView.Typed> typed) {
+        EntryProblems problems = new EntryProblems();
+        List<Stocktakes.Count> counts = new ArrayList<>();
+        typed.forEach((part, row) -> {
+            if (!row.counted().isEmpty()) {
+                Stocktakes.Count read = problems.guarded(
+                        "counted." + part,
+                        () -> new Stocktakes.Count(
+                                part,
+                                OrderFields.number(part + ", expected", row.expected()),
+                                OrderFields.number(part + ", counted", row.counted()),
+                                row.reason()));
+                if (read != null) {
+                    counts.add(read);
+                }
+            }
+        });
+        problems.throwIfAny();
+        return counts;
     }
 }

@@ -208,24 +208,25 @@ public record StockView(String value, String onOrder, int shortParts, List<Row> 
     }
 
     static List<CountRow> countRows(DepotPlan plan) {
-        return countRows(plan, List.of());
+        return countRows(plan, Map.of());
     }
 
-    static List<CountRow> countRows(DepotPlan plan, List<Stocktakes.Count> typed) {
+    /** A row as it was typed. */
+    record Typed(String expected, String counted, String reason) {}
+
+    static List<CountRow> countRows(DepotPlan plan, Map<String, Typed> typed) {
         Map<String, Part> parts = parts(List.of(plan));
         return Shelf.of(List.of(plan)).values().stream()
                 .map(shelf -> {
-                    Optional<Stocktakes.Count> count = typed.stream()
-                            .filter(each -> each.part().equals(shelf.part()))
-                            .findFirst();
+                    Typed row = typed.getOrDefault(shelf.part(), new Typed("", "", ""));
                     Part part = parts.get(shelf.part());
                     return new CountRow(
                             shelf.part(),
                             part == null ? "" : part.description(),
                             Require.plain(shelf.onHand()),
                             DisplayFormat.pieces(shelf.onHand()),
-                            count.map(each -> Require.plain(each.counted())).orElse(""),
-                            count.map(Stocktakes.Count::reason).orElse(""));
+                            row.counted(),
+                            row.reason());
                 })
                 .toList();
     }

@@ -1,4 +1,4 @@
-package dev.injectorplanner.imports.vehicle;
+package dev.injectorplanner.imports.j1939;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -7,10 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Rows of a file under {@code published}, without the heading. */
-public final class PublishedRows {
+final class PublishedRows {
     private PublishedRows() {}
 
-    public static List<String[]> of(String file) {
+    static List<String[]> of(String file) {
         try (InputStream in = PublishedRows.class.getResourceAsStream("/published/" + file)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
