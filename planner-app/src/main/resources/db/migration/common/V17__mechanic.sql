@@ -1,0 +1,1 @@
+-- What the mechanic's desk keeps: tests, diagnoses, photographs.

@@ -1,0 +1,1 @@
+-- What the manager's desk keeps: saved views, undone decisions.

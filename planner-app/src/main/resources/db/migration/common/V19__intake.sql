@@ -1,0 +1,1 @@
+-- What loading files keeps: how each kind of file is read.
