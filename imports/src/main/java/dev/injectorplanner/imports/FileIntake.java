@@ -100,7 +100,7 @@ final class FileIntake {
         String sheetName = one.sheet().name();
         Table<?> table = sheetName == null ? null : TableFinder.byName(sheetName);
         if (table == null && all.size() == 1) {
-            table = TableFinder.byName(stem());
+            table = TableFinder.byFileName(file);
         }
         return table == null ? TableFinder.byHeadings(one.survey().headings()) : table;
     }
@@ -132,12 +132,6 @@ final class FileIntake {
                 file,
                 "matches no table, neither by its name nor by its headings",
                 "name it after its table, or say which it is: " + Tables.names());
-    }
-
-    private String stem() {
-        String name = FileRefusedException.nameOf(file);
-        int dot = name.lastIndexOf('.');
-        return dot > 0 ? name.substring(0, dot) : name;
     }
 
     private void remark(@Nullable String sheet, String text) {

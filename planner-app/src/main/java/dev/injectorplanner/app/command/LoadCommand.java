@@ -65,8 +65,7 @@ final class LoadCommand implements Callable<Integer> {
         if (json) {
             LoadPrinter.printJson(out, reports);
         } else {
-            LoadPrinter printer = new LoadPrinter(out, mode == Mode.CHECK);
-            reports.forEach(printer::print);
+            new LoadPrinter(out, mode == Mode.CHECK, options.all()).print(reports);
         }
         out.flush();
         return reports.stream().anyMatch(FileReport::anyRefused) ? PlannerCommand.REFUSED : 0;

@@ -33,12 +33,24 @@ final class LoadOptions {
             description = "How 03/04/2026 is read: dmy (3 April) or mdy (4 March). Without it such dates are refused.")
     private @Nullable String dates;
 
+    @Option(names = "--all", description = "Prints every cause of refused rows, not the ten most costly.")
+    private boolean all;
+
+    @Option(names = "--refused", description = "Writes refused rows beside their file when checking, too.")
+    private boolean refused;
+
+    /** Whether everything is printed. */
+    boolean all() {
+        return all;
+    }
+
     List<Path> files() {
         return files;
     }
 
     LoadSettings settings(Mode mode) {
-        return new LoadSettings(table(), order(), mode);
+        LoadSettings settings = new LoadSettings(table(), order(), mode);
+        return refused ? settings.withRefusedFiles() : settings;
     }
 
     private @Nullable Table<?> table() {

@@ -9,6 +9,7 @@ import dev.injectorplanner.imports.Complaint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** A batch against the store: what refers to nothing or finds its place taken is refused, the rest is merged. */
 final class BatchMerge<R> {
@@ -20,8 +21,13 @@ final class BatchMerge<R> {
      * A row that was refused.
      *
      * @param mayPass whether rows that come later in the file may make room for it
+     * @param root what refused the thing that it refers to, or null
      */
-    record Refused<R>(Placed<R> placed, Complaint complaint, boolean mayPass) {}
+    record Refused<R>(
+            Placed<R> placed,
+            Complaint complaint,
+            boolean mayPass,
+            @Nullable CauseCount root) {}
 
     BatchMerge(Batch<R> batch, Destination destination) {
         this.batch = batch;
@@ -56,11 +62,25 @@ final class BatchMerge<R> {
             try {
                 destination.check().check(placed.row());
                 good.add(placed);
+            } catch (UnknownNameException e) {
+                refused.add(unknown(placed, e));
             } catch (InvalidValueException e) {
-                refused.add(new Refused<>(placed, placed.place().complaint(e), false));
+                refused.add(new Refused<>(placed, placed.place().complaint(e), false, null));
             }
         }
         return good;
+    }
+
+    private Refused<R> unknown(Placed<R> placed, UnknownNameException unknown) {
+        CauseCount root = destination.causes().rootOf(unknown);
+        Complaint complaint = root == null
+                ? placed.place().complaint(unknown)
+                : placed.place()
+                        .complaint(
+                                unknown.field(),
+                                "was refused itself (" + root.where() + ")",
+                                "correct it there, then load this row again");
+        return new Refused<>(placed, complaint, false, root);
     }
 
     private List<Placed<R>> withPlace(List<Placed<R>> rows) {
@@ -75,7 +95,7 @@ final class BatchMerge<R> {
             if (other == null) {
                 good.add(placed);
             } else {
-                refused.add(new Refused<>(placed, taken(placed, other), true));
+                refused.add(new Refused<>(placed, taken(placed, other), true, null));
             }
         }
         return good;

@@ -251,8 +251,8 @@ final class ReferenceCheck {
     }
 
     private InvalidValueException unknown(String field, String name, Class<?> type, String table) {
-        return new InvalidValueException(
-                field, name, "is not known", fix("load it with the " + table + " first", name, known.names(type)));
+        return new UnknownNameException(
+                field, name, type, fix("load it with the " + table + " first", name, known.names(type)));
     }
 
     private static String fix(String first, String name, Collection<String> names) {
