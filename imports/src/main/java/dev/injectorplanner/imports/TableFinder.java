@@ -20,7 +20,7 @@ public final class TableFinder {
      *
      * @return null where none or more than one does
      */
-    static @Nullable Table<?> byName(String name) {
+    public static @Nullable Table<?> byName(String name) {
         List<String> words = words(name);
         Table<?> whole = Tables.find(name).orElse(null);
         if (whole != null) {

@@ -5,7 +5,9 @@ import dev.injectorplanner.app.store.Change;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.fleet.Replacement;
 import dev.injectorplanner.imports.Complaint;
+import dev.injectorplanner.imports.table.Tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +40,9 @@ final class BatchMerge<R> {
     List<Change> run() {
         List<Placed<R>> good = withPlace(withReferences());
         List<R> rows = good.stream().map(Placed::row).toList();
+        if (batch.table() == Tables.REPLACEMENTS) {
+            return new ReplacementMerge(destination).run(only(rows, Replacement.class));
+        }
         destination.meters().prepare(only(rows, Reading.class));
         List<Change> changes = destination.writer().merge(batch.table().rowType(), rows, destination.writes());
         rows.forEach(destination.references()::add);
@@ -84,13 +89,20 @@ final class BatchMerge<R> {
     }
 
     private List<Placed<R>> withPlace(List<Placed<R>> rows) {
-        List<FittedInjector> injectors = only(rows.stream().map(Placed::row).toList(), FittedInjector.class);
-        if (injectors.isEmpty()) {
+        List<FittedInjector> given = only(rows.stream().map(Placed::row).toList(), FittedInjector.class);
+        if (given.isEmpty()) {
             return rows;
+        }
+        List<FittedInjector> injectors = destination.places().completed(given);
+        displace(destination.places().displaced(injectors));
+        List<Placed<R>> completed = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            completed.add(
+                    new Placed<>(rows.get(i).place(), batch.table().rowType().cast(injectors.get(i))));
         }
         Map<FittedInjector, FittedInjector> conflicts = destination.places().conflicts(injectors);
         List<Placed<R>> good = new ArrayList<>();
-        for (Placed<R> placed : rows) {
+        for (Placed<R> placed : completed) {
             FittedInjector other = placed.row() instanceof FittedInjector injector ? conflicts.get(injector) : null;
             if (other == null) {
                 good.add(placed);
@@ -99,6 +111,13 @@ final class BatchMerge<R> {
             }
         }
         return good;
+    }
+
+    private void displace(List<FittedInjector> displaced) {
+        if (!displaced.isEmpty()) {
+            destination.writer().merge(FittedInjector.class, displaced, destination.writes());
+            destination.places().add(displaced);
+        }
     }
 
     private Complaint taken(Placed<R> placed, FittedInjector other) {

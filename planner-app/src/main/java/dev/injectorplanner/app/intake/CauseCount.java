@@ -80,6 +80,25 @@ final class CauseCount {
         return end > 0 ? first.substring(0, end) : first;
     }
 
+    /** What settles a cause of many rows at once. */
+    private String forAll() {
+        if (rows < 2) {
+            return "";
+        }
+        if (reason.startsWith("can be read in two ways")) {
+            return "; for all of them at once, match the file, or load it with "
+                    + (values.keySet().stream().anyMatch(value -> value.matches("[0-9.,+-]+[.,][0-9]{3}"))
+                            ? "--numbers 1,234.5 or --numbers 1.234,5"
+                            : "--dates dmy or --dates mdy");
+        }
+        boolean words = reason.equals("is not a number") || reason.equals("is not a date");
+        return words
+                        && values.keySet().stream()
+                                .noneMatch(value -> value.chars().anyMatch(Character::isDigit))
+                ? "; if such words mean empty, say so once by matching the file"
+                : "";
+    }
+
     void takeWith(String dependantTable) {
         takesWith.merge(dependantTable, 1L, Long::sum);
     }
@@ -103,7 +122,7 @@ final class CauseCount {
                 table,
                 column,
                 reason,
-                fix,
+                fix + forAll(),
                 rows,
                 places,
                 frequent,

@@ -102,7 +102,7 @@ public final class WarrantyClaims {
         return new WarrantyClaim(
                 truck.depot(),
                 truck.truck(),
-                truck.vin().text(),
+                truck.vinText(),
                 injector.cylinder(),
                 injector.part(),
                 part.supplier(),
