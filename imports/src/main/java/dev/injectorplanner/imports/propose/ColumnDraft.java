@@ -109,10 +109,30 @@ final class ColumnDraft {
         Optional<String> alike = known.alike(column.name(), cell);
         if (alike.isPresent()) {
             values.put(cell, alike.get());
+        } else if (column.name().equals("family") && kit(known, cell).isPresent()) {
+            values.put(cell, kit(known, cell).orElseThrow());
+            doubt = "takes \"" + cell + "\" for " + values.get(cell);
         } else if (column.name().equals("family")) {
             values.put(cell, FileMatch.ASK);
             doubt = "does not know \"" + cell + "\"; known: " + String.join(", ", known.names("family"));
         }
+    }
+
+    /** The one family that is built the same, by words such as V8 or I6. */
+    private static Optional<String> kit(KnownNames known, String cell) {
+        String shape = shape(cell);
+        List<String> same = known.names("family").stream()
+                .filter(name -> !shape.isEmpty() && shape(name).equals(shape))
+                .toList();
+        return same.size() == 1 ? Optional.of(same.get(0)) : Optional.empty();
+    }
+
+    private static String shape(String name) {
+        String plain = name.toLowerCase(Locale.ROOT);
+        if (plain.matches(".*\\bv-?8\\b.*")) {
+            return "v8";
+        }
+        return plain.matches(".*(\\b[il]-?6\\b|inline[ -]?(six|6)|straight[ -]?(six|6)|\\b6[ -]?cyl).*") ? "i6" : "";
     }
 
     /** Some list their cylinders from 0. */
@@ -187,7 +207,8 @@ final class ColumnDraft {
 
     private void unread() {
         long unread = sample.rows(cell -> !CellTests.fits(column, cell) && !values.containsKey(cell));
-        if (unread > 0 && doubt.isEmpty()) {
+        boolean times = sample.share(CellTests::isTime) > 0.8;
+        if (unread > 0 && doubt.isEmpty() && !times) {
             String first = sample.values().keySet().stream()
                     .filter(cell -> !CellTests.fits(column, cell) && !values.containsKey(cell))
                     .findFirst()

@@ -97,7 +97,8 @@ final class Draft {
     private void add(ColumnSample column) {
         Pick pick = choice.pick(column);
         List<String> first = column.first(SAMPLES);
-        if (pick == null) {
+        boolean nothing = column.share(CellTests::isEmptyWord) >= 1 || column.isEmpty();
+        if (pick == null || (nothing && !pick.column().required())) {
             columns.add(new ColumnMatch(column.heading(), "", Map.of(), false, false));
             notes.add(new ColumnNote(column.heading(), first, "", State.LEFT_OUT, ""));
             return;

@@ -8,6 +8,7 @@ import dev.injectorplanner.imports.cell.DateOrder;
 import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.file.GivenRows;
 import dev.injectorplanner.imports.file.ReadSettings;
+import dev.injectorplanner.imports.match.FileMatch;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.vehicle.LogNameRule;
 import java.nio.file.Path;
@@ -37,12 +38,21 @@ public final class Intake {
         this.logNames = logNames;
     }
 
+    /** How files of known sources are read. */
+    public KeptMatches matches() {
+        return new KeptMatches(store);
+    }
+
     /**
      * Loads files, or only checks them.
      *
      * @return a report a file, in the order of loading; refused files come first
      */
-    public List<FileReport> load(List<Path> files, LoadSettings settings, LoadListener listener) {
+    public List<FileReport> load(List<Path> files, LoadSettings given, LoadListener listener) {
+        List<FileMatch> known = new ArrayList<>(
+                matches().list().stream().map(KeptMatches.Kept::match).toList());
+        known.addAll(given.matches());
+        LoadSettings settings = given.withMatches(known);
         List<FileReport> reports = new ArrayList<>();
         List<FileScan> scans = new ArrayList<>();
         Causes causes = new Causes();
@@ -180,6 +190,10 @@ public final class Intake {
 
     private static ReadSettings reading(LoadSettings settings, References references) {
         Function<String, @Nullable ZoneId> zoneOfTruck = references::zoneOfTruck;
-        return ReadSettings.standard(zoneOfTruck).withAs(settings.as()).withDates(settings.dates());
+        return ReadSettings.standard(zoneOfTruck)
+                .withAs(settings.as())
+                .withDates(settings.dates())
+                .withNumbers(settings.numbers())
+                .withMatches(settings.matches());
     }
 }
