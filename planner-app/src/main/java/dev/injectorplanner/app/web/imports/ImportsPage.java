@@ -14,6 +14,7 @@ import dev.injectorplanner.app.web.office.NotHereException;
 import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.core.check.InvalidValueException;
+import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -64,7 +65,8 @@ public class ImportsPage {
             @ModelAttribute("viewer") Viewer viewer,
             @RequestParam("files") List<MultipartFile> files,
             @RequestParam("mode") String mode,
-            Model model)
+            Model model,
+            HttpServletResponse response)
             throws IOException {
         allow(viewer);
         List<MultipartFile> given =
@@ -80,7 +82,7 @@ public class ImportsPage {
                     office.changed();
                 });
         return runs.find(key, viewer.name()).filter(LoadRuns.Run::ended).isPresent()
-                ? run(viewer, key, model)
+                ? run(viewer, key, model, response)
                 : "redirect:/imports/runs/" + key;
     }
 
@@ -98,13 +100,18 @@ public class ImportsPage {
 
     /** A load that goes on, or what became of it. */
     @GetMapping("/imports/runs/{key}")
-    String run(@ModelAttribute("viewer") Viewer viewer, @PathVariable("key") String key, Model model) {
+    String run(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("key") String key,
+            Model model,
+            HttpServletResponse response) {
         allow(viewer);
         LoadRuns.Run run = runs.find(key, viewer.name())
                 .orElseThrow(() ->
                         new NotHereException("That load is no longer known. Fix: look under Imports, and load again."));
         if (!run.ended()) {
             model.addAttribute("progress", run.progress(Clock.systemUTC().instant()));
+            response.setHeader("Refresh", "3");
             return "load";
         }
         run.outcome().ifPresent(outcome -> {
