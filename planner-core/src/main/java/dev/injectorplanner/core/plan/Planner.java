@@ -180,8 +180,7 @@ public final class Planner {
                 records);
     }
 
-    private static PartsPlan partsOf(
-            Draft draft, List<Visit> visits, FailureForecast forecast, CoolantPlan coolant) {
+    private static PartsPlan partsOf(Draft draft, List<Visit> visits, FailureForecast forecast, CoolantPlan coolant) {
         Learned learned = draft.learned();
         Policy policy = learned.policy();
         return new OrderDays(learned, draft.calendar())

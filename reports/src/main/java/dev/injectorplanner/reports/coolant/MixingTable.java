@@ -50,7 +50,8 @@ final class MixingTable {
                         SheetColumn.of("Freezes at, C", Format.ONE_DECIMAL, 11),
                         SheetColumn.of("Concentrate for " + mix, Format.TWO_DECIMALS, 12),
                         SheetColumn.of("Water for " + mix, Format.TWO_DECIMALS, 11),
-                        SheetColumn.of(gallons ? "Lb a US gallon at 68 F" : "Kg a litre at 20 C", Format.TWO_DECIMALS, 11),
+                        SheetColumn.of(
+                                gallons ? "Lb a US gallon at 68 F" : "Kg a litre at 20 C", Format.TWO_DECIMALS, 11),
                         SheetColumn.of("Heavy-duty concentrate (ASTM D6210)", Format.TEXT, 22)));
         for (double percent : percents) {
             boolean within = percent <= GlycolWater.CURVES_END_PERCENT;
