@@ -14,7 +14,7 @@ cp "$target/planner.jar" "$work/input/"
 cp -r "$target/lib" "$work/input/lib"
 jpackage --type app-image --name planner --app-version "$version" --vendor "Injector Planner" \
   --input "$work/input" --main-jar planner.jar --dest "$work" --add-modules "$modules" \
-  --jlink-options "--strip-debug --no-man-pages --no-header-files"
+  --jlink-options "--strip-java-debug-attributes --no-man-pages --no-header-files"
 image=$work/planner
 cp "$here/planner.cfg" "$image/lib/app/planner.cfg"
 install -m 755 "$here/planner-archive" "$image/bin/planner-archive"

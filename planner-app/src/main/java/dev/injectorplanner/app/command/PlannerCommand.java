@@ -50,6 +50,7 @@ import picocli.CommandLine.TypeConversionException;
             JobsCommand.class,
             BackupCommand.class,
             RestoreCommand.class,
+            MoveCommand.class,
             UserCommand.class
         })
 public final class PlannerCommand {
