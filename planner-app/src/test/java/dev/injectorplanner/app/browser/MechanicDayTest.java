@@ -76,7 +76,7 @@ class MechanicDayTest {
             page.reload();
             assertThat(page.locator("#draft")).hasText("What you had typed is here again.");
             assertThat(sheet.field("c" + first + ".serial")).hasValue("S-NEW-2");
-            assertThat(sheet.field("c" + first + ".programmed")).isChecked();
+            assertThat(sheet.field("c" + first + ".coded")).isChecked();
             for (int other : cylinders.subList(1, cylinders.size())) {
                 assertThat(sheet.field("c" + other + ".reason")).hasValue("bolt seized");
             }

@@ -71,6 +71,7 @@ public final class Navigation {
                     "Bay sheets",
                     Set.of(Role.MANAGER, Role.MECHANIC, Role.ADMINISTRATOR),
                     Set.of(Role.MANAGER, Role.MECHANIC)),
+            new Place("/start", "Start a job", Set.of(Role.MANAGER, Role.MECHANIC)),
             new Place(
                     "/store",
                     "Receiving and kits",
