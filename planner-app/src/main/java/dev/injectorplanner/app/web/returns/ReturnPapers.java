@@ -176,8 +176,9 @@ public class ReturnPapers {
 
     private static @Nullable FittedInjector fitted(DepotPlan plan, UnitReturn row) {
         return plan.fleet().injectorsOf(row.truck()).stream()
-                .filter(each ->
-                        each.cylinder() == row.cylinder() && each.fittedOn().equals(row.fittedOn()))
+                .filter(each -> each.cylinder() == row.cylinder()
+                        && each.fittedOn().equals(row.fittedOn())
+                        && each.fitting() == row.fitting())
                 .findFirst()
                 .orElse(null);
     }
@@ -189,6 +190,7 @@ public class ReturnPapers {
             @PathVariable("truck") String truck,
             @RequestParam("cylinder") int cylinder,
             @RequestParam("fitted") LocalDate fitted,
+            @RequestParam(name = "fitting", defaultValue = "1") int fitting,
             HttpServletResponse response,
             Model model) {
         DepotPlan plan = plan(viewer, truck);
@@ -196,15 +198,16 @@ public class ReturnPapers {
                 .filter(each -> each.truck().equals(truck))
                 .findFirst()
                 .orElseThrow();
-        WarrantyClaim claim = WarrantyClaims.find(plan.fleet(), row, cylinder, fitted)
+        WarrantyClaim claim = WarrantyClaims.find(plan.fleet(), row, cylinder, fitted, fitting)
                 .orElseThrow(() -> new NotHereException("No injector fitted on " + fitted + " in truck " + truck
                         + ", cylinder " + cylinder + " was found failed. Fix: open the cores and claims again."));
         FittedInjector unit = plan.fleet().injectorsOf(truck).stream()
-                .filter(each -> each.cylinder() == cylinder && each.fittedOn().equals(fitted))
+                .filter(each ->
+                        each.cylinder() == cylinder && each.fittedOn().equals(fitted) && each.fitting() == fitting)
                 .findFirst()
                 .orElseThrow();
         Optional<UnitReturn> sent = returns.list().stream()
-                .filter(each -> each.isOf(UnitReturn.What.CLAIM, truck, cylinder, fitted))
+                .filter(each -> each.isOf(UnitReturn.What.CLAIM, truck, cylinder, fitted, fitting))
                 .findFirst();
         return answer(
                 "claim-" + truck + "-" + cylinder + "-" + fitted,
