@@ -46,8 +46,11 @@ self.addEventListener('fetch', function (event) {
 self.addEventListener('message', function (event) {
   var asked = event.data || {};
   if (asked.forget) { event.waitUntil(caches.delete(KEPT)); }
-  (asked.keep || []).forEach(function (address) {
+  if (!asked.keep) { return; }
+  event.waitUntil(Promise.all(asked.keep.map(function (address) {
     var request = new Request(address, { credentials: 'same-origin' });
-    event.waitUntil(fetch(request).then(function (answer) { return keep(request, answer); }).catch(function () { /* next time */ }));
-  });
+    return fetch(request).then(function (answer) { return keep(request, answer); }).then(function () { return 1; }, function () { return 0; });
+  })).then(function (kept) {
+    event.source.postMessage({ kept: kept.reduce(function (sum, each) { return sum + each; }, 0) });
+  }));
 });

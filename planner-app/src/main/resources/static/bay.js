@@ -65,7 +65,6 @@
 
   function network(words) {
     say('network', words);
-    if (words) { say('draft', words); }
   }
 
   function send(f, what) {
@@ -85,6 +84,12 @@
       } else if (answer.redirected || answer.status === 401 || answer.status === 403) {
         network('You are signed out. What you typed is kept on this device. Fix: sign in again, then open this page and save.');
       } else if (answer.status === 200 || answer.status === 422) {
+        var left = stored(waitingName(new URL(f.action).pathname));
+        if (answer.status === 422 && left !== null) {
+          left = JSON.parse(left);
+          left.refused = true;
+          store(waitingName(new URL(f.action).pathname), JSON.stringify(left));
+        }
         return answer.text().then(show);
       } else if (answer.status >= 502 && answer.status <= 504) {
         later(f, what);
@@ -367,6 +372,10 @@
 
   function sendOne(path, said) {
     var kept = JSON.parse(stored(waitingName(path)));
+    if (kept.refused) {
+      said.push({ words: kept.truck + ': not saved, something is to be put right.', path: path, truck: kept.truck });
+      return Promise.resolve();
+    }
     return fetch(path, { headers: { 'Accept': 'text/html' }, cache: 'no-store' }).then(function (page) {
       if (page.redirected) {
         said.push({ words: kept.truck + ': you are signed out; it is kept on this device. Fix: sign in again.' });
@@ -419,8 +428,14 @@
       return navigator.serviceWorker.ready;
     }).then(function (ready) {
       var sheets = Array.prototype.map.call(document.querySelectorAll('a.row-link[href^="/bay/"]'), function (way) { return way.getAttribute('href'); });
+      navigator.serviceWorker.addEventListener('message', function (event) {
+        if (event.data && event.data.kept) {
+          document.documentElement.setAttribute('data-kept-sheets', event.data.kept);
+          say('kept', event.data.kept === 1 ? 'This sheet is on this device: it opens without network.'
+            : event.data.kept + ' pages are on this device: they open without network.');
+        }
+      });
       ready.active.postMessage({ keep: [window.location.pathname + window.location.search].concat(sheets) });
-      document.documentElement.setAttribute('data-kept-sheets', sheets.length);
     }).catch(function () { /* sheets then need the network */ });
     document.querySelectorAll('form[action$="/sign-out"]').forEach(function (out) {
       out.addEventListener('submit', function () {

@@ -91,6 +91,9 @@ public final class LookBook {
                             by);
                 }
             }
+            if (!found.isEmpty()) {
+                AuditTrail.write(connection, at, by, "note a diagnosis", truck, words(kind, there), words(kind, found));
+            }
             return true;
         });
     }

@@ -168,6 +168,7 @@ class MechanicPhoneTest {
         try (Person manager = demo.person(Role.MANAGER, Size.PHONE)) {
             Page page = manager.page();
             manager.open("/bay/T023");
+            page.locator("#photos > summary").click();
             page.locator("#photo-note").fill("worn tip");
             page.locator("#photo")
                     .setInputFiles(new com.microsoft.playwright.options.FilePayload(

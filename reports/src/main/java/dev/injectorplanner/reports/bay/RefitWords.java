@@ -14,7 +14,7 @@ final class RefitWords {
 
     static {
         put("batteries off", "Batteries connected, earth last");
-        put("drained\\b.*", "refilled");
+        put("drained\\b.*|(?<=coolant )(down|out|off)$", "refilled");
         put("disconnected\\b", "connected");
         put("unplugged\\b", "plugged in");
         put("removed\\b", "refitted");
@@ -45,7 +45,7 @@ final class RefitWords {
 
     /** Whether a step lets coolant out by its name. */
     static boolean drains(String step) {
-        return step.toLowerCase(java.util.Locale.ROOT).contains("drained");
+        return of(step).endsWith("refilled");
     }
 
     static String capital(String text) {

@@ -11,6 +11,8 @@ class RefitWordsTest {
     @CsvSource({
         "batteries off, 'Batteries connected, earth last'",
         "coolant drained below the intake, Coolant refilled",
+        "coolant down, Coolant refilled",
+        "coolant header pipe off, Coolant header pipe on",
         "charge pipes and intake off, Charge pipes and intake on",
         "left rocker cover and fuel pipes off, Left rocker cover and fuel pipes on",
         "rear cab mounts down, 'Rear cab mounts up, bolts tightened'",
