@@ -24,8 +24,8 @@ function keep(request, answer) {
 
 function kept(request) {
   return caches.open(KEPT).then(function (cache) {
-    return cache.match(request).then(function (there) {
-      return there || cache.match(request, { ignoreSearch: true });
+    return cache.match(request, { ignoreVary: true }).then(function (there) {
+      return there || cache.match(request, { ignoreSearch: true, ignoreVary: true });
     });
   });
 }
