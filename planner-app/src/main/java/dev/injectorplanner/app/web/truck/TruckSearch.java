@@ -11,7 +11,7 @@ public final class TruckSearch {
 
     private final Store store;
 
-    TruckSearch(Store store) {
+    public TruckSearch(Store store) {
         this.store = store;
     }
 
@@ -31,7 +31,7 @@ public final class TruckSearch {
      *
      * @param depot the one depot to look in, or null
      */
-    List<Row> find(String piece, @Nullable String depot) {
+    public List<Row> find(String piece, @Nullable String depot) {
         String like = "%"
                 + piece.toLowerCase(java.util.Locale.ROOT)
                         .replace("!", "!!")
