@@ -27,6 +27,9 @@ import picocli.CommandLine.TypeConversionException;
         description = "Plans injector work for a fleet of diesel trucks.",
         subcommands = {
             DemoCommand.class,
+            StartCommand.class,
+            TemplatesCommand.class,
+            MatchCommand.class,
             LoadCommand.class,
             CheckCommand.class,
             PlanCommand.class,
