@@ -57,8 +57,8 @@ class AuditedRoutesTest {
         alerts();
         plan();
         orders();
-        new AuditedBay(address, app, notes).all();
         new AuditedShop(address, app, notes).all();
+        new AuditedBay(address, app, notes).all();
         safety();
         answers();
         files();
