@@ -6,6 +6,7 @@ import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.alerts.AlertsPage;
 import dev.injectorplanner.app.web.download.Downloads;
+import dev.injectorplanner.app.web.find.FindPage;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.app.web.frame.SiteClock;
@@ -33,6 +34,7 @@ import dev.injectorplanner.app.web.stock.StockPage;
 import dev.injectorplanner.app.web.truck.SafetyPage;
 import dev.injectorplanner.app.web.truck.TruckFilePage;
 import dev.injectorplanner.app.web.week.WeekPage;
+import dev.injectorplanner.app.web.worklist.WorklistPage;
 import java.time.Duration;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -45,6 +47,8 @@ import org.springframework.context.annotation.Import;
     WeekPage.class,
     PlanPage.class,
     TruckFilePage.class,
+    WorklistPage.class,
+    FindPage.class,
     SafetyPage.class,
     OrderPages.class,
     OrdersPage.class,

@@ -31,6 +31,13 @@ class RouteTableTest {
             POST /plan/x                 no     in      no    no       no       no
             GET  /trucks                 ask    in      in    in       in       in
             GET  /trucks/T1              ask    in      in    in       in       in
+            POST /trucks/views           no     in      in    in       in       in
+            POST /trucks/views/forget    no     in      in    in       in       in
+            POST /trucks/x               no     in      no    no       no       no
+            GET  /find                   ask    in      in    in       in       in
+            GET  /sheets/trucks.xlsx     ask    in      in    in       in       in
+            GET  /office.css             in     in      in    in       in       in
+            GET  /find.js                in     in      in    in       in       in
             GET  /order                  ask    in      in    no       no       in
             POST /order/x                no     in      in    no       no       no
             GET  /orders                 ask    in      in    in       no       in

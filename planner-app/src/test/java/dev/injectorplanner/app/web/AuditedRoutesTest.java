@@ -61,6 +61,7 @@ class AuditedRoutesTest {
         safety();
         answers();
         files();
+        views();
         people();
         new AuditedSettings(address, app, notes).all();
         assertThat(notes.routes()).containsExactlyElementsOf(changingRoutes(app));
@@ -433,6 +434,21 @@ class AuditedRoutesTest {
         notes.take("/imports", "buyer", "load a file", () -> buyer.send(form.to(address.resolve("/imports"))));
         assertThat(notes.of("/imports"))
                 .isEqualTo("load a file readings.csv:  -> readings: 1 added, 0 changed, 0 refused");
+    }
+
+    private void views() throws Exception {
+        Visitor buyer = Visitor.as(Role.BUYER, address);
+        String views = "/trucks/views";
+        notes.take(
+                views,
+                "buyer",
+                "save a view",
+                () -> buyer.post("/trucks", views, AuditNotes.form("name", "with faults", "view", "faults=on")));
+        notes.take(
+                views + "/forget",
+                "buyer",
+                "forget a view",
+                () -> buyer.post("/trucks", views + "/forget", AuditNotes.form("name", "with faults")));
     }
 
     private void people() throws Exception {

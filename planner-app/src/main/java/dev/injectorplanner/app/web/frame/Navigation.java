@@ -85,6 +85,8 @@ public final class Navigation {
     /** Within places, and what pages offer to take away. */
     public static final List<Inner> INNER = List.of(
             new Inner("/sheets", ALL),
+            new Inner("/find", ALL),
+            new Inner("/trucks/views", ALL),
             new Inner("/safety", ALL, Set.of(Role.MANAGER, Role.MECHANIC)),
             new Inner("/settings/figures", KEEPERS, Set.of(Role.MANAGER)),
             new Inner("/settings/rules", KEEPERS, Set.of(Role.MANAGER)),
@@ -103,7 +105,7 @@ public final class Navigation {
     private Navigation() {}
 
     /** Whether a person may go to a place. */
-    static boolean mayGo(Viewer viewer, String path) {
+    public static boolean mayGo(Viewer viewer, String path) {
         return PLACES.stream().anyMatch(place -> place.path().equals(path) && isFor(place, viewer));
     }
 

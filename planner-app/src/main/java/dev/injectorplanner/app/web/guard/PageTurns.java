@@ -22,7 +22,7 @@ final class PageTurns extends OncePerRequestFilter {
     private static final int MOST_WAITING = 100;
 
     private static final Set<String> AT_ONCE =
-            Set.of("/actuator/health", "/planner.css", "/bay.js", "/board.js", "/icon.svg");
+            Set.of("/actuator/health", "/planner.css", "/office.css", "/find.js", "/bay.js", "/board.js", "/icon.svg");
 
     private final Semaphore turns =
             new Semaphore(A_PROCESSOR * Runtime.getRuntime().availableProcessors(), true);
