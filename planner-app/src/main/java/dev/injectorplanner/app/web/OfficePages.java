@@ -33,6 +33,7 @@ import dev.injectorplanner.app.web.settings.SettingsPage;
 import dev.injectorplanner.app.web.stock.StockPage;
 import dev.injectorplanner.app.web.truck.SafetyPage;
 import dev.injectorplanner.app.web.truck.TruckFilePage;
+import dev.injectorplanner.app.web.week.DecidePage;
 import dev.injectorplanner.app.web.week.WeekPage;
 import dev.injectorplanner.app.web.worklist.WorklistPage;
 import java.time.Duration;
@@ -45,6 +46,7 @@ import org.springframework.context.annotation.Import;
 @Import({
     Refusals.class,
     WeekPage.class,
+    DecidePage.class,
     PlanPage.class,
     TruckFilePage.class,
     WorklistPage.class,

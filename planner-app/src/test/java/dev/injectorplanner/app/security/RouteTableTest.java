@@ -26,6 +26,8 @@ class RouteTableTest {
             GET  /                       ask    in      in    in       in       in
             GET  /password               ask    in      in    in       in       in
             GET  /week                   ask    in      in    in       in       in
+            POST /week/decide            no     in      no    no       no       no
+            POST /week/undo              no     in      no    no       no       no
             POST /week/x                 no     in      no    no       no       no
             GET  /plan                   ask    in      in    no       no       in
             POST /plan/x                 no     in      no    no       no       no

@@ -26,10 +26,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.springframework.web.bind.annotation.RequestMethod;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
+import org.springframework.web.util.HtmlUtils;
 
 /**
  * Every route by which something is changed, taken from the application itself: a successful change leaves a note of who
@@ -280,6 +283,7 @@ class AuditedRoutesTest {
                 "hold a truck",
                 () -> manager.post(
                         "/plan", "/plan/hold", AuditNotes.form("truck", "T-2", "do", "never", "why", "harvest")));
+        decide(manager);
         notes.take(
                 "/plan/release",
                 "manager",
@@ -306,6 +310,31 @@ class AuditedRoutesTest {
                                 "",
                                 "due",
                                 Instant.now().minusSeconds(2).toString())));
+    }
+
+    /** The first question that can be left as it is. */
+    private void decide(Visitor manager) throws Exception {
+        Matcher question = Pattern.compile(
+                        "name=\"subject\" value=\"([^\"]*)\">" + "<input type=\"hidden\" name=\"act\" value=\"LEAVE\"")
+                .matcher(manager.get("/week").body());
+        assertThat(question.find()).as("a question on the week's page").isTrue();
+        String subject = HtmlUtils.htmlUnescape(question.group(1));
+        notes.take(
+                "/week/decide",
+                "manager",
+                "decide on the week",
+                () -> manager.post(
+                        "/week",
+                        "/week/decide",
+                        AuditNotes.form("key", "k1", "depot", "North", "subject", subject, "act", "LEAVE")));
+        Matcher undo = Pattern.compile("action=\"/week/undo\".*?name=\"key\" value=\"([^\"]*)\"", Pattern.DOTALL)
+                .matcher(manager.get("/week").body());
+        assertThat(undo.find()).as("what was decided can be undone").isTrue();
+        notes.take(
+                "/week/undo",
+                "manager",
+                "undo a decision",
+                () -> manager.post("/week", "/week/undo", AuditNotes.form("key", undo.group(1))));
     }
 
     private void safety() throws Exception {

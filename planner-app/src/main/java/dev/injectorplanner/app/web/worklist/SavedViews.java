@@ -75,9 +75,15 @@ public final class SavedViews {
     /** Forgets a view; one that is not there is none to forget. */
     public void forget(String owner, String name, Instant at) {
         sql.inTransaction(connection -> {
-            int gone = StoreSql.update(connection, "delete from saved_view where owner = ? and name = ?", owner, name);
-            if (gone > 0) {
-                AuditTrail.write(connection, at, owner, "forget a view", name, "", "");
+            List<String> kept = StoreSql.list(
+                    connection,
+                    "select address from saved_view where owner = ? and name = ?",
+                    row -> row.getString("address"),
+                    owner,
+                    name);
+            StoreSql.update(connection, "delete from saved_view where owner = ? and name = ?", owner, name);
+            for (String address : kept) {
+                AuditTrail.write(connection, at, owner, "forget a view", name, "kept: " + address, "");
             }
             return null;
         });

@@ -132,6 +132,17 @@ class OfficePagesTest {
     }
 
     @Test
+    void a_part_that_is_short_is_one_question_whose_answers_act() throws Exception {
+        String page = get("/week").body();
+
+        assertThat(page)
+                .containsOnlyOnce("KL-6110 (injector, inline six), Brennick: 8 short for 2 visits")
+                .contains("action=\"/week/decide\"", "no change", "Leave", "Proposed: ");
+        String buyer = Visitor.as(Role.BUYER, app.address()).get("/week").body();
+        assertThat(buyer).contains("8 short for 2 visits").doesNotContain("/week/decide", "/week/undo");
+    }
+
+    @Test
     void an_outlook_is_worked_out_and_then_shown() throws Exception {
         HttpResponse<String> page = get("/outlook?months=6");
         for (int look = 0; look < 600 && page.body().contains("Being worked out"); look++) {
