@@ -25,3 +25,14 @@ create table desk_decision (
     constraint desk_decision_fits2 check ((undone_at is null) = (undone_by is null))
 );
 create index desk_decision_depot on desk_decision (depot, done_at);
+
+-- Chances that the first plan of a depot's week gave its injectors, to be held against what happened: a line an injector with
+-- truck, cylinder, day fitted and chance within 12 weeks, apart by tabs.
+create table kept_forecast (
+    depot varchar(60) not null,
+    week varchar(8) not null,
+    made_for date not null,
+    chances ${bytes} not null,
+    primary key (depot, week),
+    constraint kept_forecast_of1 foreign key (depot) references depot (depot)
+);

@@ -24,6 +24,8 @@ import dev.injectorplanner.app.web.outlook.OutlookPage;
 import dev.injectorplanner.app.web.outlook.Outlooks;
 import dev.injectorplanner.app.web.outlook.PartsAheadPage;
 import dev.injectorplanner.app.web.plan.PlanPage;
+import dev.injectorplanner.app.web.results.ResultsPage;
+import dev.injectorplanner.app.web.results.RulePricing;
 import dev.injectorplanner.app.web.returns.ReturnPapers;
 import dev.injectorplanner.app.web.returns.ReturnsPage;
 import dev.injectorplanner.app.web.settings.FiguresPage;
@@ -66,6 +68,7 @@ import org.springframework.context.annotation.Import;
     ImportsPage.class,
     LifePage.class,
     OutlookPage.class,
+    ResultsPage.class,
     PartsAheadPage.class
 })
 public class OfficePages {
@@ -80,6 +83,11 @@ public class OfficePages {
     @Bean
     Outlooks outlooks(Application application, Office office) {
         return new Outlooks(application.planning(), office);
+    }
+
+    @Bean
+    RulePricing rulePricing(Application application) {
+        return new RulePricing(application.planning());
     }
 
     @Bean

@@ -59,6 +59,7 @@ class RouteTableTest {
             GET  /outlook/outlook.xlsx   ask    in      in    no       no       in
             GET  /imports                ask    in      in    no       no       in
             POST /imports/x              no     in      in    no       no       in
+            GET  /results                ask    in      in    no       no       in
             GET  /jobs                   ask    in      no    no       no       in
             POST /jobs/run               no     in      no    no       no       in
             GET  /settings               ask    in      no    no       no       in

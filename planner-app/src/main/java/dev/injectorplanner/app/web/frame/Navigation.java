@@ -78,6 +78,7 @@ public final class Navigation {
             new Place(ALERTS, "Alerts", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
             new Place("/life", "Life curves", OFFICE, Set.of(Role.MANAGER)),
             new Place("/outlook", "Outlook", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
+            new Place("/results", "Results", OFFICE, Set.of(Role.MANAGER)),
             new Place("/imports", "Imports", OFFICE),
             new Place("/jobs", "Jobs", Set.of(Role.MANAGER, Role.ADMINISTRATOR)),
             new Place("/settings", "Settings", Set.of(Role.MANAGER, Role.ADMINISTRATOR)));
