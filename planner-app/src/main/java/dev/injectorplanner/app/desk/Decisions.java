@@ -52,7 +52,7 @@ public final class Decisions {
                         "",
                         decision.words());
             }
-            return null;
+            return true;
         });
     }
 
@@ -72,7 +72,7 @@ public final class Decisions {
                     decision.depot() + ", " + decision.subject(),
                     decision.words(),
                     "undone");
-            return null;
+            return true;
         });
     }
 

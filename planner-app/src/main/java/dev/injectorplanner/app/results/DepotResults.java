@@ -137,18 +137,19 @@ final class DepotResults {
                         .add(each.cylinder());
             }
             LocalDate out = each.removedOn();
-            if (out != null && sums.containsKey(YearMonth.from(out))) {
+            Sum outOf = out == null ? null : sums.get(YearMonth.from(out));
+            if (out != null && outOf != null) {
                 failed.merge(out, each.found() == Found.FAILED, Boolean::logicalOr);
                 if (each.found() == Found.HEALTHY) {
-                    sums.get(YearMonth.from(out)).early += early(each);
+                    outOf.early += early(each);
                 }
             }
         }
         EngineFamily family = fleet.family(truck.family());
         AccessModel access = new AccessModel(family, fleet.accessOf(family.family()));
         fitted.forEach((day, cylinders) -> {
-            if (!closed.containsKey(truck.truck() + " " + day)) {
-                Sum sum = sums.get(YearMonth.from(day));
+            Sum sum = sums.get(YearMonth.from(day));
+            if (sum != null && !closed.containsKey(truck.truck() + " " + day)) {
                 sum.done++;
                 sum.unplanned +=
                         access.labourHours(cylinders.stream().distinct().toList());
@@ -156,8 +157,8 @@ final class DepotResults {
         });
         failed.forEach((day, any) -> {
             CloseOut by = closed.get(truck.truck() + " " + day);
-            if (any && (by == null || by.week() == null)) {
-                Sum sum = sums.get(YearMonth.from(day));
+            Sum sum = sums.get(YearMonth.from(day));
+            if (sum != null && any && (by == null || by.week() == null)) {
                 sum.failures++;
                 sum.failureMoney += family.roadFailureCost().doubleValue();
             }

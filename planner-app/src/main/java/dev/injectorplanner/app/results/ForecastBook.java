@@ -76,7 +76,7 @@ public final class ForecastBook {
                         day,
                         chances);
             }
-            return null;
+            return true;
         });
     }
 

@@ -14,6 +14,7 @@ import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -110,23 +111,30 @@ final class WeekFiller {
     }
 
     private List<WeekView.Done> done(ChosenDepots chosen, Map<String, List<Decision>> decided) {
-        Map<String, DepotPlan> plans = new TreeMap<>();
-        chosen.plans().forEach(plan -> plans.put(plan.depot(), plan));
-        return decided.values().stream()
-                .flatMap(List::stream)
-                .filter(decision -> decision.at()
-                        .isAfter(plans.get(decision.depot()).kept().keptAt().minus(1, ChronoUnit.DAYS)))
-                .sorted(Comparator.comparing(Decision::at).reversed())
+        List<Lately> lately = new ArrayList<>();
+        for (DepotPlan plan : chosen.plans()) {
+            Instant since = plan.kept().keptAt().minus(1, ChronoUnit.DAYS);
+            decided.getOrDefault(plan.depot(), List.of()).stream()
+                    .filter(decision -> decision.at().isAfter(since))
+                    .forEach(decision -> lately.add(new Lately(plan, decision)));
+        }
+        return lately.stream()
+                .sorted(Comparator.comparing((Lately each) -> each.decision().at()).reversed())
                 .limit(DONE_SHOWN)
-                .map(decision -> new WeekView.Done(
-                        decision.key(),
-                        decision.words(),
-                        DisplayFormat.moment(
-                                decision.at(),
-                                plans.get(decision.depot()).site().timeZone()),
-                        decision.by(),
-                        desk.findBuiltOn(decision).orElse("")))
+                .map(this::done)
                 .toList();
+    }
+
+    private record Lately(DepotPlan plan, Decision decision) {}
+
+    private WeekView.Done done(Lately lately) {
+        Decision decision = lately.decision();
+        return new WeekView.Done(
+                decision.key(),
+                decision.words(),
+                DisplayFormat.moment(decision.at(), lately.plan().site().timeZone()),
+                decision.by(),
+                desk.findBuiltOn(decision).orElse(""));
     }
 
     private static List<String> safety(ChosenDepots chosen) {

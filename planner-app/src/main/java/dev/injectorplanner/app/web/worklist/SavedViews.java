@@ -68,7 +68,7 @@ public final class SavedViews {
                     address,
                     at);
             AuditTrail.write(connection, at, owner, "save a view", named, "", address);
-            return null;
+            return true;
         });
     }
 
@@ -85,7 +85,7 @@ public final class SavedViews {
             for (String address : kept) {
                 AuditTrail.write(connection, at, owner, "forget a view", name, "kept: " + address, "");
             }
-            return null;
+            return true;
         });
     }
 }

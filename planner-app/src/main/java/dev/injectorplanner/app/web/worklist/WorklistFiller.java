@@ -90,12 +90,14 @@ final class WorklistFiller {
     }
 
     private static String limit(List<WorkTruck> trucks) {
-        return trucks.stream()
-                .map(WorkTruck::risk)
-                .filter(risk -> risk != null && risk.limit() != null)
-                .findFirst()
-                .map(risk -> DisplayFormat.chance(risk.limit()))
-                .orElse("");
+        for (WorkTruck truck : trucks) {
+            WorkTruck.Risk risk = truck.risk();
+            Double limit = risk == null ? null : risk.limit();
+            if (limit != null) {
+                return DisplayFormat.chance(limit);
+            }
+        }
+        return "";
     }
 
     private static WorklistView.Tally tally(List<WorkTruck> trucks) {
