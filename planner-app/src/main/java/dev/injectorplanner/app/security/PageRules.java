@@ -20,6 +20,11 @@ final class PageRules {
         "/icon.svg",
         "/script/**",
         "/bay.js",
+        "/bay.css",
+        "/bay-paper.css",
+        "/scan.js",
+        "/bay-worker.js",
+        "/zxing/**",
         "/board.js",
         CalendarPage.PATH + "*.ics"
     };

@@ -51,6 +51,8 @@ class RouteTableTest {
             GET  /coolant                ask    in      in    in       in       in
             GET  /bay                    ask    in      no    no       in       in
             POST /bay/x                  no     in      no    no       in       no
+            GET  /start                  ask    in      no    no       in       no
+            POST /start/x                no     in      no    no       in       no
             GET  /alerts                 ask    in      in    no       no       in
             POST /alerts/x               no     in      in    no       no       no
             GET  /life                   ask    in      in    no       no       in

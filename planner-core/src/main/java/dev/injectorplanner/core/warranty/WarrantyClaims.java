@@ -60,11 +60,13 @@ public final class WarrantyClaims {
     }
 
     /** The claim of one unit with its evidence, whether it was sent or not; empty where no such unit failed. */
-    public static Optional<WarrantyClaim> find(FleetIndex index, Truck truck, int cylinder, LocalDate fittedOn) {
+    public static Optional<WarrantyClaim> find(
+            FleetIndex index, Truck truck, int cylinder, LocalDate fittedOn, int fitting) {
         for (FittedInjector injector : index.injectorsOf(truck.truck())) {
             LocalDate removed = injector.removedOn();
             if (injector.cylinder() == cylinder
                     && injector.fittedOn().equals(fittedOn)
+                    && injector.fitting() == fitting
                     && injector.found() == Found.FAILED
                     && removed != null) {
                 return index.findPart(injector.part()).map(part -> claim(index, truck, injector, removed, part));
@@ -102,12 +104,13 @@ public final class WarrantyClaims {
         return new WarrantyClaim(
                 truck.depot(),
                 truck.truck(),
-                truck.vin().text(),
+                truck.vinText(),
                 injector.cylinder(),
                 injector.part(),
                 part.supplier(),
                 injector.serial(),
                 injector.fittedOn(),
+                injector.fitting(),
                 removed,
                 (int) ChronoUnit.MONTHS.between(injector.fittedOn(), removed),
                 km,

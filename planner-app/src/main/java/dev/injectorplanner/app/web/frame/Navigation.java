@@ -4,6 +4,7 @@ import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Which pages there are and who may go to them: the one list, for menus and for the rules of access. */
 public final class Navigation {
@@ -70,6 +71,7 @@ public final class Navigation {
                     "Bay sheets",
                     Set.of(Role.MANAGER, Role.MECHANIC, Role.ADMINISTRATOR),
                     Set.of(Role.MANAGER, Role.MECHANIC)),
+            new Place("/start", "Start a job", Set.of(Role.MANAGER, Role.MECHANIC)),
             new Place(
                     "/store",
                     "Receiving and kits",
@@ -113,6 +115,15 @@ public final class Navigation {
     private static boolean isFor(Place place, Viewer viewer) {
         return place.roles().stream().anyMatch(role -> viewer.is(role))
                 && (viewer.depot() == null || !OF_ALL_DEPOTS.contains(place.path()));
+    }
+
+    /** Addresses of the places where a person may change something. */
+    static Set<String> changes(Viewer viewer) {
+        return PLACES.stream()
+                .filter(place -> isFor(place, viewer))
+                .filter(place -> place.changers().stream().anyMatch(role -> viewer.is(role)))
+                .map(Place::path)
+                .collect(Collectors.toSet());
     }
 
     /** The menu of a person on a page. */

@@ -29,6 +29,9 @@ final class TroubleFilter extends OncePerRequestFilter {
             "/office.css",
             "/find.js",
             "/bay.js",
+            "/bay.css",
+            "/scan.js",
+            "/bay-worker.js",
             "/board.js",
             "/icon.svg",
             "/error");

@@ -6,6 +6,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Finds trucks by a piece of their name, VIN, or the serial or part of an injector that is fitted. */
 public final class TruckSearch {
+    private static final int MOST = 100;
+
     private final Store store;
 
     public TruckSearch(Store store) {
@@ -22,6 +24,11 @@ public final class TruckSearch {
      */
     public record Row(String truck, String vin, String depot, String family) {}
 
+    /** The same, as many as a person looks through. */
+    public List<Row> find(String piece, @Nullable String depot) {
+        return find(piece, depot, MOST);
+    }
+
     /**
      * Trucks that hold a piece of text, by name; all where the piece is empty. A serial is found where it is and where it was:
      * old units come back to the shelf with nothing but that.
@@ -37,7 +44,7 @@ public final class TruckSearch {
                         .replace("_", "!_") + "%";
         return store.inTransaction(session -> session
                 .createSelectionQuery(
-                        "select t.truck, t.vin, t.depot, t.family from TruckRow t where (:depot is null or t.depot = :depot)"
+                        "select t.truck, coalesce(t.vin, ''), t.depot, t.family from TruckRow t where (:depot is null or t.depot = :depot)"
                                 + " and (lower(t.truck) like :like escape '!' or lower(t.vin) like :like escape '!'"
                                 + " or exists (select 1 from FittedInjectorRow i where i.truck = t.truck"
                                 + " and (lower(i.serial) like :like escape '!' or i.removedOn is null"

@@ -61,6 +61,11 @@ public record DeskQuestion(
             return new Option(label, "", "", "", words, null, link);
         }
 
+        /** The place of the menu that its page belongs to. */
+        public String place() {
+            return link.replaceFirst("^(/[a-z]*).*", "$1");
+        }
+
         /** Names the answer in its form. */
         public String act() {
             return answer == null ? "" : answer.kind().name();
