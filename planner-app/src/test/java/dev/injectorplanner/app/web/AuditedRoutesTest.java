@@ -269,6 +269,16 @@ class AuditedRoutesTest {
                         "/alerts",
                         "/alerts/mute",
                         AuditNotes.form("id", id, "until", "2026-04-01", "why", "sensor is being changed")));
+        notes.take(
+                "/alerts/many",
+                "manager",
+                "wake an alert",
+                () -> manager.post("/alerts", "/alerts/many", AuditNotes.form("id", id, "act", "wake")));
+        notes.take(
+                "/alerts/many",
+                "manager",
+                "acknowledge an alert",
+                () -> manager.post("/alerts", "/alerts/many", AuditNotes.form("all", "RAISED", "act", "seen")));
     }
 
     private void plan() throws Exception {

@@ -57,12 +57,13 @@ public final class SiteSearch {
     List<Hit> trucks(String piece, @Nullable String depot) {
         Asked asked = Asked.of(piece, depot);
         return sql.list(
-                "select truck, vin, depot, family from truck where (? = '' or depot = ?)"
-                        + " and (lower(truck) like ? escape '!' or lower(vin) like ? escape '!') order by truck"
+                "select truck, coalesce(vin_if_known, '') as vin, depot, family from truck where (? = '' or depot = ?)"
+                        + " and (lower(truck) like ? escape '!' or lower(vin_if_known) like ? escape '!') order by truck"
                         + limited(),
                 row -> new Hit(
                         row.getString("truck"),
-                        row.getString("depot") + ", " + row.getString("family") + ", VIN " + row.getString("vin"),
+                        row.getString("depot") + ", " + row.getString("family")
+                                + (row.getString("vin").isEmpty() ? "" : ", VIN " + row.getString("vin")),
                         Address.truck(row.getString("truck")),
                         asked.isExact(row.getString("truck")) || asked.isExact(row.getString("vin"))),
                 text(depot),

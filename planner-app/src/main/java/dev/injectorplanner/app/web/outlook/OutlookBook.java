@@ -109,7 +109,9 @@ final class OutlookBook implements AutoCloseable {
             for (Map.Entry<Question, Making> each : made.entrySet()) {
                 Making making = each.getValue();
                 boolean there = making.answer.isDone() && !making.answer.isCompletedExceptionally();
-                if (there && each.getKey().depots().equals(depots) && each.getKey().months() == months) {
+                if (there
+                        && each.getKey().depots().equals(depots)
+                        && each.getKey().months() == months) {
                     Outlook found = making.answer.join();
                     newest = newest == null || !found.today().isBefore(newest.today()) ? found : newest;
                 }
@@ -121,8 +123,7 @@ final class OutlookBook implements AutoCloseable {
     /** Whether one of these depots was ever asked for. */
     boolean wasAsked(List<String> depots, int months) {
         synchronized (made) {
-            return made.keySet().stream()
-                    .anyMatch(each -> each.depots().equals(depots) && each.months() == months);
+            return made.keySet().stream().anyMatch(each -> each.depots().equals(depots) && each.months() == months);
         }
     }
 

@@ -81,8 +81,7 @@ final class GridFiller {
                 1,
                 plan.loads().stream()
                         .mapToDouble(load -> Math.max(
-                                load.availableHours(),
-                                load.labourHours() + expected.getOrDefault(load.week(), 0.0)))
+                                load.availableHours(), load.labourHours() + expected.getOrDefault(load.week(), 0.0)))
                         .max()
                         .orElse(1));
         double usual = plan.site().labourHoursPerDay() * plan.site().workDays().size();
@@ -92,7 +91,8 @@ final class GridFiller {
                 DisplayFormat.pieces(usual) + " h a week",
                 overtime > 0 ? "overtime up to " + DisplayFormat.pieces(overtime) + " h" : "no overtime",
                 IntStream.range(0, weeks)
-                        .mapToObj(ahead -> bar(plan, first.plus(ahead), most, expected.getOrDefault(first.plus(ahead), 0.0)))
+                        .mapToObj(ahead ->
+                                bar(plan, first.plus(ahead), most, expected.getOrDefault(first.plus(ahead), 0.0)))
                         .toList());
     }
 

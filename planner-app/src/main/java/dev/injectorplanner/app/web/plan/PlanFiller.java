@@ -7,11 +7,10 @@ import dev.injectorplanner.app.web.office.VisitStates;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.option.VisitReason;
+import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Holds;
-import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.plan.PlanCost;
-
 import dev.injectorplanner.core.plan.TruckReason;
 import dev.injectorplanner.core.replay.outlook.Outlook;
 import dev.injectorplanner.core.schedule.WeekLoad;

@@ -74,6 +74,15 @@ public class PlanPage {
                     each.depot(),
                     application.holds().holds(each.depot(), each.plan().firstWeek()));
         }
+        model.addAttribute(
+                "holdRows",
+                chosen.plans().stream()
+                        .flatMap(each -> HoldList.of(
+                                each,
+                                application.holds().list(each.depot()),
+                                held.getOrDefault(each.depot(), Holds.none()))
+                                .stream())
+                        .toList());
         PlanFiller filler = new PlanFiller(
                 held,
                 application.planning().policy().visits(),
@@ -122,7 +131,10 @@ public class PlanPage {
                 act.equals("day") ? VisitAction.toDay(truck, day, bay, start) : VisitAction.of(act, truck, from, to);
         changing.make(viewer, plan, what, why.strip());
         return shown(
-                next, shown == null ? plan.depot() : shown, what.week() == null ? from : String.valueOf(what.week()), what.words() + ": done.");
+                next,
+                shown == null ? plan.depot() : shown,
+                what.week() == null ? from : String.valueOf(what.week()),
+                what.words() + ": done.");
     }
 
     @PostMapping("/plan/release")
@@ -150,7 +162,11 @@ public class PlanPage {
                 .confirmation()
                 .confirm(depot, IsoWeek.parse(week), clock.now(), viewer.name())
                 .added();
-        return shown(next, shown == null ? depot : shown, week, added + " visits of " + depot + " confirmed for " + week + ".");
+        return shown(
+                next,
+                shown == null ? depot : shown,
+                week,
+                added + " visits of " + depot + " confirmed for " + week + ".");
     }
 
     @PostMapping("/plan/anew")

@@ -119,7 +119,8 @@ final class WeekFiller {
                     .forEach(decision -> lately.add(new Lately(plan, decision)));
         }
         return lately.stream()
-                .sorted(Comparator.comparing((Lately each) -> each.decision().at()).reversed())
+                .sorted(Comparator.comparing((Lately each) -> each.decision().at())
+                        .reversed())
                 .limit(DONE_SHOWN)
                 .map(this::done)
                 .toList();

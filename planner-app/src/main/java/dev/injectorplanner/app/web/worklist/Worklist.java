@@ -73,7 +73,7 @@ final class Worklist {
         String group = truck.dutyGroup();
         return new WorkTruck(
                 truck.truck(),
-                truck.vin().text(),
+                truck.vinText(),
                 plan.depot(),
                 group == null ? "" : group,
                 truck.family(),

@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Test;
 class LaterWorkTest {
     private static Outlook outlook(YearMonth month, double hours) {
         Band none = Band.NONE;
-        Outlook.Month of = new Outlook.Month(
-                month, "North", none, none, none, new Band(hours, hours, hours, hours), none, none);
+        Outlook.Month of =
+                new Outlook.Month(month, "North", none, none, none, new Band(hours, hours, hours, hours), none, none);
         return new Outlook(
                 LocalDate.of(2026, 2, 2),
                 LocalDate.of(2026, 8, 2),
@@ -64,6 +64,7 @@ class LaterWorkTest {
     @Test
     void nothing_is_expected_where_nothing_is_known() {
         assertThat(new LaterWork(null).of("North", loads(7))).isEmpty();
-        assertThat(new LaterWork(outlook(YearMonth.of(2026, 2), 112)).of("South", loads(7))).isEmpty();
+        assertThat(new LaterWork(outlook(YearMonth.of(2026, 2), 112)).of("South", loads(7)))
+                .isEmpty();
     }
 }
