@@ -60,8 +60,8 @@ class AuditedRoutesTest {
         alerts();
         plan();
         orders();
-        new AuditedBay(address, app, notes).all();
         new AuditedShop(address, app, notes).all();
+        new AuditedBay(address, app, notes).all();
         safety();
         answers();
         files();
