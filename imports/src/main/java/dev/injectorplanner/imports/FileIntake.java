@@ -6,10 +6,12 @@ import dev.injectorplanner.imports.file.RawFile;
 import dev.injectorplanner.imports.file.RawRows;
 import dev.injectorplanner.imports.file.RawSheet;
 import dev.injectorplanner.imports.file.ReadSettings;
+import dev.injectorplanner.imports.match.FileMatch;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.table.Tables;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,7 +42,7 @@ final class FileIntake {
     private record Looked(RawSheet sheet, Survey survey, HeadingCheck check) {}
 
     /** A sheet whose table is known. */
-    private record Found(RawSheet sheet, Table<?> table, Layout layout) {}
+    private record Found(RawSheet sheet, Table<?> table, Layout layout, long headingLine, boolean matched) {}
 
     void run() {
         List<Looked> looked = look();
@@ -67,7 +69,7 @@ final class FileIntake {
         List<Looked> looked = new ArrayList<>();
         int hidden = 0;
         for (RawSheet sheet : raw.sheets()) {
-            Survey survey = Survey.of(sheet);
+            Survey survey = Survey.of(sheet, new HeadingRow(settings, named(sheet)));
             if (survey.isEmpty()) {
                 continue;
             }
@@ -83,13 +85,24 @@ final class FileIntake {
                     ? new FileRefusedException(file, "has rows in hidden sheets only", "show the sheet to be read")
                     : new FileRefusedException(file, "holds no rows", "export it again");
         }
-        if (looked.size() == 1) {
+        if (looked.size() == 1 && looked.get(0).survey().match() == null) {
             looked.get(0).check().refuseOneColumn();
         }
         return looked;
     }
 
+    /** The table that a sheet must hold by what was said, or by its name. */
+    private @Nullable Table<?> named(RawSheet sheet) {
+        String name = sheet.name();
+        Table<?> byName = name == null ? null : TableFinder.byName(name);
+        return settings.as() != null ? settings.as() : byName;
+    }
+
     private @Nullable Table<?> tableOf(Looked one, List<Looked> all) {
+        FileMatch match = one.survey().match();
+        if (match != null) {
+            return Tables.get(match.table());
+        }
         Table<?> as = settings.as();
         if (as != null) {
             boolean fits = new HeadingMatch<>(as, one.survey().headings(), settings.dates())
@@ -100,7 +113,7 @@ final class FileIntake {
         String sheetName = one.sheet().name();
         Table<?> table = sheetName == null ? null : TableFinder.byName(sheetName);
         if (table == null && all.size() == 1) {
-            table = TableFinder.byName(stem());
+            table = TableFinder.byFileName(file);
         }
         return table == null ? TableFinder.byHeadings(one.survey().headings()) : table;
     }
@@ -112,9 +125,14 @@ final class FileIntake {
             return;
         }
         List<String> said = new ArrayList<>(one.sheet().remarks());
-        Layout layout = one.check().layout(table, settings.dates(), said);
+        Layout layout = one.check().layout(table, settings, said);
         said.forEach(text -> remark(one.sheet().name(), text));
-        found.add(new Found(one.sheet(), table, layout));
+        found.add(new Found(
+                one.sheet(),
+                table,
+                layout,
+                one.survey().headingLine(),
+                one.survey().match() != null));
     }
 
     private FileRefusedException noTable(List<Looked> looked) {
@@ -128,16 +146,7 @@ final class FileIntake {
                     "has no sheet with the columns of table " + as.name(),
                     "name the headings as in the template");
         }
-        return new FileRefusedException(
-                file,
-                "matches no table, neither by its name nor by its headings",
-                "name it after its table, or say which it is: " + Tables.names());
-    }
-
-    private String stem() {
-        String name = FileRefusedException.nameOf(file);
-        int dot = name.lastIndexOf('.');
-        return dot > 0 ? name.substring(0, dot) : name;
+        return NoTable.of(file, looked.get(0).survey().headings(), settings);
     }
 
     private void remark(@Nullable String sheet, String text) {
@@ -154,13 +163,16 @@ final class FileIntake {
         private final Found from;
         private final int sheetNumber;
         private final RowMaker<R> maker;
+        private final @Nullable String[] above;
         private boolean belowHeadings;
 
         Delivery(Table<R> table, Found from, int sheetNumber) {
             this.table = table;
             this.from = from;
             this.sheetNumber = sheetNumber;
-            this.maker = new RowMaker<>(table, from.layout(), from.sheet().countsCells(), settings.zoneOfTruck());
+            this.above = new @Nullable String[from.layout().headings().size()];
+            this.maker = new RowMaker<>(
+                    table, from.layout(), from.sheet().countsCells() && !from.matched(), settings.zoneOfTruck());
         }
 
         void run() {
@@ -177,14 +189,32 @@ final class FileIntake {
                 return;
             }
             if (!belowHeadings) {
-                belowHeadings = true;
+                belowHeadings = line >= from.headingLine();
                 return;
             }
             try {
-                handOver(line, cells);
+                handOver(line, filled(cells));
             } catch (RuntimeException e) {
                 throw new HandOverFailed(e);
             }
+        }
+
+        /** Blank cells that mean the same as the one above them get its text. */
+        private String[] filled(String[] cells) {
+            if (from.layout().asAbove().isEmpty()) {
+                return cells;
+            }
+            String[] filled = Arrays.copyOf(cells, Math.max(cells.length, above.length));
+            for (int at = 0; at < filled.length; at++) {
+                filled[at] = filled[at] == null ? "" : filled[at];
+            }
+            for (int at : from.layout().asAbove()) {
+                if (filled[at].isBlank() && above[at] != null) {
+                    filled[at] = above[at];
+                }
+                above[at] = filled[at];
+            }
+            return filled;
         }
 
         private void handOver(long line, String[] cells) {

@@ -1,10 +1,14 @@
 package dev.injectorplanner.imports;
 
+import dev.injectorplanner.imports.cell.CellForm;
 import dev.injectorplanner.imports.cell.CellNames;
-import dev.injectorplanner.imports.cell.DateOrder;
 import dev.injectorplanner.imports.cell.Heading;
+import dev.injectorplanner.imports.cell.NumberForm;
 import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.file.RawSheet;
+import dev.injectorplanner.imports.file.ReadSettings;
+import dev.injectorplanner.imports.match.FileMatch;
+import dev.injectorplanner.imports.match.MatchedLayout;
 import dev.injectorplanner.imports.table.Column;
 import dev.injectorplanner.imports.table.Table;
 import java.nio.file.Path;
@@ -24,8 +28,18 @@ final class HeadingCheck {
     }
 
     /** @throws FileRefusedException if a column is missing, is a duplicate, has no unit, or a value stands under none */
-    <R> Layout layout(Table<R> table, DateOrder dates, List<String> remarks) {
-        HeadingMatch<R> match = new HeadingMatch<>(table, survey.headings(), dates);
+    <R> Layout layout(Table<R> table, ReadSettings settings, List<String> remarks) {
+        if (survey.titleRows() > 0) {
+            remarks.add(
+                    survey.titleRows() == 1
+                            ? "one row above the headings was left out"
+                            : survey.titleRows() + " rows above the headings were left out");
+        }
+        FileMatch kept = survey.match();
+        if (kept != null) {
+            return matched(kept, table, settings, remarks);
+        }
+        HeadingMatch<R> match = new HeadingMatch<>(table, survey.headings(), settings.dates());
         refuseWithoutUnit(table, match);
         refuseTwice(match);
         refuseMissing(table, match);
@@ -43,8 +57,74 @@ final class HeadingCheck {
             remarks.add("column \"" + heading.strip() + "\" is not known in table " + table.name() + " and was ignored"
                     + (near.isEmpty() ? "" : " (did you mean " + near + "?)"));
         }
+        List<Layout.Place> places = match.places().stream()
+                .map(place -> withForm(table, place, settings.numbers()))
+                .toList();
         return new Layout(
-                FileRefusedException.nameOf(file), sheet.name(), sheet.delimiter(), survey.headings(), match.places());
+                FileRefusedException.nameOf(file),
+                sheet.name(),
+                sheet.delimiter(),
+                survey.headings(),
+                places,
+                List.of());
+    }
+
+    /** Numbers like 533.290 are in doubt where others of the column have a comma before their decimals. */
+    private Layout.Place withForm(Table<?> table, Layout.Place place, NumberForm said) {
+        boolean numeric = table.findColumn(place.column())
+                .map(column -> column.kind().holdsNumbers())
+                .orElse(false);
+        boolean doubt = said == NumberForm.UNSTATED && survey.commaDecimals().contains(place.at());
+        return numeric && (said != NumberForm.UNSTATED || doubt) ? place.with(CellForm.numbers(said)) : place;
+    }
+
+    private <R> Layout matched(FileMatch match, Table<R> table, ReadSettings settings, List<String> remarks) {
+        if (!match.open().isEmpty()) {
+            throw refused(
+                    "the match made from " + match.source() + " still asks about " + String.join(", ", match.open()),
+                    "answer it in the match, then load again");
+        }
+        MatchedLayout layout = MatchedLayout.of(match, table, survey.headings());
+        List<Layout.Place> places =
+                layout.places().stream().map(place -> place(match, place)).toList();
+        refuseUnmatched(table, match, places);
+        remarks.add("read as table " + table.name() + " by the match made from " + match.source());
+        return new Layout(
+                FileRefusedException.nameOf(file),
+                sheet.name(),
+                sheet.delimiter(),
+                survey.headings(),
+                places,
+                layout.asAbove());
+    }
+
+    private static Layout.Place place(FileMatch match, MatchedLayout.MatchedColumn column) {
+        boolean isFixed = column.at().isEmpty();
+        return new Layout.Place(
+                column.column().name(),
+                column.column().base(),
+                column.heading(),
+                isFixed ? -1 : column.at().get(0),
+                column.unit(),
+                match.dates(),
+                column.form(),
+                isFixed ? List.of() : column.at().subList(1, column.at().size()),
+                isFixed ? column.fixed() : null);
+    }
+
+    private void refuseUnmatched(Table<?> table, FileMatch match, List<Layout.Place> places) {
+        String missing = table.columns().stream()
+                .filter(Column::required)
+                .map(Column::name)
+                .filter(name ->
+                        places.stream().noneMatch(place -> place.column().equals(name)))
+                .collect(Collectors.joining(", "));
+        if (!missing.isEmpty()) {
+            throw refused(
+                    "the match made from " + match.source() + " says nothing for " + missing + " of table "
+                            + table.name(),
+                    "give a heading that column, or a fixed value for all rows");
+        }
     }
 
     /** A text file whose heading line has one cell only is no table: every table has two columns at least. */

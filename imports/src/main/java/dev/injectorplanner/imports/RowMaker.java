@@ -57,7 +57,7 @@ final class RowMaker<R> {
             return null;
         }
         values.clear();
-        String truckName = truck == null ? "" : CellText.trimmed(cellAt(cells, truck.at()));
+        String truckName = truck == null ? "" : truck.word(cells);
         for (int i = 0; i < columns.size(); i++) {
             read(columns.get(i), layout.places().get(i), place, cells, truckName, problems);
         }
@@ -79,10 +79,11 @@ final class RowMaker<R> {
             String[] cells,
             String truckName,
             List<Complaint> problems) {
-        String text = CellText.trimmed(cellAt(cells, at.at()));
         try {
+            String cell = at.text(cells);
+            CellText.refuseErrors(at.heading(), cell);
+            String text = at.form().plain(at.heading(), cell);
             if (!text.isEmpty()) {
-                CellText.refuseErrors(at.heading(), text);
                 CellContext context = new CellContext(at.heading(), at.dates(), truckName, zoneOfTruck);
                 Object value = column.kind().read(text, context);
                 ColumnUnit unit = at.unit();
@@ -113,10 +114,6 @@ final class RowMaker<R> {
                             ? "put quotation marks around a cell that holds the separator, or remove the extra cell"
                             : "add the missing cells, leaving one empty where there is no value"));
         }
-    }
-
-    private static String cellAt(String[] cells, int at) {
-        return at < cells.length ? cells[at] : "";
     }
 
     /** The complaints about a row are gathered again for each row. */

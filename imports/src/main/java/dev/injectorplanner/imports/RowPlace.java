@@ -19,7 +19,7 @@ public final class RowPlace {
 
     /** A row that comes from elsewhere than a file, such as from a form. */
     public static RowPlace of(String source, long line) {
-        return new RowPlace(new Layout(source, null, ',', List.of(), List.of()), line, new String[0]);
+        return new RowPlace(new Layout(source, null, ',', List.of(), List.of(), List.of()), line, new String[0]);
     }
 
     /** Name of the file. */
@@ -50,7 +50,7 @@ public final class RowPlace {
     /** What stands in a column, by its canonical name or its name without the unit; empty where it is not there. */
     public String cell(String column) {
         Layout.Place place = layout.find(column);
-        return place == null ? "" : cellAt(place.at());
+        return place == null ? "" : place.word(cells);
     }
 
     /** A complaint about a column of this row, by its canonical name or its name without the unit. */
@@ -89,11 +89,11 @@ public final class RowPlace {
     }
 
     private String cellAt(int at) {
-        return at < cells.length ? cells[at].strip() : "";
+        return at >= 0 && at < cells.length ? cells[at].strip() : "";
     }
 
     /** F42 for the sixth column of row 42 of a sheet; null in a text file. */
     private @Nullable String cellName(int at) {
-        return layout.sheet() == null ? null : CellNames.column(at) + line;
+        return layout.sheet() == null || at < 0 ? null : CellNames.column(at) + line;
     }
 }

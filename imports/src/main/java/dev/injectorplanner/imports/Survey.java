@@ -1,20 +1,43 @@
 package dev.injectorplanner.imports;
 
+import dev.injectorplanner.imports.cell.CellText;
 import dev.injectorplanner.imports.file.RawRows;
 import dev.injectorplanner.imports.file.RawSheet;
+import dev.injectorplanner.imports.match.FileMatch;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
-/** What a first passage through a sheet finds: its headings, how many rows, whether a value stands under no heading. */
+/**
+ * What a first passage through a sheet finds: its headings, how many rows, whether a value stands under no heading, and
+ * in which columns a comma stands before decimals.
+ */
 final class Survey implements RawRows {
+    private static final Pattern COMMA_DECIMALS =
+            Pattern.compile("[+-]?[0-9]{1,3}(\\.[0-9]{3})+,[0-9]+|[+-]?[0-9]+,([0-9]{1,2}|[0-9]{4,})|[+-]?0,[0-9]+");
+
+    private final HeadingRow rule;
+    private final List<String[]> first = new ArrayList<>();
+    private final List<Long> firstLines = new ArrayList<>();
+    private final Set<Integer> commaDecimals = new HashSet<>();
     private List<String> headings = List.of();
+    private int headingRow = -1;
     private long headingLine;
     private long rows;
     private long strayLine;
     private int strayAt;
 
-    static Survey of(RawSheet sheet) {
-        Survey survey = new Survey();
+    private Survey(HeadingRow rule) {
+        this.rule = rule;
+    }
+
+    static Survey of(RawSheet sheet, HeadingRow rule) {
+        Survey survey = new Survey(rule);
         sheet.read(survey);
+        survey.decide();
         return survey;
     }
 
@@ -23,23 +46,49 @@ final class Survey implements RawRows {
         if (RawRows.isBlank(cells)) {
             return;
         }
-        if (headings.isEmpty()) {
-            headings = List.of(cells);
-            headingLine = line;
+        if (headingRow >= 0) {
+            below(line, cells);
             return;
         }
+        first.add(cells);
+        firstLines.add(line);
+        if (first.size() == HeadingRow.LOOKED_AT) {
+            decide();
+        }
+    }
+
+    private void decide() {
+        if (headingRow >= 0 || first.isEmpty()) {
+            return;
+        }
+        headingRow = rule.choose(first);
+        headings = List.of(first.get(headingRow));
+        headingLine = firstLines.get(headingRow);
+        for (int i = headingRow + 1; i < first.size(); i++) {
+            below(firstLines.get(i), first.get(i));
+        }
+        first.clear();
+    }
+
+    private void below(long line, String[] cells) {
         rows++;
-        for (int at = 0; strayLine == 0 && at < Math.min(cells.length, headings.size()); at++) {
-            if (headings.get(at).isBlank() && !cells[at].isBlank()) {
+        for (int at = 0; at < Math.min(cells.length, headings.size()); at++) {
+            String cell = cells[at];
+            if (strayLine == 0 && headings.get(at).isBlank() && !cell.isBlank()) {
                 strayLine = line;
                 strayAt = at;
+            }
+            if (cell.indexOf(',') > 0
+                    && !commaDecimals.contains(at)
+                    && COMMA_DECIMALS.matcher(CellText.trimmed(cell)).matches()) {
+                commaDecimals.add(at);
             }
         }
     }
 
     /** Whether there is not even a line of headings. */
     boolean isEmpty() {
-        return headings.isEmpty();
+        return headingRow < 0;
     }
 
     List<String> headings() {
@@ -48,6 +97,17 @@ final class Survey implements RawRows {
 
     long headingLine() {
         return headingLine;
+    }
+
+    /** Rows above the headings that are not blank. */
+    int titleRows() {
+        return headingRow;
+    }
+
+    /** The kept match that knows the headings, or null. */
+    @Nullable
+    FileMatch match() {
+        return rule.match();
     }
 
     /** Rows below the headings that are not blank. */
@@ -63,5 +123,10 @@ final class Survey implements RawRows {
     /** Position of that value, from 0. */
     int strayAt() {
         return strayAt;
+    }
+
+    /** Positions of columns in which a number has a comma before its decimals and can be read in no other way. */
+    Set<Integer> commaDecimals() {
+        return commaDecimals;
     }
 }

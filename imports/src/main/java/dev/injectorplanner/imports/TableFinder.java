@@ -1,8 +1,10 @@
 package dev.injectorplanner.imports;
 
 import dev.injectorplanner.imports.cell.DateOrder;
+import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.table.Tables;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -10,7 +12,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Which table a file or sheet holds, by its name or by its headings. */
-final class TableFinder {
+public final class TableFinder {
     private TableFinder() {}
 
     /**
@@ -18,7 +20,7 @@ final class TableFinder {
      *
      * @return null where none or more than one does
      */
-    static @Nullable Table<?> byName(String name) {
+    public static @Nullable Table<?> byName(String name) {
         List<String> words = words(name);
         Table<?> whole = Tables.find(name).orElse(null);
         if (whole != null) {
@@ -33,6 +35,13 @@ final class TableFinder {
             }
         }
         return found.size() == 1 ? found.get(0) : null;
+    }
+
+    /** By the name of a file without its ending. */
+    public static @Nullable Table<?> byFileName(Path file) {
+        String name = FileRefusedException.nameOf(file);
+        int dot = name.lastIndexOf('.');
+        return byName(dot > 0 ? name.substring(0, dot) : name);
     }
 
     private static @Nullable Table<?> longestAt(List<String> words, int at) {

@@ -137,7 +137,7 @@ class HeadingsTest {
         assertThatThrownBy(() -> Tables.get("lorries"))
                 .isInstanceOf(InvalidValueException.class)
                 .hasMessage("table \"lorries\": no such table. Fix: name one of " + Tables.names() + ".");
-        assertThat(Tables.ALL).hasSize(24).doesNotHaveDuplicates();
+        assertThat(Tables.ALL).hasSize(25).doesNotHaveDuplicates();
     }
 
     @Test

@@ -1,7 +1,6 @@
 package dev.injectorplanner.imports;
 
 import dev.injectorplanner.imports.file.TextScan;
-import dev.injectorplanner.imports.table.Tables;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -204,14 +203,14 @@ public final class MalformedFiles {
                 "another table",
                 "trucks-wrong.csv",
                 "truck,from,to\nT1,2026-04-03,2026-04-05\n",
-                "is read as table trucks but has no column vin, depot, family, in_service_on."
+                "is read as table trucks but has no column depot, family, in_service_on."
                         + " Fix: add it, or load it as table away, which its headings match.");
     }
 
     private void addUnknownTables() throws IOException {
         String noTable =
-                "matches no table, neither by its name nor by its headings. Fix: name it after its table, or say which"
-                        + " it is: " + Tables.names() + ".";
+                "matches no table, neither by its name nor by its headings. Fix: match its headings once: match FILE;"
+                        + " or say which table it is, such as --as readings.";
         add("no table", "misc.csv", "colour,shape\nred,round\n", noTable);
         add("two names", "parts for trucks.csv", "colour,shape\nred,round\n", noTable);
         add("a letter", "letter.csv", "Dear Sir, we are pleased\nto offer, as agreed\n", noTable);

@@ -1,6 +1,5 @@
 package dev.injectorplanner.imports;
 
-import dev.injectorplanner.imports.table.Tables;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -189,8 +188,8 @@ final class MalformedWorkbooks {
         add(
                 "no table",
                 folder.resolve("shapes.xlsx"),
-                "matches no table, neither by its name nor by its headings. Fix: name it after its table, or say which it is: "
-                        + Tables.names() + ".");
+                "matches no table, neither by its name nor by its headings. Fix: match its headings once: match FILE; or say"
+                        + " which table it is, such as --as readings.");
     }
 
     private void add(String name, Path file, String sentence) {

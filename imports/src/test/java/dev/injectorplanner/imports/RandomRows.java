@@ -4,6 +4,7 @@ import dev.injectorplanner.core.fleet.AccessStep;
 import dev.injectorplanner.core.fleet.AwayWindow;
 import dev.injectorplanner.core.fleet.Bank;
 import dev.injectorplanner.core.fleet.CapacityOverride;
+import dev.injectorplanner.core.fleet.CylinderPick;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.DepotShift;
@@ -24,6 +25,7 @@ import dev.injectorplanner.core.fleet.Per;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Repair;
+import dev.injectorplanner.core.fleet.Replacement;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.StockLine;
@@ -99,6 +101,7 @@ final class RandomRows {
             case "duty_groups" -> () -> new DutyGroup(name(), random.nextInt(99), money());
             case "trucks" -> this::truck;
             case "injectors" -> this::injector;
+            case "replacements" -> this::replacement;
             case "readings" -> this::reading;
             case "faults" -> this::fault;
             case "cylinder_tests" -> this::test;
@@ -217,6 +220,22 @@ final class RandomRows {
                 out ? maybe(() -> number(30_000)) : null,
                 out ? maybe(() -> one(Found.class)) : null,
                 1 + random.nextInt(3));
+    }
+
+    private Replacement replacement() {
+        List<Integer> cylinders =
+                random.nextBoolean() ? List.of() : List.of(1 + random.nextInt(16), 1 + random.nextInt(16));
+        return new Replacement(
+                name(),
+                new CylinderPick(cylinders, cylinders.isEmpty() && random.nextBoolean() ? "left" : ""),
+                day(),
+                maybe(this::km),
+                maybe(() -> number(30_000)),
+                maybe(this::name),
+                maybe(() -> one(Origin.class)),
+                random.nextBoolean() ? List.of() : List.of("S1", "S 2"),
+                random.nextBoolean() ? List.of() : List.of("=A1"),
+                maybe(() -> one(Found.class)));
     }
 
     private Reading reading() {

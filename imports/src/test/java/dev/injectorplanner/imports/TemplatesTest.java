@@ -20,6 +20,7 @@ import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Repair;
+import dev.injectorplanner.core.fleet.Replacement;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.TaskDone;
@@ -133,6 +134,9 @@ class TemplatesTest {
         } else if (row instanceof FittedInjector injector) {
             found.put("trucks", injector.truck());
             found.put("parts", injector.part());
+        } else if (row instanceof Replacement replacement) {
+            found.put("trucks", replacement.truck());
+            found.put("parts", replacement.part());
         } else if (row instanceof LogSource source) {
             found.put("trucks", source.truck());
         } else if (!(row instanceof Depot || row instanceof Part || row instanceof DutyGroup)) {

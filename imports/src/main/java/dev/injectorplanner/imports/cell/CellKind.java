@@ -21,4 +21,9 @@ public interface CellKind<T> {
     default boolean holdsDates() {
         return false;
     }
+
+    /** Whether the cells are numbers, in which signs of thousands and decimals matter. */
+    default boolean holdsNumbers() {
+        return false;
+    }
 }

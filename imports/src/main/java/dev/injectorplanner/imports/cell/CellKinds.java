@@ -3,7 +3,8 @@ package dev.injectorplanner.imports.cell;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.Bank;
-import dev.injectorplanner.core.fleet.FaultCode;
+import dev.injectorplanner.core.fleet.CylinderPick;
+import dev.injectorplanner.core.fleet.FaultText;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Vin;
 import java.math.BigDecimal;
@@ -29,19 +30,19 @@ public final class CellKinds {
     public static final CellKind<String> TEXT = of((text, context) -> text, text -> text);
 
     public static final CellKind<Integer> WHOLE =
-            of((text, context) -> NumberCells.whole(context.column(), text), String::valueOf);
+            numbers((text, context) -> NumberCells.whole(context.column(), text), String::valueOf);
 
     public static final CellKind<Double> NUMBER =
-            of((text, context) -> NumberCells.number(context.column(), text), Require::plain);
+            numbers((text, context) -> NumberCells.number(context.column(), text), Require::plain);
 
     public static final CellKind<Double> PERCENT =
-            of((text, context) -> NumberCells.percent(context.column(), text), Require::plain);
+            numbers((text, context) -> NumberCells.percent(context.column(), text), Require::plain);
 
     public static final CellKind<Double> CHANCE =
-            of((text, context) -> NumberCells.chance(context.column(), text), Require::plain);
+            numbers((text, context) -> NumberCells.chance(context.column(), text), Require::plain);
 
     public static final CellKind<BigDecimal> MONEY =
-            of((text, context) -> NumberCells.decimal(context.column(), text), BigDecimal::toPlainString);
+            numbers((text, context) -> NumberCells.decimal(context.column(), text), BigDecimal::toPlainString);
 
     public static final CellKind<LocalDate> DATE = dated(DateCells::date, LocalDate::toString);
 
@@ -72,6 +73,17 @@ public final class CellKinds {
     public static final CellKind<List<Integer>> CYLINDERS =
             of((text, context) -> CylinderCells.cylinders(context.column(), text), CylinderCells::writeOrAll);
 
+    public static final CellKind<CylinderPick> CYLINDER_PICK =
+            of((text, context) -> CylinderCells.pick(context.column(), text), CylinderPick::toString);
+
+    /** Several texts, separated by semicolons. */
+    public static final CellKind<List<String>> TEXTS = of(
+            (text, context) -> Arrays.stream(text.split(";"))
+                    .map(String::strip)
+                    .filter(each -> !each.isEmpty())
+                    .toList(),
+            texts -> String.join("; ", texts));
+
     public static final CellKind<List<Integer>> FIRING_ORDER =
             of((text, context) -> CylinderCells.sequence(context.column(), text), CylinderCells::write);
 
@@ -80,7 +92,9 @@ public final class CellKinds {
 
     public static final CellKind<Vin> VIN = of((text, context) -> new Vin(text), Vin::text);
 
-    public static final CellKind<FaultCode> FAULT_CODE = of((text, context) -> new FaultCode(text), FaultCode::text);
+    /** A fault as people and scan tools write it. */
+    public static final CellKind<FaultText> FAULT_CODE =
+            of((text, context) -> FaultText.read(text), fault -> fault.code().text());
 
     /** A family's name; "all" reads as empty, which {@link dev.injectorplanner.core.fleet.Rule} takes for all. */
     public static final CellKind<String> FAMILY_OR_ALL =
@@ -140,14 +154,22 @@ public final class CellKinds {
     }
 
     private static <T> CellKind<T> of(BiFunction<String, CellContext, T> reader, Function<T, String> writer) {
-        return new Plain<>(reader, writer, false);
+        return new Plain<>(reader, writer, false, false);
     }
 
     private static <T> CellKind<T> dated(BiFunction<String, CellContext, T> reader, Function<T, String> writer) {
-        return new Plain<>(reader, writer, true);
+        return new Plain<>(reader, writer, true, false);
     }
 
-    private record Plain<T>(BiFunction<String, CellContext, T> reader, Function<T, String> writer, boolean holdsDates)
+    private static <T> CellKind<T> numbers(BiFunction<String, CellContext, T> reader, Function<T, String> writer) {
+        return new Plain<>(reader, writer, false, true);
+    }
+
+    private record Plain<T>(
+            BiFunction<String, CellContext, T> reader,
+            Function<T, String> writer,
+            boolean holdsDates,
+            boolean holdsNumbers)
             implements CellKind<T> {
         @Override
         public T read(String text, CellContext context) {

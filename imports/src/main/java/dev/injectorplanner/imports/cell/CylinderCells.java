@@ -2,8 +2,11 @@ package dev.injectorplanner.imports.cell;
 
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.Bank;
+import dev.injectorplanner.core.fleet.CylinderPick;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -16,6 +19,14 @@ public final class CylinderCells {
 
     private static final Pattern TO = Pattern.compile("([0-9])\\s*(?:-|\u2013|\\bto\\b)\\s*([0-9])");
     private static final Pattern ITEM = Pattern.compile("[0-9]{1,2}(?:-[0-9]{1,2})*");
+    private static final Pattern PREFIX =
+            Pattern.compile("(?i)^(?:cylinders?|cyls?\\.?|injectors?|inj\\.?|nos?\\.?|#)[ #:.]*(?=[0-9ab])");
+    private static final Pattern EVERY = Pattern.compile(
+            "(?i)all(?: +(?:[0-9]{1,2}|cylinders|cyls?|injectors))?|(?:full |complete )?set|both banks");
+    private static final Pattern BANK =
+            Pattern.compile("(?i)([\\p{L}]+) +(?:hand +)?(?:bank|side)|bank +([0-9ab]|[\\p{L}]+)");
+    private static final Map<String, String> SIDES =
+            Map.of("lh", "left", "l", "left", "rh", "right", "r", "right", "a", "1", "b", "2", "inline", "inline");
     private static final Pattern SEQUENCE =
             Pattern.compile("[0-9]{1,2}(?:(?:\\s*[-\u2013,;/.+&]\\s*|\\s+)[0-9]{1,2})*");
     private static final Pattern NUMBER = Pattern.compile("[0-9]{1,2}");
@@ -47,6 +58,20 @@ public final class CylinderCells {
                             : numbers);
         }
         return listed;
+    }
+
+    /** Cylinders of a work order: {@code 3}, {@code Cyl 1-4}, {@code all}, {@code full set}, {@code left bank}, {@code bank 2}. */
+    public static CylinderPick pick(String column, String text) {
+        String plain = CellText.trimmed(PREFIX.matcher(text).replaceFirst(""));
+        if (EVERY.matcher(plain).matches()) {
+            return CylinderPick.ALL;
+        }
+        Matcher bank = BANK.matcher(plain);
+        if (bank.matches()) {
+            String name = bank.group(1) == null ? bank.group(2) : bank.group(1);
+            return new CylinderPick(List.of(), SIDES.getOrDefault(name.toLowerCase(Locale.ROOT), name));
+        }
+        return new CylinderPick(cylinders(column, plain), "");
     }
 
     /** Cylinders one by one in the order given: {@code 1 8 4 3}, {@code 1-8-4-3}, {@code 1,8,4,3}. */

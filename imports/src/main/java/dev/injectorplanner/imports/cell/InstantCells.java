@@ -23,6 +23,9 @@ public final class InstantCells {
             + "([0-9]{1,2}):([0-9]{2})(?::([0-9]{2})(?:[.,]([0-9]{1,9}))?)?\\s*([AaPp][Mm])?"
             + "\\s*([Zz]|UTC|[+-][0-9]{2}(?::?[0-9]{2})?)?)?");
 
+    /** How the refusal of a local time begins whose truck has no known depot. */
+    public static final String NO_DEPOT = "is a local time, and the depot of truck ";
+
     private InstantCells() {}
 
     public static Instant instant(String text, CellContext context) {
@@ -75,7 +78,7 @@ public final class InstantCells {
             throw new InvalidValueException(
                     context.column(),
                     text,
-                    "is a local time, and the depot of truck \"" + context.truck() + "\" is not known",
+                    NO_DEPOT + "\"" + context.truck() + "\" is not known",
                     "load the truck first, or write the time with its offset, such as 2026-04-25T14:30Z");
         }
         return zone;

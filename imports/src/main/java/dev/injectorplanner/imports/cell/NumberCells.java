@@ -63,7 +63,7 @@ public final class NumberCells {
         if (GROUPED_BY_SPACES.matcher(number).matches()) {
             number = number.replaceAll("[" + SPACES + "]", "").replace(',', '.');
         } else if (READS_TWO_WAYS.matcher(number).matches()) {
-            throw readsTwoWays(column, text, number);
+            throw readsTwoWays(column, text);
         } else if (GROUPED_BY_COMMAS.matcher(number).matches()) {
             number = number.replace(",", "");
         } else if (GROUPED_BY_DOTS.matcher(number).matches()) {
@@ -78,11 +78,13 @@ public final class NumberCells {
         return new BigDecimal(number);
     }
 
-    private static InvalidValueException readsTwoWays(String column, String text, String number) {
+    /** Refuses a number with one sign that may stand before decimals or thousands. */
+    static InvalidValueException readsTwoWays(String column, String text) {
+        String number = text.replace(',', '.');
         return new InvalidValueException(
                 column,
                 text,
-                "can be read in two ways, " + number.replace(",", "") + " or " + number.replace(',', '.'),
+                "can be read in two ways, " + number.replace(".", "") + " or " + number,
                 "write it without a thousands separator and with a dot for decimals");
     }
 }

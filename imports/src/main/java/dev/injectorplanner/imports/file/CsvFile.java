@@ -30,7 +30,7 @@ public final class CsvFile implements RawFile, RawSheet {
     private CsvFile(Path file, TextScan scan) {
         this.file = file;
         this.scan = scan;
-        this.delimiter = delimiterOf(headingLine());
+        this.delimiter = Delimiter.of(firstLines());
         if (scan.firstLineNotUtf8() > 0) {
             remarks.add("line " + scan.firstLineNotUtf8() + " is not UTF-8; the file was read as Windows-1252");
         }
@@ -137,37 +137,23 @@ public final class CsvFile implements RawFile, RawSheet {
         return new BufferedReader(new InputStreamReader(in, scan.charset()));
     }
 
-    /** The first line that is not blank. */
-    private String headingLine() {
+    /** The first lines that are not blank. */
+    private List<String> firstLines() {
+        List<String> first = new ArrayList<>();
         try (BufferedReader lines = (BufferedReader) reader()) {
             String line = lines.readLine();
-            while (line != null && line.isBlank()) {
+            while (line != null && first.size() < Delimiter.LINES) {
+                if (!line.isBlank()) {
+                    first.add(line);
+                }
                 line = lines.readLine();
             }
-            if (line == null) {
-                throw new FileRefusedException(file, "holds only blank lines", "export it again");
-            }
-            return line;
         } catch (IOException e) {
             throw new FileRefusedException(file, "cannot be read", "check that you have permission to read it", e);
         }
-    }
-
-    /** What stands most often outside quotation marks of the heading line; a comma where none stands. */
-    private static char delimiterOf(String heading) {
-        int[] count = new int[3];
-        boolean quoted = false;
-        for (int i = 0; i < heading.length(); i++) {
-            char c = heading.charAt(i);
-            quoted ^= c == '"';
-            int which = ",;\t".indexOf(c);
-            if (!quoted && which >= 0) {
-                count[which]++;
-            }
+        if (first.isEmpty()) {
+            throw new FileRefusedException(file, "holds only blank lines", "export it again");
         }
-        if (count[1] > count[0] && count[1] >= count[2]) {
-            return ';';
-        }
-        return count[2] > count[0] ? '\t' : ',';
+        return first;
     }
 }

@@ -1,6 +1,7 @@
 package dev.injectorplanner.imports.file;
 
 import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.imports.cell.CellForm;
 import dev.injectorplanner.imports.cell.CellNames;
 import dev.injectorplanner.imports.cell.CellText;
 import java.math.BigDecimal;
@@ -155,8 +156,14 @@ final class SheetRows extends DefaultHandler {
                                 .movePointRight(2)
                                 .stripTrailingZeros()
                                 .toPlainString() + "%";
-            case NUMBER -> Require.plain(value);
+            case NUMBER -> plain(value);
         };
+    }
+
+    /** A real number is never in doubt: 428.125 becomes 428.1250, which nobody can take for thousands. */
+    private static String plain(double value) {
+        String text = Require.plain(value);
+        return CellForm.readsTwoWays(text) ? text + "0" : text;
     }
 
     private String date(double value) {

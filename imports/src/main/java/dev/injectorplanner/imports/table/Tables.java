@@ -19,6 +19,7 @@ import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Repair;
+import dev.injectorplanner.core.fleet.Replacement;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.TaskDone;
@@ -39,6 +40,7 @@ public final class Tables {
     public static final Table<Truck> TRUCKS = TruckTables.trucks();
     public static final Table<DutyGroup> DUTY_GROUPS = PlaceTables.dutyGroups();
     public static final Table<FittedInjector> INJECTORS = TruckTables.injectors();
+    public static final Table<Replacement> REPLACEMENTS = ReplacementTables.replacements();
     public static final Table<Reading> READINGS = TruckTables.readings();
     public static final Table<Fault> FAULTS = TruckTables.faults();
     public static final Table<CylinderTest> CYLINDER_TESTS = TruckTables.cylinderTests();
@@ -70,6 +72,7 @@ public final class Tables {
             RULES,
             CAPACITY,
             INJECTORS,
+            REPLACEMENTS,
             READINGS,
             FAULTS,
             CYLINDER_TESTS,

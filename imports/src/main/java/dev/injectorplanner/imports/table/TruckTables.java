@@ -3,6 +3,7 @@ package dev.injectorplanner.imports.table;
 import dev.injectorplanner.core.fleet.AwayWindow;
 import dev.injectorplanner.core.fleet.CylinderTest;
 import dev.injectorplanner.core.fleet.Fault;
+import dev.injectorplanner.core.fleet.FaultText;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.LogSource;
@@ -23,7 +24,11 @@ final class TruckTables {
     static Table<Truck> trucks() {
         return Table.named("trucks", Truck.class)
                 .required("truck", CellKinds.TEXT, Truck::truck, "name used in the tables")
-                .required("vin", CellKinds.VIN, Truck::vin, "vehicle identification number, 17 characters")
+                .optional(
+                        "vin",
+                        CellKinds.VIN,
+                        Truck::vin,
+                        "vehicle identification number, 17 characters; empty: not known")
                 .required("depot", CellKinds.TEXT, Truck::depot, "where it is looked after")
                 .required("family", CellKinds.TEXT, Truck::family, "its engine family")
                 .optional("duty_group", CellKinds.TEXT, Truck::dutyGroup, "duty group; empty: none")
@@ -46,7 +51,7 @@ final class TruckTables {
                 .key(List.of("truck"), t -> List.of(t.truck()))
                 .made(v -> new Truck(
                         v.get("truck"),
-                        v.get("vin"),
+                        v.find("vin"),
                         v.get("depot"),
                         v.get("family"),
                         v.find("duty_group"),
@@ -166,7 +171,11 @@ final class TruckTables {
                         CellKinds.INSTANT,
                         Fault::seenAt,
                         "date and time, in the depot's time or with an offset")
-                .required("code", CellKinds.FAULT_CODE, Fault::code, "SPN 651 FMI 5, 651/5 or P0201")
+                .required(
+                        "code",
+                        CellKinds.FAULT_CODE,
+                        fault -> new FaultText(fault.code(), null, null),
+                        "SPN 651 FMI 5, 651/5 or P0201; words such as cyl 3 contribution")
                 .optional(
                         "cylinder",
                         CellKinds.WHOLE,
@@ -188,14 +197,22 @@ final class TruckTables {
                     Integer cylinder = f.cylinder();
                     return List.of(f.truck(), f.seenAt(), f.code().text(), cylinder == null ? 0 : cylinder);
                 })
-                .made(v -> new Fault(
-                        v.get("truck"),
-                        v.get("seen_at"),
-                        v.get("code"),
-                        v.find("cylinder"),
-                        v.or("count", 1),
-                        v.find("odometer_km"),
-                        v.find("last_seen_at")));
+                .made(TruckTables::fault);
+    }
+
+    /** Count and cylinder may stand in the text of the code; columns of their own go before it. */
+    private static Fault fault(RowValues v) {
+        FaultText text = v.get("code");
+        Integer cylinder = v.find("cylinder");
+        Integer count = text.count();
+        return new Fault(
+                v.get("truck"),
+                v.get("seen_at"),
+                text.code(),
+                cylinder == null ? text.cylinder() : cylinder,
+                v.or("count", count == null ? 1 : count),
+                v.find("odometer_km"),
+                v.find("last_seen_at"));
     }
 
     static Table<LogSource> logSources() {

@@ -33,7 +33,7 @@ public record LogNameRule(String pattern) {
     public List<Truck> trucks(String fileName, Collection<Truck> all) {
         List<Truck> found = new ArrayList<>();
         for (Truck truck : all) {
-            String name = pattern.contains(TRUCK) ? truck.truck() : truck.vin().text();
+            String name = pattern.contains(TRUCK) ? truck.truck() : truck.vinText();
             if (fits(fileName, name)) {
                 found.add(truck);
             }
@@ -45,7 +45,7 @@ public record LogNameRule(String pattern) {
     }
 
     private boolean fits(String fileName, String name) {
-        if (name.indexOf('*') >= 0) {
+        if (name.isEmpty() || name.indexOf('*') >= 0) {
             return false;
         }
         String place = pattern.contains(TRUCK) ? TRUCK : VIN;

@@ -88,8 +88,7 @@ final class DemoCommand implements Callable<Integer> {
     private static void print(
             PrintWriter out, DemoFolder folder, List<FileReport> reports, Planned planned, List<Path> sheets) {
         out.println("Files loaded from " + folder.files());
-        LoadPrinter printer = new LoadPrinter(out, false);
-        reports.forEach(printer::print);
+        new LoadPrinter(out, false, false).print(reports);
         out.println();
         new PlanPrinter(out).print(planned.plan());
         out.println();

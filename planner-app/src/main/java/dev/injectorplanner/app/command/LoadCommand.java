@@ -5,6 +5,7 @@ import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.intake.LoadListener;
 import dev.injectorplanner.app.intake.LoadNotes;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
+import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
@@ -61,12 +62,15 @@ final class LoadCommand implements Callable<Integer> {
         try (Application application = Application.open(store.settings())) {
             reports = application.intake().load(options.files(), settings, listener);
             LoadNotes.write(application.audit(), Person.here(), reports);
+            if (mode != Mode.CHECK && reports.stream().anyMatch(FileReport::applied)) {
+                settings.matches()
+                        .forEach(match -> application.intake().matches().save(match, Instant.now(), Person.here()));
+            }
         }
         if (json) {
             LoadPrinter.printJson(out, reports);
         } else {
-            LoadPrinter printer = new LoadPrinter(out, mode == Mode.CHECK);
-            reports.forEach(printer::print);
+            new LoadPrinter(out, mode == Mode.CHECK, options.all()).print(reports);
         }
         out.flush();
         return reports.stream().anyMatch(FileReport::anyRefused) ? PlannerCommand.REFUSED : 0;

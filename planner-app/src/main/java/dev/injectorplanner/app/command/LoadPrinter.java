@@ -1,33 +1,47 @@
 package dev.injectorplanner.app.command;
 
+import dev.injectorplanner.app.intake.Cause;
+import dev.injectorplanner.app.intake.CauseText;
 import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.intake.TableCount;
-import dev.injectorplanner.imports.Complaint;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Says what became of files: for people line by line, or as JSON. */
+/** Reports what became of files: a line a table, then why rows were refused; or as JSON. */
 final class LoadPrinter {
-    private static final int SHOWN = 20;
+    private static final int SHOWN = 10;
 
     private final PrintWriter out;
-    private final boolean everyProblem;
+    private final boolean checked;
+    private final boolean all;
 
-    /** @param everyProblem whether every refused row is printed, or the first twenty of a file */
-    LoadPrinter(PrintWriter out, boolean everyProblem) {
+    /**
+     * @param checked whether the files were only checked
+     * @param all whether every cause is printed, or those that cost most
+     */
+    LoadPrinter(PrintWriter out, boolean checked, boolean all) {
         this.out = out;
-        this.everyProblem = everyProblem;
+        this.checked = checked;
+        this.all = all;
     }
 
-    void print(FileReport report) {
-        if (report.refusal() != null) {
-            out.println(report.refusal());
-            return;
+    void print(List<FileReport> reports) {
+        reports.forEach(this::print);
+        causes(reports);
+        reports.stream()
+                .flatMap(report -> report.refusedRows().stream())
+                .forEach(file -> out.println("Refused rows, to correct and load again: " + file));
+        if (checked) {
+            out.println("Checked only: nothing was stored.");
         }
+    }
+
+    private void print(FileReport report) {
         for (TableCount count : report.tables()) {
             out.printf(
                     "%s, table %s: %,d read, %,d added, %,d changed, %,d unchanged, %,d refused%n",
@@ -39,16 +53,38 @@ final class LoadPrinter {
                     count.unchanged(),
                     count.refused());
         }
-        List<Complaint> complaints = report.complaints();
-        int shown = everyProblem ? complaints.size() : Math.min(SHOWN, complaints.size());
-        complaints.subList(0, shown).forEach(complaint -> out.println("  " + complaint));
-        if (report.refusedCount() > shown) {
-            out.printf("  ... %,d refused rows in total%n", report.refusedCount());
-        }
         report.remarks().forEach(remark -> out.println("  " + remark));
-        report.refusedRows().forEach(file -> out.println("  Refused rows, to correct and load again: " + file));
-        if (!report.applied()) {
-            out.println(everyProblem ? "  Checked only: nothing was stored." : "  Nothing of this file was stored.");
+        if (!report.applied() && !checked && report.refusal() == null) {
+            out.println("  Nothing of this file was stored.");
+        }
+    }
+
+    private void causes(List<FileReport> reports) {
+        List<Cause> causes = reports.stream()
+                .flatMap(report -> report.causes().stream())
+                .sorted(Comparator.comparing((Cause cause) -> !cause.table().isEmpty())
+                        .thenComparing(Comparator.comparingLong(Cause::cost).reversed()))
+                .toList();
+        if (causes.isEmpty()) {
+            return;
+        }
+        long refused = reports.stream().mapToLong(FileReport::refusedCount).sum();
+        out.printf(
+                "Refused: %,d rows, %,d %s%n",
+                refused, causes.size(), causes.size() == 1 ? "cause" : "causes, the most costly first");
+        int shown = all ? causes.size() : Math.min(SHOWN, causes.size());
+        for (Cause cause : causes.subList(0, shown)) {
+            List<String> lines = CauseText.lines(cause);
+            out.println("  " + lines.get(0));
+            lines.subList(1, lines.size()).forEach(line -> out.println("      " + line));
+        }
+        if (shown < causes.size()) {
+            long rows = causes.subList(shown, causes.size()).stream()
+                    .mapToLong(Cause::cost)
+                    .sum();
+            out.printf(
+                    "  ... %,d more causes, %,d rows: --all shows them%s%n",
+                    causes.size() - shown, rows, checked ? ", --refused writes each refused row to a file" : "");
         }
     }
 
@@ -67,6 +103,7 @@ final class LoadPrinter {
         json.put("refusal", report.refusal());
         json.put("tables", report.tables().stream().map(LoadPrinter::json).toList());
         json.put("complaints", report.complaints());
+        json.put("causes", report.causes());
         json.put("remarks", report.remarks());
         json.put(
                 "refusedRows", report.refusedRows().stream().map(Path::toString).toList());

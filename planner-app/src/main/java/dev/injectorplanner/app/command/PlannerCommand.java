@@ -27,6 +27,9 @@ import picocli.CommandLine.TypeConversionException;
         description = "Plans injector work for a fleet of diesel trucks.",
         subcommands = {
             DemoCommand.class,
+            StartCommand.class,
+            TemplatesCommand.class,
+            MatchCommand.class,
             LoadCommand.class,
             CheckCommand.class,
             PlanCommand.class,
@@ -50,6 +53,7 @@ import picocli.CommandLine.TypeConversionException;
             JobsCommand.class,
             BackupCommand.class,
             RestoreCommand.class,
+            MoveCommand.class,
             UserCommand.class
         })
 public final class PlannerCommand {

@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.drop;
 
 import dev.injectorplanner.app.drop.DropResult.Outcome;
+import dev.injectorplanner.app.intake.CauseText;
 import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.intake.TableCount;
 import java.io.IOException;
@@ -70,7 +71,7 @@ final class FileRouting {
                     count.unchanged(),
                     count.refused()));
         }
-        report.complaints().forEach(complaint -> lines.add(complaint.toString()));
+        report.causes().forEach(cause -> lines.addAll(CauseText.lines(cause)));
         report.remarks().forEach(remark -> lines.add(remark.toString()));
         return lines;
     }

@@ -5,10 +5,13 @@ import dev.injectorplanner.app.store.Change;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Reading;
+import dev.injectorplanner.core.fleet.Replacement;
 import dev.injectorplanner.imports.Complaint;
+import dev.injectorplanner.imports.table.Tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** A batch against the store: what refers to nothing or finds its place taken is refused, the rest is merged. */
 final class BatchMerge<R> {
@@ -20,8 +23,13 @@ final class BatchMerge<R> {
      * A row that was refused.
      *
      * @param mayPass whether rows that come later in the file may make room for it
+     * @param root what refused the thing that it refers to, or null
      */
-    record Refused<R>(Placed<R> placed, Complaint complaint, boolean mayPass) {}
+    record Refused<R>(
+            Placed<R> placed,
+            Complaint complaint,
+            boolean mayPass,
+            @Nullable CauseCount root) {}
 
     BatchMerge(Batch<R> batch, Destination destination) {
         this.batch = batch;
@@ -32,6 +40,9 @@ final class BatchMerge<R> {
     List<Change> run() {
         List<Placed<R>> good = withPlace(withReferences());
         List<R> rows = good.stream().map(Placed::row).toList();
+        if (batch.table() == Tables.REPLACEMENTS) {
+            return new ReplacementMerge(destination).run(only(rows, Replacement.class));
+        }
         destination.meters().prepare(only(rows, Reading.class));
         List<Change> changes = destination.writer().merge(batch.table().rowType(), rows, destination.writes());
         rows.forEach(destination.references()::add);
@@ -56,29 +67,57 @@ final class BatchMerge<R> {
             try {
                 destination.check().check(placed.row());
                 good.add(placed);
+            } catch (UnknownNameException e) {
+                refused.add(unknown(placed, e));
             } catch (InvalidValueException e) {
-                refused.add(new Refused<>(placed, placed.place().complaint(e), false));
+                refused.add(new Refused<>(placed, placed.place().complaint(e), false, null));
             }
         }
         return good;
     }
 
+    private Refused<R> unknown(Placed<R> placed, UnknownNameException unknown) {
+        CauseCount root = destination.causes().rootOf(unknown);
+        Complaint complaint = root == null
+                ? placed.place().complaint(unknown)
+                : placed.place()
+                        .complaint(
+                                unknown.field(),
+                                "was refused itself (" + root.where() + ")",
+                                "correct it there, then load this row again");
+        return new Refused<>(placed, complaint, false, root);
+    }
+
     private List<Placed<R>> withPlace(List<Placed<R>> rows) {
-        List<FittedInjector> injectors = only(rows.stream().map(Placed::row).toList(), FittedInjector.class);
-        if (injectors.isEmpty()) {
+        List<FittedInjector> given = only(rows.stream().map(Placed::row).toList(), FittedInjector.class);
+        if (given.isEmpty()) {
             return rows;
+        }
+        List<FittedInjector> injectors = destination.places().completed(given);
+        displace(destination.places().displaced(injectors));
+        List<Placed<R>> completed = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            completed.add(
+                    new Placed<>(rows.get(i).place(), batch.table().rowType().cast(injectors.get(i))));
         }
         Map<FittedInjector, FittedInjector> conflicts = destination.places().conflicts(injectors);
         List<Placed<R>> good = new ArrayList<>();
-        for (Placed<R> placed : rows) {
+        for (Placed<R> placed : completed) {
             FittedInjector other = placed.row() instanceof FittedInjector injector ? conflicts.get(injector) : null;
             if (other == null) {
                 good.add(placed);
             } else {
-                refused.add(new Refused<>(placed, taken(placed, other), true));
+                refused.add(new Refused<>(placed, taken(placed, other), true, null));
             }
         }
         return good;
+    }
+
+    private void displace(List<FittedInjector> displaced) {
+        if (!displaced.isEmpty()) {
+            destination.writer().merge(FittedInjector.class, displaced, destination.writes());
+            destination.places().add(displaced);
+        }
     }
 
     private Complaint taken(Placed<R> placed, FittedInjector other) {

@@ -16,17 +16,18 @@ record Destination(
         References references,
         ReferenceCheck check,
         InjectorPlaces places,
-        MeterWatch meters) {
+        MeterWatch meters,
+        Causes causes) {
 
-    static Destination nowhere(StoreWriter writer) {
-        return of(writer, false, false);
+    static Destination nowhere(StoreWriter writer, Causes causes) {
+        return of(writer, false, false, causes);
     }
 
-    static Destination store(StoreWriter writer, boolean batches) {
-        return of(writer, true, batches);
+    static Destination store(StoreWriter writer, boolean batches, Causes causes) {
+        return of(writer, true, batches, causes);
     }
 
-    private static Destination of(StoreWriter writer, boolean writes, boolean batches) {
+    private static Destination of(StoreWriter writer, boolean writes, boolean batches, Causes causes) {
         References references = new References(writer);
         return new Destination(
                 writer,
@@ -35,6 +36,7 @@ record Destination(
                 references,
                 new ReferenceCheck(references),
                 new InjectorPlaces(writer, !writes),
-                new MeterWatch(writer));
+                new MeterWatch(writer),
+                causes);
     }
 }

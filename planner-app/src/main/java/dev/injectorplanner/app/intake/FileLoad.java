@@ -1,7 +1,6 @@
 package dev.injectorplanner.app.intake;
 
 import dev.injectorplanner.app.intake.Batch.Placed;
-import dev.injectorplanner.app.intake.LoadSettings.Mode;
 import dev.injectorplanner.imports.Complaint;
 import dev.injectorplanner.imports.RefusedRowsFile;
 import dev.injectorplanner.imports.Remark;
@@ -53,18 +52,19 @@ final class FileLoad implements RowReceiver {
         this.refusedRows = refusedRows;
     }
 
-    static FileLoad of(Path file, Mode mode, Destination destination, LoadListener listener) {
-        RefusedRowsFile refusedRows = mode == Mode.CHECK ? null : RefusedRowsFile.beside(file);
+    static FileLoad of(Path file, LoadSettings settings, Destination destination, LoadListener listener) {
+        RefusedRowsFile refusedRows = settings.writesRefused() ? RefusedRowsFile.beside(file) : null;
         return new FileLoad(
                 file,
-                (settings, receiver) -> TableReader.read(file, settings, receiver),
+                (reading, receiver) -> TableReader.read(file, reading, receiver),
                 refusedRows,
                 destination,
                 listener);
     }
 
-    static FileLoad ofLog(LogRows rows, Path file, Mode mode, Destination destination, LoadListener listener) {
-        RefusedRowsFile refusedRows = mode == Mode.CHECK ? null : RefusedRowsFile.beside(file);
+    static FileLoad ofLog(
+            LogRows rows, Path file, LoadSettings settings, Destination destination, LoadListener listener) {
+        RefusedRowsFile refusedRows = settings.writesRefused() ? RefusedRowsFile.beside(file) : null;
         return new FileLoad(file, rows, refusedRows, destination, listener);
     }
 
@@ -86,7 +86,8 @@ final class FileLoad implements RowReceiver {
         }
         remarks.addAll(meters.remarks());
         List<Path> written = refusedRows == null ? List.of() : refusedRows.files();
-        return new FileReport(file, applied, null, List.copyOf(counts.values()), complaints, remarks, written);
+        return new FileReport(
+                file, applied, null, List.copyOf(counts.values()), complaints, List.of(), remarks, written);
     }
 
     @Override
@@ -106,6 +107,11 @@ final class FileLoad implements RowReceiver {
 
     @Override
     public void refused(Table<?> table, RowPlace place, List<Complaint> refused) {
+        destination.causes().row(file, table, place, refused);
+        leaveOut(table, place, refused);
+    }
+
+    private void leaveOut(Table<?> table, RowPlace place, List<Complaint> refused) {
         count(table).refuse();
         complaints.addAll(refused.subList(0, Math.min(refused.size(), FileReport.MOST_COMPLAINTS - complaints.size())));
         if (refusedRows != null) {
@@ -159,6 +165,9 @@ final class FileLoad implements RowReceiver {
         for (BatchMerge.Refused<R> refused : merge.refused()) {
             if (hold && refused.mayPass()) {
                 hold(refused.placed());
+            } else if (refused.root() != null) {
+                destination.causes().dependant(full.table(), refused.placed().place(), refused.root());
+                leaveOut(full.table(), refused.placed().place(), List.of(refused.complaint()));
             } else {
                 refused(full.table(), refused.placed().place(), List.of(refused.complaint()));
             }

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param refusal why the file as a whole was refused, or null
  * @param tables rows by table, in the order in which they were read
  * @param complaints refused rows, the first {@value #MOST_COMPLAINTS}
+ * @param causes why rows were refused, equal causes once, the most costly first
  * @param remarks what else a person should know
  * @param refusedRows files that hold the refused rows, one a sheet
  */
@@ -23,6 +24,7 @@ public record FileReport(
         @Nullable String refusal,
         List<TableCount> tables,
         List<Complaint> complaints,
+        List<Cause> causes,
         List<Remark> remarks,
         List<Path> refusedRows) {
     /** The most complaints kept here; the refused-rows file has them all. */
@@ -31,12 +33,17 @@ public record FileReport(
     public FileReport {
         tables = List.copyOf(tables);
         complaints = List.copyOf(complaints);
+        causes = List.copyOf(causes);
         remarks = List.copyOf(remarks);
         refusedRows = List.copyOf(refusedRows);
     }
 
     static FileReport refused(Path file, String refusal) {
-        return new FileReport(file, false, refusal, List.of(), List.of(), List.of(), List.of());
+        return new FileReport(file, false, refusal, List.of(), List.of(), List.of(), List.of(), List.of());
+    }
+
+    FileReport withCauses(List<Cause> gathered) {
+        return new FileReport(file, applied, refusal, tables, complaints, gathered, remarks, refusedRows);
     }
 
     public long refusedCount() {

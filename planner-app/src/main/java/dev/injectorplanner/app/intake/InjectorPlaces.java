@@ -2,6 +2,7 @@ package dev.injectorplanner.app.intake;
 
 import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.core.fleet.FittedInjector;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -65,6 +66,65 @@ final class InjectorPlaces {
                     },
                     () -> at(now, row).add(row));
         }
+    }
+
+    /** The injectors of a truck, stored or taken in by this load. */
+    List<FittedInjector> of(String truck) {
+        List<FittedInjector> there = new ArrayList<>(writer.ofTrucks(FittedInjector.class, List.of(truck)));
+        taken.forEach((place, rows) -> {
+            if (place.truck().equals(truck)) {
+                rows.forEach(row -> {
+                    there.removeIf(other -> other.sameKey(row));
+                    there.add(row);
+                });
+            }
+        });
+        return there;
+    }
+
+    /**
+     * Rows of which a later work order is on record: where a row says nothing of the removal, it came out as that says, and
+     * where only an injector from before the records is known, that one came out when the row's went in.
+     */
+    List<FittedInjector> completed(List<FittedInjector> batch) {
+        Map<Place, List<FittedInjector>> stored = stored(batch);
+        return batch.stream()
+                .map(row ->
+                        row.removedOn() == null ? completed(row, stored.getOrDefault(Place.of(row), List.of())) : row)
+                .toList();
+    }
+
+    private static FittedInjector completed(FittedInjector row, List<FittedInjector> there) {
+        for (FittedInjector other : there) {
+            LocalDate out = other.removedOn();
+            boolean covers = other.sameKey(row) || (!other.fittingKnown() && other.overlaps(row));
+            boolean followed = there.stream().anyMatch(next -> next.fittedOn().equals(out) && next != other);
+            if (covers && out != null && followed && out.isAfter(row.fittedOn())) {
+                return CylinderHistory.removed(
+                        row, out, other.removedOdometerKm(), other.removedEngineHours(), other.found());
+            }
+        }
+        return row;
+    }
+
+    /** Injectors from before the records that came out when a row's went in, as they are then. */
+    List<FittedInjector> displaced(List<FittedInjector> batch) {
+        Map<Place, List<FittedInjector>> stored = stored(batch);
+        List<FittedInjector> displaced = new ArrayList<>();
+        for (FittedInjector row : batch) {
+            for (FittedInjector other : stored.getOrDefault(Place.of(row), List.of())) {
+                LocalDate out = other.removedOn();
+                if (!other.fittingKnown()
+                        && row.fittingKnown()
+                        && out != null
+                        && out.equals(row.removedOn())
+                        && batch.stream().noneMatch(other::sameKey)) {
+                    displaced.add(
+                            CylinderHistory.removed(other, row.fittedOn(), row.odometerKm(), row.engineHours(), null));
+                }
+            }
+        }
+        return displaced;
     }
 
     private Map<Place, List<FittedInjector>> stored(Collection<FittedInjector> batch) {

@@ -8,6 +8,7 @@ import dev.injectorplanner.imports.cell.DateOrder;
 import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.file.GivenRows;
 import dev.injectorplanner.imports.file.ReadSettings;
+import dev.injectorplanner.imports.match.FileMatch;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.vehicle.LogNameRule;
 import java.nio.file.Path;
@@ -37,31 +38,44 @@ public final class Intake {
         this.logNames = logNames;
     }
 
+    /** How files of known sources are read. */
+    public KeptMatches matches() {
+        return new KeptMatches(store);
+    }
+
     /**
      * Loads files, or only checks them.
      *
      * @return a report a file, in the order of loading; refused files come first
      */
-    public List<FileReport> load(List<Path> files, LoadSettings settings, LoadListener listener) {
+    public List<FileReport> load(List<Path> files, LoadSettings given, LoadListener listener) {
+        List<FileMatch> known = new ArrayList<>(
+                matches().list().stream().map(KeptMatches.Kept::match).toList());
+        known.addAll(given.matches());
+        LoadSettings settings = given.withMatches(known);
         List<FileReport> reports = new ArrayList<>();
         List<FileScan> scans = new ArrayList<>();
+        Causes causes = new Causes();
         try (StoreWriter writer = store.writer()) {
             ReadSettings reading = reading(settings, new References(writer));
             for (Path file : withoutOwnRefusals(files)) {
                 try {
                     scans.add(LogRows.isLog(file, settings) ? FileScan.ofLog(file) : FileScan.of(file, reading));
                 } catch (FileRefusedException e) {
+                    causes.file(e, file);
                     report(FileReport.refused(file, String.valueOf(e.getMessage())), reports, listener);
                 }
             }
         }
         scans.sort(Comparator.comparingInt(FileScan::rank));
         if (settings.mode() == Mode.CHECK) {
-            check(scans, settings, listener, reports);
+            check(scans, settings, listener, reports, causes);
         } else {
-            scans.forEach(scan -> report(load(scan, settings, listener), reports, listener));
+            scans.forEach(scan -> report(load(scan, settings, listener, causes), reports, listener));
         }
-        return reports;
+        return reports.stream()
+                .map(report -> report.withCauses(causes.of(report.file())))
+                .toList();
     }
 
     /** A refused-rows file whose original is loaded along is left out: it is about to be made again. */
@@ -78,41 +92,50 @@ public final class Intake {
     }
 
     /** One writer for all files, so that a file may refer to what is in another; nothing is written. */
-    private void check(List<FileScan> scans, LoadSettings settings, LoadListener listener, List<FileReport> reports) {
+    private void check(
+            List<FileScan> scans,
+            LoadSettings settings,
+            LoadListener listener,
+            List<FileReport> reports,
+            Causes causes) {
         try (StoreWriter writer = store.writer()) {
-            Destination nowhere = Destination.nowhere(writer);
+            Destination nowhere = Destination.nowhere(writer, causes);
             scans.forEach(scan -> report(pass(scan, settings, nowhere, listener), reports, listener));
         }
     }
 
-    private FileReport load(FileScan scan, LoadSettings settings, LoadListener listener) {
+    private FileReport load(FileScan scan, LoadSettings settings, LoadListener listener, Causes causes) {
         if (settings.mode() == Mode.ALL_OR_NOTHING) {
             try (StoreWriter writer = store.writer()) {
-                FileReport tried = pass(scan, settings, Destination.nowhere(writer), LoadListener.SILENT);
+                FileReport tried = pass(scan, settings, Destination.nowhere(writer, causes), LoadListener.SILENT);
                 if (tried.anyRefused()) {
+                    causes.nothingStored(scan.file(), tried.tables());
                     return tried;
                 }
             }
         }
         try (StoreWriter writer = store.writer()) {
-            return pass(scan, settings, Destination.store(writer, settings.mode() == Mode.GOOD_ROWS), listener);
+            return pass(scan, settings, Destination.store(writer, settings.mode() == Mode.GOOD_ROWS, causes), listener);
         }
     }
 
     private FileReport pass(FileScan scan, LoadSettings settings, Destination destination, LoadListener listener) {
         listener.starting(scan.file(), scan.rows());
         FileLoad load = LogRows.isLog(scan.file(), settings)
-                ? log(scan.file(), settings.mode(), destination, listener, LogClaim.NONE)
-                : FileLoad.of(scan.file(), settings.mode(), destination, listener);
+                ? log(scan.file(), settings, destination, listener, LogClaim.NONE)
+                : FileLoad.of(scan.file(), settings, destination, listener);
         try {
             return load.run(reading(settings, destination.references()));
         } catch (FileRefusedException e) { // it was there and whole a moment ago
+            destination.causes().file(e, scan.file());
             return FileReport.refused(scan.file(), String.valueOf(e.getMessage()));
         }
     }
 
-    private FileLoad log(Path file, Mode mode, Destination destination, LoadListener listener, LogClaim claim) {
-        return FileLoad.ofLog(new LogRows(file, destination, logNames.get(), claim), file, mode, destination, listener);
+    private FileLoad log(
+            Path file, LoadSettings settings, Destination destination, LoadListener listener, LogClaim claim) {
+        return FileLoad.ofLog(
+                new LogRows(file, destination, logNames.get(), claim), file, settings, destination, listener);
     }
 
     /**
@@ -129,8 +152,8 @@ public final class Intake {
                         "is not a log of bus frames",
                         "send candump -L lines, a hex table with times, or a pcapng of the CAN interface");
             }
-            Destination destination = Destination.store(writer, true);
-            return log(file, settings.mode(), destination, LoadListener.SILENT, claim)
+            Destination destination = Destination.store(writer, true, new Causes());
+            return log(file, settings, destination, LoadListener.SILENT, claim)
                     .run(reading(settings, destination.references()));
         } catch (FileRefusedException e) {
             return FileReport.refused(file, String.valueOf(e.getMessage()));
@@ -142,13 +165,13 @@ public final class Intake {
         LoadSettings settings = new LoadSettings(table, DateOrder.UNSTATED, Mode.ALL_OR_NOTHING);
         try {
             try (StoreWriter writer = store.writer()) {
-                FileReport tried = given(rows, settings, Destination.nowhere(writer));
+                FileReport tried = given(rows, settings, Destination.nowhere(writer, new Causes()));
                 if (tried.anyRefused()) {
                     return tried;
                 }
             }
             try (StoreWriter writer = store.writer()) {
-                return given(rows, settings, Destination.store(writer, false));
+                return given(rows, settings, Destination.store(writer, false, new Causes()));
             }
         } catch (FileRefusedException e) {
             return FileReport.refused(Path.of(rows.source()), String.valueOf(e.getMessage()));
@@ -167,6 +190,10 @@ public final class Intake {
 
     private static ReadSettings reading(LoadSettings settings, References references) {
         Function<String, @Nullable ZoneId> zoneOfTruck = references::zoneOfTruck;
-        return ReadSettings.standard(zoneOfTruck).withAs(settings.as()).withDates(settings.dates());
+        return ReadSettings.standard(zoneOfTruck)
+                .withAs(settings.as())
+                .withDates(settings.dates())
+                .withNumbers(settings.numbers())
+                .withMatches(settings.matches());
     }
 }

@@ -120,9 +120,8 @@ final class LogOwners {
     private Optional<Truck> byVin(Map<Integer, String> vins) {
         List<String> sent =
                 vins.values().stream().map(vin -> vin.toUpperCase(Locale.ROOT)).toList();
-        List<Truck> found = trucks.stream()
-                .filter(truck -> sent.contains(truck.vin().text()))
-                .toList();
+        List<Truck> found =
+                trucks.stream().filter(truck -> sent.contains(truck.vinText())).toList();
         if (found.size() > 1) {
             throw refused("holds VINs of several trucks, " + names(found));
         }

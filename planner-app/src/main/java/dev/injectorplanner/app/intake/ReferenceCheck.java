@@ -19,6 +19,7 @@ import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Repair;
+import dev.injectorplanner.core.fleet.Replacement;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.TaskDone;
@@ -81,6 +82,8 @@ final class ReferenceCheck {
         if (row instanceof FittedInjector injector) {
             cylinder("cylinder", injector.cylinder(), familyOf(truck(injector.truck())));
             code(injector, part("part", injector.part()));
+        } else if (row instanceof Replacement replacement) {
+            replacement(replacement);
         } else if (row instanceof Reading reading) {
             truck(reading.truck());
         } else if (row instanceof Fault fault) {
@@ -103,6 +106,15 @@ final class ReferenceCheck {
         } else if (row instanceof FailureAnswer answer) {
             part("part", answer.part());
         }
+    }
+
+    private void replacement(Replacement row) {
+        Truck truck = truck(row.truck());
+        EngineFamily family = familyOf(truck);
+        ReplacementMerge.check(row, truck, family);
+        String given = row.part();
+        Part part = part("part", given == null ? family.injectorPart() : given);
+        row.codes().forEach(code -> code("code", code, part));
     }
 
     private void familyRow(EngineFamily family) {
@@ -131,12 +143,15 @@ final class ReferenceCheck {
             throw unknown("duty_group", group, DutyGroup.class, "duty groups");
         }
         if (truckOfVin.isEmpty()) {
-            known.trucks().forEach(each -> truckOfVin.put(each.vin().text(), each.truck()));
+            known.trucks().forEach(each -> truckOfVin.put(each.vinText(), each.truck()));
         }
-        String owner = truckOfVin.putIfAbsent(truck.vin().text(), truck.truck());
+        if (truck.vin() == null) {
+            return;
+        }
+        String owner = truckOfVin.putIfAbsent(truck.vinText(), truck.truck());
         if (owner != null && !owner.equals(truck.truck())) {
             throw new InvalidValueException(
-                    "vin", truck.vin(), "already belongs to truck " + owner, "compare both VIN plates");
+                    "vin", truck.vinText(), "already belongs to truck " + owner, "compare both VIN plates");
         }
     }
 
@@ -193,9 +208,15 @@ final class ReferenceCheck {
 
     private static void code(FittedInjector injector, Part part) {
         String code = injector.calibrationCode();
-        if (code != null && !part.acceptsCode(code)) {
+        if (code != null) {
+            code("calibration_code", code, part);
+        }
+    }
+
+    private static void code(String column, String code, Part part) {
+        if (!part.acceptsCode(code)) {
             throw new InvalidValueException(
-                    "calibration_code",
+                    column,
                     code,
                     "does not match the pattern of part " + part.part() + ", " + part.codePattern(),
                     "read the code on the injector again, or correct the part's code_pattern");
@@ -251,8 +272,8 @@ final class ReferenceCheck {
     }
 
     private InvalidValueException unknown(String field, String name, Class<?> type, String table) {
-        return new InvalidValueException(
-                field, name, "is not known", fix("load it with the " + table + " first", name, known.names(type)));
+        return new UnknownNameException(
+                field, name, type, fix("load it with the " + table + " first", name, known.names(type)));
     }
 
     private static String fix(String first, String name, Collection<String> names) {

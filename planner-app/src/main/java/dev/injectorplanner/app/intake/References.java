@@ -57,6 +57,16 @@ final class References {
         return of(AccessStep.class, References::stepName).get(family + '\n' + step);
     }
 
+    /** The family of a truck that is known. */
+    EngineFamily familyOfTruck(String name) {
+        Truck truck = truck(name);
+        EngineFamily family = truck == null ? null : family(truck.family());
+        if (family == null) {
+            throw new IllegalStateException("truck " + name + " was checked but has no family");
+        }
+        return family;
+    }
+
     /** Zone of the depot of a truck; null for a truck that is not known. */
     @Nullable
     ZoneId zoneOfTruck(String name) {

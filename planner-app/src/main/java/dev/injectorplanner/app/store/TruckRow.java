@@ -16,8 +16,8 @@ class TruckRow implements Row<Truck> {
     @Column(length = 60)
     private String truck;
 
-    @Column(nullable = false, length = 17)
-    private String vin;
+    @Column(name = "vin_if_known", length = 17)
+    private @Nullable String vin;
 
     @Column(nullable = false, length = 60)
     private String depot;
@@ -42,7 +42,7 @@ class TruckRow implements Row<Truck> {
     @Override
     public void take(Truck row) {
         this.truck = row.truck();
-        this.vin = row.vin().text();
+        this.vin = row.vin() == null ? null : row.vinText();
         this.depot = row.depot();
         this.family = row.family();
         this.dutyGroup = row.dutyGroup();
@@ -56,7 +56,7 @@ class TruckRow implements Row<Truck> {
     public Truck row() {
         return new Truck(
                 truck,
-                new Vin(vin),
+                vin == null ? null : new Vin(vin),
                 depot,
                 family,
                 dutyGroup,

@@ -10,6 +10,8 @@ import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.web.imports.ImportsPage;
+import dev.injectorplanner.app.web.imports.MatchPage;
+import dev.injectorplanner.app.web.imports.SetUpPage;
 import dev.injectorplanner.app.web.life.LifePage;
 import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.Refusals;
@@ -58,6 +60,8 @@ import org.springframework.context.annotation.Import;
     RowsPage.class,
     AlertsPage.class,
     ImportsPage.class,
+    MatchPage.class,
+    SetUpPage.class,
     LifePage.class,
     OutlookPage.class,
     PartsAheadPage.class

@@ -1,7 +1,7 @@
 package dev.injectorplanner.core.check;
 
 /** A value that a record refuses: which field, what was there, why not, and how to fix it. */
-public final class InvalidValueException extends IllegalArgumentException implements UserError {
+public class InvalidValueException extends IllegalArgumentException implements UserError {
     private static final long serialVersionUID = 1L;
 
     private final String field;
@@ -23,19 +23,19 @@ public final class InvalidValueException extends IllegalArgumentException implem
         this.fix = fix;
     }
 
-    public String field() {
+    public final String field() {
         return field;
     }
 
-    public String value() {
+    public final String value() {
         return value;
     }
 
-    public String reason() {
+    public final String reason() {
         return reason;
     }
 
-    public String fix() {
+    public final String fix() {
         return fix;
     }
 }

@@ -3,11 +3,12 @@ package dev.injectorplanner.core.fleet;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How often faults came. An ECU counts a code's occurrences on and on: what counts of reports is how often a code was seen or
- * how far its counter rose, whichever is more, never the sum of both. The rise starts at the last report before, or at 0 where
- * there is none; a counter that falls was cleared. Episodes hold their own rise, and count as that.
+ * how far its counter rose, whichever is more, never the sum of both. The rise starts at the last report before; the first
+ * report of all counts once, since nobody knows when its counter began; a counter that falls was cleared. Episodes hold their own rise, and count as that.
  */
 public final class Occurrences {
     private final Map<String, Integer> before = new TreeMap<>();
@@ -17,7 +18,7 @@ public final class Occurrences {
         private long reports;
         private long rise;
         private long episodes;
-        private int counter;
+        private @Nullable Integer counter;
 
         long occurrences() {
             return Math.max(reports, rise) + episodes;
@@ -37,7 +38,7 @@ public final class Occurrences {
         Tally tally = codes.get(code);
         if (tally == null) {
             tally = new Tally();
-            tally.counter = before.getOrDefault(code, 0);
+            tally.counter = before.get(code);
             codes.put(code, tally);
         }
         if (fault.isEpisode()) {
@@ -45,7 +46,10 @@ public final class Occurrences {
             return;
         }
         tally.reports++;
-        tally.rise += fault.count() < tally.counter ? fault.count() : fault.count() - tally.counter;
+        Integer last = tally.counter;
+        if (last != null) {
+            tally.rise += fault.count() < last ? fault.count() : fault.count() - last;
+        }
         tally.counter = fault.count();
     }
 

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * One truck.
  *
  * @param truck its name in the tables
- * @param vin identification number
+ * @param vin identification number, or null where it is not known
  * @param depot where it is looked after
  * @param family its engine
  * @param dutyGroup trucks that can replace it, or null
@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Truck(
         String truck,
-        Vin vin,
+        @Nullable Vin vin,
         String depot,
         String family,
         @Nullable String dutyGroup,
@@ -45,7 +45,7 @@ public record Truck(
     /** A truck whose records began as its depot says. */
     public Truck(
             String truck,
-            Vin vin,
+            @Nullable Vin vin,
             String depot,
             String family,
             @Nullable String dutyGroup,
@@ -53,6 +53,11 @@ public record Truck(
             @Nullable LocalDate outOfServiceOn,
             @Nullable LocalDate warrantyUntil) {
         this(truck, vin, depot, family, dutyGroup, inServiceOn, outOfServiceOn, warrantyUntil, null);
+    }
+
+    /** Its identification number for people and papers; empty where it is not known. */
+    public String vinText() {
+        return vin == null ? "" : vin.text();
     }
 
     /** Whether the truck is in the fleet on a day. */

@@ -104,7 +104,7 @@ public final class WarrantyClaims {
         return new WarrantyClaim(
                 truck.depot(),
                 truck.truck(),
-                truck.vin().text(),
+                truck.vinText(),
                 injector.cylinder(),
                 injector.part(),
                 part.supplier(),

@@ -130,17 +130,17 @@ class DueItemsTest {
         assertThat(find()).isEmpty();
     }
 
-    /** The counter of one code runs on: seen as 2, then as 3, is three occurrences, not five. */
+    /** The counter of one code runs on: first seen as 5, then as 6, is two occurrences, not eleven, and not six. */
     @Test
     void aCodesCounterIsNotAddedUp() {
-        fleet.rule(RuleKind.FAULTS, 4);
-        for (int count = 2; count <= 3; count++) {
+        fleet.rule(RuleKind.FAULTS, 3);
+        for (int count = 5; count <= 6; count++) {
             LocalDate day = TODAY.minusDays(10 - count);
             fleet.faults.add(new Fault("T1", FleetBuilder.noon(day), new FaultCode("P0269"), null, count, null));
         }
         assertThat(find()).isEmpty();
         fleet.fault("T1", TODAY.minusDays(1), "P0303");
-        assertThat(only().evidence()).startsWith("4 faults");
+        assertThat(only().evidence()).startsWith("3 faults");
     }
 
     /** What counts of a cumulative counter is its rise: 40 before the window, 41 in it is one occurrence. */

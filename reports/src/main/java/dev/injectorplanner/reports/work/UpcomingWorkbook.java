@@ -90,7 +90,7 @@ public final class UpcomingWorkbook {
 
     private @Nullable String vin(String name) {
         Truck truck = trucks.get(name);
-        return truck == null ? null : truck.vin().text();
+        return truck == null ? null : truck.vinText();
     }
 
     private void dueItems(Book book) {

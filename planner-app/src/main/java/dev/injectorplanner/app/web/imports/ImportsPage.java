@@ -51,6 +51,7 @@ public class ImportsPage {
     @GetMapping("/imports")
     String page(@ModelAttribute("viewer") Viewer viewer, Model model) {
         allow(viewer);
+        model.addAttribute("matches", intake.matches().list());
         model.addAttribute("most", Uploads.MOST_BYTES / (1024 * 1024));
         return "imports";
     }
@@ -84,7 +85,7 @@ public class ImportsPage {
     }
 
     /** Rows of a file may be of any depot, and what is said of them names its trucks. */
-    private static void allow(Viewer viewer) {
+    static void allow(Viewer viewer) {
         Permissions.require(viewer, WHO);
         Permissions.requireAllDepots(viewer, "Files");
     }

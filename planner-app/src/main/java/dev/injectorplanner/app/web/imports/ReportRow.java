@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.web.imports;
 
+import dev.injectorplanner.app.intake.CauseText;
 import dev.injectorplanner.app.intake.FileReport;
 import java.util.List;
 
@@ -20,11 +21,11 @@ record ReportRow(String file, String refusal, List<String> counts, List<String> 
 
     private static ReportRow of(FileReport report) {
         List<String> lines = new java.util.ArrayList<>();
-        report.complaints().forEach(complaint -> lines.add(complaint.toString()));
+        report.causes().forEach(cause -> lines.add(String.join(". ", CauseText.lines(cause))));
         report.remarks().forEach(remark -> lines.add(remark.toString()));
         return new ReportRow(
                 String.valueOf(report.file().getFileName()),
-                report.refusal() == null ? "" : report.refusal(),
+                "",
                 report.tables().stream()
                         .map(table -> String.format(
                                 java.util.Locale.ROOT,

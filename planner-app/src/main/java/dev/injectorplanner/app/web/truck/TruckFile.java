@@ -82,11 +82,11 @@ public final class TruckFile {
         Optional<TruckReason> reason = plan.findReason(truck.truck());
         return new View(
                 truck.truck(),
-                truck.vin().text(),
+                truck.vinText(),
                 plan.depot(),
                 plan.depot() + ". " + (truck.dutyGroup() == null ? "" : "Duty group: " + truck.dutyGroup() + ". ")
                         + "Engine family " + family.family() + ", " + family.cylinders() + " cylinders. VIN "
-                        + truck.vin().text() + ".",
+                        + (truck.vin() == null ? "not recorded" : truck.vinText()) + ".",
                 newest(readings, Reading::odometerKm, plan.units()::distance),
                 newest(readings, Reading::engineHours, hours -> Figures.whole(hours) + " h"),
                 perWeek(),

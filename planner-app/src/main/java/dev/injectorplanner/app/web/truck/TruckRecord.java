@@ -33,7 +33,7 @@ public final class TruckRecord {
     public List<TruckFile.Pair> identification() {
         return List.of(
                 new TruckFile.Pair("Truck", truck.truck()),
-                new TruckFile.Pair("VIN", truck.vin().text()),
+                new TruckFile.Pair("VIN", truck.vinText()),
                 new TruckFile.Pair("Depot", plan.depot()),
                 new TruckFile.Pair("Engine family", truck.family()),
                 new TruckFile.Pair("In service since", DisplayFormat.shortDate(truck.inServiceOn())),
@@ -84,7 +84,7 @@ public final class TruckRecord {
     private void write(CsvWriter csv, String kind, Row row) {
         csv.writeRecord(
                 plain(truck.truck()),
-                plain(truck.vin().text()),
+                plain(truck.vinText()),
                 kind,
                 row.day().toString(),
                 plain(row.what()),

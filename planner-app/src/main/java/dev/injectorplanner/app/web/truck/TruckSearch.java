@@ -39,7 +39,7 @@ public final class TruckSearch {
                         .replace("_", "!_") + "%";
         return store.inTransaction(session -> session
                 .createSelectionQuery(
-                        "select t.truck, t.vin, t.depot, t.family from TruckRow t where (:depot is null or t.depot = :depot)"
+                        "select t.truck, coalesce(t.vin, ''), t.depot, t.family from TruckRow t where (:depot is null or t.depot = :depot)"
                                 + " and (lower(t.truck) like :like escape '!' or lower(t.vin) like :like escape '!'"
                                 + " or exists (select 1 from FittedInjectorRow i where i.truck = t.truck"
                                 + " and (lower(i.serial) like :like escape '!' or i.removedOn is null"

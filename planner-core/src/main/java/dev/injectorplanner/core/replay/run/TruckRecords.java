@@ -57,7 +57,7 @@ final class TruckRecords {
     }
 
     private Draws notes(int which, int a, int b) {
-        return Draws.keyed(seed, NOTES, which, truck.truck().vin().text().hashCode(), a, b);
+        return Draws.keyed(seed, NOTES, which, truck.truck().vinText().hashCode(), a, b);
     }
 
     /** An injector was fitted, or is in when the records begin. */

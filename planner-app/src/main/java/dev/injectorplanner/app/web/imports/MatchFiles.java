@@ -1,0 +1,45 @@
+package dev.injectorplanner.app.web.imports;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.Base64;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.web.multipart.MultipartFile;
+
+/** Files that wait for their match, in folders of their own; each is its owner's, and a restart forgets them. */
+final class MatchFiles {
+    private static final int MOST = 20;
+
+    private final SecureRandom random = new SecureRandom();
+    private final Map<String, Waiting> waiting = new LinkedHashMap<>();
+
+    private record Waiting(Path file, String owner) {}
+
+    /** @return the key under which it is kept */
+    synchronized String keep(MultipartFile given, String owner) throws IOException {
+        Path folder = Files.createTempDirectory("planner-match");
+        Path file = folder.resolve(Uploads.name(String.valueOf(given.getOriginalFilename())));
+        given.transferTo(file);
+        byte[] bytes = new byte[16];
+        random.nextBytes(bytes);
+        String key = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
+        waiting.put(key, new Waiting(file, owner));
+        while (waiting.size() > MOST) {
+            Waiting oldest = waiting.remove(waiting.keySet().iterator().next());
+            if (oldest != null) {
+                Files.deleteIfExists(oldest.file());
+            }
+        }
+        return key;
+    }
+
+    synchronized Optional<Path> find(String key, String owner) {
+        return Optional.ofNullable(waiting.get(key))
+                .filter(each -> each.owner().equals(owner) && Files.exists(each.file()))
+                .map(Waiting::file);
+    }
+}
