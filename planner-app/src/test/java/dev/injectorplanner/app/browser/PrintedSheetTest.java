@@ -44,7 +44,7 @@ class PrintedSheetTest {
     private static List<String> words(byte[] pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             String text = new PDFTextStripper().getText(document).replaceAll("page \\d+ of \\d+", " ");
-            return Arrays.stream(text.split("[\\s\u00a0]+"))
+            return Arrays.stream(text.split("[\\s\u00a0-]+"))
                     .filter(word -> word.matches(".*[\\p{L}\\p{N}].*"))
                     .toList();
         }
