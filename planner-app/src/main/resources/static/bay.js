@@ -21,7 +21,7 @@
 
   function distance(f) { return f.elements.distance ? f.elements.distance.value : ''; }
 
-  function save(f) {
+  function save(f, quiet) {
     var kept = {};
     fields(f).forEach(function (e) {
       if (e.type === 'checkbox' || e.type === 'radio') { kept[e.name + '\n' + e.value] = e.checked; }
@@ -30,6 +30,7 @@
     kept['\nweek'] = f.elements.week ? f.elements.week.value : '';
     kept['\ndistance'] = distance(f);
     var ok = store(draftName(f), JSON.stringify(kept));
+    if (quiet) { return; }
     say('draft', ok ? 'Kept on this device until it is saved.' : 'If saving fails, your entries stay here.');
   }
 
@@ -65,13 +66,12 @@
 
   function network(words) {
     say('network', words);
-    if (words) { say('draft', words); }
   }
 
   function send(f, what) {
     clearTimeout(waiting);
     waiting = null;
-    save(f);
+    save(f, true);
     var body = new URLSearchParams(new FormData(f));
     body.append('do', what);
     var button = f.querySelector('.button.main');
@@ -80,10 +80,17 @@
       button.disabled = false;
       if (answer.redirected && new URL(answer.url).pathname.indexOf('/bay') === 0) {
         store(draftName(f), null);
+        store(waitingName(new URL(f.action).pathname), null);
         window.location.assign(answer.url);
       } else if (answer.redirected || answer.status === 401 || answer.status === 403) {
         network('You are signed out. What you typed is kept on this device. Fix: sign in again, then open this page and save.');
       } else if (answer.status === 200 || answer.status === 422) {
+        var left = stored(waitingName(new URL(f.action).pathname));
+        if (answer.status === 422 && left !== null) {
+          left = JSON.parse(left);
+          left.refused = true;
+          store(waitingName(new URL(f.action).pathname), JSON.stringify(left));
+        }
         return answer.text().then(show);
       } else if (answer.status >= 502 && answer.status <= 504) {
         later(f, what);
@@ -97,8 +104,14 @@
     });
   }
 
+  // What waits to be sent outlives this page, and the phone being switched off.
+  function waitingName(path) { return 'bay waiting ' + path; }
+
   function later(f, what) {
     if (what !== 'close') { return; }
+    var body = new URLSearchParams(new FormData(f));
+    body.append('do', 'close');
+    store(waitingName(new URL(f.action).pathname), JSON.stringify({ body: body.toString(), truck: f.getAttribute('data-truck') }));
     network('No network. What you typed is kept on this device, and is sent when the network is back.');
     waiting = setTimeout(function () { send(f, what); }, RETRY_MS);
   }
@@ -110,19 +123,147 @@
     if (!now) { return; }
     document.querySelector('main').replaceWith(document.importNode(now, true));
     start(true);
+    window.dispatchEvent(new Event('bay-shown'));
     var wrong = document.getElementById('wrong');
     if (wrong) { wrong.focus(); wrong.scrollIntoView(); } else { window.scrollTo(0, 0); }
   }
 
-  function count(f) {
-    f.querySelectorAll('section.sec').forEach(function (section) {
-      var ticks = section.querySelectorAll('.job input');
-      var aside = section.querySelector('h2 .aside');
-      if (ticks.length && aside) {
-        var done = section.querySelectorAll('.job input:checked').length;
-        aside.textContent = done + ' of ' + ticks.length + ' done';
+  // Ticks of a fold, in its head and in the line of progress; a finished part folds and the next one opens.
+  function count(f, folding) {
+    f.querySelectorAll('details[data-part]').forEach(function (part) {
+      var ticks = part.querySelectorAll('.job input');
+      var done = part.querySelectorAll('.job input:checked').length;
+      var aside = part.querySelector('summary .aside');
+      var inner = part.querySelector('.fold-in');
+      if (ticks.length && aside) { aside.textContent = done + ' of ' + ticks.length + ' done'; }
+      if (inner) { progress(f, inner.id, done, ticks.length); }
+      if (folding && part.contains(folding) && done === ticks.length && inner.id !== 'in-e') {
+        part.open = false;
+        openNext(f, part);
       }
     });
+    cylinders(f);
+    readings(f);
+  }
+
+  function openNext(f, part) {
+    var parts = Array.prototype.slice.call(f.querySelectorAll('details[data-part]'));
+    var next = parts[parts.indexOf(part) + 1];
+    var cards = Array.prototype.slice.call(f.querySelectorAll('details[data-planned]'));
+    var reached = part.querySelector('#in-b') !== null;
+    var open = cards.filter(function (card) { return !isDone(f, card); })[0];
+    if (reached && open) { open.open = true; } else if (next) { next.open = true; }
+  }
+
+  function progress(f, id, done, all) {
+    var step = f.querySelector('.progress [data-step="' + id + '"]');
+    if (!step) { return; }
+    step.querySelector('small').textContent = done + ' of ' + all;
+    step.querySelector('use').setAttribute('href', all > 0 && done === all ? '#m-done' : done > 0 ? '#m-bay' : '#m-plan');
+  }
+
+  function valueOf(f, name) {
+    var e = f.elements[name];
+    if (!e) { return ''; }
+    if (e.length !== undefined && e.tagName !== 'SELECT') {
+      var chosen = Array.prototype.filter.call(e, function (each) { return each.checked; })[0];
+      return chosen ? chosen.value : '';
+    }
+    return e.type === 'checkbox' || e.type === 'radio' ? (e.checked ? e.value : '') : e.value.trim();
+  }
+
+  // Whether all is entered that the server asks of a cylinder.
+  function isDone(f, card) {
+    var c = 'c' + card.getAttribute('data-cylinder') + '.';
+    if (valueOf(f, c + 'fate') === 'left') { return valueOf(f, c + 'reason') !== ''; }
+    var known = valueOf(f, c + 'asPicked') !== '' || valueOf(f, c + 'serial') !== '' || valueOf(f, c + 'code').split(';').length === 4;
+    var coded = valueOf(f, c + 'coded') !== '' || valueOf(f, c + 'programmed') !== '' && valueOf(f, c + 'readBack') !== '';
+    return valueOf(f, c + 'found') !== '' && known && coded;
+  }
+
+  function cylinders(f) {
+    var cards = Array.prototype.slice.call(f.querySelectorAll('details[data-planned]'));
+    if (!cards.length) { return; }
+    var open = cards.filter(function (card) { return !isDone(f, card); });
+    cards.forEach(function (card) {
+      var state = card.querySelector('[data-state]');
+      var was = state.textContent === 'done';
+      var now = open.indexOf(card) < 0;
+      if (now) { state.textContent = 'done'; } else if (was) { state.textContent = 'to do'; }
+    });
+    var words = (cards.length - open.length) + ' of ' + cards.length + ' done'
+      + (open.length ? ', next: cylinder ' + open[0].getAttribute('data-cylinder') : '');
+    say('next', words);
+    var aside = f.querySelector('#sec-c .aside');
+    if (aside) { aside.textContent = words; }
+    progress(f, 'in-c', cards.length - open.length, cards.length);
+  }
+
+  // A cylinder that was just finished folds, and the next one opens.
+  function finished(f, target) {
+    var card = target.closest ? target.closest('details[data-planned]') : null;
+    if (!card || !isDone(f, card) || target.type === 'text') { return; }
+    card.open = false;
+    var next = Array.prototype.filter.call(f.querySelectorAll('details[data-planned]'), function (each) { return !isDone(f, each); })[0];
+    if (next) {
+      next.open = true;
+      next.querySelector('summary').scrollIntoView({ block: 'start' });
+    } else {
+      var refit = document.getElementById('in-d') || document.getElementById('in-e');
+      if (refit) { refit.parentElement.open = true; refit.parentElement.scrollIntoView({ block: 'start' }); }
+    }
+  }
+
+  // A label scanned into one field fills both.
+  function splitLabel(f, e) {
+    var field = /^c(\d+)\.(serial|code)$/.exec(e.name || '');
+    var label = e.value.trim().split(';');
+    if (!field || label.length !== 4 || label[0] !== f.getAttribute('data-truck') || label[1] !== field[1]) { return; }
+    f.elements['c' + field[1] + '.serial'].value = label[2];
+    f.elements['c' + field[1] + '.code'].value = label[3];
+  }
+
+  function readings(f) {
+    var rows = f.querySelectorAll('#in-t [data-reading]');
+    if (!rows.length) { return; }
+    var read = Array.prototype.filter.call(rows, function (row) {
+      return Array.prototype.some.call(row.querySelectorAll('input'), function (e) { return e.value.trim() !== ''; });
+    });
+    var next = Array.prototype.filter.call(rows, function (row) { return read.indexOf(row) < 0; })[0];
+    var words = read.length + ' of ' + rows.length + ' read' + (next ? ', next: cylinder ' + next.getAttribute('data-reading') : '');
+    var aside = f.querySelector('#sec-t .aside');
+    if (aside) { aside.textContent = words; }
+    if (!f.querySelector('details[data-planned]')) { say('next', words); }
+    progress(f, 'in-t', read.length, rows.length);
+  }
+
+  // A value over its limit is said at once: its limit here, what it will do to the plan by the server.
+  var judging = null;
+  function judge(f, e) {
+    if (!e.hasAttribute('data-most') || e.getAttribute('data-most') === '') { return; }
+    var cylinder = e.closest('[data-reading]').getAttribute('data-reading');
+    var over = Array.prototype.filter.call(e.closest('tr').querySelectorAll('input[data-most]'), function (each) {
+      var value = Math.abs(Number(each.value.trim().replace('\u2212', '-').replace(',', '.')));
+      var most = Number(each.getAttribute('data-most'));
+      var wrong = each.value.trim() !== '' && each.getAttribute('data-most') !== '' && value > most;
+      if (wrong) { each.setAttribute('aria-invalid', 'true'); } else { each.removeAttribute('aria-invalid'); }
+      return wrong;
+    });
+    var row = f.querySelector('[data-says="' + cylinder + '"]');
+    row.hidden = over.length === 0;
+    if (!over.length) { row.querySelector('.over-box').textContent = ''; return; }
+    row.querySelector('.over-box').textContent = 'Cylinder ' + cylinder + ': over its limit. Read it once more before anything is replaced.';
+    clearTimeout(judging);
+    judging = setTimeout(function () {
+      fetch(e.closest('table').getAttribute('data-judge'), { method: 'POST', body: new URLSearchParams(new FormData(f)), headers: { 'Accept': 'application/json' } })
+        .then(function (answer) { return answer.ok ? answer.json() : {}; })
+        .then(function (says) {
+          Object.keys(says).forEach(function (each) {
+            var box = f.querySelector('[data-says="' + each + '"] .over-box');
+            if (box && !box.closest('tr').hidden) { box.textContent = says[each]; }
+          });
+        }).catch(function () { /* without network the limit alone is said */ });
+    }, 400);
   }
 
   // Parts follow the cylinders and services really done, each line until somebody changes it.
@@ -160,12 +301,28 @@
     if (!f) { dropKept(); return; }
     if (!shownAgain && f.getAttribute('data-shown-again') !== 'true' && !document.getElementById('wrong')) { restore(f); }
     count(f);
-    f.addEventListener('input', function () { save(f); count(f); });
-    f.addEventListener('change', function () { parts(f); save(f); count(f); });
+    f.querySelectorAll('input[data-most]').forEach(function (e) { if (e.value.trim()) { judge(f, e); } });
+    f.addEventListener('input', function (event) {
+      splitLabel(f, event.target);
+      save(f);
+      count(f);
+      if (event.target.hasAttribute('data-most')) { judge(f, event.target); }
+    });
+    f.addEventListener('change', function (event) { parts(f); save(f); count(f, event.target); finished(f, event.target); });
     f.addEventListener('submit', function (event) {
       if (new URL(f.action).pathname.indexOf('/close-outs/') >= 0) { return; }
+      if (event.submitter && event.submitter.hasAttribute('formaction')) { save(f); return; }
       event.preventDefault();
       send(f, event.submitter && event.submitter.value === 'close' ? 'close' : 'check');
+    });
+    document.querySelectorAll('.progress a').forEach(function (way) {
+      way.addEventListener('click', function () {
+        var part = document.querySelector(way.getAttribute('href'));
+        var fold = part && part.closest('details');
+        if (fold) { fold.open = true; }
+        var card = part && part.id === 'in-c' && Array.prototype.filter.call(f.querySelectorAll('details[data-planned]'), function (each) { return !isDone(f, each); })[0];
+        if (card) { card.open = true; }
+      });
     });
   }
 
@@ -176,8 +333,126 @@
       nextField(from);
     }
   });
+  function waitingPaths() {
+    var paths = [];
+    try {
+      for (var i = 0; i < localStorage.length; i++) {
+        if (localStorage.key(i).indexOf(waitingName('')) === 0) { paths.push(localStorage.key(i).substring(waitingName('').length)); }
+      }
+    } catch (e) { paths = []; }
+    return paths;
+  }
+
+  function sayWaiting(words) {
+    var place = document.getElementById('waiting');
+    if (!place) { return; }
+    place.textContent = '';
+    words.forEach(function (each) {
+      var line = document.createElement('p');
+      line.textContent = each.words + ' ';
+      if (each.path) {
+        var way = document.createElement('a');
+        way.href = each.path;
+        way.textContent = 'Open ' + each.truck;
+        line.appendChild(way);
+      }
+      place.appendChild(line);
+    });
+    place.hidden = words.length === 0;
+  }
+
+  // Sends what waits, each once: its form's key makes a second sending harmless. The token is asked for anew.
+  function sendWaiting() {
+    var paths = waitingPaths().filter(function (path) { return !form() || new URL(form().action).pathname !== path; });
+    if (!paths.length) { return; }
+    var said = [];
+    paths.reduce(function (before, path) {
+      return before.then(function () { return sendOne(path, said); });
+    }, Promise.resolve()).then(function () { sayWaiting(said); });
+  }
+
+  function sendOne(path, said) {
+    var kept = JSON.parse(stored(waitingName(path)));
+    if (kept.refused) {
+      said.push({ words: kept.truck + ': not saved, something is to be put right.', path: path, truck: kept.truck });
+      return Promise.resolve();
+    }
+    return fetch(path, { headers: { 'Accept': 'text/html' }, cache: 'no-store' }).then(function (page) {
+      if (page.redirected) {
+        said.push({ words: kept.truck + ': you are signed out; it is kept on this device. Fix: sign in again.' });
+        return undefined;
+      }
+      return page.text().then(function (text) {
+        var token = new DOMParser().parseFromString(text, 'text/html').querySelector('input[name=_csrf]');
+        var body = new URLSearchParams(kept.body);
+        if (token) { body.set('_csrf', token.value); }
+        return fetch(path, { method: 'POST', body: body, headers: { 'Accept': 'text/html' } });
+      }).then(function (answer) {
+        if (answer.redirected && new URL(answer.url).pathname.indexOf('/bay') === 0) {
+          store(waitingName(path), null);
+          store('close-out ' + path, null);
+          said.push({ words: kept.truck + ': sent and saved.' });
+        } else if (answer.status === 422) {
+          kept.refused = true;
+          store(waitingName(path), JSON.stringify(kept));
+          said.push({ words: kept.truck + ': not saved, something is to be put right.', path: path, truck: kept.truck });
+        } else {
+          said.push({ words: kept.truck + ': kept on this device, not sent yet.' });
+        }
+      });
+    }).catch(function () {
+      said.push({ words: kept.truck + ': no network; kept on this device, and sent when it is back.' });
+    });
+  }
+
+  // A sheet whose entries wait: sent from here, and what the server refuses is shown beside its field.
+  function sendOwn() {
+    var f = form();
+    if (f && f.elements['do'] && stored(waitingName(new URL(f.action).pathname)) !== null && !document.getElementById('wrong')) {
+      freshToken(f).then(function () { send(f, 'close'); }).catch(function () { later(f, 'close'); });
+    }
+  }
+
+  function freshToken(f) {
+    return fetch(f.action, { headers: { 'Accept': 'text/html' }, cache: 'no-store' }).then(function (page) {
+      if (page.redirected) { throw new Error('signed out'); }
+      return page.text();
+    }).then(function (text) {
+      var token = new DOMParser().parseFromString(text, 'text/html').querySelector('input[name=_csrf]');
+      if (token && f.elements._csrf) { f.elements._csrf.value = token.value; }
+    });
+  }
+
+  function keepSheets() {
+    if (!navigator.serviceWorker) { return; }
+    navigator.serviceWorker.register('/bay-worker.js', { scope: '/bay' }).then(function () {
+      return navigator.serviceWorker.ready;
+    }).then(function (ready) {
+      var sheets = Array.prototype.map.call(document.querySelectorAll('a.row-link[href^="/bay/"]'), function (way) { return way.getAttribute('href'); });
+      navigator.serviceWorker.addEventListener('message', function (event) {
+        if (event.data && event.data.kept) {
+          document.documentElement.setAttribute('data-kept-sheets', event.data.kept);
+          say('kept', event.data.kept === 1 ? 'This sheet is on this device: it opens without network.'
+            : event.data.kept + ' pages are on this device: they open without network.');
+        }
+      });
+      ready.active.postMessage({ keep: [window.location.pathname + window.location.search].concat(sheets) });
+    }).catch(function () { /* sheets then need the network */ });
+    document.querySelectorAll('form[action$="/sign-out"]').forEach(function (out) {
+      out.addEventListener('submit', function () {
+        if (navigator.serviceWorker.controller) { navigator.serviceWorker.controller.postMessage({ forget: true }); }
+      });
+    });
+  }
+
   window.addEventListener('online', function () {
-    if (waiting !== null && form()) { send(form(), 'close'); }
+    sendWaiting();
+    if (form() && (waiting !== null || stored(waitingName(new URL(form().action).pathname)) !== null)) {
+      freshToken(form()).then(function () { send(form(), 'close'); }).catch(function () { later(form(), 'close'); });
+    }
   });
   start(false);
+  keepSheets();
+  sendWaiting();
+  sendOwn();
 })();

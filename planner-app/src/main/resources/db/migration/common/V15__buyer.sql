@@ -6,6 +6,7 @@ create table unit_return (
     truck varchar(60) not null,
     cylinder integer not null,
     fitted_on date not null,
+    fitting integer not null,
     document varchar(60) not null,
     sent_on date not null,
     sent_by varchar(60) not null,
@@ -15,7 +16,7 @@ create table unit_return (
     credit numeric(17, 4),
     reason varchar(2000) not null,
     primary key (id),
-    constraint unit_return_one1 unique (truck, fitted_on, cylinder, what),
+    constraint unit_return_one1 unique (truck, fitted_on, cylinder, fitting, what),
     constraint unit_return_of1 foreign key (truck) references truck (truck),
     constraint unit_return_fits1 check (what in ('CORE', 'CLAIM')),
     constraint unit_return_fits2 check ((settled_on is null) = (credit is null))

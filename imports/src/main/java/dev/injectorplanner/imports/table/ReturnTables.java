@@ -26,14 +26,17 @@ final class ReturnTables {
                 .optional("settled_by", CellKinds.TEXT, UnitReturn::settledBy, "who recorded the answer")
                 .optional("credit", CellKinds.MONEY, UnitReturn::credit, "credited; 0: refused; empty: open")
                 .optional("reason", CellKinds.TEXT, UnitReturn::reason, "why it was refused, or a remark")
+                .optional(
+                        "fitting", CellKinds.WHOLE, UnitReturn::fitting, "which fitting of that day; empty: the first")
                 .key(
-                        List.of("what", "truck", "cylinder", "fitted_on"),
-                        r -> List.of(r.what(), r.truck(), r.cylinder(), r.fittedOn()))
+                        List.of("what", "truck", "cylinder", "fitted_on", "fitting"),
+                        r -> List.of(r.what(), r.truck(), r.cylinder(), r.fittedOn(), r.fitting()))
                 .made(v -> new UnitReturn(
                         v.get("what"),
                         v.get("truck"),
                         v.get("cylinder"),
                         v.get("fitted_on"),
+                        v.or("fitting", 1),
                         v.get("document"),
                         v.get("sent_on"),
                         v.get("sent_by"),

@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.closeout;
 
+import dev.injectorplanner.app.bayjob.BayJobRows;
 import dev.injectorplanner.app.closeout.CloseOut.Done;
 import dev.injectorplanner.app.closeout.CloseOut.ReadBack;
 import dev.injectorplanner.app.closeout.CloseOut.Taken;
@@ -60,6 +61,11 @@ final class CloseOutWork {
         List<Taken> taken = stock(checked, remarks);
         CloseOut made = made(id, checked, before, why, read, remarks, taken);
         rows.insert(made);
+        if (before == null) {
+            BayJobRows.closedOut(connection, made.truck(), id, at, by);
+        } else {
+            BayJobRows.corrected(connection, before.id(), id);
+        }
         CloseOutEnded ended = new CloseOutEnded(connection, id);
         for (NewInjector injector : checked.injectors()) {
             shelf(checked, injector, id, ended);

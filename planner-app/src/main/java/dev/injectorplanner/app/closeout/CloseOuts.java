@@ -1,9 +1,11 @@
 package dev.injectorplanner.app.closeout;
 
 import dev.injectorplanner.app.alert.ClearedAlerts;
+import dev.injectorplanner.app.bayjob.BayJobRows;
 import dev.injectorplanner.app.entry.EntryProblem;
 import dev.injectorplanner.app.entry.EntryProblems;
 import dev.injectorplanner.app.entry.RefusedEntryException;
+import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.app.stock.StockInjectorRows;
 import dev.injectorplanner.app.store.StockCause;
 import dev.injectorplanner.app.store.Store;
@@ -78,6 +80,23 @@ public final class CloseOuts {
      * @throws RefusedEntryException with all that is wrong; also where another correction came first
      */
     public Saved correct(long id, CloseOutEntry entry, String why, Instant at, String by, LocalDate today) {
+        return correct(id, entry, why, at, by, today, Set.of());
+    }
+
+    /**
+     * Two injectors went into each other's cylinder: the record is corrected, all else of it stays.
+     *
+     * @throws RefusedEntryException where nothing was fitted in one of them, or something was built on it
+     */
+    public Saved changeOver(CloseOut kept, int first, int second, Instant at, String by, LocalDate today) {
+        CloseOutEntry entry = ChangedOver.of(kept, first, second);
+        String why = "injectors of cylinders " + first + " and " + second + " were changed over";
+        return correct(kept.id(), entry, why, at, by, today, Set.of(first, second));
+    }
+
+    /** @param freed cylinders whose injectors may go into others than their kit says */
+    private Saved correct(
+            long id, CloseOutEntry entry, String why, Instant at, String by, LocalDate today, Set<Integer> freed) {
         requireKey(entry);
         requireReason("reason for the correction", why);
         return store.inJointTransaction((connection, writer) -> {
@@ -90,6 +109,11 @@ public final class CloseOuts {
             CloseOut before = standing(rows, id, entry.truck());
             givenBack(writer, before, "corrected: " + why.strip(), at, by);
             new CloseOutUndo(connection, writer).undo(before);
+            for (StockInjector each : StockInjectorRows.boundTo(connection, entry.truck())) {
+                if (freed.contains(each.cylinder())) {
+                    StockInjectorRows.release(connection, each.id());
+                }
+            }
             Checked checked = new EntryCheck(connection, writer, entry, before).check(at, today);
             CloseOut made = new CloseOutWork(connection, writer, at, by).write(checked, before, why);
             Set<Integer> changed = new TreeSet<>(before.fitted());
@@ -117,6 +141,7 @@ public final class CloseOuts {
             refuseSentBack(connection, before, new TreeSet<>(before.fitted()));
             givenBack(writer, before, "voided: " + why.strip(), at, by);
             new CloseOutUndo(connection, writer).undo(before);
+            BayJobRows.openAgain(connection, truck, id);
             rows.markVoid(id, new CloseOut.Voided(at, by, why.strip()));
             ClearedAlerts.openAgain(connection, reopened(before, List.of(), at, by, "the close-out was voided"));
             CloseOutNotes.voided(connection, at, by, before, why.strip());
@@ -205,6 +230,12 @@ public final class CloseOuts {
     /** One version. */
     public Optional<CloseOut> find(long id) {
         return store.inJointTransaction((connection, writer) -> new CloseOutRows(connection).find(id));
+    }
+
+    /** Those of a depot that hold, entered since a moment, the newest first. */
+    public List<CloseOut> listSince(String depot, Instant moment) {
+        return store.inJointTransaction((connection, writer) -> new CloseOutRows(connection)
+                .since(depot, moment).stream().filter(CloseOut::holds).toList());
     }
 
     /**

@@ -55,6 +55,7 @@ import picocli.CommandLine.TypeConversionException;
             JobsCommand.class,
             BackupCommand.class,
             RestoreCommand.class,
+            MoveCommand.class,
             UserCommand.class
         })
 public final class PlannerCommand {

@@ -12,11 +12,13 @@ import dev.injectorplanner.app.wiring.ProviderSettings;
 import dev.injectorplanner.core.check.InvalidValueException;
 import java.io.PrintWriter;
 import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -71,9 +73,19 @@ final class ServeCommand implements Callable<Integer> {
             description = "Shows the demo fleet on its own date, with one-time sign-ins, on this machine only.")
     private boolean demo;
 
+    @Option(
+            names = "--first-password-file",
+            paramLabel = "FILE",
+            description = "At the first start, write the password to this file, readable by its owner only, instead of"
+                    + " showing it. For a service, whose output is kept in a log.")
+    private @Nullable Path firstPassword;
+
     @Override
     public Integer call() throws InterruptedException {
         Listening listening = listening();
+        if (firstPassword != null) {
+            FirstPasswordFile.requireFolder(firstPassword);
+        }
         var jobs = settings.jobs();
         var provider = settings.provider();
         StoreSettings place = demo ? DemoServing.place(store, listening) : store.settings();
@@ -123,8 +135,15 @@ final class ServeCommand implements Callable<Integer> {
         }
     }
 
-    private static void firstSignIn(People people, PrintWriter out) {
+    private void firstSignIn(People people, PrintWriter out) {
         people.findFirstPassword().ifPresent(password -> {
+            Path file = firstPassword;
+            if (file != null) {
+                FirstPasswordFile.write(file, password);
+                out.println("First start. Sign in as " + People.FIRST + " with the password in " + file
+                        + ", to be changed at sign-in. Then delete that file.");
+                return;
+            }
             out.println("First start. Sign in as " + People.FIRST + " with this password, to be changed at sign-in:");
             out.println("  " + password);
             out.println("It is shown only once. Lost? Stop the program and set another: user password " + People.FIRST);

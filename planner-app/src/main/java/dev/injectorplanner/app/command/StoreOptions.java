@@ -97,7 +97,7 @@ final class StoreOptions {
         return all.isEmpty() ? null : all.get(0);
     }
 
-    private static String environment(String name) {
+    static String environment(String name) {
         String value = System.getenv(name);
         return value == null ? "" : value;
     }

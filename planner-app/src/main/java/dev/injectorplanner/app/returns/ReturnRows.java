@@ -15,6 +15,7 @@ final class ReturnRows {
                 row.getString("truck"),
                 row.getInt("cylinder"),
                 row.getObject("fitted_on", LocalDate.class),
+                row.getInt("fitting"),
                 row.getString("document"),
                 row.getObject("sent_on", LocalDate.class),
                 row.getString("sent_by"),

@@ -187,6 +187,7 @@ public final class Returns {
                 unit.truck(),
                 unit.cylinder(),
                 unit.fittedOn(),
+                unit.fitting(),
                 number,
                 day,
                 shortened(by),
@@ -203,8 +204,7 @@ public final class Returns {
 
     private static FittedInjector fitted(StoreWriter writer, Unit unit) {
         return writer.ofTrucks(FittedInjector.class, List.of(unit.truck())).stream()
-                .filter(row ->
-                        row.cylinder() == unit.cylinder() && row.fittedOn().equals(unit.fittedOn()))
+                .filter(unit::is)
                 .findFirst()
                 .orElseThrow(() ->
                         new InvalidValueException("unit", unit, "is not on record", "open the cores and claims again"));
@@ -219,7 +219,7 @@ public final class Returns {
 
     private static void requireNew(StoreWriter writer, What what, Unit unit) {
         for (UnitReturn row : writer.ofTrucks(UnitReturn.class, List.of(unit.truck()))) {
-            if (row.isOf(what, unit.truck(), unit.cylinder(), unit.fittedOn())) {
+            if (unit.is(what, row)) {
                 throw new InvalidValueException(
                         "unit", unit, "was sent on " + row.sentOn() + " with " + row.document(), "leave it out");
             }
@@ -228,7 +228,7 @@ public final class Returns {
 
     private static UnitReturn open(StoreWriter writer, What what, Unit unit) {
         UnitReturn there = writer.ofTrucks(UnitReturn.class, List.of(unit.truck())).stream()
-                .filter(row -> row.isOf(what, unit.truck(), unit.cylinder(), unit.fittedOn()))
+                .filter(row -> unit.is(what, row))
                 .findFirst()
                 .orElseThrow(() ->
                         RefusedEntryException.of("unit", unit + ": was not sent", "open the cores and claims again"));

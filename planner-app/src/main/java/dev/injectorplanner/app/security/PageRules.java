@@ -15,9 +15,16 @@ final class PageRules {
         SignInPage.SIGN_IN,
         "/actuator/health",
         "/planner.css",
+        "/office.css",
+        "/find.js",
         "/icon.svg",
         "/script/**",
         "/bay.js",
+        "/bay.css",
+        "/bay-paper.css",
+        "/scan.js",
+        "/bay-worker.js",
+        "/zxing/**",
         "/board.js",
         CalendarPage.PATH + "*.ics"
     };

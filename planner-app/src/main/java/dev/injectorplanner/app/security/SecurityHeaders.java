@@ -6,15 +6,16 @@ import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWrite
 
 /** What a browser is told to refuse. Pages have no script and no style within themselves, and need nothing from elsewhere. */
 final class SecurityHeaders {
-    static final String CONTENT = "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self' data:;"
-            + " connect-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'";
+    static final String CONTENT =
+            "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self' data:; worker-src 'self';"
+                    + " connect-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'";
 
     private SecurityHeaders() {}
 
     static void set(HeadersConfigurer<HttpSecurity> headers) {
         headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT))
                 .referrerPolicy(policy -> policy.policy(ReferrerPolicy.SAME_ORIGIN))
-                .permissionsPolicyHeader(policy -> policy.policy("camera=(), geolocation=(), microphone=()"))
+                .permissionsPolicyHeader(policy -> policy.policy("camera=(self), geolocation=(), microphone=()"))
                 .crossOriginOpenerPolicy(policy -> policy.policy(
                         org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter
                                 .CrossOriginOpenerPolicy.SAME_ORIGIN));

@@ -27,6 +27,19 @@ final class SupplySettings {
             SettingKind.NONE,
             (policy, kept) -> policy.withCoolant(policy.coolant().withProtectToC(number(kept))));
 
+    /** Not set: the only part of kind coolant. */
+    private static final SettingKind CONCENTRATE_PART = new SettingKind(
+            "concentrate-part",
+            SettingArea.COOLANT,
+            "Part number of concentrate",
+            "a container of it goes on the order list; empty: the only part of kind coolant",
+            Measure.TEXT,
+            0,
+            0,
+            List.of(),
+            SettingKind.NONE,
+            (policy, kept) -> policy.withCoolant(policy.coolant().withConcentratePart(kept)));
+
     static final List<SettingKind> LIST = List.of(
             figure(
                     "service-level",
@@ -133,6 +146,7 @@ final class SupplySettings {
                     10_000,
                     COOLANT.concentrateContainerLitres(),
                     coolant(CoolantRules::withConcentrateContainerLitres)),
+            CONCENTRATE_PART,
             figure(
                     "water-container",
                     SettingArea.COOLANT,

@@ -1,5 +1,7 @@
 package dev.injectorplanner.app.stock;
 
+import dev.injectorplanner.app.bayjob.BayJob;
+import dev.injectorplanner.app.bayjob.BayJobs;
 import dev.injectorplanner.app.entry.KnownFleet;
 import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.plans.KeptPlans;
@@ -21,10 +23,12 @@ import java.util.Set;
 public final class Kits {
     private final Store store;
     private final KeptPlans plans;
+    private final BayJobs jobs;
 
     public Kits(Store store, KeptPlans plans) {
         this.store = store;
         this.plans = plans;
+        this.jobs = new BayJobs(store);
     }
 
     /**
@@ -33,7 +37,7 @@ public final class Kits {
      * @throws RefusedEntryException where it is allocated to another, does not fit, or the cylinder has one or no visit
      */
     public void bind(String depot, long injector, String truck, int cylinder, Instant at, String by) {
-        List<Integer> planned = planned(depot, truck);
+        List<Integer> planned = wanted(depot, truck);
         store.inJointTransaction((connection, writer) -> {
             StockInjectorRows.takeTurn(connection);
             StockInjector there = SerialisedStock.there(connection, depot, injector);
@@ -74,7 +78,7 @@ public final class Kits {
      * @return how many cylinders still lack one
      */
     public int fill(String depot, String truck, Instant at, String by) {
-        List<Integer> planned = planned(depot, truck);
+        List<Integer> planned = wanted(depot, truck);
         if (planned.isEmpty()) {
             throw refused("truck " + truck + ": is not in any planned visit of " + depot, "choose a truck in the plan");
         }
@@ -119,6 +123,41 @@ public final class Kits {
             StockNotes.released(connection, at, by, there);
             return there;
         });
+    }
+
+    /**
+     * Two injectors of a truck's kit lie in each other's cylinder: each is allocated to where it is.
+     *
+     * @throws RefusedEntryException where one of the cylinders has none in the kit
+     */
+    public void changeOver(String depot, String truck, int first, int second, Instant at, String by) {
+        store.inJointTransaction((connection, writer) -> {
+            StockInjectorRows.takeTurn(connection);
+            StockInjector one = inKit(connection, depot, truck, first);
+            StockInjector other = inKit(connection, depot, truck, second);
+            StockInjectorRows.release(connection, one.id());
+            StockInjectorRows.release(connection, other.id());
+            StockInjectorRows.bind(connection, one.id(), truck, second, at, by);
+            StockInjectorRows.bind(connection, other.id(), truck, first, at, by);
+            StockNotes.bound(
+                    connection, at, by, truck, List.of(StockNotes.bound(second, one), StockNotes.bound(first, other)));
+            return true;
+        });
+    }
+
+    private static StockInjector inKit(Connection connection, String depot, String truck, int cylinder)
+            throws SQLException {
+        return StockInjectorRows.boundTo(connection, truck).stream()
+                .filter(row -> row.isFor(truck, cylinder) && row.depot().equals(depot))
+                .findFirst()
+                .orElseThrow(() -> refused(
+                        "truck " + truck + ", cylinder " + cylinder + ": has no injector in its kit",
+                        "allocate one on the page of kits first"));
+    }
+
+    /** Cylinders of the job that is open at a truck, else of its planned visit. */
+    private List<Integer> wanted(String depot, String truck) {
+        return jobs.findOpen(truck).map(BayJob::cylinders).orElseGet(() -> planned(depot, truck));
     }
 
     private List<Integer> planned(String depot, String truck) {

@@ -13,7 +13,7 @@ import org.flywaydb.core.api.FlywayException;
 /** The schema of a store: which version it has, and how it becomes the newest. */
 final class Schema {
     /** Tables that a person fills first; a store in which all are empty holds nothing yet. */
-    private static final List<String> FIRST_FILLED = List.of("depot", "part", "engine_family", "duty_group", "person");
+    static final List<String> FIRST_FILLED = List.of("depot", "part", "engine_family", "duty_group", "person");
 
     /** Number of the database's lock under which one node at a time upgrades; any number, but always the same. */
     private static final long UPGRADE_LOCK = 7_315_220_140L;

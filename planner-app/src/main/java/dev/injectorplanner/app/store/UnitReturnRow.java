@@ -34,6 +34,8 @@ class UnitReturnRow implements Row<UnitReturn> {
     @Column(nullable = false)
     private LocalDate fittedOn;
 
+    private int fitting;
+
     @Column(nullable = false, length = 60)
     private String document;
 
@@ -64,6 +66,7 @@ class UnitReturnRow implements Row<UnitReturn> {
         this.truck = row.truck();
         this.cylinder = row.cylinder();
         this.fittedOn = row.fittedOn();
+        this.fitting = row.fitting();
         this.document = row.document();
         this.sentOn = row.sentOn();
         this.sentBy = row.sentBy();
@@ -77,7 +80,7 @@ class UnitReturnRow implements Row<UnitReturn> {
     @Override
     public UnitReturn row() {
         return new UnitReturn(
-                what, truck, cylinder, fittedOn, document, sentOn, sentBy, amount, settledOn, settledBy, credit,
-                reason);
+                what, truck, cylinder, fittedOn, fitting, document, sentOn, sentBy, amount, settledOn, settledBy,
+                credit, reason);
     }
 }

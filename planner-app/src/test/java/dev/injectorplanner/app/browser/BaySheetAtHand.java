@@ -12,9 +12,9 @@ final class BaySheetAtHand {
         this.page = page;
     }
 
-    /** The cylinders that the visit is for, whose parts of the sheet stand open. */
+    /** The cylinders that the visit is for, that the sheet asks for. */
     List<Integer> planned() {
-        return page.locator("details.cyl-card[open][id^=cyl-]").all().stream()
+        return page.locator("details.cyl-card[data-planned]").all().stream()
                 .map(card -> Integer.valueOf(card.getAttribute("id").substring("cyl-".length())))
                 .toList();
     }
@@ -27,29 +27,42 @@ final class BaySheetAtHand {
         page.locator("[name='" + name + "'][value='" + value + "']").check();
     }
 
+    /** Opens a part of the sheet that is folded. */
+    void open(String fold) {
+        page.locator(fold)
+                .evaluateAll(
+                        "all => { for (let at = all[0]; at; at = at.parentElement && at.parentElement.closest('details')) { at.open = true; } }");
+    }
+
     void fitted(int cylinder, String serial, String code) {
         String of = "c" + cylinder + ".";
-        choose(of + "fate", "fitted");
+        open("#cyl-" + cylinder);
+        if (page.locator("#cyl-" + cylinder + "[data-planned]").count() == 0) {
+            choose(of + "fate", "fitted");
+        }
         choose(of + "found", "WORN");
         field(of + "serial").fill(serial);
         field(of + "code").fill(code);
         if (page.locator("[name='" + of + "origin']").count() > 0) { // an injector out of the kit has its origin
+            open("#cyl-" + cylinder + " details");
             choose(of + "origin", "REMAN");
         }
-        field(of + "programmed").check();
-        field(of + "compared").check();
+        field(of + "coded").check();
     }
 
     void notDone(int cylinder, String why) {
+        open("#cyl-" + cylinder + " details");
         choose("c" + cylinder + ".fate", "left");
         field("c" + cylinder + ".reason").fill(why);
     }
 
     void hours(String hours) {
+        open("details:has(> #in-e)");
         field("labourHours").fill(hours);
     }
 
     void extras(String words) {
+        open("details:has(> #in-e)");
         field("extras").fill(words);
     }
 

@@ -348,6 +348,42 @@ abstract class ShopLoopContract {
                 .containsExactly(UnitReturn.State.CREDITED, UnitReturn.State.REFUSED);
     }
 
+    /** One that was dead on arrival and the one that stayed: two old units are owed, and one claim is not the other's. */
+    @Test
+    void twoFittingsOfADayAreTwoCores() {
+        LocalDate day = DAY.minusDays(10);
+        int before = owed();
+        FittedInjector dead = new FittedInjector(
+                "T-2",
+                4,
+                "INJ-4R",
+                "D4",
+                "D004",
+                Origin.REMAN,
+                day,
+                null,
+                null,
+                day,
+                null,
+                null,
+                dev.injectorplanner.core.fleet.Found.FAILED,
+                1);
+        FittedInjector stays = new FittedInjector(
+                "T-2", 4, "INJ-4R", "N4", "N004", Origin.REMAN, day, null, null, null, null, null, null, 2);
+        store.inJointTransaction(
+                (connection, writer) -> writer.merge(FittedInjector.class, List.of(dead, stays), true));
+        assertThat(owed()).isEqualTo(before + 2);
+        returns.ship("k", List.of(new Unit("T-2", 4, day, 1)), DAY, NOW, "Kim");
+        assertThat(owed()).isEqualTo(before + 1);
+        returns.ship("l", List.of(new Unit("T-2", 4, day, 2)), DAY, NOW, "Kim");
+        assertThat(owed()).isEqualTo(before);
+        assertThatThrownBy(() -> returns.claim("c", new Unit("T-2", 4, day, 2), BigDecimal.ONE, DAY, NOW, "Kim"))
+                .isInstanceOf(RefusedEntryException.class)
+                .hasMessageContaining("was not found failed");
+        assertThat(returns.claim("d", new Unit("T-2", 4, day, 1), new BigDecimal("410"), DAY, NOW, "Kim"))
+                .startsWith("CL-");
+    }
+
     @Test
     void aShipmentTakenBackIsOwedAsBefore() {
         fit(1, DAY.minusDays(10));

@@ -191,7 +191,7 @@ final class AuditedShop {
                 FittedInjector.class,
                 List.of(reman(1, null), reman(2, null), reman(4, OneOfEach.DAY.minusDays(3))),
                 true));
-        String one = "1\t" + FITTED + "\tT-2";
+        String one = "1\t" + FITTED + "\t1\tT-2";
         page("/returns/ship", Role.STOREMAN, "/returns", "ship cores", "key", "r1", "unit", one);
         page(
                 "/returns/answer",
@@ -232,7 +232,7 @@ final class AuditedShop {
                 "key",
                 "r5",
                 "unit",
-                "4\t" + FITTED + "\tT-2",
+                "4\t" + FITTED + "\t1\tT-2",
                 "amount",
                 "410");
     }

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
  * defect is learned in {@code core.defect}.
  */
 public enum Sign {
-    /** Faults of the cylinder on one day of the last 60. */
+    /** Faults of the cylinder on one day of the last 60, those of its circuit on any number of days among them. */
     ONE_FAULT("a fault on one day"),
     /** Faults of the cylinder on two days or more of the last 60. */
     FAULTS("faults on several days"),

@@ -33,6 +33,7 @@ public final class TruckSigns {
     }
 
     private final List<TreeSet<Long>> faults = new ArrayList<>();
+    private final List<TreeSet<Long>> circuits = new ArrayList<>();
     private final List<List<Tested>> balance = new ArrayList<>();
     private final List<List<Tested>> flow = new ArrayList<>();
     private final TreeSet<Long> rail = new TreeSet<>();
@@ -42,6 +43,7 @@ public final class TruckSigns {
         zone = index.depot(truck.depot()).timeZone();
         for (int cylinder = 0; cylinder < CYLINDERS; cylinder++) {
             faults.add(new TreeSet<>());
+            circuits.add(new TreeSet<>());
             balance.add(new ArrayList<>());
             flow.add(new ArrayList<>());
         }
@@ -52,7 +54,7 @@ public final class TruckSigns {
                 continue; // the wiring's, not the injector's
             }
             if (cylinder != null) {
-                addDays(faults.get(cylinder), fault);
+                addDays((fault.code().electrical() ? circuits : faults).get(cylinder), fault);
             } else if (fault.code().meaning().isFuelEvent()) {
                 addDays(rail, fault);
             }
@@ -98,8 +100,7 @@ public final class TruckSigns {
         long now = day.toEpochDay();
         long first = fittedOn.toEpochDay() + 1;
         long from = Math.max(now - FAULT_DAYS + 1, first);
-        int faultDays =
-                from > now ? 0 : faults.get(cylinder).subSet(from, now + 1).size();
+        int faultDays = from > now ? 0 : faultDays(cylinder, from, now + 1);
         if (faultDays > 0) {
             signs.add(faultDays == 1 ? Sign.ONE_FAULT : Sign.FAULTS);
         }
@@ -111,6 +112,17 @@ public final class TruckSigns {
             signs.add(Sign.RAIL);
         }
         return signs;
+    }
+
+    /**
+     * Days of faults, those of the circuit counted as one: an intermittent contact reports again and again, and its second day
+     * says no more of the injector than its first.
+     */
+    private int faultDays(int cylinder, long from, long until) {
+        TreeSet<Long> days = faults.get(cylinder);
+        int seen = days.subSet(from, until).size();
+        boolean more = circuits.get(cylinder).subSet(from, until).stream().anyMatch(day -> !days.contains(day));
+        return seen + (more ? 1 : 0);
     }
 
     private static boolean lastIsOver(List<Tested> tests, long from, long until) {
@@ -136,9 +148,11 @@ public final class TruckSigns {
         long first = after.toEpochDay() + 1;
         long end = Math.min(until.toEpochDay() + 1, first + 7L * weeks);
         if (end > first) {
-            for (long day : faults.get(cylinder).subSet(first, end)) {
-                int week = (int) ((day - first) / 7);
-                faultDays[week] = (byte) Math.min(SignTrack.MOST_FAULT_DAYS, faultDays[week] + 1);
+            for (int week = 0; week < weeks; week++) {
+                long from = first + 7L * week;
+                long to = Math.min(end, from + 7);
+                faultDays[week] =
+                        from >= to ? 0 : (byte) Math.min(SignTrack.MOST_FAULT_DAYS, faultDays(cylinder, from, to));
             }
             for (long day : rail.subSet(first, end)) {
                 railed[(int) ((day - first) / 7)] = true;

@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param concentrateContainerLitres what a container of concentrate holds
  * @param waterContainerLitres what a container of water holds
  * @param wasteContainerLitres what a waste container takes
+ * @param concentratePart part number under which a container of concentrate is ordered, or null for the only part of
+ *     kind coolant in the parts table
  */
 @RecordBuilder
 @RecordBuilder.Options(addClassRetainedGenerated = true)
@@ -24,7 +26,8 @@ public record CoolantRules(
         double lostShare,
         double concentrateContainerLitres,
         double waterContainerLitres,
-        double wasteContainerLitres)
+        double wasteContainerLitres,
+        @Nullable String concentratePart)
         implements CoolantRulesBuilder.With {
     public CoolantRules {
         if (protectToC != null) {
@@ -34,6 +37,29 @@ public record CoolantRules(
         Require.positive("concentrate_container_l", concentrateContainerLitres);
         Require.positive("water_container_l", waterContainerLitres);
         Require.positive("waste_container_l", wasteContainerLitres);
+        if (concentratePart != null) {
+            Require.text("concentrate_part", concentratePart);
+        }
+    }
+
+    /** Rules that name no part for concentrate. */
+    public CoolantRules(
+            boolean renew,
+            @Nullable Double protectToC,
+            boolean anyStrength,
+            double lostShare,
+            double concentrateContainerLitres,
+            double waterContainerLitres,
+            double wasteContainerLitres) {
+        this(
+                renew,
+                protectToC,
+                anyStrength,
+                lostShare,
+                concentrateContainerLitres,
+                waterContainerLitres,
+                wasteContainerLitres,
+                null);
     }
 
     /** Put back, each family's strength, a twentieth lost, 20 l cans of concentrate and water, 60 l waste drums. */

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param part the reman part that was fitted
  * @param supplier who wants the old unit
  * @param fittedOn day it was fitted, from which the days count
+ * @param fitting which of that cylinder's fittings of that day, from 1
  * @param oldSerial serial of the unit that came out, or null where unknown
  * @param deposit deposit at stake
  * @param lastDay last day to send it
@@ -27,13 +28,19 @@ public record CoreOwed(
         String part,
         String supplier,
         LocalDate fittedOn,
+        int fitting,
         @Nullable String oldSerial,
         BigDecimal deposit,
         LocalDate lastDay,
         int daysLeft,
         CoreState state) {
+    public CoreOwed {
+        fitting = Math.max(1, fitting); // plans kept before there were several a day have none
+    }
+
     /** By the last day, then by truck and cylinder. */
     public static final Comparator<CoreOwed> MOST_URGENT = Comparator.comparing(CoreOwed::lastDay)
             .thenComparing(CoreOwed::truck)
-            .thenComparing(CoreOwed::cylinder);
+            .thenComparing(CoreOwed::cylinder)
+            .thenComparing(CoreOwed::fitting);
 }

@@ -55,6 +55,7 @@ public final class CoresOwed {
                 injector.part(),
                 part.supplier(),
                 injector.fittedOn(),
+                injector.fitting(),
                 oldSerial(index, injector),
                 part.coreDeposit(),
                 lastDay,

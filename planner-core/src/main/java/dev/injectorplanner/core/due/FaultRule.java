@@ -10,20 +10,27 @@ import dev.injectorplanner.core.usage.InjectorAge;
 import java.time.LocalDate;
 import java.util.stream.Collectors;
 
-/** Faults of one cylinder within a window, since its injector went in, counted as {@link Occurrences} does. */
+/**
+ * Faults of one cylinder within a window, since its injector went in, counted as {@link Occurrences} does. Faults of its circuit
+ * and others are counted apart: a circuit that faults as often as the limit asks for a look at harness and connector first, not
+ * for an injector. Common practice: an open or shorted circuit is the wiring more often than the coil.
+ */
 final class FaultRule {
     private FaultRule() {}
 
     static void apply(TruckCheck truck, InjectorAge age) {
-        truck.rule(RuleKind.FAULTS).ifPresent(rule -> faults(truck, age, rule));
+        truck.rule(RuleKind.FAULTS).ifPresent(rule -> {
+            faults(truck, age, rule, false);
+            faults(truck, age, rule, true);
+        });
     }
 
-    private static void faults(TruckCheck truck, InjectorAge age, DueRule rule) {
+    private static void faults(TruckCheck truck, InjectorAge age, DueRule rule, boolean circuit) {
         Integer cylinder = age.cylinder();
         Occurrences seen = new Occurrences();
         LocalDate reached = null;
         for (Dated<Fault> fault : truck.faults) {
-            if (!cylinder.equals(fault.row().cylinder())) {
+            if (!cylinder.equals(fault.row().cylinder()) || fault.row().code().electrical() != circuit) {
                 continue;
             }
             boolean counts = fault.day().isAfter(age.fittedOn()) && !truck.isAnswered(fault);
@@ -37,14 +44,17 @@ final class FaultRule {
             }
         }
         if (reached != null) {
+            String what = circuit
+                    ? Figures.count(seen.total(), "circuit fault", "circuit faults")
+                    : Figures.count(seen.total(), "fault", "faults");
             truck.due(
                     age.cylinder(),
                     DueKind.FAULTS,
                     null,
-                    DueAction.REPLACE,
-                    Figures.count(seen.total(), "fault", "faults") + " of the cylinder in the last " + rule.window()
-                            + " days ("
-                            + seen.codes().stream().map(FaultRule::inWords).collect(Collectors.joining("; ")) + ")",
+                    circuit ? DueAction.INSPECT : DueAction.REPLACE,
+                    what + " of the cylinder in the last " + rule.window() + " days ("
+                            + seen.codes().stream().map(FaultRule::inWords).collect(Collectors.joining("; ")) + ")"
+                            + (circuit ? "; harness and connector before the injector" : ""),
                     Figures.whole(rule.limit()) + " in " + rule.window() + " days",
                     rule.source(),
                     reached);

@@ -163,7 +163,7 @@ public final class FleetIndex {
     /** How the core or the claim of a unit was sent; empty where it was not. */
     public Optional<UnitReturn> findReturn(UnitReturn.What what, FittedInjector unit) {
         return returns.getOrDefault(unit.truck(), List.of()).stream()
-                .filter(each -> each.isOf(what, unit.truck(), unit.cylinder(), unit.fittedOn()))
+                .filter(each -> each.isOf(what, unit.truck(), unit.cylinder(), unit.fittedOn(), unit.fitting()))
                 .findFirst();
     }
 }

@@ -65,6 +65,7 @@ final class FleetOrder {
     static final Comparator<UnitReturn> RETURNS = comparing(UnitReturn::truck)
             .thenComparing(UnitReturn::fittedOn)
             .thenComparing(UnitReturn::cylinder)
+            .thenComparing(UnitReturn::fitting)
             .thenComparing(UnitReturn::what);
     static final Comparator<TaskDone> TASKS_DONE =
             comparing(TaskDone::truck).thenComparing(TaskDone::task).thenComparing(TaskDone::doneOn);

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param cylinder the cylinder, from 1
  * @param fittedOn of a core: the day the reman unit was fitted for which the old one is owed; of a claim: the day the unit
  *     was fitted that failed
+ * @param fitting which of that cylinder's fittings of that day, from 1
  * @param document number of the return note or of the claim
  * @param sentOn day it was sent
  * @param sentBy who sent it
@@ -28,6 +29,7 @@ public record UnitReturn(
         String truck,
         int cylinder,
         LocalDate fittedOn,
+        int fitting,
         String document,
         LocalDate sentOn,
         String sentBy,
@@ -52,6 +54,7 @@ public record UnitReturn(
     public UnitReturn {
         truck = Require.name("truck", truck);
         Require.within("cylinder", cylinder, 1, EngineFamily.MOST_CYLINDERS);
+        Require.within("fitting", fitting, 1, FittedInjector.MOST_A_DAY);
         document = Require.name("document", document);
         sentBy = Require.name("sent_by", sentBy);
         amount = Require.money("amount", amount);
@@ -78,18 +81,41 @@ public record UnitReturn(
         }
     }
 
+    /** Of the first fitting of its day. */
+    public UnitReturn(
+            What what,
+            String truck,
+            int cylinder,
+            LocalDate fittedOn,
+            String document,
+            LocalDate sentOn,
+            String sentBy,
+            BigDecimal amount,
+            @Nullable LocalDate settledOn,
+            @Nullable String settledBy,
+            @Nullable BigDecimal credit,
+            String reason) {
+        this(
+                what, truck, cylinder, fittedOn, 1, document, sentOn, sentBy, amount, settledOn, settledBy, credit,
+                reason);
+    }
+
     public State state() {
         return credit == null ? State.SENT : credit.signum() > 0 ? State.CREDITED : State.REFUSED;
     }
 
     /** Whether it is of a unit. */
-    public boolean isOf(What other, String ofTruck, int ofCylinder, LocalDate ofFittedOn) {
-        return what == other && truck.equals(ofTruck) && cylinder == ofCylinder && fittedOn.equals(ofFittedOn);
+    public boolean isOf(What other, String ofTruck, int ofCylinder, LocalDate ofFittedOn, int ofFitting) {
+        return what == other
+                && truck.equals(ofTruck)
+                && cylinder == ofCylinder
+                && fittedOn.equals(ofFittedOn)
+                && fitting == ofFitting;
     }
 
     /** The same with the supplier's answer. */
     public UnitReturn settled(LocalDate day, String by, BigDecimal credited, String why) {
         return new UnitReturn(
-                what, truck, cylinder, fittedOn, document, sentOn, sentBy, amount, day, by, credited, why);
+                what, truck, cylinder, fittedOn, fitting, document, sentOn, sentBy, amount, day, by, credited, why);
     }
 }

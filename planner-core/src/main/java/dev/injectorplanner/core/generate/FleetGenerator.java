@@ -123,14 +123,23 @@ public final class FleetGenerator {
     /** Some of everything on every shelf, by the depot's bays; dear parts are kept short. */
     private List<StockLine> stock() {
         Draws draws = Draws.of(spec.seed(), SHELVES);
+        Draws cans = Draws.of(spec.seed(), SHELVES - 2);
         List<StockLine> lines = new ArrayList<>();
         for (Depot depot : spec.catalogue().depots()) {
             for (Part part : spec.catalogue().parts()) {
-                int pieces = part.kind() == PartKind.INJECTOR ? draws.whole(1, 5) : draws.whole(8, 40);
+                int pieces = pieces(part.kind(), draws, cans);
                 lines.add(new StockLine(depot.depot(), part.part(), pieces * depot.bays()));
             }
         }
         return lines;
+    }
+
+    private static int pieces(PartKind kind, Draws draws, Draws cans) {
+        return switch (kind) {
+            case INJECTOR -> draws.whole(1, 5);
+            case COOLANT -> cans.whole(0, 1);
+            default -> draws.whole(8, 40);
+        };
     }
 
     /** For each depot and injector part an order that came and one that is on its way. */

@@ -32,7 +32,8 @@ final class MadeUpParts {
                 plain("KX-1021", "intake gasket set", PartKind.SEAL, "58.00", 6, 12, 1),
                 plain("KX-1022", "exhaust gas cooler gasket", PartKind.SEAL, "27.50", 10, 20, 1),
                 plain("KX-1030", "fuel filter", PartKind.FILTER, "22.00", 3, 6, 6),
-                plain("KX-1040", "bore cleaner, can", PartKind.CLEANER, "9.40", 3, 6, 12));
+                plain("KX-1040", "bore cleaner, can", PartKind.CLEANER, "9.40", 3, 6, 12),
+                plain("KX-1050", "coolant concentrate, 20 l can", PartKind.COOLANT, "68.00", 2, 5, 1));
     }
 
     private static Part injector(

@@ -115,7 +115,7 @@ final class OrderAdvice {
                 placed.add(new Placed(shelf, entry.getKey(), entry.getValue(), left, quantity));
                 left = quantity - wanted;
             } else {
-                left = -wanted;
+                left = Math.max(0, -wanted);
             }
         }
         return placed;

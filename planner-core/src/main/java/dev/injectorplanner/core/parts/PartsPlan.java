@@ -4,6 +4,8 @@ import dev.injectorplanner.core.allocation.Allocation;
 import dev.injectorplanner.core.allocation.PieceSource;
 import dev.injectorplanner.core.allocation.Shipment;
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.coolant.ConcentratePart;
+import dev.injectorplanner.core.coolant.CoolantPlan;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
@@ -91,7 +93,7 @@ public record PartsPlan(
             List<Visit> visits,
             FailureForecast forecast,
             PostponementCost moving) {
-        return of(index, today, weeks, rules, visits, forecast, moving, null);
+        return of(index, today, weeks, rules, visits, forecast, moving, null, null);
     }
 
     /**
@@ -99,6 +101,7 @@ public record PartsPlan(
      *
      * @param allocation which piece goes to which visit; null where nobody has shared it out yet: then visits take from
      *     their shelf by week, and what an order may not bring in time is told with a way out
+     * @param coolant what the visits draw, for the concentrate to order; null where none is ordered
      */
     public static PartsPlan of(
             FleetIndex index,
@@ -108,7 +111,8 @@ public record PartsPlan(
             List<Visit> visits,
             FailureForecast forecast,
             PostponementCost moving,
-            @Nullable Allocation allocation) {
+            @Nullable Allocation allocation,
+            @Nullable CoolantPlan coolant) {
         PartNeeds partNeeds = new PartNeeds(index, today, rules, allocation);
         ShortList shortList = new ShortList(index, today, rules, moving, partNeeds.supply());
         List<PartNeed> needs = new ArrayList<>();
@@ -122,6 +126,10 @@ public record PartsPlan(
                 }));
         if (allocation != null) {
             shipped(shortList, visits, allocation);
+        }
+        if (coolant != null) {
+            ConcentratePart.of(index, coolant.rules())
+                    .ifPresent(part -> needs.addAll(new ConcentrateNeeds(partNeeds.supply()).of(coolant, part)));
         }
         needs.sort(Comparator.comparing(PartNeed::depot)
                 .thenComparing(PartNeed::week)

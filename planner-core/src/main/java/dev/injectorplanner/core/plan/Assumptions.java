@@ -251,7 +251,7 @@ final class Assumptions {
         if (!unknown.isEmpty()) {
             add("parts missing from the parts table", "no lead time known, order today: " + firstOf(unknown), DEFAULT);
         }
-        rows.addAll(SupplyAssumptions.of(policy.orders(), policy.coolant(), parts));
+        rows.addAll(SupplyAssumptions.of(index, policy.orders(), policy.coolant(), parts));
         return this;
     }
 }

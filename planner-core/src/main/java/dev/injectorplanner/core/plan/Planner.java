@@ -148,7 +148,8 @@ public final class Planner {
         FleetRisk risk = learned.risk();
         List<FamilyInspection> inspections =
                 FamilyInspection.of(index, risk, learned.costs(), policy.inspectionHours());
-        PartsPlan parts = partsOf(draft, visits, forecast);
+        CoolantPlan coolant = CoolantPlan.of(index, visits, policy.coolant());
+        PartsPlan parts = partsOf(draft, visits, forecast, coolant);
         RecordsState records =
                 RecordsState.of(index, learned.usage(), risk.questions(), policy.staleReadingDays(), today);
         return new Plan(
@@ -171,7 +172,7 @@ public final class Planner {
                 parts,
                 CoresOwed.of(index, today),
                 WarrantyClaims.of(index, today),
-                CoolantPlan.of(index, visits, policy.coolant()),
+                coolant,
                 assumptions(learned, parts, inspections, records),
                 draft.safety().cases(),
                 risk.lives().changes(),
@@ -179,7 +180,7 @@ public final class Planner {
                 records);
     }
 
-    private static PartsPlan partsOf(Draft draft, List<Visit> visits, FailureForecast forecast) {
+    private static PartsPlan partsOf(Draft draft, List<Visit> visits, FailureForecast forecast, CoolantPlan coolant) {
         Learned learned = draft.learned();
         Policy policy = learned.policy();
         return new OrderDays(learned, draft.calendar())
@@ -191,7 +192,8 @@ public final class Planner {
                         visits,
                         forecast,
                         PostponementCost.perWeek(policy.orders()),
-                        draft.allocation()));
+                        draft.allocation(),
+                        coolant));
     }
 
     private static List<Assumption> assumptions(

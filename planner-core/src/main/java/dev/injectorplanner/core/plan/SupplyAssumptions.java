@@ -1,9 +1,11 @@
 package dev.injectorplanner.core.plan;
 
+import dev.injectorplanner.core.coolant.ConcentratePart;
 import dev.injectorplanner.core.coolant.CoolantMixer;
 import dev.injectorplanner.core.coolant.CoolantRules;
 import dev.injectorplanner.core.coolant.GlycolWater;
 import dev.injectorplanner.core.cores.CoresOwed;
+import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.parts.OrderRules;
 import dev.injectorplanner.core.parts.PartsPlan;
 import dev.injectorplanner.core.units.Figures;
@@ -20,13 +22,14 @@ final class SupplyAssumptions {
 
     private SupplyAssumptions() {}
 
-    static List<Assumption> of(OrderRules orders, CoolantRules coolant, PartsPlan parts) {
+    static List<Assumption> of(FleetIndex index, OrderRules orders, CoolantRules coolant, PartsPlan parts) {
         SupplyAssumptions made = new SupplyAssumptions();
         made.orders(orders);
         made.sharing(orders);
         made.unplanned(orders, parts);
         made.returns();
         made.coolant(coolant);
+        made.concentrate(index, coolant);
         return made.rows;
     }
 
@@ -145,5 +148,9 @@ final class SupplyAssumptions {
                 "volumes are added; the real mix shrinks by less than 1 %, corrected when the level is"
                         + " checked; concentrate counts as pure glycol",
                 "common practice");
+    }
+
+    private void concentrate(FleetIndex index, CoolantRules rules) {
+        add("concentrate", ConcentratePart.words(index, rules), Assumptions.whose(rules.concentratePart() == null));
     }
 }

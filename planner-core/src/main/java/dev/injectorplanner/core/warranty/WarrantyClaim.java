@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param supplier who sold it
  * @param serial its serial, or null
  * @param fittedOn day it went in
+ * @param fitting which of that cylinder's fittings of that day, from 1
  * @param removedOn day it came out
  * @param months whole months it was in
  * @param km km it was in, or null where neither row tells
@@ -36,6 +37,7 @@ public record WarrantyClaim(
         String supplier,
         @Nullable String serial,
         LocalDate fittedOn,
+        int fitting,
         LocalDate removedOn,
         int months,
         @Nullable Double km,
@@ -51,6 +53,7 @@ public record WarrantyClaim(
             .thenComparing(WarrantyClaim::cylinder);
 
     public WarrantyClaim {
+        fitting = Math.max(1, fitting); // plans kept before there were several a day have none
         faultCodes = List.copyOf(faultCodes);
         tests = List.copyOf(tests);
         lacking = List.copyOf(lacking);

@@ -60,11 +60,13 @@ public final class WarrantyClaims {
     }
 
     /** The claim of one unit with its evidence, whether it was sent or not; empty where no such unit failed. */
-    public static Optional<WarrantyClaim> find(FleetIndex index, Truck truck, int cylinder, LocalDate fittedOn) {
+    public static Optional<WarrantyClaim> find(
+            FleetIndex index, Truck truck, int cylinder, LocalDate fittedOn, int fitting) {
         for (FittedInjector injector : index.injectorsOf(truck.truck())) {
             LocalDate removed = injector.removedOn();
             if (injector.cylinder() == cylinder
                     && injector.fittedOn().equals(fittedOn)
+                    && injector.fitting() == fitting
                     && injector.found() == Found.FAILED
                     && removed != null) {
                 return index.findPart(injector.part()).map(part -> claim(index, truck, injector, removed, part));
@@ -108,6 +110,7 @@ public final class WarrantyClaims {
                 part.supplier(),
                 injector.serial(),
                 injector.fittedOn(),
+                injector.fitting(),
                 removed,
                 (int) ChronoUnit.MONTHS.between(injector.fittedOn(), removed),
                 km,

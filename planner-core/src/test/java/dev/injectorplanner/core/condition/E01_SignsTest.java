@@ -34,7 +34,7 @@ class E01_SignsTest {
 
     @Test
     void aFaultOnOneDayIsLessThanFaultsOnTwo() {
-        fleet.fault("T1", TODAY.minusDays(9), "SPN 653 FMI 5");
+        fleet.fault("T1", TODAY.minusDays(9), "SPN 653 FMI 7");
         assertThat(of(3)).containsExactly(Sign.ONE_FAULT);
         fleet.fault("T1", TODAY.minusDays(5), "SPN 653 FMI 7");
         assertThat(of(3)).containsExactly(Sign.FAULTS);
@@ -43,7 +43,7 @@ class E01_SignsTest {
 
     @Test
     void faultsAgeAndBelongToTheInjectorThatWasIn() {
-        fleet.fault("T1", TODAY.minusDays(59), "SPN 653 FMI 5");
+        fleet.fault("T1", TODAY.minusDays(59), "SPN 653 FMI 7");
         assertThat(of(3)).containsExactly(Sign.ONE_FAULT);
         assertThat(signs().on(3, FITTED, TODAY.plusDays(1))).isEmpty();
         assertThat(signs().on(3, TODAY.minusDays(58), TODAY)).isEmpty();
@@ -88,7 +88,7 @@ class E01_SignsTest {
     @Test
     void anEpisodeIsSeenOnEachOfItsDays() {
         Instant noon = FleetBuilder.noon(TODAY.minusDays(3));
-        FaultCode code = new FaultCode("SPN 653 FMI 5");
+        FaultCode code = new FaultCode("SPN 653 FMI 7");
         fleet.faults.add(new Fault("T1", noon, code, null, 1, null, noon.plusSeconds(3_600)));
         assertThat(of(3)).containsExactly(Sign.ONE_FAULT);
         fleet.faults.set(0, new Fault("T1", noon, code, null, 1, null, noon.plusSeconds(20 * 3_600)));
@@ -98,10 +98,10 @@ class E01_SignsTest {
     /** Weeks run from the day after fitting: what was seen on the day itself belongs to the injector before. */
     @Test
     void aTrackBeginsTheDayAfterFitting() {
-        fleet.fault("T1", FITTED, "SPN 653 FMI 5");
-        fleet.fault("T1", FITTED.plusDays(1), "SPN 653 FMI 5");
-        fleet.fault("T1", FITTED.plusDays(7), "SPN 653 FMI 5");
-        fleet.fault("T1", FITTED.plusDays(8), "SPN 653 FMI 5");
+        fleet.fault("T1", FITTED, "SPN 653 FMI 7");
+        fleet.fault("T1", FITTED.plusDays(1), "SPN 653 FMI 7");
+        fleet.fault("T1", FITTED.plusDays(7), "SPN 653 FMI 7");
+        fleet.fault("T1", FITTED.plusDays(8), "SPN 653 FMI 7");
         SignTrack track = signs().track(3, FITTED, TODAY, 4);
         assertThat(track.weeks()).isEqualTo(4);
         assertThat(track.faultDays(0)).isEqualTo(2);
@@ -115,5 +115,16 @@ class E01_SignsTest {
         assertThat(Sign.words(EnumSet.noneOf(Sign.class))).isEqualTo("no warning sign");
         assertThat(Sign.words(EnumSet.of(Sign.FAULTS, Sign.RAIL)))
                 .isEqualTo("faults on several days, fuel pressure, leak or water fault of the engine");
+    }
+
+    /** A contact that comes and goes reports on many days and says one thing. */
+    @Test
+    void circuitFaultsOfManyDaysAreOneSign() {
+        for (int day = 2; day < 12; day++) {
+            fleet.fault("T1", TODAY.minusDays(day), "P0203");
+        }
+        assertThat(of(3)).containsExactly(Sign.ONE_FAULT);
+        fleet.fault("T1", TODAY.minusDays(20), "P0303");
+        assertThat(of(3)).containsExactly(Sign.FAULTS);
     }
 }

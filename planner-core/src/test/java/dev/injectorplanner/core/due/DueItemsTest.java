@@ -93,21 +93,37 @@ class DueItemsTest {
     void threeFaultsOfOneCylinderInTheWindow() {
         fleet.fault("T1", TODAY.minusDays(20), "P0269")
                 .fault("T1", TODAY.minusDays(9), "P0303")
-                .fault("T1", TODAY.minusDays(4), "SPN 653 FMI 5")
+                .fault("T1", TODAY.minusDays(4), "SPN 653 FMI 7")
                 .fault("T1", TODAY.minusDays(2), "P0304");
         assertThat(only().cylinder()).isEqualTo(3);
         assertThat(only().evidence())
                 .isEqualTo(
                         "3 faults of the cylinder in the last 30 days (P0269, contribution or balance; P0303, misfire;"
-                                + " SPN 653 FMI 5, current below normal or open circuit)");
+                                + " SPN 653 FMI 7, mechanical system not responding or out of adjustment)");
         assertThat(only().by()).isEqualTo(TODAY.minusDays(4));
+    }
+
+    /** An open or shorted circuit is the wiring more often than the coil: common practice, of no one source. */
+    @Test
+    void circuitFaultsAreCountedApartAndAskForALookAtTheWiring() {
+        fleet.fault("T1", TODAY.minusDays(20), "P0203")
+                .fault("T1", TODAY.minusDays(9), "SPN 653 FMI 5")
+                .fault("T1", TODAY.minusDays(6), "P0269")
+                .fault("T1", TODAY.minusDays(5), "P0303");
+        assertThat(find()).isEmpty();
+        fleet.fault("T1", TODAY.minusDays(4), "P0267");
+        assertThat(only().action()).isEqualTo(DueAction.INSPECT);
+        assertThat(only().evidence())
+                .isEqualTo(
+                        "3 circuit faults of the cylinder in the last 30 days (P0203, circuit open; P0267, circuit low;"
+                                + " SPN 653 FMI 5, current below normal or open circuit); harness and connector before the injector");
     }
 
     @Test
     void faultsBeforeTheWindowOrOfTheInjectorBeforeDoNotCount() {
         fleet.fault("T1", TODAY.minusDays(31), "P0269")
                 .fault("T1", TODAY.minusDays(9), "P0303")
-                .fault("T1", TODAY.minusDays(4), "SPN 653 FMI 5");
+                .fault("T1", TODAY.minusDays(4), "SPN 653 FMI 7");
         assertThat(find()).isEmpty();
         fleet.injectors.clear();
         fleet.injector("T1", 3, TODAY.minusDays(8), 298_000.0).fault("T1", TODAY.minusDays(3), "P0267");
@@ -148,10 +164,10 @@ class DueItemsTest {
         for (int day = 9; day >= 5; day -= 2) {
             Instant at = FleetBuilder.noon(TODAY.minusDays(day));
             assertThat(find()).isEmpty();
-            fleet.faults.add(new Fault("T1", at, new FaultCode("SPN 653 FMI 5"), null, 1, null, at.plusSeconds(7_200)));
+            fleet.faults.add(new Fault("T1", at, new FaultCode("SPN 653 FMI 7"), null, 1, null, at.plusSeconds(7_200)));
         }
         assertThat(only().evidence())
-                .startsWith("3 faults of the cylinder in the last 30 days (SPN 653 FMI 5, current below normal");
+                .startsWith("3 faults of the cylinder in the last 30 days (SPN 653 FMI 7, mechanical system");
     }
 
     @Test

@@ -57,10 +57,11 @@ class UnitReturnTest {
     @Test
     void it_is_of_one_unit() {
         LocalDate fitted = SENT.minusDays(20);
-        assertThat(sent().isOf(What.CORE, "T1", 3, fitted)).isTrue();
-        assertThat(sent().isOf(What.CLAIM, "T1", 3, fitted)).isFalse();
-        assertThat(sent().isOf(What.CORE, "T2", 3, fitted)).isFalse();
-        assertThat(sent().isOf(What.CORE, "T1", 4, fitted)).isFalse();
-        assertThat(sent().isOf(What.CORE, "T1", 3, fitted.plusDays(1))).isFalse();
+        assertThat(sent().isOf(What.CORE, "T1", 3, fitted, 1)).isTrue();
+        assertThat(sent().isOf(What.CLAIM, "T1", 3, fitted, 1)).isFalse();
+        assertThat(sent().isOf(What.CORE, "T2", 3, fitted, 1)).isFalse();
+        assertThat(sent().isOf(What.CORE, "T1", 4, fitted, 1)).isFalse();
+        assertThat(sent().isOf(What.CORE, "T1", 3, fitted, 2)).isFalse();
+        assertThat(sent().isOf(What.CORE, "T1", 3, fitted.plusDays(1), 1)).isFalse();
     }
 }

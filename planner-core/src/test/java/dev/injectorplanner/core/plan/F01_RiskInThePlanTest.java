@@ -47,8 +47,8 @@ class F01_RiskInThePlanTest {
     void faultsRaiseTheChanceThatTheSheetShows() {
         double quiet = PlanOf.fleet(oneTruck().build()).risks().get(0).chance12();
         Plan plan = PlanOf.fleet(oneTruck()
-                .fault("T1", TODAY.minusDays(12), "SPN 653 FMI 5")
-                .fault("T1", TODAY.minusDays(3), "SPN 653 FMI 5")
+                .fault("T1", TODAY.minusDays(12), "SPN 653 FMI 7")
+                .fault("T1", TODAY.minusDays(3), "SPN 653 FMI 7")
                 .build());
         InjectorRisk risk = plan.risks().get(0);
         assertThat(risk.condition()).isEqualTo("faults on several days");

@@ -1,6 +1,8 @@
 package dev.injectorplanner.reports.bay;
 
+import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.visit.Visit;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -16,12 +18,15 @@ import org.jspecify.annotations.Nullable;
  * @param work what is done, in short: {@code cylinders 2 4}
  * @param labourHours labour, in hours
  * @param drawing the engine from above as SVG, or null where no cylinder is done
- * @param seen what was seen: the evidence
+ * @param seen the evidence, the strongest first, all of it
  * @param along tasks done along
  * @param steps access steps in order of taking off
  * @param cylinders cylinders to do, front to rear
  * @param kit parts to pick
  * @param coolant what to drain, pour and collect, in words; empty where none comes out
+ * @param readings what an injector test reads of each cylinder; empty where none is planned
+ * @param tested cylinders to read, front to rear
+ * @param look where a diagnosis looks, in order; empty where none is asked for
  */
 public record BaySheet(
         String truck,
@@ -38,7 +43,10 @@ public record BaySheet(
         List<Step> steps,
         List<CylinderWork> cylinders,
         List<Pick> kit,
-        List<String> coolant) {
+        List<String> coolant,
+        List<Reading> readings,
+        List<Integer> tested,
+        List<String> look) {
     public BaySheet {
         seen = List.copyOf(seen);
         along = List.copyOf(along);
@@ -46,6 +54,9 @@ public record BaySheet(
         cylinders = List.copyOf(cylinders);
         kit = List.copyOf(kit);
         coolant = List.copyOf(coolant);
+        readings = List.copyOf(readings);
+        tested = List.copyOf(tested);
+        look = List.copyOf(look);
     }
 
     /**
@@ -85,11 +96,53 @@ public record BaySheet(
      */
     public record Pick(String part, String description, String pieces, String remark) {}
 
-    /** Steps in order of refitting. */
-    public List<Step> stepsBack() {
-        List<Step> back = new java.util.ArrayList<>(steps);
-        java.util.Collections.reverse(back);
+    /**
+     * What a test reads of each cylinder.
+     *
+     * @param test its kind
+     * @param name in words
+     * @param unit in which it is read and its limit given
+     * @param limit the limit in words, with where it comes from; "no limit" where there is none
+     * @param most the limit, without a sign, or null where there is none
+     */
+    public record Reading(
+            TestKind test,
+            String name,
+            String unit,
+            String limit,
+            @Nullable Double most) {}
+
+    /**
+     * A step of putting back.
+     *
+     * @param number place in the order, from 1
+     * @param step what is done, in the words of putting back
+     * @param note what to read or mind, or empty
+     * @param refill whether coolant goes in: its freezing point is read
+     */
+    public record Refit(int number, String step, String note, boolean refill) {}
+
+    /** Putting back: the access steps in reverse order, in the words of putting back. */
+    public List<Refit> refit() {
+        List<Refit> back = new ArrayList<>();
+        boolean refilled = coolant.isEmpty();
+        for (int at = steps.size() - 1; at >= 0; at--) {
+            String step = steps.get(at).step();
+            boolean refill = !refilled && RefitWords.drains(step);
+            refilled |= refill;
+            back.add(new Refit(back.size() + 1, RefitWords.of(step), refill ? refillNote() : "", refill));
+        }
+        if (!refilled) {
+            back.add(new Refit(back.size() + 1, "Coolant refilled", refillNote(), true));
+        }
         return back;
+    }
+
+    private String refillNote() {
+        return coolant.stream()
+                        .filter(line -> line.startsWith("Put back"))
+                        .findFirst()
+                        .orElse("To the mark. ") + " Freezing point read.";
     }
 
     /** Cautions before the work. */
@@ -97,8 +150,23 @@ public record BaySheet(
         return Cautions.BEFORE;
     }
 
+    /** Whether injectors are tested and nothing is fitted. */
+    public boolean testOnly() {
+        return !readings.isEmpty() && cylinders.isEmpty();
+    }
+
+    /** Whether the cause of a safety fault is looked for. */
+    public boolean diagnosis() {
+        return along.contains(Visit.DIAGNOSIS);
+    }
+
+    /** Steps of an injector test, in order. */
+    public List<String> testSteps() {
+        return readings.isEmpty() ? List.of() : Cautions.TEST;
+    }
+
     /** Checks at its end. */
     public List<String> end() {
-        return Cautions.end(!cylinders.isEmpty(), along.contains(Visit.DIAGNOSIS));
+        return Cautions.end(!cylinders.isEmpty(), diagnosis(), testOnly());
     }
 }

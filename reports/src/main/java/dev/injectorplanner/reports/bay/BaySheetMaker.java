@@ -1,13 +1,20 @@
 package dev.injectorplanner.reports.bay;
 
 import dev.injectorplanner.core.coolant.CoolantNeed;
+import dev.injectorplanner.core.coolant.CoolantNeeds;
+import dev.injectorplanner.core.coolant.CoolantRules;
 import dev.injectorplanner.core.due.DueItem;
-import dev.injectorplanner.core.due.DueKind;
+import dev.injectorplanner.core.due.DueRule;
+import dev.injectorplanner.core.due.RuleBook;
+import dev.injectorplanner.core.due.TestRules;
 import dev.injectorplanner.core.fleet.AccessStep;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Part;
+import dev.injectorplanner.core.fleet.RuleKind;
+import dev.injectorplanner.core.fleet.TestKind;
+import dev.injectorplanner.core.parts.OrderRules;
 import dev.injectorplanner.core.parts.PartNeeds;
 import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Plan;
@@ -15,14 +22,13 @@ import dev.injectorplanner.core.schedule.days.DayPlan;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.reports.workbook.Words;
+import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the bay sheets of a plan's visits. */
@@ -30,7 +36,8 @@ public final class BaySheetMaker {
     private static final DateTimeFormatter START = DateTimeFormatter.ofPattern("EEE d MMM yyyy, HH:mm", Locale.ENGLISH);
 
     private final FleetIndex index;
-    private final Plan plan;
+    private final List<DepotDays> days;
+    private final List<CoolantNeed> coolant;
     private final PartNeeds parts;
     private final SiteUnits units;
 
@@ -39,10 +46,31 @@ public final class BaySheetMaker {
      * @param units in which people of the site read
      */
     public BaySheetMaker(FleetIndex index, Plan plan, SiteUnits units) {
+        this(index, plan.today(), plan.parts().rules(), units, plan.days(), plan.coolantNeeds());
+    }
+
+    /** For jobs alone, without a plan. */
+    public BaySheetMaker(FleetIndex index, LocalDate today, OrderRules rules, SiteUnits units) {
+        this(index, today, rules, units, List.of(), List.of());
+    }
+
+    private BaySheetMaker(
+            FleetIndex index,
+            LocalDate today,
+            OrderRules rules,
+            SiteUnits units,
+            List<DepotDays> days,
+            List<CoolantNeed> coolant) {
         this.units = units;
         this.index = index;
-        this.plan = plan;
-        this.parts = new PartNeeds(index, plan.today(), plan.parts().rules());
+        this.days = days;
+        this.coolant = coolant;
+        this.parts = new PartNeeds(index, today, rules);
+    }
+
+    /** What is due in words, the strongest first and nothing left out. */
+    public List<String> evidence(List<DueItem> dueItems) {
+        return Evidence.of(dueItems, units);
     }
 
     /**
@@ -51,23 +79,95 @@ public final class BaySheetMaker {
      * @param bound injectors bound to its cylinders; cylinders without one get lines to write on
      */
     public BaySheet of(Visit visit, Map<Integer, CodedInjector> bound) {
-        Optional<DayPlan.Laid> place = DepotDays.find(plan.days(), visit);
+        Optional<DayPlan.Laid> place = DepotDays.find(days, visit);
+        List<CoolantNeed> needs = coolant.stream()
+                .filter(need ->
+                        need.truck().equals(visit.truck()) && need.week().equals(visit.week()))
+                .toList();
+        return sheet(
+                visit,
+                bound,
+                place.map(laid -> laid.start().format(START)).orElse("week " + visit.week()),
+                place.map(DayPlan.Laid::bay).orElse(null),
+                Evidence.of(visit.dueItems(), units),
+                needs);
+    }
+
+    /**
+     * The sheet of a job that nobody planned.
+     *
+     * @param start when it was started, in words
+     * @param seen what was seen, the strongest first
+     * @param rules how the site handles coolant
+     */
+    public BaySheet ofJob(
+            Visit visit, Map<Integer, CodedInjector> bound, String start, List<String> seen, CoolantRules rules) {
+        return sheet(visit, bound, start, null, seen, CoolantNeeds.of(index, List.of(visit), rules));
+    }
+
+    private BaySheet sheet(
+            Visit visit,
+            Map<Integer, CodedInjector> bound,
+            String start,
+            @Nullable Integer bay,
+            List<String> seen,
+            List<CoolantNeed> needs) {
+        boolean tested = visit.inspection();
         return new BaySheet(
                 visit.truck(),
                 visit.depot(),
                 visit.family(),
                 visit.week().toString(),
-                place.map(laid -> laid.start().format(START)).orElse("week " + visit.week()),
-                place.map(DayPlan.Laid::bay).orElse(null),
+                start,
+                bay,
                 work(visit),
                 Words.quantity(visit.labourHours()),
                 drawing(visit),
-                seen(visit),
+                seen,
                 visit.tasks(),
                 steps(visit),
                 cylinders(visit, bound),
                 kit(visit),
-                coolant(visit));
+                visit.drainedLitres() > 0 ? coolant(needs) : List.of(),
+                tested ? readings(visit.family()) : List.of(),
+                tested ? frontToRear(visit.family()) : List.of(),
+                visit.diagnosis() ? Diagnoses.of(visit.dueItems()).lines() : List.of());
+    }
+
+    private List<Integer> frontToRear(String family) {
+        return index.family(family).banks().stream()
+                .flatMap(bank -> bank.cylinders().stream())
+                .toList();
+    }
+
+    /** What an injector test of a family reads, with the limits in force. */
+    public List<BaySheet.Reading> readings(String family) {
+        RuleBook rules = new RuleBook(index.fleet());
+        return List.of(
+                reading(
+                        TestKind.BALANCE,
+                        "Balance",
+                        TestRules.BALANCE_UNIT,
+                        "within ±",
+                        rules.find(family, RuleKind.BALANCE)),
+                reading(
+                        TestKind.RETURN_FLOW,
+                        "Return flow",
+                        TestRules.RETURN_FLOW_UNIT,
+                        "at most ",
+                        rules.find(family, RuleKind.RETURN_FLOW)),
+                new BaySheet.Reading(TestKind.CONTRIBUTION, "Contribution", "%", "no limit set", null));
+    }
+
+    private static BaySheet.Reading reading(
+            TestKind test, String name, String unit, String before, Optional<DueRule> rule) {
+        return new BaySheet.Reading(
+                test,
+                name,
+                unit,
+                rule.map(each -> before + Words.quantity(each.limit()) + ", " + each.source())
+                        .orElse("no limit set"),
+                rule.map(DueRule::limit).orElse(null));
     }
 
     private static String work(Visit visit) {
@@ -81,31 +181,6 @@ public final class BaySheetMaker {
         return visit.cylinders().isEmpty()
                 ? null
                 : EngineDrawing.of(index.family(visit.family()).banks(), visit.cylinders());
-    }
-
-    /** What is most pressing of each cylinder, or of the truck, and how much more there is. */
-    private List<String> seen(Visit visit) {
-        Map<String, List<DueItem>> bySubject = visit.dueItems().stream()
-                .collect(Collectors.groupingBy(BaySheetMaker::subject, LinkedHashMap::new, Collectors.toList()));
-        return bySubject.entrySet().stream()
-                .map(each -> each.getKey() + ": " + seen(each.getValue().get(0)) + more(each.getValue()))
-                .toList();
-    }
-
-    private static String subject(DueItem item) {
-        String task = item.task();
-        return item.cylinder() != null ? "Cylinder " + item.cylinder() : task != null ? task : "Truck";
-    }
-
-    private String seen(DueItem item) {
-        return units.sentence(item.evidence())
-                + (item.kind() == DueKind.COST
-                        ? " (worth doing while it's open)"
-                        : " (limit " + units.sentence(item.limit()) + ", " + item.limitSource() + ")");
-    }
-
-    private static String more(List<DueItem> dueItems) {
-        return dueItems.size() == 1 ? "" : " and " + (dueItems.size() - 1) + " more";
     }
 
     private List<BaySheet.Step> steps(Visit visit) {
@@ -161,11 +236,9 @@ public final class BaySheetMaker {
         return kit;
     }
 
-    private List<String> coolant(Visit visit) {
-        return plan.coolantNeeds().stream()
-                .filter(need -> need.truck().equals(visit.truck())
-                        && need.week().equals(visit.week())
-                        && need.drainedLitres() > 0)
+    private List<String> coolant(List<CoolantNeed> needs) {
+        return needs.stream()
+                .filter(need -> need.drainedLitres() > 0)
                 .flatMap(need -> lines(need).stream())
                 .toList();
     }

@@ -14,6 +14,15 @@ public final class Cautions {
             "Clean first: blow off, cap every opened port at once, suction the bore before fitting.",
             "No flame, no sparks near fuel. With wheels off the truck is on stands.");
 
+    /** Steps of an injector test. Common practice; how and how long defers to the engine maker's manual. */
+    public static final List<String> TEST = List.of(
+            "Reader on: no active fault of the wiring or of the fuel pressure. With one, find that first.",
+            "Engine at working temperature, no load: write down its state beside the readings.",
+            "Balance: read each cylinder's correction at a steady idle.",
+            "Return flow: measure each injector for the same time, engine as the maker's manual says. Fuel is caught, never searched for by hand.",
+            "Contribution, where the reader offers it: read each cylinder.");
+
+    private static final String BAGGED = "Old injectors bagged and tagged with truck and cylinder, for their cores";
     private static final String CODES = "Calibration codes entered under their cylinders and read back";
     private static final String CAUSE = "Cause recorded with a name: the repair, or no fault found";
 
@@ -23,6 +32,11 @@ public final class Cautions {
             "Levels and freeze protection checked",
             "Test run; recheck date agreed");
 
+    private static final List<String> END_OF_TEST = List.of(
+            "Test lines off, return lines and caps back on",
+            "Leaks checked by eye and card, engine at rest first",
+            "Stored faults read: none new");
+
     private Cautions() {}
 
     /**
@@ -30,13 +44,18 @@ public final class Cautions {
      *
      * @param fitted whether injectors are fitted, so that codes must be entered
      * @param diagnosis whether the cause of a safety fault was looked for
+     * @param testOnly whether injectors were tested and nothing else: no code was touched
      */
-    public static List<String> end(boolean fitted, boolean diagnosis) {
+    public static List<String> end(boolean fitted, boolean diagnosis, boolean testOnly) {
+        if (testOnly && !diagnosis) {
+            return END_OF_TEST;
+        }
         List<String> lines = new ArrayList<>();
         if (diagnosis) {
             lines.add(CAUSE);
         }
         if (fitted) {
+            lines.add(BAGGED);
             lines.add(CODES);
         }
         lines.addAll(END);

@@ -21,6 +21,16 @@ public final class Paper {
         PdfPage.write("bay/bay-sheet", Map.of("sheets", sheets), size, out);
     }
 
+    /** The same sheet as a browser prints it, within an element that {@link #style} speaks of. */
+    public static String html(BaySheet sheet) {
+        return PdfPage.body("bay/bay-sheet", Map.of("sheets", List.of(sheet)));
+    }
+
+    /** The style of {@link #html}, held to an element. */
+    public static String style(String within) {
+        return PdfPage.style("bay/bay-sheet", within);
+    }
+
     /** Writes cylinder labels, two by four on a page of A4. */
     public static void labels(List<CylinderLabel> labels, OutputStream out) throws IOException {
         labels(labels, LabelForm.A4, out);

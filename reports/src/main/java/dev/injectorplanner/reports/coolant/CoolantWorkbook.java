@@ -59,7 +59,7 @@ public final class CoolantWorkbook {
         try (Book book = new Book("Coolant", form)) {
             byWeek(book);
             byVisit(book);
-            mixing.write(book);
+            mixing.write(book, form.units());
             waste(book);
             containers(book);
             book.assumptions(plan.assumptions(), Words.planOf(plan));

@@ -2,6 +2,7 @@ package dev.injectorplanner.reports.coolant;
 
 import dev.injectorplanner.core.coolant.CoolantMixer;
 import dev.injectorplanner.core.coolant.GlycolWater;
+import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.reports.workbook.Book;
 import dev.injectorplanner.reports.workbook.Format;
 import dev.injectorplanner.reports.workbook.Formula;
@@ -20,7 +21,8 @@ final class MixingTable {
         49.6, 51.6, 53.7, 55.7, 57.8
     };
     private static final double[] ROUND = {10, 20, 30, 35, 40, 45, 50, 55, 60};
-    private static final double MIX_LITRES = 10;
+    private static final double MIX = 10;
+    private static final double POUNDS_A_GALLON = 3.785411784 / 0.45359237; // of 1 kg a litre, by definition
 
     private final String remark;
     private final List<Double> percents = DoubleStream.concat(DoubleStream.of(BENDS), DoubleStream.of(ROUND))
@@ -32,10 +34,13 @@ final class MixingTable {
         this.remark = remark;
     }
 
-    void write(Book book) {
+    /** In litres, or in US gallons where the site reads those: the share of each is the same. */
+    void write(Book book, SiteUnits units) {
+        boolean gallons = units.volume() == SiteUnits.Volume.US_GALLONS;
+        String mix = (int) MIX + " " + units.volumeUnit();
         TableSheet sheet = book.table(
                 "Mixing table",
-                "Strength, freezing point and the mix for 10 litres",
+                "Strength, freezing point and the mix for " + (int) MIX + (gallons ? " US gallons" : " litres"),
                 remark + ". The warmer of two published curves; see Assumptions.",
                 List.of(
                         SheetColumn.of("Glycol, % by volume", Format.ONE_DECIMAL, 11),
@@ -43,9 +48,10 @@ final class MixingTable {
                         SheetColumn.of("ASHRAE 2001, C", Format.ONE_DECIMAL, 11),
                         SheetColumn.of("Melinder 2010, C", Format.ONE_DECIMAL, 11),
                         SheetColumn.of("Freezes at, C", Format.ONE_DECIMAL, 11),
-                        SheetColumn.of("Concentrate for 10 l", Format.TWO_DECIMALS, 12),
-                        SheetColumn.of("Water for 10 l", Format.TWO_DECIMALS, 11),
-                        SheetColumn.of("Kg a litre at 20 C", Format.TWO_DECIMALS, 11),
+                        SheetColumn.of("Concentrate for " + mix, Format.TWO_DECIMALS, 12),
+                        SheetColumn.of("Water for " + mix, Format.TWO_DECIMALS, 11),
+                        SheetColumn.of(
+                                gallons ? "Lb a US gallon at 68 F" : "Kg a litre at 20 C", Format.TWO_DECIMALS, 11),
                         SheetColumn.of("Heavy-duty concentrate (ASTM D6210)", Format.TEXT, 22)));
         for (double percent : percents) {
             boolean within = percent <= GlycolWater.CURVES_END_PERCENT;
@@ -55,9 +61,9 @@ final class MixingTable {
                     within ? GlycolWater.ashraeC(percent) : null,
                     within ? GlycolWater.melinderC(percent) : null,
                     GlycolWater.findFreezingPointC(percent).orElseThrow(),
-                    new Formula("A#*" + (int) MIX_LITRES + "/100", percent * MIX_LITRES / 100),
-                    new Formula((int) MIX_LITRES + "-F#", MIX_LITRES - percent * MIX_LITRES / 100),
-                    GlycolWater.kgPerLitre(percent),
+                    new Formula("A#*" + (int) MIX + "/100", percent * MIX / 100),
+                    new Formula((int) MIX + "-F#", MIX - percent * MIX / 100),
+                    GlycolWater.kgPerLitre(percent) * (gallons ? POUNDS_A_GALLON : 1),
                     percent < CoolantMixer.LEAST_PERCENT ? "too weak" : "within 40 to 60 %");
         }
         sheet.finish();

@@ -17,6 +17,7 @@ import java.util.Map;
  * @param fields facts in the head, in order
  * @param sections parts from top to bottom
  * @param foot the small line at the foot of each page
+ * @param pictures photographs at its end
  */
 public record PaperDocument(
         String kind,
@@ -25,13 +26,40 @@ public record PaperDocument(
         List<String> from,
         List<Field> fields,
         List<Section> sections,
-        String foot) {
+        String foot,
+        List<Picture> pictures) {
     public PaperDocument {
         to = List.copyOf(to);
         from = List.copyOf(from);
         fields = List.copyOf(fields);
         sections = List.copyOf(sections);
+        pictures = List.copyOf(pictures);
     }
+
+    /** One without photographs. */
+    public PaperDocument(
+            String kind,
+            String number,
+            List<String> to,
+            List<String> from,
+            List<Field> fields,
+            List<Section> sections,
+            String foot) {
+        this(kind, number, to, from, fields, sections, foot, List.of());
+    }
+
+    /** The same with photographs at its end. */
+    public PaperDocument with(List<Picture> others) {
+        return new PaperDocument(kind, number, to, from, fields, sections, foot, others);
+    }
+
+    /**
+     * A photograph.
+     *
+     * @param words what it shows
+     * @param jpegBase64 the picture, JPEG, in Base64
+     */
+    public record Picture(String words, String jpegBase64) {}
 
     /** A fact with its label. */
     public record Field(String label, String value) {}

@@ -24,6 +24,9 @@ public final class PdfPage {
         XRLog.setLoggingEnabled(false);
     }
 
+    private static final java.util.regex.Pattern RULE =
+            java.util.regex.Pattern.compile("([^{}]+)\\{((?:[^{}]|\\{[^{}]*\\})*)\\}");
+
     private PdfPage() {}
 
     private static TemplateEngine templates() {
@@ -62,6 +65,37 @@ public final class PdfPage {
         builder.withProducer("Injector Planner");
         builder.toStream(out);
         builder.run();
+    }
+
+    /** What stands between a page's body tags, for a browser that prints the same. */
+    public static String body(String template, Map<String, Object> model) {
+        String page = TEMPLATES.process(template, new Context(Locale.ENGLISH, model));
+        return page.substring(page.indexOf('>', page.indexOf("<body")) + 1, page.indexOf("</body>"));
+    }
+
+    /**
+     * A page's style sheet with each rule held to what stands within an element; rules of the page itself and what only a PDF
+     * writer knows are left as they are or out.
+     *
+     * @param within selector of that element, such as {@code .paper-only}
+     */
+    public static String style(String template, String within) {
+        String page = TEMPLATES.process(template, new Context(Locale.ENGLISH, Map.of("sheets", java.util.List.of())));
+        String style = page.substring(page.indexOf("<style>") + 7, page.indexOf("</style>"));
+        StringBuilder held = new StringBuilder("@page { margin: 13mm 13mm 15mm; }\n");
+        java.util.regex.Matcher rule = RULE.matcher(style);
+        while (rule.find()) {
+            String selectors = rule.group(1).strip();
+            if (!selectors.startsWith("@")) {
+                held.append(java.util.Arrays.stream(selectors.split(","))
+                                .map(each -> each.strip().equals("body") ? within : within + " " + each.strip())
+                                .collect(java.util.stream.Collectors.joining(", ")))
+                        .append(" {")
+                        .append(rule.group(2).replaceAll("-fs-[^;}]*;?|position: running[^;}]*;?", ""))
+                        .append("}\n");
+            }
+        }
+        return held.toString();
     }
 
     /** The style sheet before the body is changed for Letter. */

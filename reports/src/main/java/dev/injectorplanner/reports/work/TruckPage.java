@@ -137,7 +137,11 @@ final class TruckPage {
     private void end(PageSheet page) {
         page.section(next(), "End of the job");
         List<Format> formats = List.of(Format.TEXT, Format.WRAPPED);
-        Cautions.end(!visit.cylinders().isEmpty(), visit.diagnosis()).forEach(line -> page.text(BOX + "  " + line));
+        Cautions.end(
+                        !visit.cylinders().isEmpty(),
+                        visit.diagnosis(),
+                        visit.inspection() && visit.cylinders().isEmpty())
+                .forEach(line -> page.text(BOX + "  " + line));
         page.row(formats, "Odometer, hours", null);
         page.row(formats, "Date, name", null);
     }

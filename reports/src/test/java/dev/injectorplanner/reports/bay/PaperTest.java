@@ -71,8 +71,11 @@ class PaperTest {
                 .forEach(cylinder ->
                         assertThat(text).contains("SN-70" + cylinder).contains("7Q2M\u00a00F4K\u00a091X" + cylinder));
         assertThat(text).contains("Calibration codes entered under their cylinders and read back");
-        assertThat(sheet.stepsBack().get(0))
-                .isEqualTo(sheet.steps().get(sheet.steps().size() - 1));
+        assertThat(sheet.refit().get(0).step())
+                .isEqualTo(RefitWords.of(
+                        sheet.steps().get(sheet.steps().size() - 1).step()));
+        assertThat(text).contains("Batteries connected, earth last", "Old injectors bagged and tagged");
+        sheet.seen().forEach(line -> assertThat(text.replaceAll("\\s+", " ")).contains(line.replaceAll("\\s+", " ")));
         assertThat(sheet.kit()).isNotEmpty();
     }
 

@@ -9,9 +9,12 @@ import dev.injectorplanner.app.order.Transfers;
 import dev.injectorplanner.app.stock.GoodsIn;
 import dev.injectorplanner.app.stock.SerialisedStock;
 import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.web.order.OrderPapers;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.PurchaseLine;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -55,8 +58,10 @@ final class OrderRequests {
     private final Transfers transfers;
     private final Deliveries deliveries;
     private final SerialisedStock stock;
+    private final OrderPapers papers;
 
-    OrderRequests(Store store) {
+    OrderRequests(Store store, OrderPapers papers) {
+        this.papers = papers;
         this.orders = new PurchaseOrders(store);
         this.transfers = new Transfers(store);
         this.deliveries = new Deliveries(store);
@@ -108,7 +113,7 @@ final class OrderRequests {
                     asked.requiredDay(line, "due_on")));
         }
         String first = lines.isEmpty() ? "" : lines.get(0).depot();
-        return orders.place(
+        String order = orders.place(
                 asked.key(),
                 asked.fields().required("supplier"),
                 lines,
@@ -116,6 +121,16 @@ final class OrderRequests {
                 asked.today(first),
                 asked.now(),
                 asked.by());
+        mailIfWanted(order, asked);
+        return order;
+    }
+
+    private void mailIfWanted(String order, ShopRequest asked) {
+        try {
+            papers.mailIfWanted(order, orders.file(order), asked.now(), asked.by());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private String transfer(ShopRequest asked) {

@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 final class ReturnRequests {
     static final Set<String> FIELDS =
             Set.of("do", "units", "what", "unit", "document", "day", "amount", "credit", "reason");
-    private static final Set<String> UNIT = Set.of("truck", "cylinder", "fitted_on");
+    private static final Set<String> UNIT = Set.of("truck", "cylinder", "fitted_on", "fitting");
 
     private final Returns returns;
     private final StoreSql sql;
@@ -38,6 +38,7 @@ final class ReturnRequests {
                 fields.put("truck", row.truck());
                 fields.put("cylinder", row.cylinder());
                 fields.put("fitted_on", row.fittedOn().toString());
+                fields.put("fitting", row.fitting());
                 fields.put("document", row.document());
                 fields.put("state", JsonFields.word(row.state()));
                 fields.put("sent_on", row.sentOn().toString());
@@ -66,8 +67,12 @@ final class ReturnRequests {
         String what = body.required("do");
         List<Unit> units = new ArrayList<>();
         for (JsonFields unit : body.objects("units", UNIT)) {
-            units.add(
-                    new Unit(unit.required("truck"), unit.cylinder("cylinder"), asked.requiredDay(unit, "fitted_on")));
+            Long fitting = unit.whole("fitting");
+            units.add(new Unit(
+                    unit.required("truck"),
+                    unit.cylinder("cylinder"),
+                    asked.requiredDay(unit, "fitted_on"),
+                    fitting == null ? 1 : (int) Math.min(fitting, Integer.MAX_VALUE)));
         }
         String depot = covered(asked, units, body.text("document"));
         LocalDate day = asked.day("day", depot);

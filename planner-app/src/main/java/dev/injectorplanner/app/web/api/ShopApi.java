@@ -7,6 +7,7 @@ import dev.injectorplanner.app.people.ApiToken;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.web.order.OrderPapers;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.Depot;
 import jakarta.servlet.http.HttpServletRequest;
@@ -43,9 +44,9 @@ class ShopApi {
     private final Fleets fleets;
     private final SiteClock clock;
 
-    ShopApi(Application application, SiteClock clock, Fleets fleets) {
+    ShopApi(Application application, SiteClock clock, Fleets fleets, OrderPapers papers) {
         this.store = application.store();
-        this.orders = new OrderRequests(store);
+        this.orders = new OrderRequests(store, papers);
         this.returns = new ReturnRequests(store);
         this.stock = new StockRequests(store);
         this.answers = new KeyedAnswers(store.dataSource());

@@ -10,6 +10,10 @@ final class BayAddresses {
         return "/bay/" + part(truck);
     }
 
+    static String start(String truck) {
+        return "/start/" + part(truck);
+    }
+
     static String part(String name) {
         return UriUtils.encodePathSegment(name, java.nio.charset.StandardCharsets.UTF_8);
     }

@@ -1,5 +1,8 @@
 package dev.injectorplanner.app.web.bay;
 
+import dev.injectorplanner.app.bayjob.BayJob;
+import dev.injectorplanner.app.bayjob.BayJobs;
+import dev.injectorplanner.app.bayjob.JobOffers;
 import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.CloseOuts;
 import dev.injectorplanner.app.people.Viewer;
@@ -12,12 +15,14 @@ import dev.injectorplanner.app.web.bay.TruckInBay.Finished;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Plan;
+import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.schedule.days.DayPlan;
 import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.units.SiteUnits;
@@ -28,11 +33,14 @@ import dev.injectorplanner.reports.bay.CodedInjector;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.web.server.ResponseStatusException;
@@ -46,6 +54,8 @@ class BayDesk {
     private final CloseOuts closeOuts;
     private final SerialisedStock shelf;
     private final SiteSettings settings;
+    private final BayJobs jobs;
+    private final Supplier<Policy> policy;
 
     BayDesk(
             Store store,
@@ -53,7 +63,11 @@ class BayDesk {
             PlansInForce plans,
             SiteClock clock,
             CloseOuts closeOuts,
-            SerialisedStock shelf) {
+            SerialisedStock shelf,
+            BayJobs jobs,
+            Supplier<Policy> policy) {
+        this.jobs = jobs;
+        this.policy = policy;
         this.store = store;
         this.fleets = fleets;
         this.plans = plans;
@@ -133,20 +147,50 @@ class BayDesk {
         KeptPlan plan = plans.find(truck.depot(), units).orElse(null);
         Depot depot = fleet.depot(truck.depot());
         Map<Integer, StockInjector> kit = shelf.kitOf(name);
-        Visit visit = plan == null ? null : atHand(plan.plan(), truck);
+        LocalDate today = today(depot, plan);
+        BayJob job = jobs.findOpen(name).orElse(null);
+        Visit planned = plan == null ? null : atHand(plan.plan(), truck);
+        Visit visit = job == null ? planned : JobOffers.visit(fleet, truck, job.cylinders(), today);
         return new TruckInBay(
                 truck,
                 depot,
                 fleet.family(truck.family()),
                 fleet,
                 plan == null ? null : plan.plan().today(),
-                today(depot, plan),
+                today,
                 visit,
-                plan == null || visit == null ? null : sheet(fleet, plan, visit, kit, units),
+                job != null
+                        ? jobSheet(fleet, plan, Objects.requireNonNull(visit), kit, units, job)
+                        : plan == null || visit == null ? null : sheet(fleet, plan, visit, kit, units),
                 kit,
-                plan == null ? null : done(truck.depot(), plan).get(name),
-                finished(depot, plan, visit),
-                units);
+                plan == null || job != null ? null : done(truck.depot(), plan).get(name),
+                finished(depot, plan, job == null ? visit : null),
+                units,
+                job);
+    }
+
+    /** Sheet of a job that nobody planned: why it was started, then what is due at its truck. */
+    private BaySheet jobSheet(
+            FleetIndex fleet,
+            @Nullable KeptPlan plan,
+            Visit visit,
+            Map<Integer, StockInjector> kit,
+            SiteUnits units,
+            BayJob job) {
+        BaySheetMaker maker = plan == null
+                ? new BaySheetMaker(fleet, visit.week().monday(), policy.get().orders(), units)
+                : new BaySheetMaker(fleet, plan.plan(), units);
+        List<String> seen = new ArrayList<>();
+        seen.add((job.failed().size() == 1 ? "Cylinder " : "Cylinders ") + DisplayFormat.numbers(job.failed())
+                + ": failed, found by " + job.startedBy() + (job.why().isEmpty() ? "" : ": " + job.why()));
+        if (plan != null) {
+            seen.addAll(maker.evidence(plan.plan().dueItems().stream()
+                    .filter(item -> item.truck().equals(job.truck()))
+                    .toList()));
+        }
+        String start = DisplayFormat.dayAndTime(LocalDateTime.ofInstant(
+                job.startedAt(), fleet.depot(job.depot()).timeZone()));
+        return maker.ofJob(visit, bound(kit), start, seen, policy.get().coolant());
     }
 
     /** Now; of a visit that is over by the plan, its planned end. */
@@ -170,9 +214,18 @@ class BayDesk {
 
     private static BaySheet sheet(
             FleetIndex fleet, KeptPlan plan, Visit visit, Map<Integer, StockInjector> kit, SiteUnits units) {
+        return new BaySheetMaker(fleet, plan.plan(), units).of(visit, bound(kit));
+    }
+
+    private static Map<Integer, CodedInjector> bound(Map<Integer, StockInjector> kit) {
         Map<Integer, CodedInjector> bound = new HashMap<>();
         kit.forEach((cylinder, row) -> bound.put(cylinder, new CodedInjector(row.serial(), row.code())));
-        return new BaySheetMaker(fleet, plan.plan(), units).of(visit, bound);
+        return bound;
+    }
+
+    /** Jobs that are open at a depot, the longest first. */
+    List<BayJob> openJobs(String depot) {
+        return jobs.listOpen(depot);
     }
 
     /** Something was kept: pages show it at once. */

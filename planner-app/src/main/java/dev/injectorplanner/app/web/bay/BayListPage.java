@@ -58,6 +58,7 @@ public class BayListPage {
         Optional<KeptPlan> plan = depot.flatMap(row -> desk.findPlan(row.depot()));
         model.addAttribute("depots", desk.depots(viewer));
         model.addAttribute("depot", depot.orElse(null));
+        model.addAttribute("jobs", depot.map(row -> desk.openJobs(row.depot())).orElse(List.of()));
         model.addAttribute("day", plan.map(kept -> kept.plan().today()).orElse(null));
         model.addAttribute(
                 "groups",

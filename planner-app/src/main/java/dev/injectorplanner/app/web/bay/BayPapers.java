@@ -19,6 +19,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.ResponseBody;
 
 /** Bay sheet and cylinder labels on paper. */
 @Controller
@@ -36,6 +37,13 @@ class BayPapers {
     BayPapers(BayDesk desk, Downloads downloads) {
         this.desk = desk;
         this.downloads = downloads;
+    }
+
+    /** Prints the sheet within a page as its PDF. */
+    @GetMapping(path = "/bay-paper.css", produces = "text/css")
+    @ResponseBody
+    String style() {
+        return Paper.style(".paper-only");
     }
 
     @GetMapping("/bay/{truck}/sheet.pdf")

@@ -1,13 +1,20 @@
 package dev.injectorplanner.app.web.bay;
 
+import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.CloseOutEntry;
 import dev.injectorplanner.app.closeout.CloseOuts;
 import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.photo.Photos;
+import dev.injectorplanner.app.stock.Kits;
 import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.reports.bay.BaySheet;
+import dev.injectorplanner.reports.bay.Paper;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Instant;
 import java.util.List;
+import java.util.UUID;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.util.MultiValueMap;
@@ -25,9 +32,13 @@ class BaySheetPage {
 
     private final BayDesk desk;
     private final CloseOuts closeOuts;
+    private final Kits kits;
+    private final Photos photos;
 
-    BaySheetPage(BayDesk desk, CloseOuts closeOuts) {
+    BaySheetPage(BayDesk desk, CloseOuts closeOuts, Kits kits, Application application) {
+        this.photos = new Photos(application.store());
         this.desk = desk;
+        this.kits = kits;
         this.closeOuts = closeOuts;
     }
 
@@ -79,17 +90,97 @@ class BaySheetPage {
         return show(at, typed, model);
     }
 
-    private static String show(TruckInBay at, FormState typed, Model model) {
-        model.addAttribute("at", at);
-        model.addAttribute("sheet", at.sheet());
-        model.addAttribute("form", typed);
-        model.addAttribute("cylinders", CloseOutForm.cylinders(at));
-        model.addAttribute(
-                "distanceUnit", CloseOutForm.unitsOf(typed, at.units()).distanceUnit());
-        model.addAttribute("parts", CloseOutForm.parts(at, typed));
+    /** Two injectors of the kit lie in each other's cylinder: the kit is put right, and both codes are asked for again. */
+    @PostMapping("/bay/{truck}/swap")
+    String swap(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("truck") String name,
+            @RequestParam MultiValueMap<String, String> sent,
+            HttpServletResponse response,
+            Model model) {
+        TruckInBay at = desk.truck(viewer, name);
+        FormState typed = new FormState(sent);
+        String said = null;
+        try {
+            int[] pair = pair(typed);
+            kits.changeOver(
+                    at.depot().depot(), name, pair[0], pair[1], desk.clock().now(), viewer.name());
+            desk.changed();
+            at = desk.truck(viewer, name);
+            Swaps.change(at, typed, pair[0], pair[1]);
+            said = "Put right: cylinders " + pair[0] + " and " + pair[1]
+                    + " are changed over. Enter both codes in the ECU again under their cylinders, and read them back.";
+        } catch (RefusedEntryException e) {
+            e.problems().forEach(typed::wrong);
+            response.setStatus(NOT_KEPT);
+        }
+        model.addAttribute("again", true);
+        model.addAttribute("more", false);
+        String page = show(at, typed, model);
+        model.addAttribute("said", said);
+        return page;
+    }
+
+    /** The same of a job that is closed out already: its record is corrected. */
+    @PostMapping("/bay/{truck}/changed-over")
+    String changedOver(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("truck") String name,
+            @RequestParam MultiValueMap<String, String> sent,
+            HttpServletResponse response,
+            Model model) {
+        TruckInBay at = desk.truck(viewer, name);
+        FormState typed = new FormState(sent);
+        CloseOut kept = at.done();
+        if (kept == null) {
+            throw BayDesk.notThere();
+        }
+        try {
+            int[] pair = pair(typed);
+            if (!typed.has("coded", "yes")) {
+                throw RefusedEntryException.of(
+                        "coded",
+                        "the codes are not confirmed as entered again",
+                        "enter both in the ECU under their cylinders, read them back, and tick it");
+            }
+            closeOuts.changeOver(kept, pair[0], pair[1], desk.clock().now(), viewer.name(), at.today());
+            desk.changed();
+            return "redirect:" + BayAddresses.bay(name);
+        } catch (RefusedEntryException e) {
+            model.addAttribute("overWrong", e.problems().get(0).words());
+            response.setStatus(NOT_KEPT);
+            return sheet(viewer, name, "", false, model);
+        }
+    }
+
+    private static int[] pair(FormState typed) {
+        String[] both = (typed.text("swap") + typed.text("first") + " " + typed.text("second"))
+                .strip()
+                .split(" ");
+        if (both.length != 2
+                || !both[0].matches("\\d{1,2}")
+                || !both[1].matches("\\d{1,2}")
+                || both[0].equals(both[1])) {
+            throw RefusedEntryException.of("swap", "two cylinders are needed", "choose two that were changed over");
+        }
+        return new int[] {Integer.parseInt(both[0]), Integer.parseInt(both[1])};
+    }
+
+    private String show(TruckInBay at, FormState typed, Model model) {
+        SheetModel.fill(at, typed, model);
+        String truck = at.truck().truck();
+        CloseOut done = at.done();
+        String visit = done == null ? at.visitKey() : PhotoVisit.of(done, photos.ofTruck(truck), at);
+        model.addAttribute("photos", photos.ofVisit(truck, visit));
+        model.addAttribute("photoVisit", visit);
+        model.addAttribute("photoKey", UUID.randomUUID());
         model.addAttribute("tasks", at.visit() == null ? List.of() : at.visit().tasks());
         model.addAttribute("action", BayAddresses.bay(at.truck().truck()));
         model.addAttribute("correcting", null);
+        BaySheet sheet = at.sheet();
+        if (sheet != null && at.done() == null) {
+            model.addAttribute("paper", Paper.html(sheet));
+        }
         return "bay-sheet";
     }
 }

@@ -62,7 +62,7 @@ final class CloseOutForm {
         FormState typed = new FormState();
         typed.put("formKey", UUID.randomUUID());
         typed.put(DISTANCE, at.units().distance());
-        typed.put("week", at.visit() == null ? null : at.visit().week());
+        typed.put("week", at.week());
         typed.put("doneOn", at.finished().day());
         typed.put("finishedAt", at.finished().hour());
         for (int cylinder : at.family().allCylinders()) {
@@ -141,8 +141,7 @@ final class CloseOutForm {
         typed.put(field + "serial", done.serial());
         typed.put(field + "code", done.code());
         typed.put(field + "origin", done.origin());
-        typed.put(field + "programmed", done.programmed() ? "yes" : null);
-        typed.put(field + "compared", done.readBack() == CloseOut.ReadBack.NONE ? null : "yes");
+        typed.put(field + "coded", done.programmed() && done.readBack() != CloseOut.ReadBack.NONE ? "yes" : null);
         typed.put(field + "reason", done.reason());
         typed.put(field + "failedFirst", done.failedFirst());
     }

@@ -126,12 +126,7 @@ class CorrectionPage {
     }
 
     private static String show(TruckInBay at, CloseOut kept, FormState typed, Model model) {
-        model.addAttribute("at", at);
-        model.addAttribute("form", typed);
-        model.addAttribute("cylinders", CloseOutForm.cylinders(at));
-        model.addAttribute(
-                "distanceUnit", CloseOutForm.unitsOf(typed, at.units()).distanceUnit());
-        model.addAttribute("parts", CloseOutForm.parts(at, typed));
+        SheetModel.fill(at, typed, model);
         model.addAttribute("tasks", kept.tasks());
         model.addAttribute("action", BayAddresses.bay(at.truck().truck()) + "/close-outs/" + kept.id());
         model.addAttribute("correcting", kept);

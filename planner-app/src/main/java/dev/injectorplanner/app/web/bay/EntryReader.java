@@ -4,6 +4,7 @@ import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.CloseOutEntry;
 import dev.injectorplanner.app.entry.EntryProblem;
 import dev.injectorplanner.app.stock.StockInjector;
+import dev.injectorplanner.core.due.TestRules;
 import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.TestKind;
@@ -45,7 +46,7 @@ final class EntryReader {
                 odometerKm(),
                 number("engineHours", "engine hours"),
                 typed.has("meterReplaced", "yes"),
-                typed.text("extras"),
+                extras(),
                 typed.all("task"),
                 day("recheckOn", "recheck"),
                 cylinders(),
@@ -92,9 +93,9 @@ final class EntryReader {
                 serial,
                 code,
                 constant(Origin.class, typed.text(field + "origin")),
-                typed.has(field + "programmed", "yes"),
+                typed.has(field + "programmed", "yes") || typed.has(field + "coded", "yes"),
                 typed.text(field + "readBack"),
-                typed.has(field + "compared", "yes"),
+                typed.has(field + "compared", "yes") || typed.has(field + "coded", "yes"),
                 typed.text(field + "reason"),
                 typed.text(field + "failedFirst"));
     }
@@ -125,20 +126,35 @@ final class EntryReader {
 
     private List<CloseOutEntry.Test> tests() {
         List<CloseOutEntry.Test> tests = new ArrayList<>();
-        for (TestKind kind : List.of(TestKind.BALANCE, TestKind.RETURN_FLOW)) {
+        for (TestKind kind : TestKind.values()) {
             for (int cylinder : at.family().allCylinders()) {
                 Double value = number("t" + cylinder + "." + kind, "test of cylinder " + cylinder);
                 if (value != null) {
-                    tests.add(new CloseOutEntry.Test(
-                            cylinder,
-                            kind,
-                            value,
-                            kind == TestKind.BALANCE ? "mm3/stroke" : "ml/min",
-                            typed.text("engineState")));
+                    tests.add(new CloseOutEntry.Test(cylinder, kind, value, unit(kind), typed.text("engineState")));
                 }
             }
         }
         return tests;
+    }
+
+    private static String unit(TestKind kind) {
+        return switch (kind) {
+            case BALANCE -> TestRules.BALANCE_UNIT;
+            case RETURN_FLOW -> TestRules.RETURN_FLOW_UNIT;
+            case CONTRIBUTION -> "%";
+        };
+    }
+
+    /** Extras, with the coolant's freezing point as it was read. */
+    private String extras() {
+        String read = typed.text("freezing").strip();
+        if (read.isEmpty()) {
+            return typed.text("extras");
+        }
+        SiteUnits units = CloseOutForm.unitsOf(typed, at.units());
+        Double point = number("freezing", "freezing point");
+        return typed.text("extras")
+                + (point == null ? "" : "\nCoolant: freezing point read " + read + " " + units.temperatureUnit());
     }
 
     /** In the unit that the form named when it was made; one that was not touched stays as it is kept. */
@@ -152,7 +168,10 @@ final class EntryReader {
     }
 
     private @Nullable Double number(String field, String words) {
-        String text = typed.text(field).strip();
+        String text = typed.text(field).strip().replace('\u2212', '-');
+        if (text.startsWith("+")) {
+            text = text.substring(1);
+        }
         if (text.isEmpty()) {
             return null;
         }

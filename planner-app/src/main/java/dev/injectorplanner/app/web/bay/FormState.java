@@ -27,6 +27,14 @@ public final class FormState {
         }
     }
 
+    void set(String name, String value) {
+        values.put(name, List.of(value));
+    }
+
+    void clear(String name) {
+        values.remove(name);
+    }
+
     /** What was typed, or an empty text. */
     public String text(String name) {
         List<String> there = values.getOrDefault(name, List.of());

@@ -1,9 +1,13 @@
 package dev.injectorplanner.app.web.bay;
 
+import dev.injectorplanner.app.bayjob.BayJob;
 import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.stock.StockInjector;
+import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.fleet.AnsweredFaults;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Truck;
@@ -32,6 +36,7 @@ import org.jspecify.annotations.Nullable;
  * @param done its close-out since that plan, or null
  * @param finished day and hour at which the work was finished, as far as the plan and the clock can guess
  * @param units in which people of the site read and type
+ * @param job the unplanned job that is open at it, or null
  */
 record TruckInBay(
         Truck truck,
@@ -45,13 +50,36 @@ record TruckInBay(
         Map<Integer, StockInjector> kit,
         @Nullable CloseOut done,
         Finished finished,
-        SiteUnits units) {
+        SiteUnits units,
+        @Nullable BayJob job) {
     /** When work was finished; the hour is null where nothing tells it. */
     record Finished(LocalDate day, @Nullable LocalTime hour) {}
 
     /** Cylinders that the plan wants done. */
     List<Integer> planned() {
         return visit == null ? List.of() : visit.cylinders();
+    }
+
+    /** Week of the visit in the plan, or null where nobody planned the work. */
+    @Nullable
+    IsoWeek week() {
+        return visit == null || job != null ? null : visit.week();
+    }
+
+    /** The visit that photographs and looks belong to. */
+    String visitKey() {
+        return job != null
+                ? "job " + job.id()
+                : visit == null ? "unplanned " + today : visit.week().toString();
+    }
+
+    /** Faults on record that no repair has answered. */
+    List<Fault> openFaults() {
+        AnsweredFaults answered = new AnsweredFaults(fleet.repairsOf(truck.truck()));
+        return fleet.faultsOf(truck.truck()).stream()
+                .filter(fault -> !answered.covers(
+                        fault, fault.until().atZone(depot.timeZone()).toLocalDate()))
+                .toList();
     }
 
     /** Day of the plan in force, or today where there is none. */

@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.web.frame;
 
 import java.util.List;
+import java.util.Set;
 
 /**
  * The frame of a page.
@@ -9,10 +10,22 @@ import java.util.List;
  * @param money in which currency amounts are, in words; empty where the site has not said
  * @param who who looks, in words
  * @param entries the pages this person may go to
+ * @param changes addresses of those of them where this person may change something
  */
-public record Frame(String site, String money, String who, List<Entry> entries) {
+public record Frame(String site, String money, String who, List<Entry> entries, Set<String> changes) {
     public Frame {
         entries = List.copyOf(entries);
+        changes = Set.copyOf(changes);
+    }
+
+    /** Whether this person may go to a place of the menu: a way to any other is not offered. */
+    public boolean mayGo(String path) {
+        return entries.stream().anyMatch(entry -> entry.path().equals(path));
+    }
+
+    /** Whether this person may change something at a place of the menu: a button to it is not offered to others. */
+    public boolean mayChange(String path) {
+        return changes.contains(path);
     }
 
     /**

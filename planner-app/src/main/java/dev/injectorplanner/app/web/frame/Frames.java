@@ -31,6 +31,7 @@ public final class Frames {
                 site.name(),
                 currency.isEmpty() ? "" : "Amounts in " + currency,
                 viewer.name() + ", " + roles + ", " + depot,
-                Navigation.entries(viewer, path, raised));
+                Navigation.entries(viewer, path, raised),
+                Navigation.changes(viewer));
     }
 }

@@ -4,6 +4,7 @@ import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Which pages there are and who may go to them: the one list, for menus and for the rules of access. */
 public final class Navigation {
@@ -70,6 +71,7 @@ public final class Navigation {
                     "Bay sheets",
                     Set.of(Role.MANAGER, Role.MECHANIC, Role.ADMINISTRATOR),
                     Set.of(Role.MANAGER, Role.MECHANIC)),
+            new Place("/start", "Start a job", Set.of(Role.MANAGER, Role.MECHANIC)),
             new Place(
                     "/store",
                     "Receiving and kits",
@@ -78,6 +80,7 @@ public final class Navigation {
             new Place(ALERTS, "Alerts", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
             new Place("/life", "Life curves", OFFICE, Set.of(Role.MANAGER)),
             new Place("/outlook", "Outlook", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
+            new Place("/results", "Results", OFFICE, Set.of(Role.MANAGER)),
             new Place("/imports", "Imports", OFFICE),
             new Place("/jobs", "Jobs", Set.of(Role.MANAGER, Role.ADMINISTRATOR)),
             new Place("/settings", "Settings", Set.of(Role.MANAGER, Role.ADMINISTRATOR)));
@@ -85,6 +88,8 @@ public final class Navigation {
     /** Within places, and what pages offer to take away. */
     public static final List<Inner> INNER = List.of(
             new Inner("/sheets", ALL),
+            new Inner("/find", ALL),
+            new Inner("/trucks/views", ALL),
             new Inner("/safety", ALL, Set.of(Role.MANAGER, Role.MECHANIC)),
             new Inner("/settings/figures", KEEPERS, Set.of(Role.MANAGER)),
             new Inner("/settings/rules", KEEPERS, Set.of(Role.MANAGER)),
@@ -103,13 +108,22 @@ public final class Navigation {
     private Navigation() {}
 
     /** Whether a person may go to a place. */
-    static boolean mayGo(Viewer viewer, String path) {
+    public static boolean mayGo(Viewer viewer, String path) {
         return PLACES.stream().anyMatch(place -> place.path().equals(path) && isFor(place, viewer));
     }
 
     private static boolean isFor(Place place, Viewer viewer) {
         return place.roles().stream().anyMatch(role -> viewer.is(role))
                 && (viewer.depot() == null || !OF_ALL_DEPOTS.contains(place.path()));
+    }
+
+    /** Addresses of the places where a person may change something. */
+    static Set<String> changes(Viewer viewer) {
+        return PLACES.stream()
+                .filter(place -> isFor(place, viewer))
+                .filter(place -> place.changers().stream().anyMatch(role -> viewer.is(role)))
+                .map(Place::path)
+                .collect(Collectors.toSet());
     }
 
     /** The menu of a person on a page. */

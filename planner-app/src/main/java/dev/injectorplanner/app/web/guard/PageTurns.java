@@ -21,8 +21,17 @@ final class PageTurns extends OncePerRequestFilter {
     /** With those who send a body, still fewer than the server's 200 threads: health finds one. */
     private static final int MOST_WAITING = 100;
 
-    private static final Set<String> AT_ONCE =
-            Set.of("/actuator/health", "/planner.css", "/bay.js", "/board.js", "/icon.svg");
+    private static final Set<String> AT_ONCE = Set.of(
+            "/actuator/health",
+            "/planner.css",
+            "/office.css",
+            "/find.js",
+            "/bay.js",
+            "/bay.css",
+            "/scan.js",
+            "/bay-worker.js",
+            "/board.js",
+            "/icon.svg");
 
     private final Semaphore turns =
             new Semaphore(A_PROCESSOR * Runtime.getRuntime().availableProcessors(), true);

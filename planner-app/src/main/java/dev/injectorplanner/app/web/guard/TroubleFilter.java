@@ -23,8 +23,18 @@ import org.springframework.web.multipart.MultipartException;
  * store that is away is told at once, without waiting for it.
  */
 final class TroubleFilter extends OncePerRequestFilter {
-    private static final Set<String> WITHOUT_STORE =
-            Set.of("/actuator/health", "/planner.css", "/bay.js", "/board.js", "/icon.svg", "/error");
+    private static final Set<String> WITHOUT_STORE = Set.of(
+            "/actuator/health",
+            "/planner.css",
+            "/office.css",
+            "/find.js",
+            "/bay.js",
+            "/bay.css",
+            "/scan.js",
+            "/bay-worker.js",
+            "/board.js",
+            "/icon.svg",
+            "/error");
     /** Forms that are too large or cannot be read: the server has its own answer, and the page for it. */
     private static final int SERVERS_OWN = -1;
 

@@ -51,7 +51,7 @@ public class SetUpPage {
         model.addAttribute(
                 "loaded", all.stream().filter(need -> !need.missing()).count());
         model.addAttribute("kits", StarterKit.values());
-        return "start";
+        return "set-up";
     }
 
     @PostMapping("/imports/start")

@@ -16,6 +16,8 @@ import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.reports.order.OrderPaper;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -60,7 +62,7 @@ public class OrderFilePage {
             throw new NotHereException("There is no order \"" + order + "\". Fix: open the orders and choose one.");
         }
         OrderFileView.Reader reader =
-                new OrderFileView.Reader(papers.parts(), depot -> OrdersPage.today(office, clock, depot));
+                new OrderFileView.Reader(papers.parts(), depot -> OrdersPage.today(office, clock, depot), zone(lines));
         OrderFile shown = new OrderFile(
                 file.head(),
                 lines,
@@ -124,5 +126,14 @@ public class OrderFilePage {
         }
         String address = papers.mail(order, file, clock.now(), viewer.name());
         return "redirect:/orders/" + order + "?said=" + (address.isEmpty() ? "no-address" : "mailed");
+    }
+
+    /** Where the order goes; UTC where that depot has no plan yet. */
+    private ZoneId zone(List<PurchaseLine> lines) {
+        return lines.stream()
+                .findFirst()
+                .flatMap(line -> office.find(line.depot()))
+                .map(plan -> plan.site().timeZone())
+                .orElse(ZoneOffset.UTC);
     }
 }

@@ -11,7 +11,7 @@ import dev.injectorplanner.core.fleet.PartKind;
 import dev.injectorplanner.core.fleet.PurchaseLine;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
@@ -95,7 +95,7 @@ public record OrderFileView(
     public record EventRow(String when, String what, String words, String by) {}
 
     /** What is needed to read an order. */
-    record Reader(Map<String, Part> parts, Function<String, LocalDate> today) {}
+    record Reader(Map<String, Part> parts, Function<String, LocalDate> today, ZoneId zone) {}
 
     static OrderFileView of(String order, OrderFile file, List<PurchaseLine> lines, Reader reader) {
         OrderHead head = file.head().orElse(null);
@@ -126,7 +126,7 @@ public record OrderFileView(
                 steps(lines, head),
                 rows,
                 file.problems().stream().map(OrderFileView::problem).toList(),
-                file.events().stream().map(OrderFileView::event).toList());
+                file.events().stream().map(event -> event(event, reader.zone())).toList());
     }
 
     private static BigDecimal sum(List<PurchaseLine> lines, Function<PurchaseLine, BigDecimal> amount) {
@@ -234,9 +234,9 @@ public record OrderFileView(
                 open && problem.sentOn() != null);
     }
 
-    private static EventRow event(OrderEvent event) {
+    private static EventRow event(OrderEvent event, ZoneId zone) {
         return new EventRow(
-                DisplayFormat.moment(event.at(), ZoneOffset.UTC) + " UTC",
+                DisplayFormat.moment(event.at(), zone),
                 DisplayFormat.sentence(event.what()),
                 event.words(),
                 event.by());

@@ -132,7 +132,7 @@ public final class OrderPapers {
     }
 
     /** Mails it where the supplier's orders are mailed. */
-    void mailIfWanted(String order, OrderFile file, Instant at, String by) throws IOException {
+    public void mailIfWanted(String order, OrderFile file, Instant at, String by) throws IOException {
         boolean wanted = file.head()
                 .map(head -> suppliers.of(head.supplier()).mailsOrders())
                 .orElse(false);

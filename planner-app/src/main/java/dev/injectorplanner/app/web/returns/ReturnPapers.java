@@ -4,6 +4,8 @@ import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.order.SupplierContact;
 import dev.injectorplanner.app.order.Suppliers;
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.photo.Photo;
+import dev.injectorplanner.app.photo.Photos;
 import dev.injectorplanner.app.returns.Returns;
 import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.web.download.Downloads;
@@ -25,6 +27,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -38,13 +41,18 @@ import org.springframework.web.bind.annotation.RequestParam;
 /** What goes with old units: the return note, and the pack of a warranty claim. */
 @Controller
 public class ReturnPapers {
+    private static final int DAYS_BEFORE = 7;
+    private static final int DAYS_AFTER = 14;
+
     private final Office office;
     private final Returns returns;
     private final Suppliers suppliers;
     private final SiteSettings settings;
     private final Downloads downloads;
+    private final Photos photos;
 
     ReturnPapers(Office office, Application application, Downloads downloads) {
+        this.photos = new Photos(application.store());
         this.office = office;
         this.returns = new Returns(application.store());
         this.suppliers = new Suppliers(application.store());
@@ -168,8 +176,9 @@ public class ReturnPapers {
 
     private static @Nullable FittedInjector fitted(DepotPlan plan, UnitReturn row) {
         return plan.fleet().injectorsOf(row.truck()).stream()
-                .filter(each ->
-                        each.cylinder() == row.cylinder() && each.fittedOn().equals(row.fittedOn()))
+                .filter(each -> each.cylinder() == row.cylinder()
+                        && each.fittedOn().equals(row.fittedOn())
+                        && each.fitting() == row.fitting())
                 .findFirst()
                 .orElse(null);
     }
@@ -181,6 +190,7 @@ public class ReturnPapers {
             @PathVariable("truck") String truck,
             @RequestParam("cylinder") int cylinder,
             @RequestParam("fitted") LocalDate fitted,
+            @RequestParam(name = "fitting", defaultValue = "1") int fitting,
             HttpServletResponse response,
             Model model) {
         DepotPlan plan = plan(viewer, truck);
@@ -188,20 +198,40 @@ public class ReturnPapers {
                 .filter(each -> each.truck().equals(truck))
                 .findFirst()
                 .orElseThrow();
-        WarrantyClaim claim = WarrantyClaims.find(plan.fleet(), row, cylinder, fitted)
+        WarrantyClaim claim = WarrantyClaims.find(plan.fleet(), row, cylinder, fitted, fitting)
                 .orElseThrow(() -> new NotHereException("No injector fitted on " + fitted + " in truck " + truck
                         + ", cylinder " + cylinder + " was found failed. Fix: open the cores and claims again."));
         FittedInjector unit = plan.fleet().injectorsOf(truck).stream()
-                .filter(each -> each.cylinder() == cylinder && each.fittedOn().equals(fitted))
+                .filter(each ->
+                        each.cylinder() == cylinder && each.fittedOn().equals(fitted) && each.fitting() == fitting)
                 .findFirst()
                 .orElseThrow();
         Optional<UnitReturn> sent = returns.list().stream()
-                .filter(each -> each.isOf(UnitReturn.What.CLAIM, truck, cylinder, fitted))
+                .filter(each -> each.isOf(UnitReturn.What.CLAIM, truck, cylinder, fitted, fitting))
                 .findFirst();
         return answer(
                 "claim-" + truck + "-" + cylinder + "-" + fitted,
-                new ClaimPack(claim, unit, sent, suppliers.of(claim.supplier()), site(), office.form()).document(),
+                new ClaimPack(claim, unit, sent, suppliers.of(claim.supplier()), site(), office.form())
+                        .document()
+                        .with(pictures(claim)),
                 response,
                 model);
+    }
+
+    /** Photographs taken around the day it came out: of its cylinder, or of no one. */
+    private List<PaperDocument.Picture> pictures(WarrantyClaim claim) {
+        List<PaperDocument.Picture> pictures = new ArrayList<>();
+        for (Photo photo : photos.ofTruck(claim.truck())) {
+            LocalDate day = LocalDate.ofInstant(photo.takenAt(), java.time.ZoneOffset.UTC);
+            boolean then = !day.isBefore(claim.removedOn().minusDays(DAYS_BEFORE))
+                    && !day.isAfter(claim.removedOn().plusDays(DAYS_AFTER));
+            boolean its = photo.cylinder() == null || photo.cylinder() == claim.cylinder();
+            if (then && its) {
+                photos.findPicture(claim.truck(), photo.id())
+                        .ifPresent(jpeg -> pictures.add(new PaperDocument.Picture(
+                                photo.words(), Base64.getEncoder().encodeToString(jpeg))));
+            }
+        }
+        return pictures;
     }
 }

@@ -157,16 +157,17 @@ public class ReturnsPage {
                     "There is no return note or claim \"" + document + "\". Fix: open the cores and claims again.");
         }
         return rows.stream()
-                .map(row -> depotOf(viewer, new Unit(row.truck(), row.cylinder(), row.fittedOn())))
+                .map(row -> depotOf(viewer, new Unit(row.truck(), row.cylinder(), row.fittedOn(), row.fitting())))
                 .distinct()
                 .toList();
     }
 
     static Unit unit(String sent) {
-        String[] cells = sent.split("\t", 3);
+        String[] cells = sent.split("\t", 4);
         try {
-            if (cells.length == 3) {
-                return new Unit(cells[2], Integer.parseInt(cells[0]), LocalDate.parse(cells[1]));
+            if (cells.length == 4) {
+                return new Unit(
+                        cells[3], Integer.parseInt(cells[0]), LocalDate.parse(cells[1]), Integer.parseInt(cells[2]));
             }
         } catch (NumberFormatException | DateTimeParseException e) {
             throw new InvalidValueException("unit", sent, "is damaged", "open the cores and claims again");

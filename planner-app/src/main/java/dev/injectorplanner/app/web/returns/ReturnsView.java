@@ -11,6 +11,7 @@ import dev.injectorplanner.core.fleet.UnitReturn;
 import dev.injectorplanner.core.warranty.WarrantyClaim;
 import dev.injectorplanner.core.warranty.WarrantyClaims;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
@@ -205,7 +206,7 @@ public record ReturnsView(
 
     private static CoreRow core(CoreOwed core) {
         return new CoreRow(
-                unit(core.truck(), core.cylinder(), core.fittedOn().toString()),
+                unit(core.truck(), core.cylinder(), core.fittedOn(), core.fitting()),
                 DisplayFormat.day(core.lastDay()),
                 core.daysLeft() < 0
                         ? "past by " + days(-core.daysLeft())
@@ -229,8 +230,8 @@ public record ReturnsView(
     }
 
     /** A unit as forms send it. */
-    static String unit(String truck, int cylinder, String fittedOn) {
-        return cylinder + "\t" + fittedOn + "\t" + truck;
+    static String unit(String truck, int cylinder, LocalDate fittedOn, int fitting) {
+        return cylinder + "\t" + fittedOn + "\t" + fitting + "\t" + truck;
     }
 
     private static List<Note> notes(List<UnitReturn> open, List<UnitReturn> all) {
@@ -260,7 +261,7 @@ public record ReturnsView(
         BigDecimal credit = row.credit();
         return new SentRow(
                 UUID.randomUUID().toString(),
-                unit(row.truck(), row.cylinder(), row.fittedOn().toString()),
+                unit(row.truck(), row.cylinder(), row.fittedOn(), row.fitting()),
                 row.document(),
                 row.what().name(),
                 row.truck(),
@@ -283,11 +284,10 @@ public record ReturnsView(
     }
 
     private static ClaimRow claim(WarrantyClaim claim) {
-        String fitted = claim.fittedOn().toString();
         return new ClaimRow(
                 UUID.randomUUID().toString(),
-                unit(claim.truck(), claim.cylinder(), fitted),
-                "cylinder=" + claim.cylinder() + "&fitted=" + fitted,
+                unit(claim.truck(), claim.cylinder(), claim.fittedOn(), claim.fitting()),
+                "cylinder=" + claim.cylinder() + "&fitted=" + claim.fittedOn() + "&fitting=" + claim.fitting(),
                 DisplayFormat.shortDate(claim.removedOn()),
                 claim.supplier(),
                 claim.part(),

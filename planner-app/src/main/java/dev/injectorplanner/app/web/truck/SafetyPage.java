@@ -1,11 +1,8 @@
 package dev.injectorplanner.app.web.truck;
 
 import dev.injectorplanner.app.assembly.Application;
-import dev.injectorplanner.app.intake.FileReport;
-import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
-import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.NotHereException;
@@ -13,14 +10,11 @@ import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.OwnWords;
 import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.app.web.office.Replanning;
-import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.RepairWork;
 import dev.injectorplanner.core.plan.HeldOff;
 import dev.injectorplanner.core.plan.SafetyCase;
-import dev.injectorplanner.imports.file.GivenRows;
-import dev.injectorplanner.imports.table.Tables;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -117,18 +111,7 @@ public class SafetyPage {
         row.put("hours", hours);
         row.put("remark", nothing ? (what + " " + remark).strip() : remark);
         row.put("by", by);
-        take(row);
-        new StoreSql(application.store().dataSource()).inTransaction(connection -> {
-            AuditTrail.write(
-                    connection,
-                    clock.now(),
-                    viewer.name(),
-                    "record a repair",
-                    truck,
-                    "",
-                    row.get("what") + ", by " + by);
-            return true;
-        });
+        new RepairEntry(application).record(row, clock.now(), viewer.name());
         anew.plan(viewer, plan.depot(), "repair of " + truck + " " + clock.now());
         next.addFlashAttribute("done", "Recorded for " + truck + ", and replanned.");
         return "redirect:/safety/{truck}";
@@ -154,20 +137,6 @@ public class SafetyPage {
         String codes = String.join(
                 ", ", codes(find(plan, truck).map(SafetyCase::dueItems).orElse(List.of())));
         return codes.isEmpty() || what.isBlank() ? what : what.strip() + " (" + codes + ")";
-    }
-
-    private void take(Map<String, String> row) {
-        FileReport report = application
-                .intake()
-                .loadRows(
-                        Tables.REPAIRS,
-                        new GivenRows("repairs", List.copyOf(row.keySet()), List.of(List.copyOf(row.values()))));
-        if (report.refusal() != null) {
-            throw new InvalidValueException("repair", "", report.refusal(), "correct the form");
-        }
-        report.complaints().stream().findFirst().ifPresent(complaint -> {
-            throw new InvalidValueException(complaint.column(), complaint.value(), complaint.reason(), complaint.fix());
-        });
     }
 
     @PostMapping(PAGE + "/hold-off")

@@ -3,6 +3,7 @@ package dev.injectorplanner.app.web.truck;
 import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.photo.Photos;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.app.web.office.NotHereException;
@@ -62,6 +63,7 @@ public class TruckFilePage {
                         .filter(each -> each.truck().equals(name))
                         .map(SafetyCase::words)
                         .toList());
+        model.addAttribute("photos", new Photos(application.store()).ofTruck(name));
         model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
         if (!failed.isEmpty()) {
             Advisor.Advice advice = Advisor.advise(

@@ -2,8 +2,12 @@ package dev.injectorplanner.app.web.api;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.injectorplanner.app.order.PurchaseOrders;
+import dev.injectorplanner.app.order.SupplierContact;
+import dev.injectorplanner.app.order.Suppliers;
 import dev.injectorplanner.app.people.ApiTokens;
 import dev.injectorplanner.app.people.Scope;
+import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.testkit.PlannerRuns;
 import dev.injectorplanner.app.web.RunningApp;
 import dev.injectorplanner.core.fleet.FittedInjector;
@@ -16,6 +20,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -133,6 +138,18 @@ class ShopApiTest {
                         .statusCode())
                 .isEqualTo(403);
         assertThat(onHand(app, "SEAL-1")).isEqualTo(before);
+    }
+
+    @Test
+    void an_order_is_mailed_where_its_supplier_wants_mail(URI address, RunningApp app) throws Exception {
+        Store store = app.application().store();
+        Suppliers suppliers = new Suppliers(store);
+        SupplierContact before = suppliers.of(SUPPLIER);
+        suppliers.save(new SupplierContact(SUPPLIER, "orders@supplier.example", "", "", true), Instant.now(), "Kim");
+        String order = order(address, token(app, ALL, null), "m-1", 10);
+        suppliers.save(before, Instant.now(), "Kim");
+        assertThat(new PurchaseOrders(store).file(order).head().orElseThrow().mailedTo())
+                .isEqualTo("orders@supplier.example");
     }
 
     @Test

@@ -1,0 +1,126 @@
+package dev.injectorplanner.app.diagnosis;
+
+import dev.injectorplanner.app.entry.EntryProblems;
+import dev.injectorplanner.app.people.AuditTrail;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.store.StoreSql;
+import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.core.diagnosis.DiagnosisKind;
+import dev.injectorplanner.core.diagnosis.DiagnosisStep;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Steps of diagnoses that are open, as they were found; ended together with the repair, or with "no fault found". */
+public final class LookBook {
+    private static final int LONGEST = 500;
+
+    private final Store store;
+
+    public LookBook(Store store) {
+        this.store = store;
+    }
+
+    /** What was found so far of an open diagnosis, by step; the newest of each. */
+    public Map<String, Look> open(String truck, DiagnosisKind kind) {
+        return store.inJointTransaction((connection, writer) -> {
+            Map<String, Look> looks = new LinkedHashMap<>();
+            StoreSql.list(
+                            connection,
+                            "select step, state, found, seen_at, seen_by from bay_look"
+                                    + " where truck = ? and kind = ? and ended_at is null order by seen_at, id",
+                            row -> new Look(
+                                    row.getString("step"),
+                                    Look.State.valueOf(row.getString("state")),
+                                    row.getString("found"),
+                                    StoreSql.moment(row, "seen_at"),
+                                    row.getString("seen_by")),
+                            truck,
+                            kind.name())
+                    .forEach(look -> looks.put(look.step(), look));
+            return looks;
+        });
+    }
+
+    /**
+     * Notes how steps were found; a step that stands as it did is left alone.
+     *
+     * @throws dev.injectorplanner.app.entry.RefusedEntryException where a remark is too long; fields are {@code found.KEY}
+     */
+    public void note(String truck, DiagnosisKind kind, Map<String, Look> found, Instant at, String by) {
+        EntryProblems problems = new EntryProblems();
+        for (DiagnosisStep step : kind.steps()) {
+            Look look = found.get(step.key());
+            if (look != null) {
+                problems.guarded("found." + step.key(), () -> Require.text(step.title(), look.found()));
+                if (look.found().length() > LONGEST) {
+                    problems.add(
+                            "found." + step.key(),
+                            step.title() + ": is too long",
+                            "keep it to " + LONGEST + " characters");
+                }
+            }
+        }
+        problems.throwIfAny();
+        Map<String, Look> there = open(truck, kind);
+        store.inJointTransaction((connection, writer) -> {
+            long id = StoreSql.nextIds(connection, "bay_look_seq");
+            for (DiagnosisStep step : kind.steps()) {
+                Look look = found.get(step.key());
+                Look before = there.get(step.key());
+                boolean same = look == null
+                        || before != null
+                                && before.state() == look.state()
+                                && before.found().equals(look.found())
+                        || before == null
+                                && look.state() == Look.State.NOT_LOOKED
+                                && look.found().isEmpty();
+                if (!same) {
+                    StoreSql.update(
+                            connection,
+                            "insert into bay_look (id, truck, kind, step, state, found, seen_at, seen_by)"
+                                    + " values (?, ?, ?, ?, ?, ?, ?, ?)",
+                            id++,
+                            truck,
+                            kind.name(),
+                            step.key(),
+                            look.state().name(),
+                            look.found(),
+                            at,
+                            by);
+                }
+            }
+            if (!found.isEmpty()) {
+                AuditTrail.write(connection, at, by, "note a diagnosis", truck, words(kind, there), words(kind, found));
+            }
+            return true;
+        });
+    }
+
+    /** Ends an open diagnosis: its steps belong to what ended it. */
+    public void end(String truck, DiagnosisKind kind, String how, Instant at, String by) {
+        store.inJointTransaction((connection, writer) -> {
+            StoreSql.update(
+                    connection,
+                    "update bay_look set ended_at = ? where truck = ? and kind = ? and ended_at is null",
+                    at,
+                    truck,
+                    kind.name());
+            AuditTrail.write(connection, at, by, "end a diagnosis", truck, kind.words(), how);
+            return true;
+        });
+    }
+
+    /** {@code fuel filter: in order, 0.2 bar; pump: cause found}. */
+    public static String words(DiagnosisKind kind, Map<String, Look> looks) {
+        return kind.steps().stream()
+                .filter(step -> looks.containsKey(step.key()))
+                .filter(step -> looks.get(step.key()).state() != Look.State.NOT_LOOKED)
+                .map(step -> step.title() + ": " + looks.get(step.key()).state().words()
+                        + (looks.get(step.key()).found().isEmpty()
+                                ? ""
+                                : ", " + looks.get(step.key()).found()))
+                .collect(Collectors.joining("; "));
+    }
+}

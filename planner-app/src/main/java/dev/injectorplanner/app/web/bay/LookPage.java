@@ -1,0 +1,234 @@
+package dev.injectorplanner.app.web.bay;
+
+import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.diagnosis.Look;
+import dev.injectorplanner.app.diagnosis.LookBook;
+import dev.injectorplanner.app.entry.EntryProblem;
+import dev.injectorplanner.app.entry.RefusedEntryException;
+import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.web.office.Replanning;
+import dev.injectorplanner.app.web.truck.RepairEntry;
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.diagnosis.DiagnosisKind;
+import dev.injectorplanner.core.diagnosis.DiagnosisStep;
+import dev.injectorplanner.core.fleet.Fault;
+import dev.injectorplanner.core.fleet.Repair;
+import dev.injectorplanner.core.fleet.RepairWork;
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** A diagnosis in the usual order of looking, on a phone; it ends in a repair, a replacement, or "no fault found". */
+@Controller
+class LookPage {
+    private static final int NOT_KEPT = 422;
+
+    private final BayDesk desk;
+    private final LookBook looks;
+    private final RepairEntry repairs;
+    private final Replanning anew;
+
+    LookPage(BayDesk desk, Application application, Replanning anew) {
+        this.desk = desk;
+        this.looks = new LookBook(application.store());
+        this.repairs = new RepairEntry(application);
+        this.anew = anew;
+    }
+
+    @GetMapping("/bay/{truck}/look/{kind}")
+    String page(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("truck") String name,
+            @PathVariable("kind") String key,
+            Model model) {
+        DiagnosisKind kind = kind(key);
+        TruckInBay at = desk.truck(viewer, name);
+        FormState typed = new FormState();
+        looks.open(name, kind).forEach((step, look) -> {
+            typed.put("state." + step, look.state());
+            typed.put("found." + step, look.found());
+        });
+        typed.put("doneOn", at.today());
+        return show(at, kind, typed, model);
+    }
+
+    /** Keeps what was found; with {@code end} the diagnosis ends as well: repair, nothing, replace. */
+    @PostMapping("/bay/{truck}/look/{kind}")
+    String keep(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("truck") String name,
+            @PathVariable("kind") String key,
+            @RequestParam MultiValueMap<String, String> sent,
+            HttpServletResponse response,
+            Model model) {
+        DiagnosisKind kind = kind(key);
+        TruckInBay at = desk.truck(viewer, name);
+        FormState typed = new FormState(sent);
+        try {
+            Map<String, Look> found = found(kind, typed, viewer);
+            looks.note(name, kind, found, desk.clock().now(), viewer.name());
+            String end = typed.text("end");
+            if (end.equals("replace")) {
+                return "redirect:" + replacement(at, kind, typed, viewer, found);
+            }
+            if (end.equals("repair") || end.equals("nothing")) {
+                record(at, kind, typed, viewer, found, end.equals("nothing"));
+                return "redirect:" + BayAddresses.bay(name) + "/look/" + kind.key() + "?ended=" + end;
+            }
+            return "redirect:" + BayAddresses.bay(name) + "/look/" + kind.key();
+        } catch (RefusedEntryException e) {
+            for (EntryProblem problem : e.problems()) {
+                typed.wrong(problem);
+            }
+        } catch (InvalidValueException e) {
+            typed.wrong(new EntryProblem("what", String.valueOf(e.getMessage())));
+        }
+        response.setStatus(NOT_KEPT);
+        return show(at, kind, typed, model);
+    }
+
+    private static Map<String, Look> found(DiagnosisKind kind, FormState typed, Viewer viewer) {
+        Map<String, Look> found = new LinkedHashMap<>();
+        for (DiagnosisStep step : kind.steps()) {
+            String state = typed.text("state." + step.key());
+            Look.State how = Arrays.stream(Look.State.values())
+                    .filter(each -> each.name().equals(state))
+                    .findFirst()
+                    .orElse(Look.State.NOT_LOOKED);
+            found.put(
+                    step.key(),
+                    new Look(
+                            step.key(),
+                            how,
+                            typed.text("found." + step.key()).strip(),
+                            java.time.Instant.EPOCH,
+                            viewer.name()));
+        }
+        return found;
+    }
+
+    /** The cylinders that get another injector: a job of their own, begun with what was found. */
+    private String replacement(
+            TruckInBay at, DiagnosisKind kind, FormState typed, Viewer viewer, Map<String, Look> found) {
+        List<String> failed = typed.all("failed");
+        if (failed.isEmpty()) {
+            throw RefusedEntryException.of(
+                    "failed", "cylinders: none is chosen", "press each cylinder whose injector is at fault");
+        }
+        looks.end(
+                at.truck().truck(),
+                kind,
+                "injector of cylinders " + String.join(" ", failed) + " to be replaced; " + LookBook.words(kind, found),
+                desk.clock().now(),
+                viewer.name());
+        return BayAddresses.start(at.truck().truck()) + "?failed="
+                + String.join(
+                        "&failed=",
+                        failed.stream().filter(each -> each.matches("\\d{1,2}")).toList());
+    }
+
+    private void record(
+            TruckInBay at,
+            DiagnosisKind kind,
+            FormState typed,
+            Viewer viewer,
+            Map<String, Look> found,
+            boolean nothing) {
+        String truck = at.truck().truck();
+        String steps = LookBook.words(kind, found);
+        if (steps.isEmpty()) {
+            throw RefusedEntryException.of(
+                    "what", "nothing was looked at yet", "say at one step at least how it was found");
+        }
+        String what = nothing ? Repair.NO_FAULT_FOUND : what(at, kind, typed);
+        if (what.isBlank()) {
+            throw RefusedEntryException.of("what", "repair: is empty", "choose what was done, or say it");
+        }
+        Map<String, String> row = new LinkedHashMap<>();
+        row.put("truck", truck);
+        row.put("done_on", typed.text("doneOn").isBlank() ? at.today().toString() : typed.text("doneOn"));
+        row.put("odometer_" + at.units().distanceUnit(), typed.text("odometer"));
+        row.put("what", what);
+        row.put("hours", typed.text("hours").replace(',', '.'));
+        row.put("remark", steps.length() > 900 ? steps.substring(0, 900) : steps);
+        row.put("by", viewer.name());
+        repairs.record(row, desk.clock().now(), viewer.name());
+        looks.end(truck, kind, what, desk.clock().now(), viewer.name());
+        desk.changed();
+        anew.plan(
+                viewer,
+                at.depot().depot(),
+                "diagnosis of " + truck + " " + desk.clock().now());
+    }
+
+    /** The work, its cylinders where the wiring was at fault, and the codes that it answers. */
+    private static String what(TruckInBay at, DiagnosisKind kind, FormState typed) {
+        List<String> words = new ArrayList<>();
+        typed.all("work").stream().filter(each -> works(kind).contains(each)).forEach(words::add);
+        if (!words.isEmpty()
+                && kind == DiagnosisKind.CIRCUIT
+                && !typed.all("failed").isEmpty()) {
+            words.add((typed.all("failed").size() == 1 ? "cylinder " : "cylinders ")
+                    + String.join(" ", typed.all("failed")));
+        }
+        String other = typed.text("what").strip();
+        String what = String.join(", ", words) + (words.isEmpty() || other.isEmpty() ? "" : "; ") + other;
+        String codes = String.join(", ", codes(at, kind));
+        return what.isBlank() || codes.isEmpty() || kind == DiagnosisKind.CIRCUIT ? what : what + " (" + codes + ")";
+    }
+
+    static TreeSet<String> codes(TruckInBay at, DiagnosisKind kind) {
+        TreeSet<String> codes = new TreeSet<>();
+        for (Fault fault : at.openFaults()) {
+            DiagnosisKind.of(fault.code())
+                    .filter(each -> each == kind)
+                    .ifPresent(each -> codes.add(fault.code().text()));
+        }
+        return codes;
+    }
+
+    private static List<String> works(DiagnosisKind kind) {
+        return kind.steps().stream()
+                .map(DiagnosisStep::repair)
+                .filter(java.util.Objects::nonNull)
+                .map(RepairWork::words)
+                .distinct()
+                .toList();
+    }
+
+    private static DiagnosisKind kind(String key) {
+        return DiagnosisKind.find(key).orElseThrow(BayDesk::notThere);
+    }
+
+    private static String show(TruckInBay at, DiagnosisKind kind, FormState typed, Model model) {
+        long looked = kind.steps().stream()
+                .filter(step -> typed.text("state." + step.key()).equals("IN_ORDER")
+                        || typed.text("state." + step.key()).equals("CAUSE"))
+                .count();
+        model.addAttribute("at", at);
+        model.addAttribute("kind", kind);
+        model.addAttribute("looked", looked);
+        model.addAttribute(
+                "codes",
+                codes(at, kind).stream()
+                        .map(code -> new dev.injectorplanner.core.fleet.FaultCode(code).inWords())
+                        .toList());
+        model.addAttribute("works", works(kind));
+        model.addAttribute("cylinders", at.family().allCylinders());
+        model.addAttribute("form", typed);
+        model.addAttribute("again", !typed.allWrong().isEmpty());
+        return "look";
+    }
+}

@@ -1,0 +1,94 @@
+package dev.injectorplanner.app.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.testkit.Visitor;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A phone that loaded the day's sheets, lost the network, was switched off and on, and came back: one folder is its memory. */
+@InBrowser
+class OfflinePhoneTest {
+    private static final String TRUCK = "T003";
+
+    @Test
+    void sheets_open_entries_wait_are_sent_once_and_a_refusal_stands_beside_its_field(
+            Site.Demo demo, Chromium chromium, @TempDir Path memory) {
+        try (BrowserContext phone = on(chromium, memory)) {
+            Page page = signedIn(phone, demo);
+            assertThat(page.locator("h1")).hasText("Bay sheets");
+            page.locator("a.row-link[href='/bay/T013']").waitFor();
+            assertThat(page.locator("#kept")).containsText("are on this device");
+            page.navigate(at(demo, "/bay/" + TRUCK));
+            assertThat(page.locator("html[data-kept-sheets]")).hasCount(1);
+        }
+        try (BrowserContext phone = on(chromium, memory)) {
+            phone.setOffline(true);
+            Page page = phone.pages().get(0);
+            page.navigate(at(demo, "/bay"));
+            assertThat(page.locator("h1")).hasText("Bay sheets");
+            page.navigate(at(demo, "/bay/" + TRUCK));
+            BaySheetAtHand sheet = new BaySheetAtHand(page);
+            for (int cylinder : sheet.planned()) {
+                sheet.fitted(cylinder, "S-OFF-" + cylinder, "OFFLINE00000000" + cylinder);
+            }
+            sheet.extras("typed without network");
+            sheet.save(); // without hours: it is refused when it arrives
+            assertThat(page.locator("#network")).containsText("No network.");
+        }
+        try (BrowserContext phone = on(chromium, memory)) {
+            phone.setOffline(true);
+            Page page = phone.pages().get(0);
+            page.navigate(at(demo, "/bay"));
+            assertThat(page.locator("#waiting")).containsText(TRUCK + ": no network; kept on this device");
+            phone.setOffline(false);
+            signedIn(phone, demo);
+            page = phone.pages().get(phone.pages().size() - 1);
+            page.navigate(at(demo, "/bay"));
+            assertThat(page.locator("#waiting")).containsText(TRUCK + ": not saved, something is to be put right.");
+            page.locator("#waiting a").click();
+            assertThat(page.locator("[id='w-labourHours']")).containsText("hours");
+            assertThat(page.locator("[name=extras]")).hasValue("typed without network");
+            BaySheetAtHand sheet = new BaySheetAtHand(page);
+            sheet.hours("2");
+            sheet.save();
+            assertThat(page.locator("main")).containsText("Saved.");
+            page.navigate(at(demo, "/bay/" + TRUCK + "/close-outs"));
+            assertThat(page.locator("main .fields dd").first()).hasText("1");
+            page.navigate(at(demo, "/bay"));
+            assertThat(page.locator("#waiting")).isHidden();
+        }
+    }
+
+    private static BrowserContext on(Chromium chromium, Path memory) {
+        return chromium.browser()
+                .browserType()
+                .launchPersistentContext(
+                        memory,
+                        new BrowserType.LaunchPersistentContextOptions()
+                                .setExecutablePath(Chromium.place())
+                                .setArgs(java.util.List.of("--no-sandbox", "--disable-background-networking"))
+                                .setHeadless(true)
+                                .setViewportSize(Size.PHONE.width(), Size.PHONE.height()));
+    }
+
+    private static Page signedIn(BrowserContext phone, Site.Demo demo) {
+        Page page = phone.newPage();
+        page.navigate(at(demo, "/sign-in"));
+        page.getByLabel("Name", new Page.GetByLabelOptions().setExact(true)).fill(Visitor.name(Role.MECHANIC));
+        page.getByLabel("Password", new Page.GetByLabelOptions().setExact(true)).fill(Visitor.PASSWORD);
+        page.locator("main button, form button[type=submit]").first().click();
+        page.waitForURL("**/bay**");
+        return page;
+    }
+
+    private static String at(Site.Demo demo, String path) {
+        return demo.address().resolve(path).toString();
+    }
+}

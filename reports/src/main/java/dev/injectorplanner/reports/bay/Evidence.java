@@ -1,0 +1,78 @@
+package dev.injectorplanner.reports.bay;
+
+import dev.injectorplanner.core.due.DueAction;
+import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.due.DueKind;
+import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.reports.workbook.Words;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * What speaks for a visit, the strongest first and nothing left out: what was seen at the truck before what its age says. Equal
+ * remarks of several cylinders are one line.
+ */
+final class Evidence {
+    private static final Comparator<DueItem> STRONGEST =
+            Comparator.comparingInt(Evidence::rank).thenComparing(DueItem::by);
+
+    private Evidence() {}
+
+    /** Safety, faults, tests that ask for a new one, tests that ask for another test, chances, limits of age, the rest. */
+    private static int rank(DueItem item) {
+        return switch (item.kind()) {
+            case SAFETY -> 0;
+            case FAULTS -> item.action() == DueAction.REPLACE ? 1 : 3;
+            case BALANCE, RETURN_FLOW -> item.action() == DueAction.REPLACE ? 2 : 3;
+            case RISK -> 4;
+            case WARRANTY -> 5;
+            case DISTANCE_KM, ENGINE_HOURS, AGE_MONTHS -> 6;
+            case INSPECTION -> 7;
+            case INTERVAL -> 8;
+            case COST -> 9;
+        };
+    }
+
+    /** Lines, such as {@code Cylinder 3: 4 faults of the cylinder in the last 30 days (limit 3 in 30 days, site rule)}. */
+    static List<String> of(List<DueItem> dueItems, SiteUnits units) {
+        Map<String, TreeSet<Integer>> cylinders = new LinkedHashMap<>();
+        Map<String, String> others = new LinkedHashMap<>();
+        List<String> order = new ArrayList<>();
+        for (DueItem item : dueItems.stream().sorted(STRONGEST).toList()) {
+            String remark = remark(item, units);
+            Integer cylinder = item.cylinder();
+            String task = item.task();
+            String subject = cylinder != null ? "" : task != null ? RefitWords.capital(task) : "Truck";
+            String key = subject + "\n" + remark;
+            if (!cylinders.containsKey(key)) {
+                order.add(key);
+                cylinders.put(key, new TreeSet<>());
+                others.put(key, subject);
+            }
+            if (cylinder != null) {
+                cylinders.get(key).add(cylinder);
+            }
+        }
+        return order.stream()
+                .map(key -> subject(others.get(key), cylinders.get(key)) + ": " + key.substring(key.indexOf('\n') + 1))
+                .collect(Collectors.toList());
+    }
+
+    private static String subject(String other, TreeSet<Integer> cylinders) {
+        return cylinders.isEmpty()
+                ? other
+                : (cylinders.size() == 1 ? "Cylinder " : "Cylinders ") + Words.cylinders(List.copyOf(cylinders));
+    }
+
+    private static String remark(DueItem item, SiteUnits units) {
+        return units.sentence(item.evidence())
+                + (item.kind() == DueKind.COST
+                        ? " (worth doing while it's open)"
+                        : " (limit " + units.sentence(item.limit()) + ", " + item.limitSource() + ")");
+    }
+}
