@@ -68,9 +68,7 @@ class JobOffersTest {
         JobOffer free = alone(Map.of());
         JobOffer short1 = alone(Map.of("KV-8140", 1e6));
         assertThat(short1.waiting()).extracting(JobOffer.PartReady::part).containsExactly("KV-8140");
-        assertThat(short1.readyOn())
-                .isAfter(DemoFleet.TODAY)
-                .isBeforeOrEqualTo(DemoFleet.TODAY.plusDays(24));
+        assertThat(short1.readyOn()).isAfter(DemoFleet.TODAY).isBeforeOrEqualTo(DemoFleet.TODAY.plusDays(24));
         assertThat(short1.daysOffRoad()).isGreaterThan(free.daysOffRoad());
     }
 }

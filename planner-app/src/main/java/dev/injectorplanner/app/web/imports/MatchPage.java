@@ -9,9 +9,9 @@ import dev.injectorplanner.app.intake.LoadSettings;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
 import dev.injectorplanner.app.intake.StoredNames;
 import dev.injectorplanner.app.people.AuditTrail;
+import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.office.NotHereException;
-import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.imports.match.FileMatch;
@@ -137,7 +137,8 @@ public class MatchPage {
 
     private Path file(String key, Viewer viewer) {
         return files.find(key, viewer.name())
-                .orElseThrow(() -> new NotHereException("That file is no longer kept. Fix: choose it again under Imports."));
+                .orElseThrow(
+                        () -> new NotHereException("That file is no longer kept. Fix: choose it again under Imports."));
     }
 
     /** Forgets how files of a source are read. */

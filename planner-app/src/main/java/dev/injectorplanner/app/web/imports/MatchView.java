@@ -50,7 +50,14 @@ record MatchView(
 
     /** One heading: what it means, and what its words mean. */
     record ColumnLine(
-            String name, String heading, String samples, List<Choice> means, String mark, String state, String note, List<WordLine> words) {}
+            String name,
+            String heading,
+            String samples,
+            List<Choice> means,
+            String mark,
+            String state,
+            String note,
+            List<WordLine> words) {}
 
     /** A choice of a list. */
     record Choice(String value, String label, boolean chosen) {}
@@ -59,7 +66,14 @@ record MatchView(
     record WordLine(String name, String cell, String means) {}
 
     /** A question. */
-    record QuestionLine(String name, String number, String title, String evidence, boolean several, boolean sure, List<Option> options) {}
+    record QuestionLine(
+            String name,
+            String number,
+            String title,
+            String evidence,
+            boolean several,
+            boolean sure,
+            List<Option> options) {}
 
     /** A column without a heading. */
     record FixedLine(String name, String column, String description, String value) {}
@@ -114,11 +128,12 @@ record MatchView(
             }
         }
         boolean asked = column.column().equals(FileMatch.ASK) || column.values().containsValue(FileMatch.ASK);
-        boolean doubt = asked || (note.state() == State.IN_DOUBT && column.column().equals(note.column()));
+        boolean doubt =
+                asked || (note.state() == State.IN_DOUBT && column.column().equals(note.column()));
         List<WordLine> words = new ArrayList<>();
         new TreeMap<>(column.values())
-                .forEach((cell, word) -> words.add(
-                        new WordLine("v" + at + "." + cell, cell, word.equals(FileMatch.ASK) ? "" : word)));
+                .forEach((cell, word) ->
+                        words.add(new WordLine("v" + at + "." + cell, cell, word.equals(FileMatch.ASK) ? "" : word)));
         return new ColumnLine(
                 "m" + at,
                 column.heading(),
@@ -151,8 +166,13 @@ record MatchView(
     private static boolean chosen(Question question, Option option, FileMatch match) {
         return switch (question.id()) {
             case "numbers" -> match.numbers().example().equals(option.value());
-            case "dates" -> !match.asks().contains("dates")
-                    && option.value().equals(match.dates() == dev.injectorplanner.imports.cell.DateOrder.DAY_FIRST ? "dmy" : "mdy");
+            case "dates" ->
+                !match.asks().contains("dates")
+                        && option.value()
+                                .equals(
+                                        match.dates() == dev.injectorplanner.imports.cell.DateOrder.DAY_FIRST
+                                                ? "dmy"
+                                                : "mdy");
             case "empty" -> match.emptyWords().contains(option.value());
             default -> chosenOfColumn(question, option, match);
         };
@@ -168,7 +188,9 @@ record MatchView(
             case "empty" -> column.dropsShortened();
             case "above" -> column.asAbove();
             case "shift" -> "1".equals(column.values().get("0"));
-            case "leave" -> !column.values().containsValue(FileMatch.ASK) && !"1".equals(column.values().get("0"));
+            case "leave" ->
+                !column.values().containsValue(FileMatch.ASK)
+                        && !"1".equals(column.values().get("0"));
             default -> !column.dropsShortened() && !column.asAbove();
         };
     }

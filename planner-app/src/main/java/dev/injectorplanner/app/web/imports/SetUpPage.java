@@ -2,12 +2,12 @@ package dev.injectorplanner.app.web.imports;
 
 import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.AuditTrail;
+import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.start.Starter;
 import dev.injectorplanner.app.start.StarterKit;
 import dev.injectorplanner.app.start.StoreNeeds;
 import dev.injectorplanner.app.start.StoreNeeds.Need;
 import dev.injectorplanner.app.web.office.Office;
-import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.imports.table.Tables;
 import java.io.IOException;
@@ -48,7 +48,8 @@ public class SetUpPage {
         ImportsPage.allow(viewer);
         List<Need> all = needs.list();
         model.addAttribute("needs", all);
-        model.addAttribute("loaded", all.stream().filter(need -> !need.missing()).count());
+        model.addAttribute(
+                "loaded", all.stream().filter(need -> !need.missing()).count());
         model.addAttribute("kits", StarterKit.values());
         return "set-up";
     }
