@@ -51,20 +51,7 @@ public final class LookBook {
      * @throws dev.injectorplanner.app.entry.RefusedEntryException where a remark is too long; fields are {@code found.KEY}
      */
     public void note(String truck, DiagnosisKind kind, Map<String, Look> found, Instant at, String by) {
-        EntryProblems problems = new EntryProblems();
-        for (DiagnosisStep step : kind.steps()) {
-            Look look = found.get(step.key());
-            if (look != null) {
-                problems.guarded("found." + step.key(), () -> Require.text(step.title(), look.found()));
-                if (look.found().length() > LONGEST) {
-                    problems.add(
-                            "found." + step.key(),
-                            step.title() + ": is too long",
-                            "keep it to " + LONGEST + " characters");
-                }
-            }
-        }
-        problems.throwIfAny();
+        check(kind, found);
         Map<String, Look> there = open(truck, kind);
         store.inJointTransaction((connection, writer) -> {
             long id = StoreSql.nextIds(connection, "bay_look_seq");
@@ -91,6 +78,23 @@ public final class LookBook {
             }
             return true;
         });
+    }
+
+    private static void check(DiagnosisKind kind, Map<String, Look> found) {
+        EntryProblems problems = new EntryProblems();
+        for (DiagnosisStep step : kind.steps()) {
+            Look look = found.get(step.key());
+            if (look != null) {
+                problems.guarded("found." + step.key(), () -> Require.text(step.title(), look.found()));
+                if (look.found().length() > LONGEST) {
+                    problems.add(
+                            "found." + step.key(),
+                            step.title() + ": is too long",
+                            "keep it to " + LONGEST + " characters");
+                }
+            }
+        }
+        problems.throwIfAny();
     }
 
     private static boolean isKept(@Nullable Look before, Look look) {
