@@ -173,6 +173,16 @@ public final class Alerts {
                 alert -> AlertEdits.muted(alert, until, reason));
     }
 
+    /** Ends its snooze: it is as it was before, new or acknowledged. One that is not snoozed stays as it is. */
+    public Alert wake(long id, String who, Instant at) {
+        return change(id, "wake an alert", who, at, "woken", alert -> {
+            if (alert.state() != AlertState.MUTED) {
+                return alert;
+            }
+            return AlertEdits.openAgain(alert, alert.seenAt() == null ? AlertState.RAISED : AlertState.SEEN);
+        });
+    }
+
     /** A job that failed, for the administrator; told again only after it went well in between. Part of a transaction that others began. */
     public static void jobFailed(Connection connection, String job, @Nullable String depot, String error, Instant at)
             throws SQLException {

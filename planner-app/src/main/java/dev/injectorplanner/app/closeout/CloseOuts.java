@@ -232,6 +232,12 @@ public final class CloseOuts {
         return store.inJointTransaction((connection, writer) -> new CloseOutRows(connection).find(id));
     }
 
+    /** Those of a depot that hold, entered since a moment, the newest first. */
+    public List<CloseOut> listSince(String depot, Instant moment) {
+        return store.inJointTransaction((connection, writer) -> new CloseOutRows(connection)
+                .since(depot, moment).stream().filter(CloseOut::holds).toList());
+    }
+
     /**
      * Trucks of a depot that were closed out since a moment, with the newest that holds: their visits in a plan kept at
      * that moment are done.

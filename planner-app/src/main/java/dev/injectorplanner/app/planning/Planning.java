@@ -2,6 +2,7 @@ package dev.injectorplanner.app.planning;
 
 import dev.injectorplanner.app.holds.HoldBook;
 import dev.injectorplanner.app.plans.KeptPlans;
+import dev.injectorplanner.app.results.ForecastBook;
 import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.calendar.IsoWeek;
@@ -37,6 +38,7 @@ public final class Planning {
     private final PreparedFleets prepared;
     private final SparePieces spares;
     private final SiteSettings settings;
+    private final ForecastBook forecasts;
 
     public Planning(Store store, Planner planner, HoldBook holds, KeptPlans plans) {
         this.store = store;
@@ -47,6 +49,7 @@ public final class Planning {
         this.prepared = new PreparedFleets(store);
         this.spares = new SparePieces(store, plans);
         this.settings = new SiteSettings(store.dataSource());
+        this.forecasts = new ForecastBook(store.dataSource());
     }
 
     /** How plans of this site are made: the planner's defaults with what the site has set. */
@@ -166,6 +169,7 @@ public final class Planning {
     public long keep(String runKey, Instant at, Planned planned, @Nullable String depot, String by) {
         long number = plans.keep(runKey, depot, at, planned.plan(), by);
         settings.planKept(number, planned.turn());
+        forecasts.keep(planned.fleet(), planned.plan());
         return number;
     }
 

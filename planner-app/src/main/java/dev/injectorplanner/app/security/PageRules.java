@@ -15,6 +15,8 @@ final class PageRules {
         SignInPage.SIGN_IN,
         "/actuator/health",
         "/planner.css",
+        "/office.css",
+        "/find.js",
         "/icon.svg",
         "/script/**",
         "/bay.js",

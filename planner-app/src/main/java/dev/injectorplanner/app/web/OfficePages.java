@@ -6,6 +6,7 @@ import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.alerts.AlertsPage;
 import dev.injectorplanner.app.web.download.Downloads;
+import dev.injectorplanner.app.web.find.FindPage;
 import dev.injectorplanner.app.web.frame.Fleets;
 import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.app.web.frame.SiteClock;
@@ -25,6 +26,8 @@ import dev.injectorplanner.app.web.outlook.OutlookPage;
 import dev.injectorplanner.app.web.outlook.Outlooks;
 import dev.injectorplanner.app.web.outlook.PartsAheadPage;
 import dev.injectorplanner.app.web.plan.PlanPage;
+import dev.injectorplanner.app.web.results.ResultsPage;
+import dev.injectorplanner.app.web.results.RulePricing;
 import dev.injectorplanner.app.web.returns.ReturnPapers;
 import dev.injectorplanner.app.web.returns.ReturnsPage;
 import dev.injectorplanner.app.web.settings.FiguresPage;
@@ -34,7 +37,9 @@ import dev.injectorplanner.app.web.settings.SettingsPage;
 import dev.injectorplanner.app.web.stock.StockPage;
 import dev.injectorplanner.app.web.truck.SafetyPage;
 import dev.injectorplanner.app.web.truck.TruckFilePage;
+import dev.injectorplanner.app.web.week.DecidePage;
 import dev.injectorplanner.app.web.week.WeekPage;
+import dev.injectorplanner.app.web.worklist.WorklistPage;
 import java.time.Duration;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -45,8 +50,11 @@ import org.springframework.context.annotation.Import;
 @Import({
     Refusals.class,
     WeekPage.class,
+    DecidePage.class,
     PlanPage.class,
     TruckFilePage.class,
+    WorklistPage.class,
+    FindPage.class,
     SafetyPage.class,
     OrderPages.class,
     OrdersPage.class,
@@ -64,6 +72,7 @@ import org.springframework.context.annotation.Import;
     SetUpPage.class,
     LifePage.class,
     OutlookPage.class,
+    ResultsPage.class,
     PartsAheadPage.class
 })
 public class OfficePages {
@@ -78,6 +87,11 @@ public class OfficePages {
     @Bean
     Outlooks outlooks(Application application, Office office) {
         return new Outlooks(application.planning(), office);
+    }
+
+    @Bean
+    RulePricing rulePricing(Application application) {
+        return new RulePricing(application.planning());
     }
 
     @Bean

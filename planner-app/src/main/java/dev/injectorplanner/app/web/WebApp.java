@@ -13,7 +13,6 @@ import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.web.guard.GuardParts;
 import dev.injectorplanner.app.web.jobs.JobsPage;
 import dev.injectorplanner.app.web.people.PeopleParts;
-import dev.injectorplanner.app.web.truck.TruckListPage;
 import dev.injectorplanner.app.wiring.JobParts;
 import dev.injectorplanner.app.wiring.JobsSettings;
 import dev.injectorplanner.app.wiring.ProviderSettings;
@@ -93,7 +92,6 @@ import org.springframework.context.support.GenericApplicationContext;
     GuardParts.class,
     CalendarPage.class,
     JobsPage.class,
-    TruckListPage.class,
     SecurityParts.class,
     PeopleParts.class,
     BayPages.class,

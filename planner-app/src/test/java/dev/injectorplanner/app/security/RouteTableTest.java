@@ -26,11 +26,20 @@ class RouteTableTest {
             GET  /                       ask    in      in    in       in       in
             GET  /password               ask    in      in    in       in       in
             GET  /week                   ask    in      in    in       in       in
+            POST /week/decide            no     in      no    no       no       no
+            POST /week/undo              no     in      no    no       no       no
             POST /week/x                 no     in      no    no       no       no
             GET  /plan                   ask    in      in    no       no       in
             POST /plan/x                 no     in      no    no       no       no
             GET  /trucks                 ask    in      in    in       in       in
             GET  /trucks/T1              ask    in      in    in       in       in
+            POST /trucks/views           no     in      in    in       in       in
+            POST /trucks/views/forget    no     in      in    in       in       in
+            POST /trucks/x               no     in      no    no       no       no
+            GET  /find                   ask    in      in    in       in       in
+            GET  /sheets/trucks.xlsx     ask    in      in    in       in       in
+            GET  /office.css             in     in      in    in       in       in
+            GET  /find.js                in     in      in    in       in       in
             GET  /order                  ask    in      in    no       no       in
             POST /order/x                no     in      in    no       no       no
             GET  /orders                 ask    in      in    in       no       in
@@ -52,6 +61,7 @@ class RouteTableTest {
             GET  /outlook/outlook.xlsx   ask    in      in    no       no       in
             GET  /imports                ask    in      in    no       no       in
             POST /imports/x              no     in      in    no       no       in
+            GET  /results                ask    in      in    no       no       in
             GET  /jobs                   ask    in      no    no       no       in
             POST /jobs/run               no     in      no    no       no       in
             GET  /settings               ask    in      no    no       no       in

@@ -148,6 +148,11 @@ public final class Visitor {
                 .orElse("");
     }
 
+    /** A page without the one script that every frame brings: any other would be somebody's own. */
+    public static String withoutOwnScript(String page) {
+        return page.replace("<script src=\"/find.js\" defer></script>", "");
+    }
+
     public static String form(Map<String, String> fields) {
         return fields.entrySet().stream()
                 .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))

@@ -26,10 +26,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.springframework.web.bind.annotation.RequestMethod;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
+import org.springframework.web.util.HtmlUtils;
 
 /**
  * Every route by which something is changed, taken from the application itself: a successful change leaves a note of who
@@ -38,7 +41,8 @@ import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandl
 @PlannerRuns
 class AuditedRoutesTest {
     /** Routes of any method that change nothing. */
-    private static final Set<String> CHANGE_NOTHING = Set.of("/error", "/bay/{truck}/readings");
+    private static final Set<String> CHANGE_NOTHING =
+            Set.of("/error", "/bay/{truck}/readings", "/imports/match"); // a file that waits for its match
 
     private static final String WEEK = "2026-W10";
     private static final String SEALS = "Parts & Sons";
@@ -57,11 +61,13 @@ class AuditedRoutesTest {
         alerts();
         plan();
         orders();
-        new AuditedBay(address, app, notes).all();
         new AuditedShop(address, app, notes).all();
+        new AuditedBay(address, app, notes).all();
         safety();
         answers();
         files();
+        views();
+        matches();
         people();
         new AuditedSettings(address, app, notes).all();
         assertThat(notes.routes()).containsExactlyElementsOf(changingRoutes(app));
@@ -265,6 +271,16 @@ class AuditedRoutesTest {
                         "/alerts",
                         "/alerts/mute",
                         AuditNotes.form("id", id, "until", "2026-04-01", "why", "sensor is being changed")));
+        notes.take(
+                "/alerts/many",
+                "manager",
+                "wake an alert",
+                () -> manager.post("/alerts", "/alerts/many", AuditNotes.form("id", id, "act", "wake")));
+        notes.take(
+                "/alerts/many",
+                "manager",
+                "acknowledge an alert",
+                () -> manager.post("/alerts", "/alerts/many", AuditNotes.form("all", "RAISED", "act", "seen")));
     }
 
     private void plan() throws Exception {
@@ -280,6 +296,7 @@ class AuditedRoutesTest {
                 "hold a truck",
                 () -> manager.post(
                         "/plan", "/plan/hold", AuditNotes.form("truck", "T-2", "do", "never", "why", "harvest")));
+        decide(manager);
         notes.take(
                 "/plan/release",
                 "manager",
@@ -306,6 +323,31 @@ class AuditedRoutesTest {
                                 "",
                                 "due",
                                 Instant.now().minusSeconds(2).toString())));
+    }
+
+    /** The first question that can be left as it is. */
+    private void decide(Visitor manager) throws Exception {
+        Matcher question = Pattern.compile(
+                        "name=\"subject\" value=\"([^\"]*)\">" + "<input type=\"hidden\" name=\"act\" value=\"LEAVE\"")
+                .matcher(manager.get("/week").body());
+        assertThat(question.find()).as("a question on the week's page").isTrue();
+        String subject = HtmlUtils.htmlUnescape(question.group(1));
+        notes.take(
+                "/week/decide",
+                "manager",
+                "decide on the week",
+                () -> manager.post(
+                        "/week",
+                        "/week/decide",
+                        AuditNotes.form("key", "k1", "depot", "North", "subject", subject, "act", "LEAVE")));
+        Matcher undo = Pattern.compile("action=\"/week/undo\".*?name=\"key\" value=\"([^\"]*)\"", Pattern.DOTALL)
+                .matcher(manager.get("/week").body());
+        assertThat(undo.find()).as("what was decided can be undone").isTrue();
+        notes.take(
+                "/week/undo",
+                "manager",
+                "undo a decision",
+                () -> manager.post("/week", "/week/undo", AuditNotes.form("key", undo.group(1))));
     }
 
     private void safety() throws Exception {
@@ -434,6 +476,50 @@ class AuditedRoutesTest {
         notes.take("/imports", "buyer", "load a file", () -> buyer.send(form.to(address.resolve("/imports"))));
         assertThat(notes.of("/imports"))
                 .isEqualTo("load a file readings.csv:  -> readings: 1 added, 0 changed, 0 refused");
+    }
+
+    private void views() throws Exception {
+        Visitor buyer = Visitor.as(Role.BUYER, address);
+        String views = "/trucks/views";
+        notes.take(
+                views,
+                "buyer",
+                "save a view",
+                () -> buyer.post("/trucks", views, AuditNotes.form("name", "with faults", "view", "faults=on")));
+        notes.take(
+                views + "/forget",
+                "buyer",
+                "forget a view",
+                () -> buyer.post("/trucks", views + "/forget", AuditNotes.form("name", "with faults")));
+    }
+
+    private void matches() throws Exception {
+        Visitor buyer = Visitor.as(Role.BUYER, address);
+        Multipart form = new Multipart()
+                .field("_csrf", buyer.csrf("/imports"))
+                .file(
+                        "file",
+                        "odometers.csv",
+                        "Unit,Date,Odometer km\nT-2,28.02.2026,88100\n".getBytes(StandardCharsets.UTF_8));
+        var waiting = buyer.send(form.to(address.resolve("/imports/match")));
+        String key = String.valueOf(waiting.headers().firstValue("Location").orElse(waiting.uri().toString()))
+                .replaceFirst(".*/imports/match/", "");
+        String page = "/imports/match/" + key;
+        Map<String, String> apply = AuditNotes.form("do", "apply", "asked", "yes");
+        notes.take(
+                "/imports/match/{key}", "buyer", "match a file", () -> buyer.post(page, page, apply));
+        String source = app.application().intake().matches().list().get(0).key();
+        notes.take(
+                "/imports/match/forget",
+                "buyer",
+                "forget a match",
+                () -> buyer.post("/imports", "/imports/match/forget", Map.of("source", source)));
+        notes.take(
+                "/imports/start",
+                "buyer",
+                "set up the store",
+                () -> buyer.post(
+                        "/imports/start", "/imports/start", Map.of("kit", "v8", "depots", "Example", "zone", "UTC")));
     }
 
     private void people() throws Exception {

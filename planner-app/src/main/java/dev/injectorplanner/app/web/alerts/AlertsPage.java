@@ -60,7 +60,19 @@ public class AlertsPage {
      * @param folded whether nothing has to be decided there, so that they open only when asked for
      */
     public record Group(
-            String letter, String title, String empty, List<Row> rows, boolean toSee, boolean toMute, boolean folded) {}
+            String letter,
+            String title,
+            String empty,
+            List<Row> rows,
+            boolean toSee,
+            boolean toMute,
+            boolean folded,
+            String state) {
+        /** Whether its alerts are snoozed, and can be woken. */
+        public boolean toWake() {
+            return state.equals(AlertState.MUTED.name());
+        }
+    }
 
     @GetMapping("/alerts")
     String alerts(
@@ -102,7 +114,7 @@ public class AlertsPage {
                 .map(alert -> row(alert, units))
                 .toList();
         boolean folded = state == AlertState.PLANNED || state == AlertState.MUTED;
-        return new Group(letter, title, empty, rows, see, mute, folded);
+        return new Group(letter, title, empty, rows, see, mute, folded, state.name());
     }
 
     private static Row row(Alert alert, SiteUnits units) {
@@ -144,6 +156,49 @@ public class AlertsPage {
                 : office.find(alert.depot()).map(plan -> plan.today()).orElse(clock.today(java.time.ZoneOffset.UTC));
         alerts.mute(id, day(until), why, viewer.name(), clock.now(), today);
         return "redirect:/alerts";
+    }
+
+    /**
+     * Several at once: those ticked, or all of a list.
+     *
+     * @param act seen, mute or wake
+     * @param all the state whose alerts are all meant, or empty for those ticked
+     */
+    @PostMapping("/alerts/many")
+    String many(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam("act") String act,
+            @RequestParam(name = "id", defaultValue = "") List<Long> ids,
+            @RequestParam(name = "all", defaultValue = "") String all,
+            @RequestParam(name = "depot", defaultValue = "") String depot,
+            @RequestParam(name = "until", defaultValue = "") String until,
+            @RequestParam(name = "why", defaultValue = "") String why) {
+        Permissions.require(viewer, Role.MANAGER, Role.ADMINISTRATOR);
+        ChosenDepots chosen = office.choose(viewer, depot);
+        List<Long> meant = all.isEmpty()
+                ? ids
+                : alerts.list(chosen.only(), Set.of(state(all))).stream().map(Alert::id).toList();
+        if (meant.isEmpty()) {
+            throw new InvalidValueException("alerts", "", "none is ticked", "tick some, or choose all of the list");
+        }
+        for (long id : meant) {
+            switch (act) {
+                case "seen" -> seen(viewer, id);
+                case "mute" -> mute(viewer, id, until, why);
+                case "wake" -> alerts.wake(check(viewer, id).id(), viewer.name(), clock.now());
+                default ->
+                    throw new InvalidValueException("act", act, "is not one of seen, mute, wake", "choose one of them");
+            }
+        }
+        return "redirect:/alerts" + (depot.isEmpty() ? "" : "?depot=" + Address.escaped(depot));
+    }
+
+    private static AlertState state(String name) {
+        try {
+            return AlertState.valueOf(name);
+        } catch (IllegalArgumentException e) {
+            throw new InvalidValueException("all", name, "is no list of alerts", "open the page again");
+        }
     }
 
     private Alert check(Viewer viewer, long id) {

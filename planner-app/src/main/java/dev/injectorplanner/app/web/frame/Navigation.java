@@ -80,6 +80,7 @@ public final class Navigation {
             new Place(ALERTS, "Alerts", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
             new Place("/life", "Life curves", OFFICE, Set.of(Role.MANAGER)),
             new Place("/outlook", "Outlook", OFFICE, Set.of(Role.MANAGER, Role.BUYER)),
+            new Place("/results", "Results", OFFICE, Set.of(Role.MANAGER)),
             new Place("/imports", "Imports", OFFICE),
             new Place("/jobs", "Jobs", Set.of(Role.MANAGER, Role.ADMINISTRATOR)),
             new Place("/settings", "Settings", Set.of(Role.MANAGER, Role.ADMINISTRATOR)));
@@ -87,6 +88,8 @@ public final class Navigation {
     /** Within places, and what pages offer to take away. */
     public static final List<Inner> INNER = List.of(
             new Inner("/sheets", ALL),
+            new Inner("/find", ALL),
+            new Inner("/trucks/views", ALL),
             new Inner("/safety", ALL, Set.of(Role.MANAGER, Role.MECHANIC)),
             new Inner("/settings/figures", KEEPERS, Set.of(Role.MANAGER)),
             new Inner("/settings/rules", KEEPERS, Set.of(Role.MANAGER)),
@@ -105,7 +108,7 @@ public final class Navigation {
     private Navigation() {}
 
     /** Whether a person may go to a place. */
-    static boolean mayGo(Viewer viewer, String path) {
+    public static boolean mayGo(Viewer viewer, String path) {
         return PLACES.stream().anyMatch(place -> place.path().equals(path) && isFor(place, viewer));
     }
 

@@ -24,6 +24,8 @@ final class PageTurns extends OncePerRequestFilter {
     private static final Set<String> AT_ONCE = Set.of(
             "/actuator/health",
             "/planner.css",
+            "/office.css",
+            "/find.js",
             "/bay.js",
             "/bay.css",
             "/scan.js",

@@ -26,6 +26,8 @@ final class TroubleFilter extends OncePerRequestFilter {
     private static final Set<String> WITHOUT_STORE = Set.of(
             "/actuator/health",
             "/planner.css",
+            "/office.css",
+            "/find.js",
             "/bay.js",
             "/bay.css",
             "/scan.js",

@@ -102,6 +102,31 @@ final class OutlookBook implements AutoCloseable {
         }
     }
 
+    /** The newest finished answer for these depots, of whatever plan. */
+    Optional<Outlook> findNewest(List<String> depots, int months) {
+        Outlook newest = null;
+        synchronized (made) {
+            for (Map.Entry<Question, Making> each : made.entrySet()) {
+                Making making = each.getValue();
+                boolean there = making.answer.isDone() && !making.answer.isCompletedExceptionally();
+                if (there
+                        && each.getKey().depots().equals(depots)
+                        && each.getKey().months() == months) {
+                    Outlook found = making.answer.join();
+                    newest = newest == null || !found.today().isBefore(newest.today()) ? found : newest;
+                }
+            }
+        }
+        return Optional.ofNullable(newest);
+    }
+
+    /** Whether one of these depots was ever asked for. */
+    boolean wasAsked(List<String> depots, int months) {
+        synchronized (made) {
+            return made.keySet().stream().anyMatch(each -> each.depots().equals(depots) && each.months() == months);
+        }
+    }
+
     private static void make(Making making, Function<ReplayWatch, Outlook> maker) {
         try {
             making.answer.complete(Objects.requireNonNull(maker.apply(making), "an outlook"));

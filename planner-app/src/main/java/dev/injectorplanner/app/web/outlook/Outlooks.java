@@ -45,6 +45,18 @@ public final class Outlooks implements AutoCloseable {
         return book.peek(question(chosen, YEAR));
     }
 
+    /**
+     * The newest year of these depots that is known, which may be of an earlier plan: what is expected months ahead changes little
+     * from one plan to the next. Where none was ever asked for, one is begun beside the pages.
+     */
+    public Optional<Outlook> findLatestYear(ChosenDepots chosen) {
+        List<String> depots = chosen.plans().stream().map(DepotPlan::depot).toList();
+        if (!book.wasAsked(depots, YEAR)) {
+            ask(chosen, YEAR);
+        }
+        return book.findNewest(depots, YEAR);
+    }
+
     static OutlookBook.Question question(ChosenDepots chosen, int months) {
         return new OutlookBook.Question(
                 chosen.plans().stream().map(DepotPlan::depot).toList(),

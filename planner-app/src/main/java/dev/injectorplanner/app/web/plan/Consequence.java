@@ -54,7 +54,7 @@ final class Consequence {
                         stay(visit.after()),
                         hours(visit) + " h")));
         facts.add(new Fact(
-                "Cost of the plan, compared with doing nothing",
+                "Cost of the plan with its weights, compared with doing nothing",
                 DisplayFormat.money(
                         Math.rint(after.cost()) - Math.rint(change.cost())), // the row adds up as it is shown
                 DisplayFormat.money(after.cost()),
@@ -70,7 +70,6 @@ final class Consequence {
                 hundredth(change.expectedFailuresBefore()),
                 hundredth(change.expectedFailuresBefore() + change.expectedFailures()),
                 (change.expectedFailures() >= 0 ? "+" : "\u2212") + hundredth(Math.abs(change.expectedFailures()))));
-        facts.add(new Fact("Best possible within", gap(change.gapBefore()), gap(change.gap()), ""));
         return facts;
     }
 
@@ -118,9 +117,5 @@ final class Consequence {
 
     private static String hundredth(double value) {
         return String.format(Locale.ROOT, "%.2f", value);
-    }
-
-    private static String gap(@Nullable Double gap) {
-        return gap == null ? "nothing" : hundredth(100 * gap) + " %";
     }
 }

@@ -7,10 +7,12 @@ import dev.injectorplanner.app.web.office.VisitStates;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.option.VisitReason;
+import dev.injectorplanner.core.option.VisitRules;
 import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Holds;
 import dev.injectorplanner.core.plan.PlanCost;
 import dev.injectorplanner.core.plan.TruckReason;
+import dev.injectorplanner.core.replay.outlook.Outlook;
 import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.schedule.days.DayPlan.Laid;
 import dev.injectorplanner.core.visit.Visit;
@@ -18,7 +20,6 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -26,15 +27,18 @@ import org.jspecify.annotations.Nullable;
 /** Fills the plan page from the plans in force. */
 final class PlanFiller {
     private final Map<String, Holds> holds;
-    private final int frozen;
+    private final VisitRules rules;
+    private final @Nullable Outlook outlook;
 
     /**
      * @param holds what is held, by depot
-     * @param frozen weeks from the first that move only for cause
+     * @param rules how many weeks are frozen, and how many sets of cylinders are tried
+     * @param outlook of these depots, or null where none is known
      */
-    PlanFiller(Map<String, Holds> holds, int frozen) {
+    PlanFiller(Map<String, Holds> holds, VisitRules rules, @Nullable Outlook outlook) {
         this.holds = holds;
-        this.frozen = frozen;
+        this.rules = rules;
+        this.outlook = outlook;
     }
 
     /**
@@ -59,7 +63,7 @@ final class PlanFiller {
                     "is outside the plan, " + first + " to " + first.plus(weeks - 1),
                     "choose a week in the plan");
         }
-        GridFiller grid = new GridFiller(plans, first, weeks, week, frozen);
+        GridFiller grid = new GridFiller(plans, first, weeks, week, rules.frozenWeeks(), new LaterWork(outlook));
         List<Visit> visits = plans.stream()
                 .map(DepotPlan::visits)
                 .flatMap(Collection::stream)
@@ -72,8 +76,9 @@ final class PlanFiller {
                 DisplayFormat.tenth(sum(plans, WeekLoad::availableHours)),
                 DisplayFormat.tenth(sum(plans, WeekLoad::overtimeHours)),
                 visits.stream().mapToInt(visit -> visit.cylinders().size()).sum(),
-                chosen.anyPlanOfOthers() ? null : gap(plans),
                 chosen.anyPlanOfOthers() ? null : saves(plans),
+                new PlanQuality(rules.keptSets()).sentences(plans, chosen.anyPlanOfOthers()),
+                outlook != null,
                 grid.months(),
                 grid.weeks(),
                 grid.rows(),
@@ -87,26 +92,12 @@ final class PlanFiller {
                 .sum();
     }
 
-    private static @Nullable String gap(List<DepotPlan> plans) {
-        List<PlanCost> costs = costs(plans);
-        if (costs.stream().anyMatch(cost -> cost.gap() == null)) {
-            return null;
-        }
-        double widest = costs.stream()
-                .map(PlanCost::gap)
-                .filter(Objects::nonNull)
-                .mapToDouble(gap -> gap)
-                .max()
-                .orElse(0);
-        return String.format(java.util.Locale.ROOT, "%.2f", 100 * widest);
-    }
-
     private static String saves(List<DepotPlan> plans) {
         return DisplayFormat.money(
                 -costs(plans).stream().mapToDouble(PlanCost::money).sum());
     }
 
-    private static List<PlanCost> costs(List<DepotPlan> plans) {
+    static List<PlanCost> costs(List<DepotPlan> plans) {
         Set<Long> seen = new HashSet<>();
         return plans.stream()
                 .filter(plan -> seen.add(plan.kept().id()))

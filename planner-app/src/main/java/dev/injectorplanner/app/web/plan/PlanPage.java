@@ -11,12 +11,14 @@ import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.OwnWords;
 import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.app.web.office.Replanning;
+import dev.injectorplanner.app.web.outlook.Outlooks;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.plan.Holds;
 import dev.injectorplanner.core.plan.SafetyCase;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -35,8 +37,10 @@ public class PlanPage {
     private final Replanning anew;
     private final PlanChanges changing;
     private final SiteClock clock;
+    private final Outlooks outlooks;
 
-    PlanPage(Application application, Office office, Replanning anew, SiteClock clock) {
+    PlanPage(Application application, Office office, Replanning anew, SiteClock clock, Outlooks outlooks) {
+        this.outlooks = outlooks;
         this.application = application;
         this.office = office;
         this.anew = anew;
@@ -70,8 +74,19 @@ public class PlanPage {
                     each.depot(),
                     application.holds().holds(each.depot(), each.plan().firstWeek()));
         }
-        PlanFiller filler =
-                new PlanFiller(held, application.planning().policy().visits().frozenWeeks());
+        model.addAttribute(
+                "holdRows",
+                chosen.plans().stream()
+                        .flatMap(each -> HoldList.of(
+                                each,
+                                application.holds().list(each.depot()),
+                                held.getOrDefault(each.depot(), Holds.none()))
+                                .stream())
+                        .toList());
+        PlanFiller filler = new PlanFiller(
+                held,
+                application.planning().policy().visits(),
+                outlooks.findLatestYear(office.choose(viewer, "")).orElse(null));
         model.addAttribute("view", filler.of(chosen, week.isEmpty() ? null : IsoWeek.parse(week), truck));
         model.addAttribute("safety", safety(chosen));
         if (!truck.isEmpty()) {
@@ -108,6 +123,7 @@ public class PlanPage {
             @RequestParam(name = "day", defaultValue = "") String day,
             @RequestParam(name = "bay", defaultValue = "") String bay,
             @RequestParam(name = "start", defaultValue = "") String start,
+            @RequestParam(name = "shown", required = false) @Nullable String shown,
             RedirectAttributes next) {
         Permissions.require(viewer, Role.MANAGER);
         DepotPlan plan = planOf(viewer, truck);
@@ -115,16 +131,22 @@ public class PlanPage {
                 act.equals("day") ? VisitAction.toDay(truck, day, bay, start) : VisitAction.of(act, truck, from, to);
         changing.make(viewer, plan, what, why.strip());
         return shown(
-                next, plan.depot(), what.week() == null ? from : String.valueOf(what.week()), what.words() + ": done.");
+                next,
+                shown == null ? plan.depot() : shown,
+                what.week() == null ? from : String.valueOf(what.week()),
+                what.words() + ": done.");
     }
 
     @PostMapping("/plan/release")
     String release(
-            @ModelAttribute("viewer") Viewer viewer, @RequestParam("truck") String truck, RedirectAttributes next) {
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam("truck") String truck,
+            @RequestParam(name = "shown", required = false) @Nullable String shown,
+            RedirectAttributes next) {
         Permissions.require(viewer, Role.MANAGER);
         DepotPlan plan = planOf(viewer, truck);
         changing.release(viewer, plan, truck);
-        return shown(next, plan.depot(), "", truck + " released and replanned.");
+        return shown(next, shown == null ? plan.depot() : shown, "", truck + " released and replanned.");
     }
 
     @PostMapping("/plan/confirm")
@@ -132,6 +154,7 @@ public class PlanPage {
             @ModelAttribute("viewer") Viewer viewer,
             @RequestParam("depot") String depot,
             @RequestParam("week") String week,
+            @RequestParam(name = "shown", required = false) @Nullable String shown,
             RedirectAttributes next) {
         Permissions.require(viewer, Role.MANAGER);
         office.choose(viewer, depot);
@@ -139,19 +162,29 @@ public class PlanPage {
                 .confirmation()
                 .confirm(depot, IsoWeek.parse(week), clock.now(), viewer.name())
                 .added();
-        return shown(next, depot, week, added + " visits of " + depot + " confirmed for " + week + ".");
+        return shown(
+                next,
+                shown == null ? depot : shown,
+                week,
+                added + " visits of " + depot + " confirmed for " + week + ".");
     }
 
     @PostMapping("/plan/anew")
-    String anew(@ModelAttribute("viewer") Viewer viewer, @RequestParam("depot") String depot, RedirectAttributes next) {
+    String anew(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam("depot") String depot,
+            @RequestParam(name = "shown", required = false) @Nullable String shown,
+            RedirectAttributes next) {
         Permissions.require(viewer, Role.MANAGER);
         office.choose(viewer, depot);
         anew.plan(viewer, depot, "by hand " + clock.now());
-        return shown(next, depot, "", "Replanned.");
+        return shown(next, shown == null ? depot : shown, "", "Replanned.");
     }
 
     private static String shown(RedirectAttributes next, String depot, String week, String done) {
-        next.addAttribute("depot", depot);
+        if (!depot.isEmpty()) {
+            next.addAttribute("depot", depot);
+        }
         if (!week.isEmpty()) {
             next.addAttribute("week", week);
         }

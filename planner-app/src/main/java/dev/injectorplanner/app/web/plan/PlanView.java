@@ -12,8 +12,9 @@ import org.jspecify.annotations.Nullable;
  * @param available labour hours available
  * @param overtime labour hours beyond those
  * @param cylinders injectors replaced
- * @param gap how far from the best it may be, in percent, or null where nothing is proven
  * @param saves what it saves against doing nothing in these weeks, or null where that sum holds depots not shown
+ * @param quality money, weights and how near to the best possible, a sentence each
+ * @param expects whether expected later work is known
  * @param months months above the weeks
  * @param weeks the weeks
  * @param rows a row a depot
@@ -26,8 +27,9 @@ public record PlanView(
         String available,
         String overtime,
         int cylinders,
-        @Nullable String gap,
         @Nullable String saves,
+        List<String> quality,
+        boolean expects,
         List<Month> months,
         List<Week> weeks,
         List<Row> rows,
@@ -47,7 +49,10 @@ public record PlanView(
      * @param bookedHeight their height
      * @param overTop upper edge of the overtime
      * @param overHeight its height, 0 for none
+     * @param laterTop upper edge of the hours expected on top of the booked ones
+     * @param laterHeight their height, 0 for none
      * @param figure the figure below
+     * @param later the expected hours below it, or empty
      * @param words the same for those who hear it
      */
     public record Bar(
@@ -58,7 +63,10 @@ public record PlanView(
             double bookedHeight,
             double overTop,
             double overHeight,
+            double laterTop,
+            double laterHeight,
             String figure,
+            String later,
             String words,
             boolean chosen) {}
 

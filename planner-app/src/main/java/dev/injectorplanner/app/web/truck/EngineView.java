@@ -2,17 +2,15 @@ package dev.injectorplanner.app.web.truck;
 
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.DisplayFormat;
+import dev.injectorplanner.app.web.office.OpenFaults;
 import dev.injectorplanner.core.fleet.Bank;
 import dev.injectorplanner.core.fleet.EngineFamily;
-import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FittedInjector;
-import dev.injectorplanner.core.fleet.Occurrences;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.usage.InjectorAge;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,8 +18,6 @@ import java.util.stream.Collectors;
 
 /** The engine from above, front at the top: banks side by side, each cylinder with its figures. */
 public final class EngineView {
-    /** Faults seen in this many days and since fitting count as open. */
-    static final int OPEN_DAYS = 30;
 
     private static final int PITCH = 106;
     private static final int FIRST = 104;
@@ -121,7 +117,7 @@ public final class EngineView {
                 .filter(each -> each.cylinder() == number)
                 .findFirst();
         double chance = risk.map(InjectorRisk::chance12).orElse(0.0);
-        long faults = openFaults(number);
+        long faults = new OpenFaults(plan).of(truck.truck(), number);
         boolean wide = family.banks().size() == 1;
         int textX = left ? 98 : wide ? 206 : 302;
         return new Cylinder(
@@ -164,25 +160,5 @@ public final class EngineView {
         return plan.fleet().injectorsOf(truck.truck()).stream()
                 .filter(each -> each.cylinder() == number && each.fittedAt(today))
                 .findFirst();
-    }
-
-    private long openFaults(int number) {
-        ZoneId zone = plan.site().timeZone();
-        LocalDate from = plan.today().minusDays(OPEN_DAYS);
-        LocalDate since = fitted(number)
-                .map(FittedInjector::fittedOn)
-                .filter(from::isBefore)
-                .orElse(from);
-        Occurrences seen = new Occurrences();
-        for (Fault fault : plan.fleet().faultsOf(truck.truck())) {
-            if (fault.cylinder() != null && fault.cylinder() == number) {
-                if (LocalDate.ofInstant(fault.until(), zone).isBefore(since)) {
-                    seen.before(fault);
-                } else {
-                    seen.add(fault);
-                }
-            }
-        }
-        return seen.total();
     }
 }

@@ -6,8 +6,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Finds trucks by a piece of their name, VIN, or the serial or part of an injector that is fitted. */
 public final class TruckSearch {
-    /** Rows shown at most. */
-    static final int MOST = 100;
+    private static final int MOST = 100;
 
     private final Store store;
 
@@ -25,13 +24,19 @@ public final class TruckSearch {
      */
     public record Row(String truck, String vin, String depot, String family) {}
 
+    /** The same, as many as a person looks through. */
+    public List<Row> find(String piece, @Nullable String depot) {
+        return find(piece, depot, MOST);
+    }
+
     /**
      * Trucks that hold a piece of text, by name; all where the piece is empty. A serial is found where it is and where it was:
      * old units come back to the shelf with nothing but that.
      *
      * @param depot the one depot to look in, or null
+     * @param most rows at most
      */
-    public List<Row> find(String piece, @Nullable String depot) {
+    public List<Row> find(String piece, @Nullable String depot, int most) {
         String like = "%"
                 + piece.toLowerCase(java.util.Locale.ROOT)
                         .replace("!", "!!")
@@ -48,7 +53,7 @@ public final class TruckSearch {
                         Object[].class)
                 .setParameter("depot", depot, String.class)
                 .setParameter("like", like)
-                .setMaxResults(MOST)
+                .setMaxResults(most)
                 .getResultList()
                 .stream()
                 .map(row -> new Row((String) row[0], (String) row[1], (String) row[2], (String) row[3]))

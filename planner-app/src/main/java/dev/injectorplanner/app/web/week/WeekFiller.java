@@ -1,7 +1,10 @@
 package dev.injectorplanner.app.web.week;
 
+import dev.injectorplanner.app.desk.Decision;
+import dev.injectorplanner.app.desk.Desk;
 import dev.injectorplanner.app.plans.KeptPlans;
 import dev.injectorplanner.app.web.office.ChosenDepots;
+import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
@@ -9,17 +12,30 @@ import dev.injectorplanner.core.plan.Holds;
 import dev.injectorplanner.core.plan.SafetyCase;
 import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.visit.Visit;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /** Fills the week ahead from the plans in force. */
 final class WeekFiller {
-    private final KeptPlans kept;
+    /** Questions shown; a person can finish these, and the rest is folded with its sum. */
+    static final int SHOWN = 8;
 
-    WeekFiller(KeptPlans kept) {
+    private static final int DONE_SHOWN = 3;
+    private static final int DECIDED_DAYS = 60;
+
+    private final KeptPlans kept;
+    private final Desk desk;
+
+    WeekFiller(KeptPlans kept, Desk desk) {
         this.kept = kept;
+        this.desk = desk;
     }
 
     /**
@@ -45,6 +61,8 @@ final class WeekFiller {
                 .toList();
         BoardFiller board = new BoardFiller(week, chosen.plans(), holds);
         Changes changes = new Changes(kept);
+        Map<String, List<Decision>> decided = decided(chosen);
+        List<DeskQuestion> questions = new Questions(ahead == 0 ? null : week).of(chosen.plans(), decided);
         return new WeekView(
                 week.toString(),
                 DisplayFormat.days(week.monday(), board.last()),
@@ -60,13 +78,64 @@ final class WeekFiller {
                 ahead == weeks - 1 ? null : week.plus(1).toString(),
                 weeks,
                 safety(chosen),
-                new Questions(week, ahead == 0).of(chosen.plans()),
+                ahead == 0 ? SafetyBoxes.of(chosen.plans()) : List.of(),
+                questions,
+                folded(questions),
+                done(chosen, decided),
                 board.columns(),
                 board.rows(),
                 board.notLaid(),
                 waiting,
                 changes.of(chosen.plans()),
                 changes.since(chosen.plans()));
+    }
+
+    /** What stands of each depot's decisions since its plan of some weeks ago: older ones ask again. */
+    Map<String, List<Decision>> decided(ChosenDepots chosen) {
+        Map<String, List<Decision>> decided = new TreeMap<>();
+        for (DepotPlan plan : chosen.plans()) {
+            Instant since = plan.kept().keptAt().minus(DECIDED_DAYS, ChronoUnit.DAYS);
+            decided.put(plan.depot(), desk.decisions().list(plan.depot(), since));
+        }
+        return decided;
+    }
+
+    private static WeekView.Folded folded(List<DeskQuestion> questions) {
+        List<DeskQuestion> rest = questions.subList(Math.min(SHOWN, questions.size()), questions.size());
+        return new WeekView.Folded(
+                rest.size(),
+                DisplayFormat.money(
+                        rest.stream().mapToDouble(DeskQuestion::proposal).sum()),
+                DisplayFormat.money(
+                        rest.stream().mapToDouble(DeskQuestion::stake).sum()));
+    }
+
+    private List<WeekView.Done> done(ChosenDepots chosen, Map<String, List<Decision>> decided) {
+        List<Lately> lately = new ArrayList<>();
+        for (DepotPlan plan : chosen.plans()) {
+            Instant since = plan.kept().keptAt().minus(1, ChronoUnit.DAYS);
+            decided.getOrDefault(plan.depot(), List.of()).stream()
+                    .filter(decision -> decision.at().isAfter(since))
+                    .forEach(decision -> lately.add(new Lately(plan, decision)));
+        }
+        return lately.stream()
+                .sorted(Comparator.comparing((Lately each) -> each.decision().at())
+                        .reversed())
+                .limit(DONE_SHOWN)
+                .map(this::done)
+                .toList();
+    }
+
+    private record Lately(DepotPlan plan, Decision decision) {}
+
+    private WeekView.Done done(Lately lately) {
+        Decision decision = lately.decision();
+        return new WeekView.Done(
+                decision.key(),
+                decision.words(),
+                DisplayFormat.moment(decision.at(), lately.plan().site().timeZone()),
+                decision.by(),
+                desk.findBuiltOn(decision).orElse(""));
     }
 
     private static List<String> safety(ChosenDepots chosen) {

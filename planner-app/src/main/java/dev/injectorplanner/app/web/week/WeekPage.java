@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.web.week;
 
 import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.desk.Desk;
 import dev.injectorplanner.app.holds.HoldBook;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
@@ -11,6 +12,7 @@ import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.plan.Holds;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.UUID;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -27,7 +29,7 @@ public class WeekPage {
     WeekPage(Office office, Application application) {
         this.office = office;
         this.holds = application.holds();
-        this.filler = new WeekFiller(application.plans());
+        this.filler = new WeekFiller(application.plans(), new Desk(application.store(), application.holds()));
     }
 
     /** Each reader's own page; who has several roles lands on the first of them. */
@@ -61,6 +63,8 @@ public class WeekPage {
         for (DepotPlan plan : chosen.plans()) {
             held.put(plan.depot(), holds.holds(plan.depot(), plan.plan().firstWeek()));
         }
+        model.addAttribute("shown", WeekFiller.SHOWN);
+        model.addAttribute("key", UUID.randomUUID().toString());
         model.addAttribute("view", filler.of(chosen, week.isEmpty() ? null : IsoWeek.parse(week), held));
         return "week";
     }

@@ -19,7 +19,10 @@ import org.jspecify.annotations.Nullable;
  * @param after the week after, or null in its last
  * @param weeks weeks of the plan
  * @param safety trucks with an open safety fault, a sentence each
- * @param questions what to decide
+ * @param boxes the same with their diagnosis visits
+ * @param questions what to decide, the costliest first
+ * @param folded those beyond the first ones
+ * @param done what was decided lately
  * @param columns days of the board
  * @param board a row a depot
  * @param notLaid visits of the week without a day
@@ -41,7 +44,10 @@ public record WeekView(
         @Nullable String after,
         int weeks,
         List<String> safety,
-        List<Question> questions,
+        List<SafetyBoxes.Box> boxes,
+        List<DeskQuestion> questions,
+        Folded folded,
+        List<Done> done,
         List<Column> columns,
         List<Row> board,
         List<NotLaid> notLaid,
@@ -49,26 +55,22 @@ public record WeekView(
         List<Change> changes,
         String changesSince) {
     /**
-     * A question.
+     * Questions that are folded away.
      *
-     * @param title what it is about
-     * @param facts what is known, with figures
-     * @param proposed what the plan proposes, with what it costs
-     * @param otherwise what the other way costs
-     * @param act the words of the main button
-     * @param actAt where it leads
-     * @param other the words of the second button, or empty
-     * @param otherAt where that leads
+     * @param count how many
+     * @param proposals what their proposals cost together
+     * @param leaving what leaving them costs together
      */
-    public record Question(
-            String title,
-            String facts,
-            String proposed,
-            String otherwise,
-            String act,
-            String actAt,
-            String other,
-            String otherAt) {}
+    public record Folded(int count, String proposals, String leaving) {}
+
+    /**
+     * Something decided that can be undone, or could.
+     *
+     * @param words what was done
+     * @param at when
+     * @param stuck why it can be undone no more, or empty
+     */
+    public record Done(String key, String words, String at, String by, String stuck) {}
 
     public record Column(String day, boolean today) {}
 

@@ -93,6 +93,9 @@ class OfficePagesTest {
                 "/alerts",
                 "/life",
                 "/outlook",
+                "/results",
+                "/results?depot=Norrvik",
+                "/find?q=T0",
                 "/outlook?depot=Norrvik&months=6",
                 "/imports",
                 "/settings",
@@ -109,7 +112,7 @@ class OfficePagesTest {
         HttpResponse<String> page = get(path);
 
         assertThat(page.statusCode()).isEqualTo(200);
-        String body = page.body().replaceFirst("<script[^>]*src=\"/board.js\"[^>]*></script>", "");
+        String body = page.body().replaceAll("<script[^>]*src=\"/(?:board|find).js\"[^>]*></script>", "");
         assertThat(body).endsWith("</html>\n").doesNotContain("<script").doesNotContain("style=\"");
         Matcher addresses = ADDRESS.matcher(page.body());
         while (addresses.find()) {
@@ -129,6 +132,17 @@ class OfficePagesTest {
                 .contains("T028, Aldermoor: safety, bring in now")
                 .contains("find the cause ")
                 .contains("href=\"/safety/T028\"");
+    }
+
+    @Test
+    void a_part_that_is_short_is_one_question_whose_answers_act() throws Exception {
+        String page = get("/week").body();
+
+        assertThat(page)
+                .containsOnlyOnce("KL-6110 (injector, inline six), Brennick: 8 short for 2 visits")
+                .contains("action=\"/week/decide\"", "no change", "Leave", "Proposed: ");
+        String buyer = Visitor.as(Role.BUYER, app.address()).get("/week").body();
+        assertThat(buyer).contains("8 short for 2 visits").doesNotContain("/week/decide", "/week/undo");
     }
 
     @Test

@@ -37,10 +37,12 @@ class TruckSearchTest {
             writer.commit();
         }
         TruckSearch search = new TruckSearch(store);
-        assertThat(search.find(piece, null)).extracting(TruckSearch.Row::truck).isEqualTo(trucks);
-        assertThat(search.find(piece, "North"))
+        assertThat(search.find(piece, null, 100))
                 .extracting(TruckSearch.Row::truck)
                 .isEqualTo(trucks);
-        assertThat(search.find(piece, "elsewhere")).isEmpty();
+        assertThat(search.find(piece, "North", 100))
+                .extracting(TruckSearch.Row::truck)
+                .isEqualTo(trucks);
+        assertThat(search.find(piece, "elsewhere", 100)).isEmpty();
     }
 }
