@@ -21,7 +21,7 @@
 
   function distance(f) { return f.elements.distance ? f.elements.distance.value : ''; }
 
-  function save(f) {
+  function save(f, quiet) {
     var kept = {};
     fields(f).forEach(function (e) {
       if (e.type === 'checkbox' || e.type === 'radio') { kept[e.name + '\n' + e.value] = e.checked; }
@@ -30,6 +30,7 @@
     kept['\nweek'] = f.elements.week ? f.elements.week.value : '';
     kept['\ndistance'] = distance(f);
     var ok = store(draftName(f), JSON.stringify(kept));
+    if (quiet) { return; }
     say('draft', ok ? 'Kept on this device until it is saved.' : 'If saving fails, your entries stay here.');
   }
 
@@ -70,7 +71,7 @@
   function send(f, what) {
     clearTimeout(waiting);
     waiting = null;
-    save(f);
+    save(f, true);
     var body = new URLSearchParams(new FormData(f));
     body.append('do', what);
     var button = f.querySelector('.button.main');

@@ -48,7 +48,9 @@ public final class Answers {
             asks.remove("dates");
         }
         Map<String, String> fixed = new LinkedHashMap<>(proposed.fixed());
-        fixed.keySet().removeIf(column -> columns.stream().anyMatch(each -> each.column().equals(column)));
+        fixed.keySet()
+                .removeIf(column ->
+                        columns.stream().anyMatch(each -> each.column().equals(column)));
         fixed.replaceAll((column, value) -> {
             String said = answer("fixed." + column);
             return said == null || said.isBlank() ? value : said.strip();
@@ -72,7 +74,8 @@ public final class Answers {
 
     /** Of a question with several answers none may be right, so an answer of the form itself says that it was asked. */
     private List<String> emptyWords(FileMatch proposed) {
-        boolean asked = proposal.questions().stream().anyMatch(question -> question.id().equals("empty"));
+        boolean asked =
+                proposal.questions().stream().anyMatch(question -> question.id().equals("empty"));
         if (!asked || answer("asked") == null) {
             return proposed.emptyWords();
         }

@@ -130,6 +130,12 @@ public final class Store implements AutoCloseable {
         return pool.changes();
     }
 
+    /** Statements that Hibernate prepared since it was first asked. */
+    long statements() {
+        sessions.getStatistics().setStatisticsEnabled(true);
+        return sessions.getStatistics().getPrepareStatementCount();
+    }
+
     /** The whole fleet. */
     public FleetSnapshot snapshot() {
         return sessions.fromStatelessTransaction(session -> new SnapshotReader(session, null).read());

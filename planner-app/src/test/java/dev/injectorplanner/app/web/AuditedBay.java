@@ -4,6 +4,7 @@ import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.photo.Photos;
 import dev.injectorplanner.app.testkit.Multipart;
 import dev.injectorplanner.app.testkit.Visitor;
+import dev.injectorplanner.app.web.RunningApp;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.net.URI;
@@ -28,20 +29,8 @@ final class AuditedBay {
                 "/store",
                 "/store/receiving",
                 AuditNotes.form(
-                        "depot",
-                        "North",
-                        "part",
-                        "INJ-4R",
-                        "origin",
-                        "REMAN",
-                        "u0.serial",
-                        "R7",
-                        "u0.code",
-                        "GGGG",
-                        "u1.serial",
-                        "R8",
-                        "u1.code",
-                        "HHHH"));
+                        "depot", "North", "part", "INJ-4R", "origin", "REMAN", "u0.serial", "R7", "u0.code", "GGGG",
+                        "u1.serial", "R8", "u1.code", "HHHH"));
         job(mechanic);
         photographs(mechanic);
         notes.take(
@@ -49,25 +38,25 @@ final class AuditedBay {
                 "mechanic",
                 "note a diagnosis",
                 () -> mechanic.post(
-                        "/store", "/bay/T-2/look/leak", AuditNotes.form("state.filter-housing", "IN_ORDER")));
+                        "/store", "/bay/T-1/look/leak", AuditNotes.form("state.filter-housing", "IN_ORDER")));
         changedOver(mechanic);
     }
 
     private void job(Visitor mechanic) throws Exception {
         Map<String, String> start = AuditNotes.form("formKey", "job-1", "failed", "1", "set", "1 2");
-        notes.take("/start/{truck}", "mechanic", "start a job", () -> mechanic.post("/store", "/start/T-2", start));
+        notes.take("/start/{truck}", "mechanic", "start a job", () -> mechanic.post("/store", "/start/T-1", start));
         notes.take(
                 "/start/{truck}/call-off",
                 "mechanic",
                 "call a job off",
-                () -> mechanic.post("/store", "/start/T-2/call-off", Map.of()));
+                () -> mechanic.post("/store", "/start/T-1/call-off", Map.of()));
         start.put("formKey", "job-2");
-        notes.take("/start/{truck}", "mechanic", "start a job", () -> mechanic.post("/store", "/start/T-2", start));
+        notes.take("/start/{truck}", "mechanic", "start a job", () -> mechanic.post("/store", "/start/T-1", start));
         notes.take(
                 "/bay/{truck}/swap",
                 "mechanic",
                 "allocate a kit",
-                () -> mechanic.post("/store", "/bay/T-2/swap", AuditNotes.form("swap", "1 2")));
+                () -> mechanic.post("/store", "/bay/T-1/swap", AuditNotes.form("swap", "1 2")));
     }
 
     private void photographs(Visitor mechanic) throws Exception {
@@ -83,49 +72,28 @@ final class AuditedBay {
                         .field("formKey", "photo-1")
                         .field("note", "worn tip")
                         .file("photo", "p.jpg", jpeg.toByteArray())
-                        .to(address.resolve("/bay/T-2/photos"))));
-        long photo = new Photos(app.application().store()).ofTruck("T-2").get(0).id();
+                        .to(address.resolve("/bay/T-1/photos"))));
+        long photo = new Photos(app.application().store()).ofTruck("T-1").get(0).id();
         notes.take(
                 "/bay/{truck}/photos/{id}/remove",
                 "mechanic",
                 "remove a photograph",
-                () -> mechanic.post("/store", "/bay/T-2/photos/" + photo + "/remove", Map.of()));
+                () -> mechanic.post("/store", "/bay/T-1/photos/" + photo + "/remove", Map.of()));
     }
 
     private void changedOver(Visitor mechanic) throws Exception {
         Map<String, String> done = AuditNotes.form(
-                "formKey",
-                "key-job",
-                "doneOn",
-                "2026-03-02",
-                "labourHours",
-                "3",
-                "c1.fate",
-                "fitted",
-                "c1.found",
-                "FAILED",
-                "c1.asPicked",
-                "yes",
-                "c1.coded",
-                "yes",
-                "c2.fate",
-                "fitted",
-                "c2.found",
-                "WORN",
-                "c2.asPicked",
-                "yes",
-                "c2.coded",
-                "yes",
-                "do",
-                "close");
-        notes.take("/bay/{truck}", "mechanic", "close out a visit", () -> mechanic.post("/store", "/bay/T-2", done));
+                "formKey", "key-job", "doneOn", "2026-03-02", "labourHours", "3", "c1.fate", "fitted", "c1.found", "FAILED",
+                "c1.asPicked", "yes", "c1.coded", "yes", "c2.fate", "fitted", "c2.found", "WORN", "c2.asPicked", "yes",
+                "c2.coded", "yes", "do", "close");
+        notes.take("/bay/{truck}", "mechanic", "close out a visit", () -> mechanic.post("/store", "/bay/T-1", done));
         notes.take(
                 "/bay/{truck}/changed-over",
                 "mechanic",
                 "correct a close-out",
                 () -> mechanic.post(
                         "/store",
-                        "/bay/T-2/changed-over",
+                        "/bay/T-1/changed-over",
                         AuditNotes.form("first", "1", "second", "2", "coded", "yes")));
     }
 }

@@ -128,7 +128,7 @@ public final class BaySheetMaker {
                 steps(visit),
                 cylinders(visit, bound),
                 kit(visit),
-                coolant(needs),
+                visit.drainedLitres() > 0 ? coolant(needs) : List.of(),
                 tested ? readings(visit.family()) : List.of(),
                 tested ? frontToRear(visit.family()) : List.of(),
                 visit.diagnosis() ? Diagnoses.of(visit.dueItems()).lines() : List.of());
