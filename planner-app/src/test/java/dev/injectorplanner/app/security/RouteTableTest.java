@@ -63,6 +63,7 @@ class RouteTableTest {
             POST /imports/x              no     in      in    no       no       in
             GET  /results                ask    in      in    no       no       in
             GET  /jobs                   ask    in      no    no       no       in
+            POST /jobs/times             no     in      no    no       no       in
             POST /jobs/run               no     in      no    no       no       in
             GET  /settings               ask    in      no    no       no       in
             GET  /settings/figures       ask    in      no    no       no       in
