@@ -41,7 +41,8 @@ import org.springframework.web.util.HtmlUtils;
 @PlannerRuns
 class AuditedRoutesTest {
     /** Routes of any method that change nothing. */
-    private static final Set<String> CHANGE_NOTHING = Set.of("/error", "/bay/{truck}/readings");
+    private static final Set<String> CHANGE_NOTHING =
+            Set.of("/error", "/bay/{truck}/readings", "/imports/match"); // a file that waits for its match
 
     private static final String WEEK = "2026-W10";
     private static final String SEALS = "Parts & Sons";
@@ -66,6 +67,7 @@ class AuditedRoutesTest {
         answers();
         files();
         views();
+        matches();
         people();
         new AuditedSettings(address, app, notes).all();
         assertThat(notes.routes()).containsExactlyElementsOf(changingRoutes(app));
@@ -497,6 +499,35 @@ class AuditedRoutesTest {
                 "buyer",
                 "forget a view",
                 () -> buyer.post("/trucks", views + "/forget", AuditNotes.form("name", "with faults")));
+    }
+
+    private void matches() throws Exception {
+        Visitor buyer = Visitor.as(Role.BUYER, address);
+        Multipart form = new Multipart()
+                .field("_csrf", buyer.csrf("/imports"))
+                .file(
+                        "file",
+                        "odometers.csv",
+                        "Unit,Date,Odometer km\nT-2,28.02.2026,88100\n".getBytes(StandardCharsets.UTF_8));
+        var waiting = buyer.send(form.to(address.resolve("/imports/match")));
+        String key = String.valueOf(waiting.headers().firstValue("Location").orElse(waiting.uri().toString()))
+                .replaceFirst(".*/imports/match/", "");
+        String page = "/imports/match/" + key;
+        Map<String, String> apply = AuditNotes.form("do", "apply", "asked", "yes");
+        notes.take(
+                "/imports/match/{key}", "buyer", "match a file", () -> buyer.post(page, page, apply));
+        String source = app.application().intake().matches().list().get(0).key();
+        notes.take(
+                "/imports/match/forget",
+                "buyer",
+                "forget a match",
+                () -> buyer.post("/imports", "/imports/match/forget", Map.of("source", source)));
+        notes.take(
+                "/imports/start",
+                "buyer",
+                "set up the store",
+                () -> buyer.post(
+                        "/imports/start", "/imports/start", Map.of("kit", "v8", "depots", "Example", "zone", "UTC")));
     }
 
     private void people() throws Exception {

@@ -146,7 +146,7 @@ public class MatchPage {
     String forget(@ModelAttribute("viewer") Viewer viewer, @RequestParam("source") String source) {
         ImportsPage.allow(viewer);
         if (intake.matches().forget(source)) {
-            audit.record(viewer.name(), "forget a match", source, "", "");
+            audit.record(viewer.name(), "forget a match", source, "kept", "asked about again");
         }
         return "redirect:/imports";
     }
