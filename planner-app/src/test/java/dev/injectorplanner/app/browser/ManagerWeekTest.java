@@ -60,13 +60,13 @@ class ManagerWeekTest {
     void friday_confirms_a_week_and_stays_with_all_depots(Size size, Site.Demo demo) {
         try (Person manager = demo.person(Role.MANAGER, size)) {
             manager.open("/plan?week=2026-W12");
-            Locator depot = manager.page()
-                    .locator("tr.group-row", new Page.LocatorOptions().setHasText("Brennick:"));
+            Locator depot = manager.page().locator("tr.group-row", new Page.LocatorOptions().setHasText("Brennick:"));
             if (button(depot, "Confirm this week").count() > 0) { // the other size may have done it
                 click(manager, button(depot, "Confirm this week"));
             }
             assertThat(manager.section("B")).containsText("confirmed");
-            assertThat(manager.page().locator(".choose a[aria-current]").first()).hasText("All depots");
+            assertThat(manager.page().locator(".choose a[aria-current]").first())
+                    .hasText("All depots");
             assertThat(clicks).isLessThanOrEqualTo(1);
 
             manager.page().locator("h1").click();

@@ -72,7 +72,8 @@ class PagesBenchmark {
                 HttpResponse<String> page = manager.get(path);
                 assertThat(page.statusCode()).as(path).isEqualTo(200);
                 System.out.printf(
-                        "%-32s %12.0f %12.0f %10d%n", path, first, sum / TIMES, page.body().length() / 1024);
+                        "%-32s %12.0f %12.0f %10d%n",
+                        path, first, sum / TIMES, page.body().length() / 1024);
             }
         }
     }

@@ -59,7 +59,10 @@ final class SummaryPaper {
                 .map(box -> box.title() + ". " + box.evidence() + " " + DisplayFormat.sentence(box.when()) + ".")
                 .toList();
         return Section.said(
-                "Safety", lines.isEmpty() ? List.of("No open safety fault.") : rest(lines, view.boxes().size()));
+                "Safety",
+                lines.isEmpty()
+                        ? List.of("No open safety fault.")
+                        : rest(lines, view.boxes().size()));
     }
 
     private static List<String> rest(List<String> lines, int all) {
@@ -79,8 +82,9 @@ final class SummaryPaper {
             rows.add(List.of(
                     plan.depot(),
                     String.valueOf(visits.size()),
-                    String.valueOf(
-                            visits.stream().mapToInt(visit -> visit.cylinders().size()).sum()),
+                    String.valueOf(visits.stream()
+                            .mapToInt(visit -> visit.cylinders().size())
+                            .sum()),
                     DisplayFormat.tenth(load.labourHours()),
                     DisplayFormat.tenth(load.availableHours()),
                     DisplayFormat.tenth(load.overtimeHours())));
@@ -119,10 +123,14 @@ final class SummaryPaper {
             }
         }
         List<String> said = new ArrayList<>();
-        said.add(lines == 0 ? "Nothing to order today." : lines + " lines to order today, value " + DisplayFormat.money(value) + ".");
+        said.add(
+                lines == 0
+                        ? "Nothing to order today."
+                        : lines + " lines to order today, value " + DisplayFormat.money(value) + ".");
         view.parts().stream()
                 .limit(MOST_LINES)
-                .map(each -> each.truck() + ", " + each.depot() + ": misses " + each.part() + "; " + each.arrives() + ".")
+                .map(each ->
+                        each.truck() + ", " + each.depot() + ": misses " + each.part() + "; " + each.arrives() + ".")
                 .forEach(said::add);
         return Section.said(form.money("Parts"), rest(said, view.parts().size() + 1));
     }
@@ -139,7 +147,9 @@ final class SummaryPaper {
                 .toList();
         return Section.said(
                 form.money("To decide"),
-                lines.isEmpty() ? List.of("Nothing to decide.") : rest(lines, view.questions().size()));
+                lines.isEmpty()
+                        ? List.of("Nothing to decide.")
+                        : rest(lines, view.questions().size()));
     }
 
     /** Names of depots on it, by which copies are told apart. */

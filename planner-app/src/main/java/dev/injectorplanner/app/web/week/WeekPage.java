@@ -99,7 +99,11 @@ public class WeekPage {
         WeekView view = view(chosen, week);
         int sets = application.planning().policy().visits().keptSets();
         return downloads.answer(
-                List.of("summary", view.week(), SummaryPaper.plans(chosen), application.store().changes()),
+                List.of(
+                        "summary",
+                        view.week(),
+                        SummaryPaper.plans(chosen),
+                        application.store().changes()),
                 (progress, out) -> {
                     progress.step("writing the page");
                     new SummaryPaper(chosen, view, office.form(), sets)

@@ -18,23 +18,23 @@ import dev.injectorplanner.app.wiring.JobsSettings;
 import dev.injectorplanner.app.wiring.Settings;
 import dev.injectorplanner.core.generate.DemoFleet;
 import dev.injectorplanner.core.plan.Policy;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
-import org.apache.poi.ss.usermodel.Workbook;
-import org.apache.poi.ss.usermodel.WorkbookFactory;
-import org.apache.poi.ss.usermodel.DataFormatter;
 import java.io.ByteArrayInputStream;
-import java.util.ArrayList;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.poi.ss.usermodel.DataFormatter;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -156,7 +156,8 @@ class OfficePagesTest {
 
     @Test
     void the_summary_is_one_page_with_what_to_decide() throws Exception {
-        try (PDDocument paper = Loader.loadPDF(manager.file("/sheets/summary.pdf").body())) {
+        try (PDDocument paper =
+                Loader.loadPDF(manager.file("/sheets/summary.pdf").body())) {
             assertThat(paper.getNumberOfPages()).isEqualTo(1);
             assertThat(new PDFTextStripper().getText(paper).replaceAll("\\s+", " "))
                     .contains("T028", "8 short for 2 visits", "Best possible within", "Brennick");
