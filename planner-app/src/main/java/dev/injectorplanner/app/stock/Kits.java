@@ -126,15 +126,34 @@ public final class Kits {
     }
 
     /**
-     * Two injectors of a truck's kit lie in each other's cylinder: each is allocated to where it is.
+     * A cylinder of a kit as a person saw it.
      *
-     * @throws RefusedEntryException where one of the cylinders has none in the kit
+     * @param serial of the injector that was shown for it
      */
-    public void changeOver(String depot, String truck, int first, int second, Instant at, String by) {
+    public record Seen(int cylinder, String serial) {}
+
+    /**
+     * Two injectors of a truck's kit lie in each other's cylinder: each is allocated to where it is. Sent a second time, it
+     * changes nothing.
+     *
+     * @throws RefusedEntryException where one of the cylinders has none in the kit, or the kit is not as it was seen
+     */
+    public void changeOver(String depot, String truck, Seen seen, Seen seenToo, Instant at, String by) {
         store.inJointTransaction((connection, writer) -> {
             StockInjectorRows.takeTurn(connection);
+            int first = seen.cylinder();
+            int second = seenToo.cylinder();
             StockInjector one = inKit(connection, depot, truck, first);
             StockInjector other = inKit(connection, depot, truck, second);
+            if (one.serial().equals(seenToo.serial()) && other.serial().equals(seen.serial())) {
+                return false;
+            }
+            if (!one.serial().equals(seen.serial()) || !other.serial().equals(seenToo.serial())) {
+                throw RefusedEntryException.of(
+                        "c" + first + ".serial",
+                        "Cylinder " + first + ": the kit was changed since this page was opened",
+                        "compare both cylinders with the kit as it is now, and swap them again if they still differ");
+            }
             StockInjectorRows.release(connection, one.id());
             StockInjectorRows.release(connection, other.id());
             StockInjectorRows.bind(connection, one.id(), truck, second, at, by);

@@ -14,6 +14,7 @@ import dev.injectorplanner.reports.bay.Paper;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -23,6 +24,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /** A truck's bay sheet with its close-out, on a phone. */
 @Controller
@@ -54,6 +56,11 @@ class BaySheetPage {
         model.addAttribute("more", more);
         if (at.done() != null && !more) {
             model.addAttribute("record", DoneRecord.of(at, at.done()));
+        } else if (model.getAttribute("swapped") instanceof Swapped swapped) {
+            model.addAttribute("again", true);
+            String page = show(at, swapped.typed(), model);
+            model.addAttribute("said", swapped.words());
+            return page;
         }
         return show(at, CloseOutForm.blank(at), model);
     }
@@ -96,29 +103,39 @@ class BaySheetPage {
             @ModelAttribute("viewer") Viewer viewer,
             @PathVariable("truck") String name,
             @RequestParam MultiValueMap<String, String> sent,
+            RedirectAttributes next,
             HttpServletResponse response,
             Model model) {
         TruckInBay at = desk.truck(viewer, name);
         FormState typed = new FormState(sent);
-        String said = null;
         try {
             int[] pair = pair(typed);
             kits.changeOver(
-                    at.depot().depot(), name, pair[0], pair[1], desk.clock().now(), viewer.name());
+                    at.depot().depot(),
+                    name,
+                    new Kits.Seen(pair[0], typed.text("kit." + pair[0])),
+                    new Kits.Seen(pair[1], typed.text("kit." + pair[1])),
+                    desk.clock().now(),
+                    viewer.name());
             desk.changed();
-            at = desk.truck(viewer, name);
-            Swaps.change(at, typed, pair[0], pair[1]);
-            said = "Put right: cylinders " + pair[0] + " and " + pair[1]
-                    + " are changed over. Enter both codes in the ECU again under their cylinders, and read them back.";
+            Swaps.change(desk.truck(viewer, name), typed, pair[0], pair[1]);
+            next.addFlashAttribute("swapped", new Swapped(typed, pair[0], pair[1]));
+            return "redirect:" + BayAddresses.bay(name);
         } catch (RefusedEntryException e) {
             e.problems().forEach(typed::wrong);
             response.setStatus(NOT_KEPT);
         }
         model.addAttribute("again", true);
         model.addAttribute("more", false);
-        String page = show(at, typed, model);
-        model.addAttribute("said", said);
-        return page;
+        return show(at, typed, model);
+    }
+
+    /** The form after a swap, carried over the redirect. */
+    private record Swapped(FormState typed, int first, int second) {
+        String words() {
+            return "Corrected: cylinders " + first + " and " + second
+                    + " are swapped. Enter both codes in the ECU again under their cylinders, and read them back.";
+        }
     }
 
     /** The same of a job that is closed out already: its record is corrected. */
@@ -131,10 +148,7 @@ class BaySheetPage {
             Model model) {
         TruckInBay at = desk.truck(viewer, name);
         FormState typed = new FormState(sent);
-        CloseOut kept = at.done();
-        if (kept == null) {
-            throw BayDesk.notThere();
-        }
+        CloseOut kept = version(name, typed).orElseThrow(BayDesk::notThere);
         try {
             int[] pair = pair(typed);
             if (!typed.has("coded", "yes")) {
@@ -151,6 +165,14 @@ class BaySheetPage {
             response.setStatus(NOT_KEPT);
             return sheet(viewer, name, "", false, model);
         }
+    }
+
+    /** The version that the page showed: another that took its place is not changed instead. */
+    private Optional<CloseOut> version(String truck, FormState typed) {
+        return Optional.of(typed.text("version"))
+                .filter(text -> text.matches("\\d{1,18}"))
+                .flatMap(text -> closeOuts.find(Long.parseLong(text)))
+                .filter(row -> row.truck().equals(truck));
     }
 
     private static int[] pair(FormState typed) {
