@@ -444,6 +444,63 @@
     });
   }
 
+  // A page that came from this device says of when it is.
+  function sayAsOf() {
+    var at = document.body.getAttribute('data-kept-at');
+    if (!at) { return; }
+    var line = document.createElement('p');
+    line.className = 'note';
+    line.id = 'as-of';
+    line.setAttribute('role', 'status');
+    line.textContent = 'No network: this page is as of ' + new Date(at).toLocaleString([], { weekday: 'short', hour: '2-digit', minute: '2-digit' }) + '.';
+    document.querySelector('main').prepend(line);
+  }
+
+  // A diagnosis: what was typed stays on this device until the server has it, and saving says when there is no network.
+  function look() {
+    var f = document.querySelector('form.look-form');
+    if (!f) { return; }
+    var name = 'look ' + user + ' ' + pathOf(f);
+    var entered = function (e) { return e.name && e.type !== 'hidden' && e.type !== 'submit'; };
+    var kept = JSON.parse(stored(name) || 'null');
+    if (document.getElementById('ended')) { store(name, null); } else if (kept && !document.getElementById('wrong')) {
+      Array.prototype.filter.call(f.elements, entered).forEach(function (e) {
+        var box = e.type === 'checkbox' || e.type === 'radio';
+        var value = kept[box ? e.name + '\n' + e.value : e.name];
+        if (value !== undefined) { if (box) { e.checked = value; } else { e.value = value; } }
+      });
+      network('What you had typed is here again. It is not saved yet.');
+    }
+    f.addEventListener('input', function () {
+      var now = {};
+      Array.prototype.filter.call(f.elements, entered).forEach(function (e) {
+        if (e.type === 'checkbox' || e.type === 'radio') { now[e.name + '\n' + e.value] = e.checked; } else { now[e.name] = e.value; }
+      });
+      store(name, JSON.stringify(now));
+    });
+    f.addEventListener('submit', function (event) {
+      event.preventDefault();
+      var button = event.submitter;
+      fetch(f.action, { headers: { 'Accept': 'text/html' }, cache: 'no-store', redirect: 'manual' }).then(function (there) {
+        if (there.status !== 200) {
+          network('You are signed out, or the server does not answer. What you typed is kept on this device. Fix: sign in again, then open this page and save.');
+          return;
+        }
+        store(name, null);
+        if (button && button.name) {
+          var end = document.createElement('input');
+          end.type = 'hidden';
+          end.name = button.name;
+          end.value = button.value;
+          f.appendChild(end);
+        }
+        f.submit();
+      }).catch(function () {
+        network('No network. What you typed is kept on this device. Fix: save again when the network is back.');
+      });
+    });
+  }
+
   function keepSheets() {
     if (!navigator.serviceWorker) { return; }
     navigator.serviceWorker.register('/bay-worker.js', { scope: '/bay' }).then(function () {
@@ -457,13 +514,8 @@
             : event.data.kept + ' pages are on this device: they open without network.');
         }
       });
-      ready.active.postMessage({ keep: [window.location.pathname + window.location.search].concat(sheets) });
+      ready.active.postMessage({ user: user, keep: [window.location.pathname + window.location.search].concat(sheets) });
     }).catch(function () { /* sheets then need the network */ });
-    document.querySelectorAll('form[action$="/sign-out"]').forEach(function (out) {
-      out.addEventListener('submit', function () {
-        if (navigator.serviceWorker.controller) { navigator.serviceWorker.controller.postMessage({ forget: true }); }
-      });
-    });
   }
 
   window.addEventListener('online', function () {
@@ -473,6 +525,8 @@
     }
   });
   start(false);
+  look();
+  sayAsOf();
   keepSheets();
   sendWaiting();
   sendOwn();

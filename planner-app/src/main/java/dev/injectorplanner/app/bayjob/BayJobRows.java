@@ -39,6 +39,22 @@ public final class BayJobRows {
                 .findFirst();
     }
 
+    /** The job that a close-out ended. */
+    public static Optional<BayJob> ofCloseOut(Connection connection, long closeOut) throws SQLException {
+        return StoreSql.list(connection, COLUMNS + "close_out = ?", BayJobRows::read, closeOut).stream()
+                .findFirst();
+    }
+
+    static boolean isEnded(Connection connection, String truck, long id) throws SQLException {
+        return !StoreSql.list(
+                        connection,
+                        COLUMNS + "id = ? and truck = ? and ended_at is not null",
+                        BayJobRows::read,
+                        id,
+                        truck)
+                .isEmpty();
+    }
+
     /** Ends an open job with what closed it out. */
     public static void closedOut(Connection connection, long job, long closeOut, Instant at, String by)
             throws SQLException {

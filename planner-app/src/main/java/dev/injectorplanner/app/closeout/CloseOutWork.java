@@ -69,6 +69,7 @@ final class CloseOutWork {
         } else {
             BayJobRows.corrected(connection, before.id(), id);
         }
+        AnsweredByJob.write(connection, writer, made, by);
         CloseOutEnded ended = new CloseOutEnded(connection, id);
         for (NewInjector injector : checked.injectors()) {
             shelf(checked, injector, id, ended);

@@ -82,7 +82,24 @@ public final class Kits {
         if (planned.isEmpty()) {
             throw refused("truck " + truck + ": is not in any planned visit of " + depot, "choose a truck in the plan");
         }
-        return store.inJointTransaction((connection, writer) -> {
+        return store.inJointTransaction(
+                (connection, writer) -> fill(connection, writer, depot, truck, planned, at, by));
+    }
+
+    /** The same for a job that is just started, within its transaction; what it lacks stays open. */
+    public static void fill(Connection connection, StoreWriter writer, BayJob job) throws SQLException {
+        fill(connection, writer, job.depot(), job.truck(), job.cylinders(), job.startedAt(), job.startedBy());
+    }
+
+    private static int fill(
+            Connection connection,
+            StoreWriter writer,
+            String depot,
+            String truck,
+            List<Integer> planned,
+            Instant at,
+            String by)
+            throws SQLException {
             StockInjectorRows.takeTurn(connection);
             EngineFamily family = family(writer, truck);
             Set<Integer> have = new HashSet<>();
@@ -105,7 +122,6 @@ public final class Kits {
                 StockNotes.bound(connection, at, by, truck, bound);
             }
             return lacking;
-        });
     }
 
     private static Iterator<StockInjector> free(Connection connection, String depot, String part) throws SQLException {

@@ -51,7 +51,7 @@ class OfflinePhoneTest {
             signedIn(phone, demo);
             page = phone.pages().get(phone.pages().size() - 1);
             page.navigate(at(demo, "/bay"));
-            assertThat(page.locator("#waiting")).containsText(TRUCK + ": not saved, something is to be put right.");
+            assertThat(page.locator("#waiting")).containsText(TRUCK + ": not saved, needs correcting.");
             page.locator("#waiting a").click();
             assertThat(page.locator("[id='w-labourHours']")).containsText("hours");
             assertThat(page.locator("[name=extras]")).hasValue("typed without network");

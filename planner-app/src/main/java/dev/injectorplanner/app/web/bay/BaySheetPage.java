@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.web.bay;
 
 import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.bayjob.BayJobs;
 import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.CloseOutEntry;
 import dev.injectorplanner.app.closeout.CloseOuts;
@@ -36,9 +37,11 @@ class BaySheetPage {
     private final CloseOuts closeOuts;
     private final Kits kits;
     private final Photos photos;
+    private final PhotoVisit visits;
 
     BaySheetPage(BayDesk desk, CloseOuts closeOuts, Kits kits, Application application) {
         this.photos = new Photos(application.store());
+        this.visits = new PhotoVisit(new BayJobs(application.store()));
         this.desk = desk;
         this.kits = kits;
         this.closeOuts = closeOuts;
@@ -191,10 +194,7 @@ class BaySheetPage {
     private String show(TruckInBay at, FormState typed, Model model) {
         SheetModel.fill(at, typed, model);
         String truck = at.truck().truck();
-        CloseOut done = at.done();
-        String visit = done == null ? at.visitKey() : PhotoVisit.of(done, photos.ofTruck(truck), at);
-        model.addAttribute("photos", photos.ofVisit(truck, visit));
-        model.addAttribute("photoVisit", visit);
+        model.addAttribute("photos", photos.ofVisit(truck, visits.of(at, photos.ofTruck(truck))));
         model.addAttribute("photoKey", UUID.randomUUID());
         model.addAttribute("tasks", at.visit() == null ? List.of() : at.visit().tasks());
         model.addAttribute("action", BayAddresses.bay(at.truck().truck()));
