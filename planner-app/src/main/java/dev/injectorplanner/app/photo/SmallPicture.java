@@ -75,13 +75,18 @@ record SmallPicture(byte[] jpeg, int width, int height) {
                             "the photograph is more than " + MOST_SIDE_READ + " pixels wide", "take a smaller one");
                 }
                 ImageReadParam how = reader.getDefaultReadParam();
-                int step = Math.max(1, -Math.floorDiv(-side, 2 * MOST_SIDE)); // rounded up: never more than twice the side kept
+                int step = step(side);
                 how.setSourceSubsampling(step, step, 0, 0);
                 return reader.read(0, how);
             } finally {
                 reader.dispose();
             }
         }
+    }
+
+    /** Every which pixel is read: rounded up, so that never more than twice the side that is kept is in the memory. */
+    static int step(int side) {
+        return Math.max(1, -Math.floorDiv(-side, 2 * MOST_SIDE));
     }
 
     private static BufferedImage scaled(BufferedImage picture) {
