@@ -60,7 +60,6 @@
     say.textContent = words;
     say.setAttribute('role', 'status');
     var video = document.createElement('video');
-    video.muted = true;
     video.setAttribute('playsinline', '');
     var stop = document.createElement('button');
     stop.type = 'button';

@@ -33,11 +33,14 @@ class LoadBenchmark {
     @Test
     void readings() throws Exception {
         System.out.println("| database | rows | bare JDBC, s | load, s | share of the bare rate |");
-        compare("HSQLDB", StoreSettings.embedded(folder.resolve("bare")), StoreSettings.embedded(folder.resolve("data")));
+        compare(
+                "HSQLDB",
+                StoreSettings.embedded(folder.resolve("bare")),
+                StoreSettings.embedded(folder.resolve("data")));
         String url = System.getProperty("load.database");
         if (url != null) {
-            StoreSettings settings =
-                    new StoreSettings(url, System.getProperty("load.user", ""), System.getProperty("load.password", ""));
+            StoreSettings settings = new StoreSettings(
+                    url, System.getProperty("load.user", ""), System.getProperty("load.password", ""));
             compare("PostgreSQL", settings, settings);
         }
     }

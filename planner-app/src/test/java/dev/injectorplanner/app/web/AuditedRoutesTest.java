@@ -502,12 +502,13 @@ class AuditedRoutesTest {
                         "odometers.csv",
                         "Unit,Date,Odometer km\nT-2,28.02.2026,88100\n".getBytes(StandardCharsets.UTF_8));
         var waiting = buyer.send(form.to(address.resolve("/imports/match")));
-        String key = String.valueOf(waiting.headers().firstValue("Location").orElse(waiting.uri().toString()))
+        String key = String.valueOf(waiting.headers()
+                        .firstValue("Location")
+                        .orElse(waiting.uri().toString()))
                 .replaceFirst(".*/imports/match/", "");
         String page = "/imports/match/" + key;
         Map<String, String> apply = AuditNotes.form("do", "apply", "asked", "yes");
-        notes.take(
-                "/imports/match/{key}", "buyer", "match a file", () -> buyer.post(page, page, apply));
+        notes.take("/imports/match/{key}", "buyer", "match a file", () -> buyer.post(page, page, apply));
         String source = app.application().intake().matches().list().get(0).key();
         notes.take(
                 "/imports/match/forget",
