@@ -100,32 +100,32 @@ public final class BayJobs {
 
     private static BayJob started(Connection connection, StoreWriter writer, Start start, Instant at, String by)
             throws SQLException {
-            KnownFleet known = new KnownFleet(writer);
-            Truck truck = known.truck(start.truck());
-            check(start, known.familyOf(truck));
-            Optional<BayJob> open = BayJobRows.open(connection, start.truck());
-            if (open.isPresent()) {
-                throw RefusedEntryException.of(
-                        "truck",
-                        "truck " + start.truck() + ": " + open.get().startedBy()
-                                + " already started a job on cylinders "
-                                + BayJobRows.words(open.get().cylinders()),
-                        "open its bay sheet; close that job out or cancel it there first");
-            }
-            TreeSet<Integer> all = new TreeSet<>(start.cylinders());
-            all.addAll(start.failed());
-            BayJob job = new BayJob(
-                    StoreSql.nextIds(connection, "bay_job_seq"),
-                    truck.truck(),
-                    truck.depot(),
-                    new TreeSet<>(start.failed()).stream().toList(),
-                    all.stream().toList(),
-                    at,
-                    by,
-                    start.why().strip());
-            BayJobRows.insert(connection, job, start.formKey());
-            AuditTrail.write(connection, at, by, "start a job", job.truck(), "", words(job));
-            return job;
+        KnownFleet known = new KnownFleet(writer);
+        Truck truck = known.truck(start.truck());
+        check(start, known.familyOf(truck));
+        Optional<BayJob> open = BayJobRows.open(connection, start.truck());
+        if (open.isPresent()) {
+            throw RefusedEntryException.of(
+                    "truck",
+                    "truck " + start.truck() + ": " + open.get().startedBy()
+                            + " already started a job on cylinders "
+                            + BayJobRows.words(open.get().cylinders()),
+                    "open its bay sheet; close that job out or cancel it there first");
+        }
+        TreeSet<Integer> all = new TreeSet<>(start.cylinders());
+        all.addAll(start.failed());
+        BayJob job = new BayJob(
+                StoreSql.nextIds(connection, "bay_job_seq"),
+                truck.truck(),
+                truck.depot(),
+                new TreeSet<>(start.failed()).stream().toList(),
+                all.stream().toList(),
+                at,
+                by,
+                start.why().strip());
+        BayJobRows.insert(connection, job, start.formKey());
+        AuditTrail.write(connection, at, by, "start a job", job.truck(), "", words(job));
+        return job;
     }
 
     private static void check(Start start, EngineFamily family) {
@@ -158,7 +158,7 @@ public final class BayJobs {
     public void callOff(String truck, long id, Instant at, String by) {
         store.inJointTransaction((connection, writer) -> {
             if (BayJobRows.isEnded(connection, truck, id)) {
-                return null;
+                return false;
             }
             BayJob job = BayJobRows.open(connection, truck)
                     .filter(open -> open.id() == id)
@@ -166,7 +166,7 @@ public final class BayJobs {
                             "truck", "truck " + truck + ": that job is not open", "look at its bay sheet again"));
             BayJobRows.end(connection, job.id(), at, by);
             AuditTrail.write(connection, at, by, "call a job off", truck, words(job), "");
-            return job;
+            return true;
         });
     }
 

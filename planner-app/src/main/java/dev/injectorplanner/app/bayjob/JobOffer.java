@@ -49,7 +49,11 @@ public record JobOffer(
      * @param readyOn the day on which all of them are there, or null where nobody knows it
      */
     public record PartReady(
-            String part, String description, double pieces, double free, @Nullable LocalDate readyOn) {
+            String part,
+            String description,
+            double pieces,
+            double free,
+            @Nullable LocalDate readyOn) {
         /** Whether all pieces are on the shelf. */
         public boolean onShelf() {
             return free >= pieces - 1e-9;

@@ -51,11 +51,7 @@ public final class JobOffers {
      * @param promised pieces of a part on open purchase orders that the plan gives to other trucks
      */
     public JobOffers(
-            FleetIndex index,
-            Policy policy,
-            LocalDate today,
-            Map<String, Double> given,
-            Map<String, Double> promised) {
+            FleetIndex index, Policy policy, LocalDate today, Map<String, Double> given, Map<String, Double> promised) {
         this.promised = Map.copyOf(promised);
         this.index = index;
         this.policy = policy;
@@ -78,7 +74,8 @@ public final class JobOffers {
                         option.chanceLeft()));
             }
         } catch (InvalidValueException nothingKnown) {
-            offers.add(offer(truck, failed.size() == 1 ? "that one" : "only the failed ones", failed, true, null, null));
+            offers.add(
+                    offer(truck, failed.size() == 1 ? "that one" : "only the failed ones", failed, true, null, null));
         }
         return offers;
     }

@@ -26,8 +26,8 @@ final class AnsweredByJob {
             return;
         }
         String cylinders = made.fitted().stream().map(String::valueOf).collect(Collectors.joining(" "));
-        String what = "replaced after diagnosis: " + (made.fitted().size() == 1 ? "cylinder " : "cylinders ") + cylinders
-                + " (" + String.join(", ", job.get().diagnosed()) + ")" + ending(made);
+        String what = "replaced after diagnosis: " + (made.fitted().size() == 1 ? "cylinder " : "cylinders ")
+                + cylinders + " (" + String.join(", ", job.get().diagnosed()) + ")" + ending(made);
         Repair repair = new Repair(made.truck(), made.doneOn(), made.odometerKm(), what, null, "", by);
         writer.merge(Repair.class, List.of(repair), true);
     }

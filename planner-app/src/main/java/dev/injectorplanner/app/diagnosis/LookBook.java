@@ -32,23 +32,22 @@ public final class LookBook {
         return store.inJointTransaction((connection, writer) -> open(connection, truck, kind));
     }
 
-    private static Map<String, Look> open(Connection connection, String truck, DiagnosisKind kind)
-            throws SQLException {
-            Map<String, Look> looks = new LinkedHashMap<>();
-            StoreSql.list(
-                            connection,
-                            "select step, state, found, seen_at, seen_by from bay_look"
-                                    + " where truck = ? and kind = ? and ended_at is null order by seen_at, id",
-                            row -> new Look(
-                                    row.getString("step"),
-                                    Look.State.valueOf(row.getString("state")),
-                                    row.getString("found"),
-                                    StoreSql.moment(row, "seen_at"),
-                                    row.getString("seen_by")),
-                            truck,
-                            kind.name())
-                    .forEach(look -> looks.put(look.step(), look));
-            return looks;
+    private static Map<String, Look> open(Connection connection, String truck, DiagnosisKind kind) throws SQLException {
+        Map<String, Look> looks = new LinkedHashMap<>();
+        StoreSql.list(
+                        connection,
+                        "select step, state, found, seen_at, seen_by from bay_look"
+                                + " where truck = ? and kind = ? and ended_at is null order by seen_at, id",
+                        row -> new Look(
+                                row.getString("step"),
+                                Look.State.valueOf(row.getString("state")),
+                                row.getString("found"),
+                                StoreSql.moment(row, "seen_at"),
+                                row.getString("seen_by")),
+                        truck,
+                        kind.name())
+                .forEach(look -> looks.put(look.step(), look));
+        return looks;
     }
 
     /**
@@ -60,12 +59,7 @@ public final class LookBook {
      * @throws dev.injectorplanner.app.entry.RefusedEntryException where a remark is too long; fields are {@code found.KEY}
      */
     public Map<String, Look> note(
-            String truck,
-            DiagnosisKind kind,
-            Map<String, Look> found,
-            Map<String, Look> shown,
-            Instant at,
-            String by) {
+            String truck, DiagnosisKind kind, Map<String, Look> found, Map<String, Look> shown, Instant at, String by) {
         check(kind, found);
         return store.inJointTransaction((connection, writer) -> {
             StoreSql.update(connection, "update workshop_gate set turn = turn + 1 where id = 1");
@@ -137,16 +131,15 @@ public final class LookBook {
     }
 
     /** The same within a transaction. */
-    public static void end(
-            Connection connection, String truck, DiagnosisKind kind, String how, Instant at, String by)
+    public static void end(Connection connection, String truck, DiagnosisKind kind, String how, Instant at, String by)
             throws SQLException {
-            StoreSql.update(
-                    connection,
-                    "update bay_look set ended_at = ? where truck = ? and kind = ? and ended_at is null",
-                    at,
-                    truck,
-                    kind.name());
-            AuditTrail.write(connection, at, by, "end a diagnosis", truck, kind.words(), how);
+        StoreSql.update(
+                connection,
+                "update bay_look set ended_at = ? where truck = ? and kind = ? and ended_at is null",
+                at,
+                truck,
+                kind.name());
+        AuditTrail.write(connection, at, by, "end a diagnosis", truck, kind.words(), how);
     }
 
     /** {@code fuel filter: in order, 0.2 bar; pump: cause found}. */

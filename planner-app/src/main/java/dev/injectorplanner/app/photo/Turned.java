@@ -64,16 +64,15 @@ final class Turned {
         }
         int w = picture.getWidth();
         int h = picture.getHeight();
-        AffineTransform turn =
-                switch (orientation) {
-                    case 2 -> new AffineTransform(-1, 0, 0, 1, w, 0);
-                    case 3 -> new AffineTransform(-1, 0, 0, -1, w, h);
-                    case 4 -> new AffineTransform(1, 0, 0, -1, 0, h);
-                    case 5 -> new AffineTransform(0, 1, 1, 0, 0, 0);
-                    case 6 -> new AffineTransform(0, 1, -1, 0, h, 0);
-                    case 7 -> new AffineTransform(0, -1, -1, 0, h, w);
-                    default -> new AffineTransform(0, -1, 1, 0, 0, w);
-                };
+        AffineTransform turn = switch (orientation) {
+            case 2 -> new AffineTransform(-1, 0, 0, 1, w, 0);
+            case 3 -> new AffineTransform(-1, 0, 0, -1, w, h);
+            case 4 -> new AffineTransform(1, 0, 0, -1, 0, h);
+            case 5 -> new AffineTransform(0, 1, 1, 0, 0, 0);
+            case 6 -> new AffineTransform(0, 1, -1, 0, h, 0);
+            case 7 -> new AffineTransform(0, -1, -1, 0, h, w);
+            default -> new AffineTransform(0, -1, 1, 0, 0, w);
+        };
         boolean lying = orientation >= 5;
         BufferedImage upright = new BufferedImage(lying ? h : w, lying ? w : h, BufferedImage.TYPE_INT_RGB);
         Graphics2D pen = upright.createGraphics();

@@ -100,28 +100,28 @@ public final class Kits {
             Instant at,
             String by)
             throws SQLException {
-            StockInjectorRows.takeTurn(connection);
-            EngineFamily family = family(writer, truck);
-            Set<Integer> have = new HashSet<>();
-            StockInjectorRows.boundTo(connection, truck).forEach(row -> have.add(row.cylinder()));
-            Iterator<StockInjector> free = free(connection, depot, family.injectorPart());
-            List<String> bound = new ArrayList<>();
-            int lacking = 0;
-            for (int cylinder : planned) {
-                if (!have.contains(cylinder)) {
-                    if (free.hasNext()) {
-                        StockInjector next = free.next();
-                        StockInjectorRows.bind(connection, next.id(), truck, cylinder, at, by);
-                        bound.add(StockNotes.bound(cylinder, next));
-                    } else {
-                        lacking++;
-                    }
+        StockInjectorRows.takeTurn(connection);
+        EngineFamily family = family(writer, truck);
+        Set<Integer> have = new HashSet<>();
+        StockInjectorRows.boundTo(connection, truck).forEach(row -> have.add(row.cylinder()));
+        Iterator<StockInjector> free = free(connection, depot, family.injectorPart());
+        List<String> bound = new ArrayList<>();
+        int lacking = 0;
+        for (int cylinder : planned) {
+            if (!have.contains(cylinder)) {
+                if (free.hasNext()) {
+                    StockInjector next = free.next();
+                    StockInjectorRows.bind(connection, next.id(), truck, cylinder, at, by);
+                    bound.add(StockNotes.bound(cylinder, next));
+                } else {
+                    lacking++;
                 }
             }
-            if (!bound.isEmpty()) {
-                StockNotes.bound(connection, at, by, truck, bound);
-            }
-            return lacking;
+        }
+        if (!bound.isEmpty()) {
+            StockNotes.bound(connection, at, by, truck, bound);
+        }
+        return lacking;
     }
 
     private static Iterator<StockInjector> free(Connection connection, String depot, String part) throws SQLException {

@@ -9,6 +9,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,10 +29,8 @@ class SmallPictureTest {
         if (orientation == 0) {
             return plain.toByteArray();
         }
-        byte[] exif = {
-            'E', 'x', 'i', 'f', 0, 0, 'M', 'M', 0, 42, 0, 0, 0, 8, 0, 1, 1, 0x12, 0, 3, 0, 0, 0, 1, 0, (byte) orientation, 0,
-            0, 0, 0, 0, 0
-        };
+        byte[] exif = ("Exif\0\0MM\0*\0\0\0\10\0\1\1\22\0\3\0\0\0\1\0" + (char) orientation + "\0\0\0\0\0\0")
+                .getBytes(StandardCharsets.ISO_8859_1);
         ByteArrayOutputStream turned = new ByteArrayOutputStream();
         byte[] bytes = plain.toByteArray();
         turned.write(bytes, 0, 2);

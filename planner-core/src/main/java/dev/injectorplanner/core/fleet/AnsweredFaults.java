@@ -32,8 +32,8 @@ public final class AnsweredFaults {
                 && fault.code().electrical()
                 && (repairs.stream().anyMatch(repair -> !seenOn.isAfter(repair.doneOn()) && isOf(cylinder, repair))
                         || inVain.stream()
-                                .anyMatch(repair ->
-                                        !seenOn.isAfter(repair.doneOn()) && repair.lookedFor(fault.code())));
+                                .anyMatch(
+                                        repair -> !seenOn.isAfter(repair.doneOn()) && repair.lookedFor(fault.code())));
     }
 
     /** A repair of the injectors' wiring that names no cylinder is of all; other wiring is of none. */

@@ -8,9 +8,9 @@ import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.fleet.IntervalTask;
 import dev.injectorplanner.core.fleet.JobPart;
 import dev.injectorplanner.core.fleet.Part;
-import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.PartKind;
 import dev.injectorplanner.core.fleet.Per;
+import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.plan.Plan;
@@ -118,8 +118,7 @@ class R01_RepairsAnswerTest {
                 .allInjectors("T1", 60_000)
                 .fault("T1", TODAY.minusDays(3), "P0093")
                 .fault("T1", TODAY.minusDays(3), "SPN 157 FMI 1");
-        fleet.repairs.add(
-                repair(Repair.foundNothing(List.of("P0093", "SPN 157 FMI 18")), "filter: in order"));
+        fleet.repairs.add(repair(Repair.foundNothing(List.of("P0093", "SPN 157 FMI 18")), "filter: in order"));
         assertThat(plan(fleet).dueItems())
                 .filteredOn(item -> item.kind() == DueKind.SAFETY)
                 .singleElement()

@@ -62,7 +62,8 @@ class LookPage {
         Map<String, Look> open = looks.open(name, kind);
         for (DiagnosisStep step : kind.steps()) {
             Look look = open.get(step.key());
-            String state = look == null ? Look.State.NOT_LOOKED.name() : look.state().name();
+            String state =
+                    look == null ? Look.State.NOT_LOOKED.name() : look.state().name();
             typed.put("state." + step.key(), state);
             typed.put("found." + step.key(), look == null ? "" : look.found());
             typed.put("was.state." + step.key(), state);

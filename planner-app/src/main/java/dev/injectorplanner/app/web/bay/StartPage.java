@@ -95,8 +95,7 @@ class StartPage {
                 viewer,
                 name,
                 failed,
-                new FormState(Map.of(
-                        "formKey", List.of(UUID.randomUUID().toString()), "look", List.of(look))),
+                new FormState(Map.of("formKey", List.of(UUID.randomUUID().toString()), "look", List.of(look))),
                 model);
     }
 
@@ -114,8 +113,8 @@ class StartPage {
         TruckInBay at = desk.truck(viewer, name);
         try {
             Optional<DiagnosisKind> kind = DiagnosisKind.find(look);
-            Collection<String> codes =
-                    kind.<Collection<String>>map(each -> LookPage.codes(at, each)).orElseGet(List::of);
+            Collection<String> codes = kind.<Collection<String>>map(each -> LookPage.codes(at, each))
+                    .orElseGet(List::of);
             jobs.start(
                     new BayJobs.Start(key, name, failed, numbers(set), BayJob.why(codes, why)),
                     desk.clock().now(),
@@ -124,7 +123,8 @@ class StartPage {
             desk.changed();
             return "redirect:" + BayAddresses.bay(name);
         } catch (RefusedEntryException e) {
-            FormState typed = new FormState(Map.of("formKey", List.of(key), "set", List.of(set), "why", List.of(why), "look", List.of(look)));
+            FormState typed = new FormState(
+                    Map.of("formKey", List.of(key), "set", List.of(set), "why", List.of(why), "look", List.of(look)));
             for (EntryProblem problem : e.problems()) {
                 typed.wrong(problem);
             }
@@ -134,8 +134,8 @@ class StartPage {
     }
 
     /** With the job its kit is allocated, and the diagnosis that led to it is over. */
-    private static void along(
-            Connection connection, StoreWriter writer, BayJob job, @Nullable DiagnosisKind kind) throws SQLException {
+    private static void along(Connection connection, StoreWriter writer, BayJob job, @Nullable DiagnosisKind kind)
+            throws SQLException {
         Kits.fill(connection, writer, job);
         if (kind != null) {
             String how = "injectors to be replaced, failed: cylinders "
@@ -196,8 +196,9 @@ class StartPage {
     private List<JobOffer> offers(TruckInBay at, List<Integer> failed) {
         OthersPieces others = new OthersPieces(at.truck().truck());
         shelf.list(at.depot().depot()).forEach(others::bound);
-        desk.findPlan(at.depot().depot()).ifPresent(plan -> others.planned(
-                plan.plan().parts().allocation().pieces(), at.depot().depot()));
+        desk.findPlan(at.depot().depot())
+                .ifPresent(plan -> others.planned(
+                        plan.plan().parts().allocation().pieces(), at.depot().depot()));
         return new JobOffers(
                         at.fleet(), application.planning().policy(), at.today(), others.inStock(), others.onOrder())
                 .of(at.truck(), failed);

@@ -59,8 +59,20 @@ class PressedTwiceTest {
         mechanic = Visitor.as(Role.MECHANIC, address);
         post(
                 "/store/receiving",
-                "depot", "North", "part", "INJ-4R", "origin", "REMAN", "u0.serial", "R7", "u0.code", "GGGG", "u1.serial",
-                "R8", "u1.code", "HHHH");
+                "depot",
+                "North",
+                "part",
+                "INJ-4R",
+                "origin",
+                "REMAN",
+                "u0.serial",
+                "R7",
+                "u0.code",
+                "GGGG",
+                "u1.serial",
+                "R8",
+                "u1.code",
+                "HHHH");
     }
 
     private static HttpResponse<String> post(String path, String... fields) throws Exception {
@@ -120,14 +132,35 @@ class PressedTwiceTest {
         String look = "/bay/T-1/look/leak";
         String never = "NOT_LOOKED";
         post(
-                look, "state.filter-housing", "CAUSE", "found.filter-housing", "wet", "was.state.filter-housing", never,
-                "was.found.filter-housing", "", "state.pump", never, "was.state.pump", never);
+                look,
+                "state.filter-housing",
+                "CAUSE",
+                "found.filter-housing",
+                "wet",
+                "was.state.filter-housing",
+                never,
+                "was.found.filter-housing",
+                "",
+                "state.pump",
+                never,
+                "was.state.pump",
+                never);
         post(
-                look, "state.filter-housing", never, "found.filter-housing", "", "was.state.filter-housing", never,
-                "was.found.filter-housing", "", "state.pump", "IN_ORDER", "was.state.pump", never);
+                look,
+                "state.filter-housing",
+                never,
+                "found.filter-housing",
+                "",
+                "was.state.filter-housing",
+                never,
+                "was.found.filter-housing",
+                "",
+                "state.pump",
+                "IN_ORDER",
+                "was.state.pump",
+                never);
         assertThat(LookBook.words(
-                        DiagnosisKind.LEAK,
-                        new LookBook(app.application().store()).open(TRUCK, DiagnosisKind.LEAK)))
+                        DiagnosisKind.LEAK, new LookBook(app.application().store()).open(TRUCK, DiagnosisKind.LEAK)))
                 .contains("wet")
                 .contains("High-pressure pump: in order");
     }
@@ -155,8 +188,24 @@ class PressedTwiceTest {
     private static String[] done(String key, int cylinder, String serial, String code, String... more) {
         String c = "c" + cylinder + ".";
         List<String> form = new java.util.ArrayList<>(List.of(
-                "formKey", key, "doneOn", "2026-03-02", "labourHours", "3", c + "fate", "fitted", c + "found", "FAILED",
-                c + "serial", serial, c + "code", code, c + "coded", "yes", "do", "close"));
+                "formKey",
+                key,
+                "doneOn",
+                "2026-03-02",
+                "labourHours",
+                "3",
+                c + "fate",
+                "fitted",
+                c + "found",
+                "FAILED",
+                c + "serial",
+                serial,
+                c + "code",
+                code,
+                c + "coded",
+                "yes",
+                "do",
+                "close"));
         form.addAll(List.of(more));
         return form.toArray(String[]::new);
     }
@@ -176,8 +225,22 @@ class PressedTwiceTest {
         post(
                 "/bay/T-1",
                 done(
-                        "key-job", 1, "R8", "HHHH", "job", job(), "c2.fate", "fitted", "c2.found", "WORN", "c2.serial",
-                        "R7", "c2.code", "GGGG", "c2.coded", "yes"));
+                        "key-job",
+                        1,
+                        "R8",
+                        "HHHH",
+                        "job",
+                        job(),
+                        "c2.fate",
+                        "fitted",
+                        "c2.found",
+                        "WORN",
+                        "c2.serial",
+                        "R7",
+                        "c2.code",
+                        "GGGG",
+                        "c2.coded",
+                        "yes"));
         assertThat(jobs.findOpen(TRUCK)).isEmpty();
         CloseOut made = closeOuts.ofTruck(TRUCK).get(0);
         String[] form = {"first", "1", "second", "2", "coded", "yes", "version", String.valueOf(made.id())};
@@ -192,31 +255,31 @@ class PressedTwiceTest {
     @Test
     @Order(7)
     void a_replacement_after_a_diagnosis_answers_its_codes(RunningApp app) throws Exception {
-        app.application().store().inJointTransaction((connection, writer) -> writer.merge(
-                Fault.class,
-                List.of(new Fault(
-                        TRUCK,
-                        Instant.parse("2026-03-02T06:00:00Z"),
-                        new FaultCode("P0093"),
-                        null,
-                        1,
-                        null)),
-                true));
+        app.application()
+                .store()
+                .inJointTransaction((connection, writer) -> writer.merge(
+                        Fault.class,
+                        List.of(new Fault(
+                                TRUCK, Instant.parse("2026-03-02T06:00:00Z"), new FaultCode("P0093"), null, 1, null)),
+                        true));
         post("/start/T-1", "formKey", "job-3", "failed", "4", "set", "4", "look", "leak");
         BayJob job = jobs.findOpen(TRUCK).orElseThrow();
         assertThat(job.diagnosed()).containsExactly("P0093");
         assertThat(new LookBook(app.application().store()).open(TRUCK, DiagnosisKind.LEAK))
                 .isEmpty();
         post("/bay/T-1", done("key-4", 4, "S4", "4444", "job", job()));
-        assertThat(answers(app)).singleElement().satisfies(what -> assertThat(what)
-                .startsWith("replaced after diagnosis: cylinder 4 (P0093), close-out "));
+        assertThat(answers(app))
+                .singleElement()
+                .satisfies(what ->
+                        assertThat(what).startsWith("replaced after diagnosis: cylinder 4 (P0093), close-out "));
         CloseOuts closeOuts = new CloseOuts(app.application().store());
         closeOuts.voidIt(closeOuts.ofTruck(TRUCK).get(0).id(), TRUCK, "not done", Instant.now(), "kim");
         assertThat(answers(app)).isEmpty();
     }
 
     private static List<String> answers(RunningApp app) {
-        return app.application()
+        return app
+                .application()
                 .store()
                 .inJointTransaction((connection, writer) -> writer.ofTrucks(Repair.class, List.of(TRUCK)))
                 .stream()
