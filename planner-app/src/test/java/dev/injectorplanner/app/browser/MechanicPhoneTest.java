@@ -155,6 +155,7 @@ class MechanicPhoneTest {
             page.locator("label.pick", new Page.LocatorOptions().setHasText("fuel line"))
                     .click();
             manager.press("Repaired: record it");
+            page.waitForURL("**ended=repair**");
             assertThat(page.locator("main")).containsText("Recorded.");
             manager.open("/safety/T028");
             assertThat(page.locator("main")).containsText("No safety fault is open");
