@@ -71,6 +71,10 @@ self.addEventListener('fetch', function (event) {
       var copy = answer.clone();
       event.waitUntil(caches.open(SHELL_KEPT).then(function (cache) { return cache.put(request, copy); }));
     }
+    if (sheet && answer.status === 200 && !answer.redirected) {
+      var page = answer.clone();
+      event.waitUntil(ofToday().then(function (name) { return name && keepSheet(name, request, page); }));
+    }
     return answer;
   }).catch(function () {
     return (sheet ? keptSheet(request) : keptShell(request)).then(function (there) { return there || Response.error(); });

@@ -9,7 +9,7 @@
 
   function form() { return document.querySelector('form.close-out'); }
   function pathOf(f) { return new URL(f.action).pathname; }
-  // A form by its person, truck and job: what was typed for an earlier job is none of the next one's.
+  // A form by its person, truck and job: what was typed for an earlier job does not come up in the next.
   function nameOf(f) {
     var job = f.elements.job && f.elements.job.value;
     var week = f.elements.week && f.elements.week.value;
