@@ -142,7 +142,7 @@ public final class RefusedRowsFile implements AutoCloseable {
     }
 
     private static boolean isOld(String file, String original, String ofText) {
-        boolean ofSheets = original.toLowerCase(Locale.ROOT).matches(".*\\.xls[xm]?");
+        boolean ofSheets = original.toLowerCase(Locale.ROOT).matches(".*\\.(xls[xm]?|ods)");
         return ofSheets ? file.startsWith(original + ".") && file.endsWith(END) : file.equals(ofText);
     }
 

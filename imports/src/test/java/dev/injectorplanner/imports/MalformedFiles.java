@@ -65,7 +65,11 @@ public final class MalformedFiles {
                 "readings-page.csv",
                 "<!DOCTYPE html><table></table>",
                 "is a web page or XML, not a table." + asTable);
-        add("XML", "readings-xml.csv", "<?xml version=\"1.0\"?><a/>", "is a web page or XML, not a table." + asTable);
+        add(
+                "XML",
+                "readings-xml.csv",
+                "<?xml version=\"1.0\"?><a/>",
+                "is XML, but no ISO 15143-3 snapshot (Fleet). Fix: save a table as CSV or XLSX and load that.");
         addBytes(
                 "PNG",
                 "readings-png.csv",

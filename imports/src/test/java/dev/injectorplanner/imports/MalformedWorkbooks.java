@@ -61,7 +61,7 @@ final class MalformedWorkbooks {
             workbook.write(out);
         }
         String asTable = " Fix: save the table as CSV (UTF-8) or XLSX and load that.";
-        add("old workbook", old, "is a workbook of the old .xls kind." + asTable);
+        add("old workbook without rows", old, "holds no rows. Fix: export it again.");
         Path broken = folder.resolve("broken.xls");
         Files.write(broken, Arrays.copyOf(Files.readAllBytes(old), 700));
         add("old workbook, cut", broken, "is a damaged workbook of the old .xls kind." + asTable);
@@ -80,7 +80,7 @@ final class MalformedWorkbooks {
         add(
                 "OpenDocument",
                 folder.resolve("sheet.ods"),
-                "is an OpenDocument file. Fix: save the table as XLSX or CSV and load that.");
+                "is an OpenDocument file without content. Fix: save it again.");
         changed(
                 "letter.docx",
                 "[Content_Types].xml",

@@ -11,7 +11,10 @@ import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 /** What a file is by its first bytes. */
 enum FileType {
     TEXT,
-    WORKBOOK;
+    WORKBOOK,
+    OLD_WORKBOOK,
+    JSON,
+    XML;
 
     private static final int LOOKED_AT = 512;
     private static final String SAVE_AS_CSV = "save the table as CSV (UTF-8) or XLSX and load that";
@@ -29,7 +32,14 @@ enum FileType {
             throw new FileRefusedException(file, "is an empty or split ZIP file, not a workbook", SAVE_AS_CSV);
         }
         if (startsWith(head, 0xD0, 0xCF, 0x11, 0xE0)) {
-            throw oldOffice(file);
+            refuseProtected(file);
+            return OLD_WORKBOOK;
+        }
+        if (isXml(head)) {
+            return XML;
+        }
+        if (isJson(head)) {
+            return JSON;
         }
         refuseOthers(file, head);
         return TEXT;
@@ -98,19 +108,40 @@ enum FileType {
 
     private static boolean isMarkup(byte[] head) {
         String text = new String(head, StandardCharsets.ISO_8859_1).strip().toLowerCase(Locale.ROOT);
-        return text.startsWith("<html") || text.startsWith("<!doctype") || text.startsWith("<?xml");
+        return text.startsWith("<html") || text.startsWith("<!doctype");
     }
 
-    /** An OLE container: an encrypted workbook, or a file of an office program before 2007. */
-    private static FileRefusedException oldOffice(Path file) {
+    private static boolean isXml(byte[] head) {
+        String text = text(head);
+        return text.startsWith("<?xml") && !text.contains("<html") || text.startsWith("<fleet");
+    }
+
+    /** A table may begin with a brace as well; one that names the object of the standard does not. */
+    private static boolean isJson(byte[] head) {
+        String text = text(head);
+        return text.startsWith("{") && text.contains("vehiclestatus");
+    }
+
+    private static String text(byte[] head) {
+        return new String(head, StandardCharsets.UTF_8)
+                .replace("\uFEFF", "")
+                .strip()
+                .toLowerCase(Locale.ROOT);
+    }
+
+    /** An OLE container may be an encrypted workbook of today. */
+    private static void refuseProtected(Path file) {
         try (POIFSFileSystem container = new POIFSFileSystem(file.toFile(), true)) {
             if (container.getRoot().hasEntryCaseInsensitive("EncryptedPackage")) {
-                return new FileRefusedException(
+                throw new FileRefusedException(
                         file, "is protected by a password", "open it, save a copy without the password, load that");
             }
-        } catch (IOException | RuntimeException e) {
-            return new FileRefusedException(file, "is a damaged workbook of the old .xls kind", SAVE_AS_CSV, e);
+        } catch (IOException e) {
+            throw new FileRefusedException(file, "is a damaged workbook of the old .xls kind", SAVE_AS_CSV, e);
+        } catch (FileRefusedException e) {
+            throw e;
+        } catch (RuntimeException e) {
+            throw new FileRefusedException(file, "is a damaged workbook of the old .xls kind", SAVE_AS_CSV, e);
         }
-        return new FileRefusedException(file, "is a workbook of the old .xls kind", SAVE_AS_CSV);
     }
 }

@@ -16,6 +16,15 @@ public interface RawFile extends AutoCloseable {
      * @throws FileRefusedException if it is not there, or is no file of rows
      */
     static RawFile open(Path file, ReadSettings settings) {
-        return FileType.of(file) == FileType.WORKBOOK ? WorkbookFile.open(file, settings) : CsvFile.open(file);
+        return switch (FileType.of(file)) {
+            case WORKBOOK ->
+                OpenDocumentFile.is(file)
+                        ? OpenDocumentFile.open(file, settings.mostSheetBytes())
+                        : WorkbookFile.open(file, settings);
+            case OLD_WORKBOOK -> OldWorkbookFile.open(file);
+            case JSON -> TelematicsFile.status(file, settings.truckOf());
+            case XML -> TelematicsFile.snapshot(file, settings.truckOf());
+            case TEXT -> CsvFile.open(file);
+        };
     }
 }

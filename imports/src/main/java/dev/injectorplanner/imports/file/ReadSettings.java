@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param zoneOfTruck time zone of a truck's depot, for times without an offset; null for a truck that is not known
  * @param mostSheetBytes the most that any one part of a workbook may unpack to, bytes
  * @param matches how the files of known sources are read, by {@link FileMatch#key}
+ * @param truckOf the truck of a VIN, for files that know their vehicles by it; what is not known comes back as it is
  */
 public record ReadSettings(
         @Nullable Table<?> as,
@@ -30,7 +32,8 @@ public record ReadSettings(
         NumberForm numbers,
         Function<String, @Nullable ZoneId> zoneOfTruck,
         long mostSheetBytes,
-        Map<String, FileMatch> matches) {
+        Map<String, FileMatch> matches,
+        UnaryOperator<String> truckOf) {
     /** What a part of a workbook may unpack to unless told otherwise: 2 GiB, far above a full sheet of readings. */
     public static final long USUAL_SHEET_BYTES = 2L << 30;
 
@@ -39,23 +42,23 @@ public record ReadSettings(
     /** Table by name or headings, dates and numbers that can be read two ways refused. */
     public static ReadSettings standard(Function<String, @Nullable ZoneId> zoneOfTruck) {
         return new ReadSettings(
-                null, DateOrder.UNSTATED, NumberForm.UNSTATED, zoneOfTruck, USUAL_SHEET_BYTES, Map.of());
+                null, DateOrder.UNSTATED, NumberForm.UNSTATED, zoneOfTruck, USUAL_SHEET_BYTES, Map.of(), vin -> vin);
     }
 
     public ReadSettings withAs(@Nullable Table<?> table) {
-        return new ReadSettings(table, dates, numbers, zoneOfTruck, mostSheetBytes, matches);
+        return new ReadSettings(table, dates, numbers, zoneOfTruck, mostSheetBytes, matches, truckOf);
     }
 
     public ReadSettings withDates(DateOrder order) {
-        return new ReadSettings(as, order, numbers, zoneOfTruck, mostSheetBytes, matches);
+        return new ReadSettings(as, order, numbers, zoneOfTruck, mostSheetBytes, matches, truckOf);
     }
 
     public ReadSettings withNumbers(NumberForm form) {
-        return new ReadSettings(as, dates, form, zoneOfTruck, mostSheetBytes, matches);
+        return new ReadSettings(as, dates, form, zoneOfTruck, mostSheetBytes, matches, truckOf);
     }
 
     public ReadSettings withMostSheetBytes(long bytes) {
-        return new ReadSettings(as, dates, numbers, zoneOfTruck, bytes, matches);
+        return new ReadSettings(as, dates, numbers, zoneOfTruck, bytes, matches, truckOf);
     }
 
     public ReadSettings withMatches(Collection<FileMatch> known) {
@@ -65,7 +68,12 @@ public record ReadSettings(
                 numbers,
                 zoneOfTruck,
                 mostSheetBytes,
-                known.stream().collect(Collectors.toMap(FileMatch::key, match -> match, (first, later) -> later)));
+                known.stream().collect(Collectors.toMap(FileMatch::key, match -> match, (first, later) -> later)),
+                truckOf);
+    }
+
+    public ReadSettings withTruckOf(UnaryOperator<String> lookup) {
+        return new ReadSettings(as, dates, numbers, zoneOfTruck, mostSheetBytes, matches, lookup);
     }
 
     /** The match whose headings these are, or null. */

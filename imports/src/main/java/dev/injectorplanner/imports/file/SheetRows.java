@@ -150,23 +150,27 @@ final class SheetRows extends DefaultHandler {
             return stored;
         }
         return switch (styles.of(style)) {
-            case DATE -> date(value);
-            case PERCENT ->
-                new BigDecimal(Require.plain(value))
-                                .movePointRight(2)
-                                .stripTrailingZeros()
-                                .toPlainString() + "%";
+            case DATE -> date(value, from1904);
+            case PERCENT -> percent(value);
             case NUMBER -> plain(value);
         };
     }
 
     /** A real number is never in doubt: 428.125 becomes 428.1250, which nobody can take for thousands. */
-    private static String plain(double value) {
+    static String plain(double value) {
         String text = Require.plain(value);
         return CellForm.readsTwoWays(text) ? text + "0" : text;
     }
 
-    private String date(double value) {
+    /** As it is shown: 0.5 is 50%. */
+    static String percent(double value) {
+        return new BigDecimal(Require.plain(value))
+                        .movePointRight(2)
+                        .stripTrailingZeros()
+                        .toPlainString() + "%";
+    }
+
+    static String date(double value, boolean from1904) {
         LocalDateTime at = DateUtil.isValidExcelDate(value) ? DateUtil.getLocalDateTime(value, from1904, true) : null;
         if (at == null) {
             return Require.plain(value);

@@ -70,6 +70,12 @@ public final class Proposer {
                 best = sample;
             }
         }
+        if (choice != null && best.columns().isEmpty()) {
+            throw new FileRefusedException(
+                    file,
+                    "has no headings in row " + best.headingLine(),
+                    "give each column a heading, or name the row that has them");
+        }
         if (choice == null) {
             throw new FileRefusedException(
                     file,

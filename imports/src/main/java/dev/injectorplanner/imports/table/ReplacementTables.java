@@ -12,6 +12,22 @@ final class ReplacementTables {
     private ReplacementTables() {}
 
     static Table<Replacement> replacements() {
+        return fitted(job())
+                .key(List.of("truck", "cylinders", "done_on"), r -> List.of(r.truck(), r.cylinders(), r.doneOn()))
+                .made(v -> new Replacement(
+                        v.get("truck"),
+                        v.get("cylinders"),
+                        v.get("done_on"),
+                        v.find("odometer_km"),
+                        v.find("engine_hours"),
+                        v.find("part"),
+                        v.find("origin"),
+                        v.or("serial", List.of()),
+                        v.or("code", List.of()),
+                        v.find("found")));
+    }
+
+    private static Table.Builder<Replacement> job() {
         return Table.named("replacements", Replacement.class)
                 .required("truck", CellKinds.TEXT, Replacement::truck, "the truck")
                 .required(
@@ -32,8 +48,11 @@ final class ReplacementTables {
                         "origin",
                         CellKinds.choice(Origin.class),
                         Replacement::origin,
-                        "new, reman or unknown; empty: unknown")
-                .optional(
+                        "new, reman or unknown; empty: unknown");
+    }
+
+    private static Table.Builder<Replacement> fitted(Table.Builder<Replacement> job) {
+        return job.optional(
                         "serial",
                         CellKinds.TEXTS,
                         row -> row.serials().isEmpty() ? null : row.serials(),
@@ -47,18 +66,6 @@ final class ReplacementTables {
                         "found",
                         CellKinds.choice(Found.class),
                         Replacement::found,
-                        "what was found of the old one: failed, worn, healthy, unknown")
-                .key(List.of("truck", "cylinders", "done_on"), r -> List.of(r.truck(), r.cylinders(), r.doneOn()))
-                .made(v -> new Replacement(
-                        v.get("truck"),
-                        v.get("cylinders"),
-                        v.get("done_on"),
-                        v.find("odometer_km"),
-                        v.find("engine_hours"),
-                        v.find("part"),
-                        v.find("origin"),
-                        v.or("serial", List.of()),
-                        v.or("code", List.of()),
-                        v.find("found")));
+                        "what was found of the old one: failed, worn, healthy, unknown");
     }
 }

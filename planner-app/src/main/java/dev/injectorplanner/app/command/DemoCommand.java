@@ -55,8 +55,9 @@ final class DemoCommand implements Callable<Integer> {
         DemoFolder folder = DemoFolder.take(dir);
         List<Path> files = files(folder);
         DemoStore.Filled filled;
-        try (Application application = Application.open(StoreSettings.embedded(folder.data()))) {
-            filled = DemoStore.fill(application, files, LoadProgress.here(json));
+        try (LoadProgress progress = LoadProgress.here(json, true);
+                Application application = Application.open(StoreSettings.embedded(folder.data()))) {
+            filled = DemoStore.fill(application, files, progress);
         }
         List<FileReport> reports = filled.reports();
         Planned planned = filled.planned();

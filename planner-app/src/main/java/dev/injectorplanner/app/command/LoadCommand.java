@@ -2,7 +2,6 @@ package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.intake.FileReport;
-import dev.injectorplanner.app.intake.LoadListener;
 import dev.injectorplanner.app.intake.LoadNotes;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
 import java.time.Instant;
@@ -58,8 +57,8 @@ final class LoadCommand implements Callable<Integer> {
         var settings = options.settings(mode);
         var out = spec.commandLine().getOut();
         List<FileReport> reports;
-        LoadListener listener = LoadProgress.here(json);
-        try (Application application = Application.open(store.settings())) {
+        try (LoadProgress listener = LoadProgress.here(json, mode == Mode.GOOD_ROWS);
+                Application application = Application.open(store.settings())) {
             reports = application.intake().load(options.files(), settings, listener);
             LoadNotes.write(application.audit(), Person.here(), reports);
             if (mode != Mode.CHECK && reports.stream().anyMatch(FileReport::applied)) {

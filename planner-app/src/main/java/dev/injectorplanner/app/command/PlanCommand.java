@@ -41,6 +41,9 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--keep", description = "Saves the plan and puts it in force.")
     private boolean keep;
 
+    @Option(names = "--all", description = "Prints every visit, truck and part, and lines in full.")
+    private boolean all;
+
     @Option(names = "--json", description = "Prints one JSON object.")
     private boolean json;
 
@@ -85,7 +88,7 @@ final class PlanCommand implements Callable<Integer> {
             Json.print(out, PlanJsonView.of(plan, change));
             return;
         }
-        new PlanPrinter(out, form).print(plan);
+        new PlanPrinter(out, form, all).print(plan);
         if (change != null) {
             new ChangePrinter(out, form).print(change);
         }

@@ -27,6 +27,7 @@ final class PlanPrinter {
     private static final int SHOWN = 12;
 
     private final PrintWriter out;
+    private final int shown;
     private final SiteForm form;
 
     /** In km, litres and without a currency. */
@@ -35,6 +36,12 @@ final class PlanPrinter {
     }
 
     PlanPrinter(PrintWriter out, SiteForm form) {
+        this(out, form, false);
+    }
+
+    /** @param all whether every visit, truck and part is printed, not the first dozen */
+    PlanPrinter(PrintWriter out, SiteForm form, boolean all) {
+        this.shown = all ? Integer.MAX_VALUE : SHOWN;
         this.out = out;
         this.form = form;
     }
@@ -137,7 +144,7 @@ final class PlanPrinter {
         }
         List<Visit> next = visits.stream()
                 .sorted((a, b) -> a.week().compareTo(b.week()))
-                .limit(SHOWN)
+                .limit(shown)
                 .toList();
         out.printf("%nNext visits%n");
         TextTable.of(VisitColumns.IN_SHORT, next).print(out);
@@ -150,7 +157,7 @@ final class PlanPrinter {
         }
         out.printf("%nDue, but no visit planned%n");
         unplanned.stream()
-                .limit(SHOWN)
+                .limit(shown)
                 .forEach(each -> out.println(
                         "  " + each.truck() + " (" + each.depot() + "), " + what(each) + ": " + each.reason()));
         more(unplanned.size(), "trucks");
@@ -173,13 +180,13 @@ final class PlanPrinter {
             return;
         }
         out.printf("%nMissing parts%n");
-        TextTable.of(NeedColumns.missing(today), missing.stream().limit(SHOWN).toList())
+        TextTable.of(NeedColumns.missing(today), missing.stream().limit(shown).toList())
                 .print(out);
         more(missing.size(), "lines");
     }
 
     private void more(int all, String what) {
-        if (all > SHOWN) {
+        if (all > shown) {
             out.printf("  ... %d %s in total%n", all, what);
         }
     }

@@ -12,8 +12,10 @@ import dev.injectorplanner.app.web.ServeException;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.InvalidFleetException;
 import dev.injectorplanner.imports.file.FileRefusedException;
+import dev.injectorplanner.reports.table.TerminalOut;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Arrays;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParseResult;
@@ -64,8 +66,13 @@ public final class PlannerCommand {
 
     /** Runs one command line and answers its exit code. */
     public static int run(String... args) {
-        return new CommandLine(new PlannerCommand())
-                .registerConverter(LocalDate.class, PlannerCommand::date)
+        PlainLog.of(args);
+        CommandLine line = new CommandLine(new PlannerCommand());
+        int columns = TerminalWidth.columns();
+        if (columns > 0 && !Arrays.asList(args).contains("--all")) {
+            line.setOut(new TerminalOut(System.out, columns));
+        }
+        return line.registerConverter(LocalDate.class, PlannerCommand::date)
                 .setExecutionExceptionHandler(PlannerCommand::inWords)
                 .execute(args);
     }

@@ -31,6 +31,7 @@ final class FileLoad implements RowReceiver {
     private @Nullable Batch<?> batch;
     private List<Placed<?>> held = List.of();
     private long done;
+    private long refusedSoFar;
 
     /** Where rows come from: a file, a form, or another program. */
     @FunctionalInterface
@@ -118,6 +119,11 @@ final class FileLoad implements RowReceiver {
             refusedRows.add(place, refused);
         }
         done++;
+        refusedSoFar++;
+        if (refusedSoFar % BATCH == 0) {
+            listener.done(file, done);
+            listener.refused(file, refusedSoFar);
+        }
     }
 
     @Override
@@ -173,6 +179,7 @@ final class FileLoad implements RowReceiver {
             }
         }
         listener.done(file, done);
+        listener.refused(file, refusedSoFar);
     }
 
     private void hold(Placed<?> placed) {

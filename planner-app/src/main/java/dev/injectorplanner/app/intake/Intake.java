@@ -194,6 +194,7 @@ public final class Intake {
                 .withAs(settings.as())
                 .withDates(settings.dates())
                 .withNumbers(settings.numbers())
-                .withMatches(settings.matches());
+                .withMatches(settings.matches())
+                .withTruckOf(references::truckOfVin);
     }
 }

@@ -13,6 +13,9 @@ public interface LoadListener {
     /** {@code rows} rows of the file have been dealt with; what of them was good is stored for good, unless checking. */
     default void done(Path file, long rows) {}
 
+    /** {@code rows} rows of the file have been refused so far; they are among those dealt with. */
+    default void refused(Path file, long rows) {}
+
     /** The file is finished. */
     default void finished(FileReport report) {}
 }

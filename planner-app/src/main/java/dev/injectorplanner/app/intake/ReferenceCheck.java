@@ -37,9 +37,11 @@ import org.jspecify.annotations.Nullable;
 /** Whether what a row refers to is there. */
 final class ReferenceCheck {
     private static final int NEAR = 3;
+    private static final int MOST_FIXES = 1_000;
 
     private final References known;
     private final Map<String, String> truckOfVin = new HashMap<>();
+    private final Map<String, String> fixes = new HashMap<>(); // of one unknown name in many rows
 
     ReferenceCheck(References known) {
         this.known = known;
@@ -272,8 +274,12 @@ final class ReferenceCheck {
     }
 
     private InvalidValueException unknown(String field, String name, Class<?> type, String table) {
-        return new UnknownNameException(
-                field, name, type, fix("load it with the " + table + " first", name, known.names(type)));
+        if (fixes.size() > MOST_FIXES) {
+            fixes.clear();
+        }
+        String fix = fixes.computeIfAbsent(
+                table + '\n' + name, key -> fix("load it with the " + table + " first", name, known.names(type)));
+        return new UnknownNameException(field, name, type, fix);
     }
 
     private static String fix(String first, String name, Collection<String> names) {

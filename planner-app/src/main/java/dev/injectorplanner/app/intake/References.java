@@ -13,6 +13,7 @@ import java.time.ZoneId;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -65,6 +66,16 @@ final class References {
             throw new IllegalStateException("truck " + name + " was checked but has no family");
         }
         return family;
+    }
+
+    /** The truck of a VIN; what is no VIN of the fleet comes back as it is. */
+    String truckOfVin(String vin) {
+        String wanted = vin.strip().toUpperCase(Locale.ROOT);
+        return trucks().stream()
+                .filter(truck -> !wanted.isEmpty() && truck.vinText().equals(wanted))
+                .map(Truck::truck)
+                .findFirst()
+                .orElse(vin.strip());
     }
 
     /** Zone of the depot of a truck; null for a truck that is not known. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSettings;
+import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Files;
@@ -20,8 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Readings from a file into the store, all checks on, beside bare batched JDBC into the same table. {@code -Dload.rows},
- * {@code -Dload.database=jdbc:postgresql://...} with {@code -Dload.user} and {@code -Dload.password}.
+ * Readings from a file into the store, all checks on, beside bare batched JDBC into the same table. Rows: {@code -Dload.rows}.
  */
 class LoadBenchmark {
     private static final int TRUCKS = 300;
@@ -31,16 +31,14 @@ class LoadBenchmark {
     private Path folder;
 
     @Test
-    void readings() throws Exception {
+    void loadsBesideBareInserts() throws Exception {
         System.out.println("| database | rows | bare JDBC, s | load, s | share of the bare rate |");
         compare(
                 "HSQLDB",
                 StoreSettings.embedded(folder.resolve("bare")),
                 StoreSettings.embedded(folder.resolve("data")));
-        String url = System.getProperty("load.database");
-        if (url != null) {
-            StoreSettings settings = new StoreSettings(
-                    url, System.getProperty("load.user", ""), System.getProperty("load.password", ""));
+        try (EmbeddedPostgres postgres = EmbeddedPostgres.start()) {
+            StoreSettings settings = new StoreSettings(postgres.getJdbcUrl("postgres", "postgres"), "postgres", "");
             compare("PostgreSQL", settings, settings);
         }
     }
@@ -136,13 +134,11 @@ class LoadBenchmark {
                     insert.setDouble(5, 20.0 + at * 5);
                     insert.setBoolean(6, false);
                     insert.addBatch();
-                    if (i % 2_000 == 1_999) {
+                    if (i % 2_000 == 1_999 || i == ROWS - 1) {
                         insert.executeBatch();
                         connection.commit();
                     }
                 }
-                insert.executeBatch();
-                connection.commit();
             }
         }
     }

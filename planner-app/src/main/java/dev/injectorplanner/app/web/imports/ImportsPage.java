@@ -14,9 +14,12 @@ import dev.injectorplanner.app.web.office.NotHereException;
 import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.core.check.InvalidValueException;
+import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
 import org.springframework.http.ContentDisposition;
@@ -41,6 +44,7 @@ public class ImportsPage {
     private final AuditTrail audit;
     private final Office office;
     private final Uploads uploads = new Uploads();
+    private final LoadRuns runs = new LoadRuns();
 
     ImportsPage(Application application, Office office) {
         this.intake = application.intake();
@@ -61,7 +65,8 @@ public class ImportsPage {
             @ModelAttribute("viewer") Viewer viewer,
             @RequestParam("files") List<MultipartFile> files,
             @RequestParam("mode") String mode,
-            Model model)
+            Model model,
+            HttpServletResponse response)
             throws IOException {
         allow(viewer);
         List<MultipartFile> given =
@@ -71,16 +76,49 @@ public class ImportsPage {
         }
         Mode how = mode(mode);
         Uploads.Taken taken = uploads.take(given);
+        String key = runs.start(
+                viewer.name(), Clock.systemUTC().instant(), listener -> load(taken, how, listener), reports -> {
+                    LoadNotes.write(audit, viewer.name(), reports.reports());
+                    office.changed();
+                });
+        return runs.find(key, viewer.name()).filter(LoadRuns.Run::ended).isPresent()
+                ? run(viewer, key, model, response)
+                : "redirect:/imports/runs/" + key;
+    }
+
+    private LoadRuns.Outcome load(Uploads.Taken taken, Mode how, LoadListener listener) {
         try {
-            List<FileReport> reports = intake.load(taken.files(), LoadSettings.of(how), LoadListener.SILENT);
-            LoadNotes.write(audit, viewer.name(), reports);
-            office.changed();
-            model.addAttribute("reports", ReportRow.of(reports));
-            model.addAttribute("checked", how == Mode.CHECK);
-            model.addAttribute("refused", uploads.keepRefused(taken, reports));
+            List<FileReport> reports =
+                    intake.load(taken.files(), LoadSettings.of(how).withRefusedFiles(), listener);
+            return new LoadRuns.Outcome(reports, how == Mode.CHECK, uploads.keepRefused(taken, reports));
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot keep the refused rows", e);
         } finally {
             uploads.clear(taken);
         }
+    }
+
+    /** A load that goes on, or what became of it. */
+    @GetMapping("/imports/runs/{key}")
+    String run(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("key") String key,
+            Model model,
+            HttpServletResponse response) {
+        allow(viewer);
+        LoadRuns.Run run = runs.find(key, viewer.name())
+                .orElseThrow(() ->
+                        new NotHereException("That load is no longer known. Fix: look under Imports, and load again."));
+        if (!run.ended()) {
+            model.addAttribute("progress", run.progress(Clock.systemUTC().instant()));
+            response.setHeader("Refresh", "3");
+            return "load";
+        }
+        run.outcome().ifPresent(outcome -> {
+            model.addAttribute("reports", ReportRow.of(outcome.reports()));
+            model.addAttribute("checked", outcome.checked());
+            model.addAttribute("refused", outcome.refused());
+        });
         return page(viewer, model);
     }
 

@@ -3,6 +3,7 @@ package dev.injectorplanner.app.web.imports;
 import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.core.check.InvalidValueException;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
@@ -97,14 +98,18 @@ final class Uploads {
         return Optional.ofNullable(refused.get(key));
     }
 
-    void clear(Taken taken) throws IOException {
-        List<Path> files;
-        try (Stream<Path> all = Files.list(taken.folder())) {
-            files = all.toList();
+    void clear(Taken taken) {
+        try {
+            List<Path> files;
+            try (Stream<Path> all = Files.list(taken.folder())) {
+                files = all.toList();
+            }
+            for (Path file : files) {
+                Files.delete(file);
+            }
+            Files.delete(taken.folder());
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot remove the files that were sent, in " + taken.folder(), e);
         }
-        for (Path file : files) {
-            Files.delete(file);
-        }
-        Files.delete(taken.folder());
     }
 }

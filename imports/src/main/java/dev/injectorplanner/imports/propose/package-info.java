@@ -1,0 +1,5 @@
+/** Matches proposed for foreign files, for a person to confirm. */
+@NullMarked
+package dev.injectorplanner.imports.propose;
+
+import org.jspecify.annotations.NullMarked;
