@@ -48,17 +48,23 @@ final class ReplacementTables {
                         CellKinds.choice(Found.class),
                         Replacement::found,
                         "what was found of the old one: failed, worn, healthy, unknown")
-                .key(List.of("truck", "cylinders", "done_on"), r -> List.of(r.truck(), r.cylinders(), r.doneOn()))
-                .made(v -> new Replacement(
-                        v.get("truck"),
-                        v.get("cylinders"),
-                        v.get("done_on"),
-                        v.find("odometer_km"),
-                        v.find("engine_hours"),
-                        v.find("part"),
-                        v.find("origin"),
-                        v.or("serial", List.of()),
-                        v.or("code", List.of()),
-                        v.find("found")));
+                .key(
+                        List.of("truck", "cylinders", "done_on", "serial"),
+                        r -> List.of(r.truck(), r.cylinders(), r.doneOn(), r.serials()))
+                .made(ReplacementTables::replacement);
+    }
+
+    private static Replacement replacement(RowValues v) {
+        return new Replacement(
+                v.get("truck"),
+                v.get("cylinders"),
+                v.get("done_on"),
+                v.find("odometer_km"),
+                v.find("engine_hours"),
+                v.find("part"),
+                v.find("origin"),
+                v.or("serial", List.of()),
+                v.or("code", List.of()),
+                v.find("found"));
     }
 }

@@ -29,7 +29,9 @@ class PrintedSheetTest {
                     .body();
             List<String> paper = words(pdf);
             assertThat(paper).hasSizeGreaterThan(100);
-            assertThat(without(printed, paper)).as("printed by the browser alone").isEmpty();
+            assertThat(without(printed, paper))
+                    .as("printed by the browser alone")
+                    .isEmpty();
             assertThat(without(paper, printed)).as("in the PDF alone").isEmpty();
         }
     }

@@ -4,7 +4,6 @@ import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.photo.Photos;
 import dev.injectorplanner.app.testkit.Multipart;
 import dev.injectorplanner.app.testkit.Visitor;
-import dev.injectorplanner.app.web.RunningApp;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.net.URI;
@@ -29,8 +28,20 @@ final class AuditedBay {
                 "/store",
                 "/store/receiving",
                 AuditNotes.form(
-                        "depot", "North", "part", "INJ-4R", "origin", "REMAN", "u0.serial", "R7", "u0.code", "GGGG",
-                        "u1.serial", "R8", "u1.code", "HHHH"));
+                        "depot",
+                        "North",
+                        "part",
+                        "INJ-4R",
+                        "origin",
+                        "REMAN",
+                        "u0.serial",
+                        "R7",
+                        "u0.code",
+                        "GGGG",
+                        "u1.serial",
+                        "R8",
+                        "u1.code",
+                        "HHHH"));
         job(mechanic);
         photographs(mechanic);
         notes.take(
@@ -83,9 +94,30 @@ final class AuditedBay {
 
     private void changedOver(Visitor mechanic) throws Exception {
         Map<String, String> done = AuditNotes.form(
-                "formKey", "key-job", "doneOn", "2026-03-02", "labourHours", "3", "c1.fate", "fitted", "c1.found", "FAILED",
-                "c1.asPicked", "yes", "c1.coded", "yes", "c2.fate", "fitted", "c2.found", "WORN", "c2.asPicked", "yes",
-                "c2.coded", "yes", "do", "close");
+                "formKey",
+                "key-job",
+                "doneOn",
+                "2026-03-02",
+                "labourHours",
+                "3",
+                "c1.fate",
+                "fitted",
+                "c1.found",
+                "FAILED",
+                "c1.asPicked",
+                "yes",
+                "c1.coded",
+                "yes",
+                "c2.fate",
+                "fitted",
+                "c2.found",
+                "WORN",
+                "c2.asPicked",
+                "yes",
+                "c2.coded",
+                "yes",
+                "do",
+                "close");
         notes.take("/bay/{truck}", "mechanic", "close out a visit", () -> mechanic.post("/store", "/bay/T-1", done));
         notes.take(
                 "/bay/{truck}/changed-over",

@@ -177,7 +177,9 @@ public class AlertsPage {
         ChosenDepots chosen = office.choose(viewer, depot);
         List<Long> meant = all.isEmpty()
                 ? ids
-                : alerts.list(chosen.only(), Set.of(state(all))).stream().map(Alert::id).toList();
+                : alerts.list(chosen.only(), Set.of(state(all))).stream()
+                        .map(Alert::id)
+                        .toList();
         if (meant.isEmpty()) {
             throw new InvalidValueException("alerts", "", "none is ticked", "tick some, or choose all of the list");
         }

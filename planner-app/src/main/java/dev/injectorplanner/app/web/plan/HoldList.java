@@ -41,15 +41,16 @@ final class HoldList {
                 rows.add(row(plan, hold, week));
             }
         }
-        held.heldOff().forEach((truck, off) -> rows.add(new Row(
-                truck,
-                plan.depot(),
-                "care",
-                "diagnosis of its safety fault held off",
-                off.by() + ", " + DisplayFormat.shortDate(off.since()),
-                off.reason(),
-                "until another safety fault is seen, or it is planned again",
-                false)));
+        held.heldOff()
+                .forEach((truck, off) -> rows.add(new Row(
+                        truck,
+                        plan.depot(),
+                        "care",
+                        "diagnosis of its safety fault held off",
+                        off.by() + ", " + DisplayFormat.shortDate(off.since()),
+                        off.reason(),
+                        "until another safety fault is seen, or it is planned again",
+                        false)));
         for (Map.Entry<String, IsoWeek> each : held.confirmed().entrySet()) {
             if (held.pins().containsKey(each.getKey())) {
                 continue; // told with its pin
@@ -68,15 +69,14 @@ final class HoldList {
     }
 
     private static Row row(DepotPlan plan, Hold hold, @org.jspecify.annotations.Nullable IsoWeek week) {
-        String words = new Hold(
-                        hold.truck(), hold.kind(), week, hold.madeAt(), hold.madeBy(), "", hold.day())
-                .words();
+        String words = new Hold(hold.truck(), hold.kind(), week, hold.madeAt(), hold.madeBy(), "", hold.day()).words();
         return new Row(
                 hold.truck(),
                 plan.depot(),
                 hold.kind() == Hold.Kind.PIN ? "pin" : "no",
                 words,
-                hold.madeBy() + ", " + DisplayFormat.moment(hold.madeAt(), plan.site().timeZone()),
+                hold.madeBy() + ", "
+                        + DisplayFormat.moment(hold.madeAt(), plan.site().timeZone()),
                 hold.why(),
                 week == null ? "until released" : "until " + DisplayFormat.day(week.sunday()),
                 true);
