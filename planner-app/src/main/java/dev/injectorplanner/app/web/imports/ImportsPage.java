@@ -43,10 +43,11 @@ public class ImportsPage {
     private final Intake intake;
     private final AuditTrail audit;
     private final Office office;
-    private final Uploads uploads = new Uploads();
+    private final Uploads uploads;
     private final LoadRuns runs = new LoadRuns();
 
-    ImportsPage(Application application, Office office) {
+    ImportsPage(Application application, Office office, Uploads uploads) {
+        this.uploads = uploads;
         this.intake = application.intake();
         this.audit = application.audit();
         this.office = office;
@@ -56,6 +57,7 @@ public class ImportsPage {
     String page(@ModelAttribute("viewer") Viewer viewer, Model model) {
         allow(viewer);
         model.addAttribute("matches", intake.matches().list());
+        model.addAttribute("unreadable", intake.matches().unreadable());
         model.addAttribute("most", Uploads.MOST_BYTES / (1024 * 1024));
         return "imports";
     }
