@@ -12,6 +12,24 @@ final class ReplacementTables {
     private ReplacementTables() {}
 
     static Table<Replacement> replacements() {
+        return fitted(job())
+                .key(
+                        List.of("truck", "cylinders", "done_on", "serial"),
+                        r -> List.of(r.truck(), r.cylinders(), r.doneOn(), r.serials()))
+                .made(v -> new Replacement(
+                        v.get("truck"),
+                        v.get("cylinders"),
+                        v.get("done_on"),
+                        v.find("odometer_km"),
+                        v.find("engine_hours"),
+                        v.find("part"),
+                        v.find("origin"),
+                        v.or("serial", List.of()),
+                        v.or("code", List.of()),
+                        v.find("found")));
+    }
+
+    private static Table.Builder<Replacement> job() {
         return Table.named("replacements", Replacement.class)
                 .required("truck", CellKinds.TEXT, Replacement::truck, "the truck")
                 .required(
@@ -32,7 +50,11 @@ final class ReplacementTables {
                         "origin",
                         CellKinds.choice(Origin.class),
                         Replacement::origin,
-                        "new, reman or unknown; empty: unknown")
+                        "new, reman or unknown; empty: unknown");
+    }
+
+    private static Table.Builder<Replacement> fitted(Table.Builder<Replacement> job) {
+        return job
                 .optional(
                         "serial",
                         CellKinds.TEXTS,
@@ -47,24 +69,6 @@ final class ReplacementTables {
                         "found",
                         CellKinds.choice(Found.class),
                         Replacement::found,
-                        "what was found of the old one: failed, worn, healthy, unknown")
-                .key(
-                        List.of("truck", "cylinders", "done_on", "serial"),
-                        r -> List.of(r.truck(), r.cylinders(), r.doneOn(), r.serials()))
-                .made(ReplacementTables::replacement);
-    }
-
-    private static Replacement replacement(RowValues v) {
-        return new Replacement(
-                v.get("truck"),
-                v.get("cylinders"),
-                v.get("done_on"),
-                v.find("odometer_km"),
-                v.find("engine_hours"),
-                v.find("part"),
-                v.find("origin"),
-                v.or("serial", List.of()),
-                v.or("code", List.of()),
-                v.find("found"));
+                        "what was found of the old one: failed, worn, healthy, unknown");
     }
 }

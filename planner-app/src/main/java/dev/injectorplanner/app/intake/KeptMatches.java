@@ -89,21 +89,20 @@ public final class KeptMatches {
     /** Keeps a match in place of an earlier one of its source. */
     public void save(FileMatch match, Instant at, String who) {
         sql.retried(connection -> {
-            if (write(
+            int changed = write(
+                    connection,
+                    "update file_match set source = ?, of_table = ?, match_text = ?, saved_at = ?, saved_by = ? where source_key = ?",
+                    match,
+                    at,
+                    who);
+            return changed > 0
+                    ? changed
+                    : write(
                             connection,
-                            "update file_match set source = ?, of_table = ?, match_text = ?, saved_at = ?, saved_by = ? where source_key = ?",
+                            "insert into file_match (source, of_table, match_text, saved_at, saved_by, source_key) values (?, ?, ?, ?, ?, ?)",
                             match,
                             at,
-                            who)
-                    == 0) {
-                write(
-                        connection,
-                        "insert into file_match (source, of_table, match_text, saved_at, saved_by, source_key) values (?, ?, ?, ?, ?, ?)",
-                        match,
-                        at,
-                        who);
-            }
-            return null;
+                            who);
         });
     }
 

@@ -26,6 +26,7 @@ import dev.injectorplanner.app.web.outlook.OutlookPage;
 import dev.injectorplanner.app.web.outlook.Outlooks;
 import dev.injectorplanner.app.web.outlook.PartsAheadPage;
 import dev.injectorplanner.app.web.plan.PlanPage;
+import dev.injectorplanner.app.web.replay.ReplayPage;
 import dev.injectorplanner.app.web.results.ResultsPage;
 import dev.injectorplanner.app.web.results.RulePricing;
 import dev.injectorplanner.app.web.returns.ReturnPapers;
@@ -72,6 +73,7 @@ import org.springframework.context.annotation.Import;
     SetUpPage.class,
     LifePage.class,
     OutlookPage.class,
+    ReplayPage.class,
     ResultsPage.class,
     PartsAheadPage.class
 })

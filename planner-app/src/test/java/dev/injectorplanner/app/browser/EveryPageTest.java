@@ -54,6 +54,7 @@ class EveryPageTest {
                 "/stock/part?part=KL-6110&depot=Brennick",
                 "/stock/count?depot=Norrvik",
                 "/outlook/parts",
+                "/replay",
                 "/imports/start",
                 "/settings/figures",
                 "/settings/site",

@@ -62,6 +62,8 @@ class RouteTableTest {
             GET  /imports                ask    in      in    no       no       in
             POST /imports/x              no     in      in    no       no       in
             GET  /results                ask    in      in    no       no       in
+            GET  /replay                 ask    in      no    no       no       in
+            POST /replay                 no     in      no    no       no       no
             GET  /jobs                   ask    in      no    no       no       in
             POST /jobs/run               no     in      no    no       no       in
             GET  /settings               ask    in      no    no       no       in

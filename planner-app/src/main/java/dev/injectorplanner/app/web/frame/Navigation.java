@@ -89,6 +89,7 @@ public final class Navigation {
     public static final List<Inner> INNER = List.of(
             new Inner("/sheets", ALL),
             new Inner("/find", ALL),
+            new Inner("/replay", KEEPERS, Set.of(Role.MANAGER)),
             new Inner("/trucks/views", ALL),
             new Inner("/safety", ALL, Set.of(Role.MANAGER, Role.MECHANIC)),
             new Inner("/settings/figures", KEEPERS, Set.of(Role.MANAGER)),

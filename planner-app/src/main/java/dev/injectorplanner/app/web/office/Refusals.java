@@ -26,7 +26,11 @@ import org.springframework.web.method.annotation.MethodArgumentTypeMismatchExcep
             "dev.injectorplanner.app.web.jobs",
             "dev.injectorplanner.app.web.settings",
             "dev.injectorplanner.app.web.stock",
-            "dev.injectorplanner.app.web.returns"
+            "dev.injectorplanner.app.web.returns",
+            "dev.injectorplanner.app.web.results",
+            "dev.injectorplanner.app.web.replay",
+            "dev.injectorplanner.app.web.find",
+            "dev.injectorplanner.app.web.worklist"
         })
 public class Refusals {
     private final Frames frames;

@@ -95,6 +95,7 @@ class OfficePagesTest {
                 "/outlook",
                 "/results",
                 "/results?depot=Norrvik",
+                "/replay",
                 "/find?q=T0",
                 "/outlook?depot=Norrvik&months=6",
                 "/imports",
