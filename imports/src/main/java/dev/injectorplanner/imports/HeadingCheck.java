@@ -91,8 +91,10 @@ final class HeadingCheck {
         }
         refuseContradiction(match, settings);
         MatchedLayout layout = MatchedLayout.of(match, table, survey.headings());
-        List<Layout.Place> places =
-                layout.places().stream().map(place -> place(match, place)).map(place -> place.with(ofThis(place.form()))).toList();
+        List<Layout.Place> places = layout.places().stream()
+                .map(place -> place(match, place))
+                .map(place -> place.with(ofThis(place.form())))
+                .toList();
         refuseUnmatched(table, match, places);
         remarks.add("read as table " + table.name() + " by the match made from " + match.source());
         return new Layout(

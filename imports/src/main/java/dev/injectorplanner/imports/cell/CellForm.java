@@ -110,7 +110,9 @@ public record CellForm(
     private void refuseOtherForm(String column, String text) {
         Pattern other = numbers == NumberForm.POINT ? COMMA_ONLY : POINT_ONLY;
         boolean isOther = other.matcher(text).matches()
-                || (textOnly && numbers == NumberForm.COMMA && SHORT_POINT.matcher(text).matches());
+                || (textOnly
+                        && numbers == NumberForm.COMMA
+                        && SHORT_POINT.matcher(text).matches());
         if (numbers != NumberForm.UNSTATED && isOther) {
             throw new InvalidValueException(
                     column,

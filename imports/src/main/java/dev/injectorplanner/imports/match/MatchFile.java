@@ -112,7 +112,7 @@ public final class MatchFile {
     }
 
     private static String column(FileMatch match, ColumnMatch column) {
-        String to = match.asks("column", column) ? FileMatch.ASK : column.used() ? column.column() : NOT_USED;
+        String to = column.used() ? column.column() : NOT_USED;
         List<String> parts = new ArrayList<>();
         if (!column.values().isEmpty()) {
             parts.add("values: {"
@@ -121,6 +121,9 @@ public final class MatchFile {
                                     .map(each -> quoted(each.getKey()) + ": " + quoted(each.getValue()))
                                     .collect(Collectors.joining(", "))
                     + "}");
+        }
+        if (match.asks("column", column)) {
+            parts.add("confirm: \"ask\""); // "yes" once a person has seen it
         }
         if (match.asks("above", column)) {
             parts.add("blank: \"ask\""); // "as above" or "refuse"

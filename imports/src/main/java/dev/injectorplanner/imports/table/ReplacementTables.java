@@ -54,8 +54,7 @@ final class ReplacementTables {
     }
 
     private static Table.Builder<Replacement> fitted(Table.Builder<Replacement> job) {
-        return job
-                .optional(
+        return job.optional(
                         "serial",
                         CellKinds.TEXTS,
                         row -> row.serials().isEmpty() ? null : row.serials(),

@@ -20,7 +20,14 @@ class MatchedFilesTest {
     void refusedRowsBelongToTheSourceOfTheirFile() {
         FileMatch match = match(NumberForm.UNSTATED, "Odo", "odometer_mi");
         List<String> headings = List.of(
-                "refused_line", "refused_column", "refused_value", "refused_reason", "refused_fix", "Unit", "When", "Odo");
+                "refused_line",
+                "refused_column",
+                "refused_value",
+                "refused_reason",
+                "refused_fix",
+                "Unit",
+                "When",
+                "Odo");
         assertThat(FileMatch.keyOf(headings)).isEqualTo(match.key());
         assertThat(match.unknownOf(headings)).isEmpty();
         assertThat(MatchedLayout.of(match, Tables.get("readings"), headings).places())
@@ -42,7 +49,8 @@ class MatchedFilesTest {
 
     @Test
     void aNumberOfTheOtherFormIsRefused() {
-        CellForm comma = form(match(NumberForm.COMMA, "Odo", "odometer_mi"), "odometer_km").ofText();
+        CellForm comma = form(match(NumberForm.COMMA, "Odo", "odometer_mi"), "odometer_km")
+                .ofText();
         assertThat(comma.plain("odometer_mi", "490.254")).isEqualTo("490254");
         assertThat(comma.plain("odometer_mi", "490.254,5")).isEqualTo("490.254,5");
         for (String other : List.of("490,254.5", "12.5", "1,490,254")) {

@@ -22,7 +22,6 @@ import java.time.DayOfWeek;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;

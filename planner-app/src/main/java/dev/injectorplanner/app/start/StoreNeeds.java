@@ -36,12 +36,7 @@ public final class StoreNeeds {
                     false,
                     "hours that cylinders share when done in one visit"),
             new Known("Trucks", "trucks", "truck", true, "the trucks to plan for"),
-            new Known(
-                    "Injectors",
-                    "injectors",
-                    "injector",
-                    true,
-                    "the age of each injector; or load replacements"),
+            new Known("Injectors", "injectors", "injector", true, "the age of each injector; or load replacements"),
             new Known("Readings", "readings", "reading", true, "km a week: when each injector comes due"),
             new Known("Faults", "faults", "fault", false, "which injectors fail sooner; safety items"),
             new Known(

@@ -77,7 +77,8 @@ public class ReplayPage implements AutoCloseable {
         model.addAttribute("scenarios", Scenarios.list());
         model.addAttribute("fleetChoices", ReplayQuestion.FLEETS);
         model.addAttribute("yearChoices", ReplayQuestion.YEARS);
-        model.addAttribute("progress", job.isPresent() && found.isEmpty() ? job.get().progress() : "");
+        model.addAttribute(
+                "progress", job.isPresent() && found.isEmpty() ? job.get().progress() : "");
         model.addAttribute("address", address(chosen, question));
         model.addAttribute(
                 "view",
@@ -178,8 +179,8 @@ public class ReplayPage implements AutoCloseable {
     }
 
     private static String address(ChosenDepots chosen, ReplayQuestion question) {
-        return "/replay?depot=" + Address.escaped(chosen.depotOrAll()) + "&scenario="
-                + question.scenario() + "&fleets=" + question.fleets() + "&years=" + question.years();
+        return "/replay?depot=" + Address.escaped(chosen.depotOrAll()) + "&scenario=" + question.scenario() + "&fleets="
+                + question.fleets() + "&years=" + question.years();
     }
 
     @Override

@@ -17,8 +17,7 @@ import java.util.List;
  * @param unit what costs are per
  * @param sections its tables
  */
-public record ReplayView(
-        String about, String answer, List<Bar> bars, String unit, List<TablesView.Section> sections) {
+public record ReplayView(String about, String answer, List<Bar> bars, String unit, List<TablesView.Section> sections) {
     private static final double WIDEST = 420;
 
     /** Cost of one policy as a bar. */
@@ -53,7 +52,12 @@ public record ReplayView(
                                         "C", "Compared", form.units(), columns.compared(), result.policies(), row -> "")
                                 .section("same lives, noise and delays for each policy", "", "Nothing was finished."),
                         TablesView.Rows.of(
-                                        "D", "Cost by kind", form.units(), columns.kinds(), result.policies(), row -> "")
+                                        "D",
+                                        "Cost by kind",
+                                        form.units(),
+                                        columns.kinds(),
+                                        result.policies(),
+                                        row -> "")
                                 .section("per " + columns.distance(), "", "Nothing was finished."),
                         TablesView.Rows.of("E", "The simple rules", form.units(), columns.settings(), rules, row -> "")
                                 .section("found by search in hindsight", "", "Nothing was finished.")));

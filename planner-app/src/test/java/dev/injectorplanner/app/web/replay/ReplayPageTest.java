@@ -74,7 +74,9 @@ class ReplayPageTest {
         double perKm = result.policies().get(0).costPer1000Km();
         assertThat(km.bars().get(0).cost()).isEqualTo(String.format("%.1f", perKm));
         assertThat(miles.bars().get(0).cost()).isEqualTo(String.format("%.1f", perKm * 1.609344));
-        assertThat(km.sections()).extracting(section -> section.rows().size()).contains(result.policies().size());
+        assertThat(km.sections())
+                .extracting(section -> section.rows().size())
+                .contains(result.policies().size());
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         new ReplayWorkbook(result).write(out, MILES);
         try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(out.toByteArray()))) {
