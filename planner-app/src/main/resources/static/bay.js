@@ -361,7 +361,7 @@
     place.hidden = words.length === 0;
   }
 
-  // Sends what waits, each once: its form's key makes a second sending harmless. The token is asked for anew.
+  // Sends what waits, each once: its form's key makes a second sending harmless. The token is asked for again.
   function sendWaiting() {
     var paths = waitingPaths().filter(function (path) { return !form() || new URL(form().action).pathname !== path; });
     if (!paths.length) { return; }

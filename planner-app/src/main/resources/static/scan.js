@@ -28,14 +28,18 @@
     }
     return decoder().then(function (zxing) {
       var multi = new zxing.MultiFormatReader();
+      multi.setHints(new Map([[zxing.DecodeHintType.TRY_HARDER, true]]));
       return function (canvas) {
         try {
           var source = new zxing.HTMLCanvasElementLuminanceSource(canvas);
-          return Promise.resolve(multi.decode(new zxing.BinaryBitmap(new zxing.HybridBinarizer(source))).getText());
+          return Promise.resolve(multi.decodeWithState(new zxing.BinaryBitmap(new zxing.HybridBinarizer(source))).getText());
         } catch (e) { return Promise.resolve(null); }
       };
     });
   }
+
+  // What a canvas says, or nothing: for whoever has a picture already.
+  window.readLabel = function (canvas) { return reader().then(function (read) { return read(canvas); }); };
 
   function overlay(words) {
     var box = document.createElement('div');
@@ -46,7 +50,6 @@
     say.textContent = words;
     say.setAttribute('role', 'status');
     var video = document.createElement('video');
-    video.muted = true;
     video.setAttribute('playsinline', '');
     var stop = document.createElement('button');
     stop.type = 'button';

@@ -8,9 +8,11 @@ import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.diagnosis.DiagnosisKind;
 import dev.injectorplanner.core.diagnosis.DiagnosisStep;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Steps of diagnoses that are open, as they were found; ended together with the repair, or with "no fault found". */
 public final class LookBook {
@@ -49,34 +51,14 @@ public final class LookBook {
      * @throws dev.injectorplanner.app.entry.RefusedEntryException where a remark is too long; fields are {@code found.KEY}
      */
     public void note(String truck, DiagnosisKind kind, Map<String, Look> found, Instant at, String by) {
-        EntryProblems problems = new EntryProblems();
-        for (DiagnosisStep step : kind.steps()) {
-            Look look = found.get(step.key());
-            if (look != null) {
-                problems.guarded("found." + step.key(), () -> Require.text(step.title(), look.found()));
-                if (look.found().length() > LONGEST) {
-                    problems.add(
-                            "found." + step.key(),
-                            step.title() + ": is too long",
-                            "keep it to " + LONGEST + " characters");
-                }
-            }
-        }
-        problems.throwIfAny();
+        check(kind, found);
         Map<String, Look> there = open(truck, kind);
         store.inJointTransaction((connection, writer) -> {
             long id = StoreSql.nextIds(connection, "bay_look_seq");
             for (DiagnosisStep step : kind.steps()) {
                 Look look = found.get(step.key());
                 Look before = there.get(step.key());
-                boolean same = look == null
-                        || before != null
-                                && before.state() == look.state()
-                                && before.found().equals(look.found())
-                        || before == null
-                                && look.state() == Look.State.NOT_LOOKED
-                                && look.found().isEmpty();
-                if (!same) {
+                if (look != null && !isKept(before, look)) {
                     StoreSql.update(
                             connection,
                             "insert into bay_look (id, truck, kind, step, state, found, seen_at, seen_by)"
@@ -98,6 +80,29 @@ public final class LookBook {
         });
     }
 
+    private static void check(DiagnosisKind kind, Map<String, Look> found) {
+        EntryProblems problems = new EntryProblems();
+        for (DiagnosisStep step : kind.steps()) {
+            Look look = found.get(step.key());
+            if (look != null) {
+                problems.guarded("found." + step.key(), () -> Require.text(step.title(), look.found()));
+                if (look.found().length() > LONGEST) {
+                    problems.add(
+                            "found." + step.key(),
+                            step.title() + ": is too long",
+                            "keep it to " + LONGEST + " characters");
+                }
+            }
+        }
+        problems.throwIfAny();
+    }
+
+    private static boolean isKept(@Nullable Look before, Look look) {
+        return before == null
+                ? look.state() == Look.State.NOT_LOOKED && look.found().isEmpty()
+                : before.state() == look.state() && before.found().equals(look.found());
+    }
+
     /** Ends an open diagnosis: its steps belong to what ended it. */
     public void end(String truck, DiagnosisKind kind, String how, Instant at, String by) {
         store.inJointTransaction((connection, writer) -> {
@@ -114,13 +119,14 @@ public final class LookBook {
 
     /** {@code fuel filter: in order, 0.2 bar; pump: cause found}. */
     public static String words(DiagnosisKind kind, Map<String, Look> looks) {
-        return kind.steps().stream()
-                .filter(step -> looks.containsKey(step.key()))
-                .filter(step -> looks.get(step.key()).state() != Look.State.NOT_LOOKED)
-                .map(step -> step.title() + ": " + looks.get(step.key()).state().words()
-                        + (looks.get(step.key()).found().isEmpty()
-                                ? ""
-                                : ", " + looks.get(step.key()).found()))
-                .collect(Collectors.joining("; "));
+        List<String> words = new ArrayList<>();
+        for (DiagnosisStep step : kind.steps()) {
+            Look look = looks.get(step.key());
+            if (look != null && look.state() != Look.State.NOT_LOOKED) {
+                words.add(step.title() + ": " + look.state().words()
+                        + (look.found().isEmpty() ? "" : ", " + look.found()));
+            }
+        }
+        return String.join("; ", words);
     }
 }

@@ -49,14 +49,7 @@ public final class Photos {
      * @throws RefusedEntryException where it cannot be read, is too large, or the visit has six already
      */
     public void add(Taken taken, Instant at, String by) {
-        if (taken.formKey().isBlank() || taken.formKey().length() > 100) {
-            throw RefusedEntryException.of("photo", "the form's key is missing or damaged", "open the page again");
-        }
-        String note = Require.text("note", taken.note());
-        if (note.length() > LONGEST_NOTE) {
-            throw RefusedEntryException.of(
-                    "photo", "the remark is too long", "keep it to " + LONGEST_NOTE + " characters");
-        }
+        String note = checked(taken);
         SmallPicture small = SmallPicture.of(taken.file());
         store.inJointTransaction((connection, writer) -> {
             StoreSql.update(connection, "update workshop_gate set turn = turn + 1 where id = 1");
@@ -91,6 +84,18 @@ public final class Photos {
             AuditTrail.write(connection, at, by, "add a photograph", taken.truck(), "", taken.visit() + " " + note);
             return true;
         });
+    }
+
+    private static String checked(Taken taken) {
+        if (taken.formKey().isBlank() || taken.formKey().length() > 100) {
+            throw RefusedEntryException.of("photo", "the form's key is missing or damaged", "open the page again");
+        }
+        String note = Require.text("note", taken.note());
+        if (note.length() > LONGEST_NOTE) {
+            throw RefusedEntryException.of(
+                    "photo", "the remark is too long", "keep it to " + LONGEST_NOTE + " characters");
+        }
+        return note;
     }
 
     /** A truck's, the newest first. */

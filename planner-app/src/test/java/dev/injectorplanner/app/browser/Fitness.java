@@ -9,6 +9,9 @@ import java.util.Map;
 
 /** Whether a page is fit for everybody who reads it. */
 final class Fitness {
+    /** A desk of 1280 px at 200 % and at 400 %: WCAG 2.2, success criteria 1.4.4 (resize text) and 1.4.10 (reflow). */
+    private static final List<Integer> ZOOMED = List.of(640, 320);
+
     private static final List<String> GRAVE = List.of("serious", "critical");
     private static final String ASK = """
             async wanted => {
@@ -49,6 +52,11 @@ final class Fitness {
         page.setViewportSize(Size.PHONE.width(), Size.PHONE.height());
         faults.addAll(sideways(page));
         faults.addAll(rules(page));
+        for (int width : ZOOMED) {
+            page.setViewportSize(width, Size.DESK.height());
+            faults.addAll(sideways(page));
+        }
+        page.setViewportSize(Size.PHONE.width(), Size.PHONE.height());
         for (Object small : (List<?>) page.evaluate(SMALL)) {
             faults.add("too small for a thumb: " + small);
         }

@@ -31,7 +31,7 @@ class MechanicPhoneTest {
             assertThat(alone).containsText("Hours");
             assertThat(alone).containsText("Bill");
             assertThat(alone).containsText("Off the road");
-            assertThat(alone).containsText(Pattern.compile("on the shelf"));
+            assertThat(alone).containsText(Pattern.compile("in stock"));
             assertThat(Fitness.faults(page)).isEmpty();
             page.setViewportSize(Size.PHONE.width(), Size.PHONE.height());
             alone.click();

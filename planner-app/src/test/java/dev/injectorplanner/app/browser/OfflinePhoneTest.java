@@ -27,6 +27,8 @@ class OfflinePhoneTest {
             assertThat(page.locator("#kept")).containsText("are on this device");
             page.navigate(at(demo, "/bay/" + TRUCK));
             assertThat(page.locator("html[data-kept-sheets]")).hasCount(1);
+            page.reload(); // what was kept is read once more before the phone is switched off
+            assertThat(page.locator("html[data-kept-sheets]")).hasCount(1);
         }
         try (BrowserContext phone = on(chromium, memory)) {
             phone.setOffline(true);

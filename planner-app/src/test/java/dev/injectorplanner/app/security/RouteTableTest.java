@@ -65,6 +65,7 @@ class RouteTableTest {
             GET  /replay                 ask    in      no    no       no       in
             POST /replay                 no     in      no    no       no       no
             GET  /jobs                   ask    in      no    no       no       in
+            POST /jobs/times             no     in      no    no       no       in
             POST /jobs/run               no     in      no    no       no       in
             GET  /settings               ask    in      no    no       no       in
             GET  /settings/figures       ask    in      no    no       no       in

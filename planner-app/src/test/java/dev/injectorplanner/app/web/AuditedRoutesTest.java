@@ -310,6 +310,14 @@ class AuditedRoutesTest {
                 "make a plan",
                 () -> manager.post("/plan", "/plan/anew", AuditNotes.form("depot", "North")));
         notes.take(
+                "/jobs/times",
+                "manager",
+                "set a job's times",
+                () -> manager.post(
+                        "/jobs",
+                        "/jobs/times",
+                        AuditNotes.form("kind", "sweep", "depot", "", "often", "1-5", "at", "02:30")));
+        notes.take(
                 "/jobs/run",
                 "manager",
                 "run a job by hand",

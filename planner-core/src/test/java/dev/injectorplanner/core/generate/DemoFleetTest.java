@@ -44,7 +44,7 @@ class DemoFleetTest {
                 .contains(
                         DueKind.DISTANCE_KM,
                         DueKind.ENGINE_HOURS,
-                        DueKind.FAULTS,
+                        DueKind.INSPECTION,
                         DueKind.RETURN_FLOW,
                         DueKind.WARRANTY,
                         DueKind.INTERVAL);

@@ -5,13 +5,11 @@ import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.due.DueKind;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.reports.workbook.Words;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /**
  * What speaks for a visit, the strongest first and nothing left out: what was seen at the truck before what its age says. Equal
@@ -38,35 +36,30 @@ final class Evidence {
         };
     }
 
+    /** A remark with the cylinders it is said of. */
+    private record Line(String other, String remark, TreeSet<Integer> cylinders) {
+        String words() {
+            String subject = cylinders.isEmpty()
+                    ? other
+                    : (cylinders.size() == 1 ? "Cylinder " : "Cylinders ") + Words.cylinders(List.copyOf(cylinders));
+            return subject + ": " + remark;
+        }
+    }
+
     /** Lines, such as {@code Cylinder 3: 4 faults of the cylinder in the last 30 days (limit 3 in 30 days, site rule)}. */
     static List<String> of(List<DueItem> dueItems, SiteUnits units) {
-        Map<String, TreeSet<Integer>> cylinders = new LinkedHashMap<>();
-        Map<String, String> others = new LinkedHashMap<>();
-        List<String> order = new ArrayList<>();
+        Map<String, Line> lines = new LinkedHashMap<>();
         for (DueItem item : dueItems.stream().sorted(STRONGEST).toList()) {
             String remark = remark(item, units);
             Integer cylinder = item.cylinder();
             String task = item.task();
-            String subject = cylinder != null ? "" : task != null ? RefitWords.capital(task) : "Truck";
-            String key = subject + "\n" + remark;
-            if (!cylinders.containsKey(key)) {
-                order.add(key);
-                cylinders.put(key, new TreeSet<>());
-                others.put(key, subject);
-            }
+            String other = cylinder != null ? "" : task != null ? RefitWords.capital(task) : "Truck";
+            Line line = lines.computeIfAbsent(other + "\n" + remark, key -> new Line(other, remark, new TreeSet<>()));
             if (cylinder != null) {
-                cylinders.get(key).add(cylinder);
+                line.cylinders().add(cylinder);
             }
         }
-        return order.stream()
-                .map(key -> subject(others.get(key), cylinders.get(key)) + ": " + key.substring(key.indexOf('\n') + 1))
-                .collect(Collectors.toList());
-    }
-
-    private static String subject(String other, TreeSet<Integer> cylinders) {
-        return cylinders.isEmpty()
-                ? other
-                : (cylinders.size() == 1 ? "Cylinder " : "Cylinders ") + Words.cylinders(List.copyOf(cylinders));
+        return lines.values().stream().map(Line::words).toList();
     }
 
     private static String remark(DueItem item, SiteUnits units) {

@@ -51,12 +51,12 @@ record OfferView(
 
     private static String parts(JobOffer offer, List<JobOffer.PartReady> waiting, TruckInBay at) {
         if (waiting.isEmpty()) {
-            return "All " + offer.parts().size() + " parts on the shelf at "
+            return "All " + offer.parts().size() + " parts in stock at "
                     + at.depot().name();
         }
         return waiting.stream()
                 .map(part -> DisplayFormat.pieces(Math.min(part.free(), part.pieces())) + " of "
-                        + DisplayFormat.pieces(part.pieces()) + " " + part.part() + " on the shelf, the rest by "
+                        + DisplayFormat.pieces(part.pieces()) + " " + part.part() + " in stock, the rest by "
                         + DisplayFormat.day(part.readyOn()))
                 .collect(Collectors.joining("; "));
     }

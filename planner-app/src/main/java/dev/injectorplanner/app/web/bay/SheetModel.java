@@ -26,7 +26,6 @@ final class SheetModel {
         BaySheet sheet = at.sheet();
         SiteUnits units = CloseOutForm.unitsOf(typed, at.units());
         List<CloseOutForm.CylinderField> cylinders = CloseOutForm.cylinders(at);
-        boolean tested = sheet != null && !sheet.tested().isEmpty();
         model.addAttribute("at", at);
         model.addAttribute("sheet", sheet);
         model.addAttribute("form", typed);
@@ -40,14 +39,8 @@ final class SheetModel {
         model.addAttribute("distanceUnit", units.distanceUnit());
         model.addAttribute("temperatureUnit", units.temperatureUnit());
         model.addAttribute("parts", CloseOutForm.parts(at, typed));
-        model.addAttribute(
-                "readings",
-                tested
-                        ? sheet.readings()
-                        : new BaySheetMaker(at.fleet(), at.today(), OrderRules.standard(), at.units())
-                                .readings(at.family().family()));
-        model.addAttribute(
-                "testedCylinders", tested ? sheet.tested() : at.family().allCylinders());
+        model.addAttribute("readings", readings(at));
+        model.addAttribute("testedCylinders", tested(at));
         model.addAttribute("ends", sheet == null ? Cautions.end(true, false, false) : sheet.end());
         model.addAttribute(
                 "endWrong",
@@ -56,6 +49,21 @@ final class SheetModel {
         model.addAttribute("looks", looks(at));
         model.addAttribute("said", null);
         model.addAttribute("paper", null);
+    }
+
+    private static List<BaySheet.Reading> readings(TruckInBay at) {
+        BaySheet sheet = at.sheet();
+        return sheet != null && !sheet.readings().isEmpty()
+                ? sheet.readings()
+                : new BaySheetMaker(at.fleet(), at.today(), OrderRules.standard(), at.units())
+                        .readings(at.family().family());
+    }
+
+    private static List<Integer> tested(TruckInBay at) {
+        BaySheet sheet = at.sheet();
+        return sheet != null && !sheet.tested().isEmpty()
+                ? sheet.tested()
+                : at.family().allCylinders();
     }
 
     /** Diagnoses that the truck's open faults ask for. */

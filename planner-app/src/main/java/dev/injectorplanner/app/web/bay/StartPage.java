@@ -123,6 +123,9 @@ class StartPage {
     @PostMapping("/start/{truck}/call-off")
     String callOff(@ModelAttribute("viewer") Viewer viewer, @PathVariable("truck") String name) {
         TruckInBay at = desk.truck(viewer, name);
+        if (at.job() == null) {
+            return "redirect:" + BayAddresses.bay(name); // closed out or called off meanwhile
+        }
         jobs.callOff(name, desk.clock().now(), viewer.name());
         TruckInBay after = desk.truck(viewer, name);
         at.kit().forEach((cylinder, injector) -> {

@@ -23,15 +23,15 @@ final class Swaps {
     static List<Pair> of(TruckInBay at, FormState typed) {
         List<Pair> pairs = new ArrayList<>();
         for (int cylinder : at.family().allCylinders()) {
-            Optional<Integer> other = entered(at, typed, cylinder);
-            if (other.isPresent() && other.get() != cylinder && at.kit().containsKey(cylinder)) {
-                StockInjector here = at.kit().get(cylinder);
-                StockInjector there = at.kit().get(other.get());
+            Integer other = entered(at, typed, cylinder).orElse(cylinder);
+            StockInjector here = at.kit().get(cylinder);
+            StockInjector there = at.kit().get(other);
+            if (other != cylinder && here != null && there != null) {
                 pairs.add(new Pair(
                         cylinder,
-                        other.get(),
+                        other,
                         "Is " + there.serial() + " really in cylinder " + cylinder + ", and " + here.serial()
-                                + " in cylinder " + other.get() + "?"));
+                                + " in cylinder " + other + "?"));
             }
         }
         return pairs;

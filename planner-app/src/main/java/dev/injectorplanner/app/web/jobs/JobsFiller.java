@@ -93,6 +93,8 @@ final class JobsFiller {
                 setting.kind().option(),
                 setting.kind().words(),
                 setting.depot(),
+                setting.enabled() ? TimesInWords.of(setting.times().line()) : "by hand only",
+                TimesInWords.at(setting.times().line()),
                 setting.times() + (setting.bySite() ? "" : ", planner default"),
                 setting.enabled()
                         ? said(setting.times().nextAfter(now), setting.times().zone())

@@ -46,6 +46,7 @@ public class JobsPage {
     @GetMapping("/jobs")
     String page(@ModelAttribute("viewer") Viewer viewer, Model model) throws IOException {
         model.addAttribute("view", new JobsFiller(jobs, viewer).of(clock.now().truncatedTo(ChronoUnit.SECONDS)));
+        model.addAttribute("often", TimesInWords.choices());
         Path store = application.store().findFolder().orElse(null);
         if (viewer.is(Role.ADMINISTRATOR) && store != null) {
             model.addAttribute("restore", RestoreView.of(store, jobs.settings().backupFolderOf(store)));
@@ -74,6 +75,36 @@ public class JobsPage {
         Instant moment = moment(due);
         quartz.runNow(new RunKey(job, depot, moment));
         audit.record(viewer.name(), "run a job by hand", job.option() + " " + depot, "", "due " + moment);
+        return ResponseEntity.status(HttpStatus.SEE_OTHER)
+                .location(URI.create("/jobs"))
+                .build();
+    }
+
+    /** Changes when a job runs, in words; the jobs follow within a minute. */
+    @PostMapping("/jobs/times")
+    ResponseEntity<Void> times(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam("kind") String kind,
+            @RequestParam("depot") String depot,
+            @RequestParam("often") String often,
+            @RequestParam(name = "at", defaultValue = "") String at) {
+        JobKind job = JobKind.of(kind);
+        if (!JobsFiller.maySee(viewer, depot)) {
+            throw new InvalidValueException(
+                    "depot", depot, "is not a depot you can see", "ask someone with access to all depots");
+        }
+        String after;
+        if (often.equals("default")) {
+            jobs.times().reset(job, depot);
+            after = "as by default";
+        } else if (often.equals("off")) {
+            jobs.times().set(job, depot, job.defaultTimes(), false);
+            after = "by hand only";
+        } else {
+            after = TimesInWords.line(often, at);
+            jobs.times().set(job, depot, after, true);
+        }
+        audit.record(viewer.name(), "set a job's times", job.option() + " " + depot, "", after);
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
                 .location(URI.create("/jobs"))
                 .build();

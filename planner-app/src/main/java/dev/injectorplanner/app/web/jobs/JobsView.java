@@ -44,7 +44,10 @@ record JobsView(long givenUp, int most, List<Run> runs, List<Time> times, List<S
      *
      * @param option the job as a form names it
      * @param depot its depot, or empty
+     * @param words its times as people say them
+     * @param at the time of day, for the form
+     * @param times its crontab line, and whose it is
      * @param next its next time, or that it runs by hand only
      */
-    record Time(String option, String job, String depot, String times, String next) {}
+    record Time(String option, String job, String depot, String words, String at, String times, String next) {}
 }

@@ -18,6 +18,7 @@ import org.springframework.web.method.annotation.MethodArgumentTypeMismatchExcep
             "dev.injectorplanner.app.web.week",
             "dev.injectorplanner.app.web.plan",
             "dev.injectorplanner.app.web.truck",
+            "dev.injectorplanner.app.web.worklist",
             "dev.injectorplanner.app.web.order",
             "dev.injectorplanner.app.web.alerts",
             "dev.injectorplanner.app.web.life",

@@ -3,6 +3,7 @@ package dev.injectorplanner.app.web.plan;
 import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.DisplayFormat;
+import dev.injectorplanner.app.web.office.PlanQuality;
 import dev.injectorplanner.app.web.office.VisitStates;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
@@ -17,10 +18,8 @@ import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.schedule.days.DayPlan.Laid;
 import dev.injectorplanner.core.visit.Visit;
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -94,15 +93,7 @@ final class PlanFiller {
 
     private static String saves(List<DepotPlan> plans) {
         return DisplayFormat.money(
-                -costs(plans).stream().mapToDouble(PlanCost::money).sum());
-    }
-
-    static List<PlanCost> costs(List<DepotPlan> plans) {
-        Set<Long> seen = new HashSet<>();
-        return plans.stream()
-                .filter(plan -> seen.add(plan.kept().id()))
-                .map(plan -> plan.plan().cost())
-                .toList();
+                -PlanQuality.costs(plans).stream().mapToDouble(PlanCost::money).sum());
     }
 
     private PlanView.Shown shown(List<DepotPlan> plans, IsoWeek week, IsoWeek first, int weeks, String truck) {

@@ -18,15 +18,23 @@ import dev.injectorplanner.app.wiring.JobsSettings;
 import dev.injectorplanner.app.wiring.Settings;
 import dev.injectorplanner.core.generate.DemoFleet;
 import dev.injectorplanner.core.plan.Policy;
+import java.io.ByteArrayInputStream;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.poi.ss.usermodel.DataFormatter;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -144,6 +152,30 @@ class OfficePagesTest {
                 .contains("action=\"/week/decide\"", "no change", "Leave", "Proposed: ");
         String buyer = Visitor.as(Role.BUYER, app.address()).get("/week").body();
         assertThat(buyer).contains("8 short for 2 visits").doesNotContain("/week/decide", "/week/undo");
+    }
+
+    @Test
+    void the_summary_is_one_page_with_what_to_decide() throws Exception {
+        try (PDDocument paper =
+                Loader.loadPDF(manager.file("/sheets/summary.pdf").body())) {
+            assertThat(paper.getNumberOfPages()).isEqualTo(1);
+            assertThat(new PDFTextStripper().getText(paper).replaceAll("\\s+", " "))
+                    .contains("T028", "8 short for 2 visits", "Best possible within", "Brennick");
+        }
+        assertThat(Visitor.as(Role.MECHANIC, app.address())
+                        .get("/sheets/summary.pdf")
+                        .statusCode())
+                .isEqualTo(403);
+    }
+
+    @Test
+    void the_worklist_is_a_workbook_of_what_is_filtered() throws Exception {
+        try (Workbook book = WorkbookFactory.create(new ByteArrayInputStream(
+                manager.file("/sheets/trucks.xlsx?depot=Norrvik&sort=truck").body()))) {
+            List<String> first = new ArrayList<>();
+            book.getSheetAt(0).forEach(row -> first.add(new DataFormatter().formatCellValue(row.getCell(1))));
+            assertThat(first).contains("Norrvik").doesNotContain("Brennick", "Aldermoor");
+        }
     }
 
     @Test

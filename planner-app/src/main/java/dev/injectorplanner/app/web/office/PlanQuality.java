@@ -1,7 +1,5 @@
-package dev.injectorplanner.app.web.plan;
+package dev.injectorplanner.app.web.office;
 
-import dev.injectorplanner.app.web.office.DepotPlan;
-import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.plan.PlanCost;
 import dev.injectorplanner.core.units.Figures;
@@ -13,18 +11,18 @@ import java.util.Locale;
 import java.util.Set;
 
 /** What a plan is worth: money first, then limits and what lateness weighs, never added; and how near it is to the best possible. */
-final class PlanQuality {
+public final class PlanQuality {
     private final int keptSets;
 
     /** @param keptSets sets of cylinders tried a truck and week */
-    PlanQuality(int keptSets) {
+    public PlanQuality(int keptSets) {
         this.keptSets = keptSets;
     }
 
     /** @param ofOthers whether the plans hold depots that are not shown, whose money is not told */
-    List<String> sentences(List<DepotPlan> plans, boolean ofOthers) {
+    public List<String> sentences(List<DepotPlan> plans, boolean ofOthers) {
         List<String> sentences = new ArrayList<>();
-        List<PlanCost> costs = PlanFiller.costs(plans);
+        List<PlanCost> costs = costs(plans);
         if (!ofOthers) {
             double saved = -costs.stream().mapToDouble(PlanCost::money).sum();
             sentences.add("Expected money, compared with doing nothing in these weeks: "
@@ -43,6 +41,15 @@ final class PlanQuality {
             sentences.add(best(costs));
         }
         return sentences;
+    }
+
+    /** Of each plan once, whatever number of its depots is shown. */
+    public static List<PlanCost> costs(List<DepotPlan> plans) {
+        Set<Long> seen = new HashSet<>();
+        return plans.stream()
+                .filter(plan -> seen.add(plan.kept().id()))
+                .map(plan -> plan.plan().cost())
+                .toList();
     }
 
     private static String limits(List<DepotPlan> plans) {

@@ -1,0 +1,88 @@
+package dev.injectorplanner.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.management.OperatingSystemMXBean;
+import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.command.PlannerCommand;
+import dev.injectorplanner.app.demo.DemoDay;
+import dev.injectorplanner.app.people.Role;
+import dev.injectorplanner.app.store.StoreSettings;
+import dev.injectorplanner.app.testkit.Visitor;
+import dev.injectorplanner.app.web.frame.SiteClock;
+import dev.injectorplanner.app.wiring.JobsSettings;
+import dev.injectorplanner.app.wiring.Settings;
+import java.lang.management.ManagementFactory;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * What each page of the office takes of the server's CPU on a large fleet, the first time and once compiled, with what it sends.
+ * {@code -Dpages.trucks=1000}. Client and server are one process, so the figures hold the client's share too.
+ */
+@Tag("benchmark")
+class PagesBenchmark {
+    private static final String TRUCKS = System.getProperty("pages.trucks", "1000");
+    private static final int TIMES = 10;
+    private static final List<String> PAGES = List.of(
+            "/week",
+            "/plan",
+            "/plan?week=2026-W14",
+            "/trucks",
+            "/trucks?sort=-visit&page=3",
+            "/trucks?state=no-visit",
+            "/find?q=T01",
+            "/results",
+            "/alerts",
+            "/order",
+            "/orders",
+            "/stock",
+            "/returns",
+            "/coolant",
+            "/life");
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void cpu_of_each_page() throws Exception {
+        Path demo = folder.resolve("demo");
+        assertThat(PlannerCommand.run("demo", "--trucks", TRUCKS, "--dir", demo.toString()))
+                .isZero();
+        Application application = Application.open(StoreSettings.embedded(demo.resolve("data")));
+        Visitor.addAll(application.store());
+        try (RunningApp app = WebApp.start(
+                CompletableFuture.completedFuture(application),
+                JobsSettings.of(Settings.none()),
+                Listening.here(0),
+                new SiteClock(DemoDay.clock()))) {
+            Visitor manager = Visitor.as(Role.MANAGER, app.address());
+            System.out.printf("%s trucks%n%-32s %12s %12s %10s%n", TRUCKS, "page", "first, ms", "later, ms", "KB");
+            for (String path : PAGES) {
+                double first = cpu(manager, path);
+                double sum = 0;
+                for (int at = 0; at < TIMES; at++) {
+                    sum += cpu(manager, path);
+                }
+                HttpResponse<String> page = manager.get(path);
+                assertThat(page.statusCode()).as(path).isEqualTo(200);
+                System.out.printf(
+                        "%-32s %12.0f %12.0f %10d%n",
+                        path, first, sum / TIMES, page.body().length() / 1024);
+            }
+        }
+    }
+
+    /** CPU of the whole process while a page is asked for, ms. */
+    private static double cpu(Visitor manager, String path) throws Exception {
+        OperatingSystemMXBean system = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+        long before = system.getProcessCpuTime();
+        manager.get(path);
+        return (system.getProcessCpuTime() - before) / 1e6;
+    }
+}
