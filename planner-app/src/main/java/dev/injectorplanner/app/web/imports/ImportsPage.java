@@ -43,14 +43,18 @@ public class ImportsPage {
     private final Intake intake;
     private final AuditTrail audit;
     private final Office office;
-    private final Uploads uploads;
+    private final Uploads uploads = new Uploads();
     private final LoadRuns runs = new LoadRuns();
 
-    ImportsPage(Application application, Office office, Uploads uploads) {
-        this.uploads = uploads;
+    ImportsPage(Application application, Office office) {
         this.intake = application.intake();
         this.audit = application.audit();
         this.office = office;
+    }
+
+    /** What was sent and refused, for the pages that load files, too. */
+    Uploads uploads() {
+        return uploads;
     }
 
     @GetMapping("/imports")

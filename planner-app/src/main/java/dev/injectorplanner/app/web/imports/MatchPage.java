@@ -49,8 +49,8 @@ public class MatchPage {
     private final Uploads uploads;
     private final MatchFiles files = new MatchFiles();
 
-    MatchPage(Application application, Office office, Uploads uploads) {
-        this.uploads = uploads;
+    MatchPage(Application application, Office office, ImportsPage imports) {
+        this.uploads = imports.uploads();
         this.store = application.store();
         this.intake = application.intake();
         this.audit = application.audit();

@@ -15,11 +15,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.springframework.stereotype.Component;
 import org.springframework.web.multipart.MultipartFile;
 
 /** Files from the browser in a folder of their own, and the refused rows of the newest loads. */
-@Component
 final class Uploads {
     /** Bytes of a request at most. */
     static final long MOST_BYTES = 64L * 1024 * 1024;
