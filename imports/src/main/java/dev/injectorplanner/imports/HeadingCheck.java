@@ -2,6 +2,7 @@ package dev.injectorplanner.imports;
 
 import dev.injectorplanner.imports.cell.CellForm;
 import dev.injectorplanner.imports.cell.CellNames;
+import dev.injectorplanner.imports.cell.DateOrder;
 import dev.injectorplanner.imports.cell.Heading;
 import dev.injectorplanner.imports.cell.NumberForm;
 import dev.injectorplanner.imports.file.FileRefusedException;
@@ -75,7 +76,11 @@ final class HeadingCheck {
                 .map(column -> column.kind().holdsNumbers())
                 .orElse(false);
         boolean doubt = said == NumberForm.UNSTATED && survey.commaDecimals().contains(place.at());
-        return numeric && (said != NumberForm.UNSTATED || doubt) ? place.with(CellForm.numbers(said)) : place;
+        return numeric && (said != NumberForm.UNSTATED || doubt) ? place.with(ofThis(CellForm.numbers(said))) : place;
+    }
+
+    private CellForm ofThis(CellForm form) {
+        return sheet.name() == null ? form.ofText() : form;
     }
 
     private <R> Layout matched(FileMatch match, Table<R> table, ReadSettings settings, List<String> remarks) {
@@ -84,9 +89,12 @@ final class HeadingCheck {
                     "the match made from " + match.source() + " still asks about " + String.join(", ", match.open()),
                     "answer it in the match, then load again");
         }
+        refuseContradiction(match, settings);
         MatchedLayout layout = MatchedLayout.of(match, table, survey.headings());
-        List<Layout.Place> places =
-                layout.places().stream().map(place -> place(match, place)).toList();
+        List<Layout.Place> places = layout.places().stream()
+                .map(place -> place(match, place))
+                .map(place -> place.with(ofThis(place.form())))
+                .toList();
         refuseUnmatched(table, match, places);
         remarks.add("read as table " + table.name() + " by the match made from " + match.source());
         return new Layout(
@@ -96,6 +104,22 @@ final class HeadingCheck {
                 survey.headings(),
                 places,
                 layout.asAbove());
+    }
+
+    /** What is said of numbers and dates now must not differ from the match in silence. */
+    private void refuseContradiction(FileMatch match, ReadSettings settings) {
+        boolean numbers = settings.numbers() != NumberForm.UNSTATED
+                && match.numbers() != NumberForm.UNSTATED
+                && settings.numbers() != match.numbers();
+        boolean dates = settings.dates() != DateOrder.UNSTATED
+                && match.dates() != DateOrder.UNSTATED
+                && settings.dates() != match.dates();
+        if (numbers || dates) {
+            throw refused(
+                    "the match made from " + match.source() + " reads " + (numbers ? "numbers" : "dates")
+                            + " otherwise than was said now",
+                    "match the file again, or leave out " + (numbers ? "--numbers" : "--dates"));
+        }
     }
 
     private static Layout.Place place(FileMatch match, MatchedLayout.MatchedColumn column) {
@@ -121,7 +145,7 @@ final class HeadingCheck {
                 .collect(Collectors.joining(", "));
         if (!missing.isEmpty()) {
             throw refused(
-                    "the match made from " + match.source() + " says nothing for " + missing + " of table "
+                    "the match made from " + match.source() + " has no column for " + missing + " of table "
                             + table.name(),
                     "give a heading that column, or a fixed value for all rows");
         }

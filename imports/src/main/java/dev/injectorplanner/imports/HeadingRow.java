@@ -28,6 +28,9 @@ final class HeadingRow {
     int choose(List<String[]> first) {
         for (int i = 0; i < first.size(); i++) {
             match = settings.findMatch(List.of(first.get(i)));
+            if (match != null && settings.as() != null && !settings.as().name().equals(match.table())) {
+                match = null; // what is said now goes before what was kept
+            }
             if (match != null) {
                 return i;
             }

@@ -2,8 +2,8 @@ package dev.injectorplanner.imports;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import dev.injectorplanner.imports.cell.FormulaGuard;
-import dev.injectorplanner.imports.cell.Heading;
 import dev.injectorplanner.imports.file.FileRefusedException;
+import dev.injectorplanner.imports.match.RefusalHeadings;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
@@ -28,11 +28,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class RefusedRowsFile implements AutoCloseable {
     /** Headings that the reader knows and leaves out. */
-    static final List<String> OWN_HEADINGS =
-            List.of("refused_line", "refused_column", "refused_value", "refused_reason", "refused_fix");
-
-    /** The last column as files of earlier versions call it. */
-    private static final String EARLIER_FIX = "refused_mend";
+    static final List<String> OWN_HEADINGS = RefusalHeadings.ALL;
 
     private static final String END = ".refused.csv";
     private static final char BYTE_ORDER_MARK = '\uFEFF';
@@ -93,9 +89,7 @@ public final class RefusedRowsFile implements AutoCloseable {
     }
 
     static boolean isOwn(String heading) {
-        String plain = Heading.plain(heading);
-        return Heading.plain(EARLIER_FIX).equals(plain)
-                || OWN_HEADINGS.stream().anyMatch(own -> Heading.plain(own).equals(plain));
+        return RefusalHeadings.isOne(heading);
     }
 
     private CsvWriter start(Layout layout, List<Integer> kept) {

@@ -82,6 +82,9 @@ final class RowMaker<R> {
         try {
             String cell = at.text(cells);
             CellText.refuseErrors(at.heading(), cell);
+            if (column.kind().holdsNumbers()) {
+                ColumnUnit.refuseOther(at.heading(), cell, at.unit());
+            }
             String text = at.form().plain(at.heading(), cell);
             if (!text.isEmpty()) {
                 CellContext context = new CellContext(at.heading(), at.dates(), truckName, zoneOfTruck);

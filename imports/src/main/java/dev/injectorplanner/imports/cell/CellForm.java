@@ -19,6 +19,7 @@ import java.util.regex.Pattern;
  * @param values cells that mean another word, by the cell in small letters
  * @param century what two-digit years begin with, such as 20; 0: they are refused
  * @param dropsShortened whether a number that a spreadsheet shortened (6.04E+05) is left empty rather than refused
+ * @param textOnly whether every cell is a text; in a workbook 12.5 may be a number that was never written down in a form
  */
 public record CellForm(
         NumberForm numbers,
@@ -27,19 +28,34 @@ public record CellForm(
         List<String> ignored,
         Map<String, String> values,
         int century,
-        boolean dropsShortened) {
+        boolean dropsShortened,
+        boolean textOnly) {
     /** As templates are written. */
     public static final CellForm TEMPLATE =
-            new CellForm(NumberForm.UNSTATED, false, Set.of(), List.of(), Map.of(), 0, false);
+            new CellForm(NumberForm.UNSTATED, false, Set.of(), List.of(), Map.of(), 0, false, false);
 
     private static final Pattern TWO_WAYS = Pattern.compile("([+-]?[1-9][0-9]{0,2})([.,])([0-9]{3})");
+    private static final Pattern COMMA_ONLY = Pattern.compile(
+            "[+-]?[0-9]{1,3}(\\.[0-9]{3})+,[0-9]+|[+-]?[0-9]{1,3}(\\.[0-9]{3}){2,}|[+-]?[0-9]*,[0-9]{1,2}");
+    private static final Pattern SHORT_POINT = Pattern.compile("[+-]?[0-9]*\\.[0-9]{1,2}");
+    /** A number that a spreadsheet holds as such is written with a point whatever the texts beside it: it stays. */
+    private static final Pattern POINT_ONLY =
+            Pattern.compile("[+-]?[0-9]{1,3}(,[0-9]{3})+\\.[0-9]+|[+-]?[0-9]{1,3}(,[0-9]{3}){2,}");
+
     private static final Pattern SHORT_YEAR =
             Pattern.compile("([0-9]{1,2}[/.-][0-9]{1,2}[/.-])([0-9]{2})(?![0-9])(.*)");
     private static final Pattern SHORTENED = Pattern.compile("[0-9][.,]?[0-9]*[eE]\\+[0-9]{1,2}");
 
     /** Numbers of a said form, or, where nobody said, numbers of which some are in doubt. */
     public static CellForm numbers(NumberForm form) {
-        return new CellForm(form, true, Set.of(), List.of(), Map.of(), 0, false);
+        return new CellForm(form, true, Set.of(), List.of(), Map.of(), 0, false, false);
+    }
+
+    /** For a file whose cells are all texts. */
+    public CellForm ofText() {
+        return this == TEMPLATE
+                ? this
+                : new CellForm(numbers, numeric, emptyWords, ignored, values, century, dropsShortened, true);
     }
 
     /** Whether a number can be read two ways: {@code 490,254}, {@code 490.254}. */
@@ -71,6 +87,9 @@ public record CellForm(
         if (word != null) {
             return word;
         }
+        if (values.containsKey("0") && column.startsWith("cylinder")) {
+            return CylinderCells.renumbered(cell, values);
+        }
         if (numeric) {
             return number(column, stripped(cell));
         }
@@ -85,6 +104,22 @@ public record CellForm(
                     "format the column as text and export again");
         }
         return year(cell);
+    }
+
+    /** A file of one form that holds a number of the other is not what it was said to be. */
+    private void refuseOtherForm(String column, String text) {
+        Pattern other = numbers == NumberForm.POINT ? COMMA_ONLY : POINT_ONLY;
+        boolean isOther = other.matcher(text).matches()
+                || (textOnly
+                        && numbers == NumberForm.COMMA
+                        && SHORT_POINT.matcher(text).matches());
+        if (numbers != NumberForm.UNSTATED && isOther) {
+            throw new InvalidValueException(
+                    column,
+                    text,
+                    "is not written as " + numbers.example(),
+                    "write it in that form, or correct the form of numbers");
+        }
     }
 
     private String year(String cell) {
@@ -116,6 +151,7 @@ public record CellForm(
     private String number(String column, String text) {
         Matcher number = TWO_WAYS.matcher(text);
         if (!number.matches()) {
+            refuseOtherForm(column, text);
             return text;
         }
         if (numbers == NumberForm.UNSTATED) {

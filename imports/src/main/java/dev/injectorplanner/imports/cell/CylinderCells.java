@@ -21,8 +21,9 @@ public final class CylinderCells {
     private static final Pattern ITEM = Pattern.compile("[0-9]{1,2}(?:-[0-9]{1,2})*");
     private static final Pattern PREFIX =
             Pattern.compile("(?i)^(?:cylinders?|cyls?\\.?|injectors?|inj\\.?|nos?\\.?|#)[ #:.]*(?=[0-9ab])");
-    private static final Pattern EVERY = Pattern.compile(
-            "(?i)all(?: +(?:[0-9]{1,2}|cylinders|cyls?|injectors))?|(?:full |complete )?set|both banks");
+    private static final Pattern EVERY =
+            Pattern.compile("(?i)(?:all|(?:full |complete )?set of) +([0-9]{1,2})(?: +(?:cylinders|cyls?|injectors))?"
+                    + "|all(?: +(?:cylinders|cyls?|injectors))?|(?:full |complete )?set|both banks");
     private static final Pattern BANK =
             Pattern.compile("(?i)([\\p{L}]+) +(?:hand +)?(?:bank|side)|bank +([0-9ab]|[\\p{L}]+)");
     private static final Map<String, String> SIDES =
@@ -30,6 +31,8 @@ public final class CylinderCells {
     private static final Pattern SEQUENCE =
             Pattern.compile("[0-9]{1,2}(?:(?:\\s*[-\u2013,;/.+&]\\s*|\\s+)[0-9]{1,2})*");
     private static final Pattern NUMBER = Pattern.compile("[0-9]{1,2}");
+    private static final Pattern LISTED =
+            Pattern.compile("[0-9]{1,2}(?:(?:[\\s,;/.&+\u2013-]+|\\s*to\\s*)[0-9]{1,2})*");
     private static final Pattern NAMED = Pattern.compile("([^:=]*\\S)\\s*[:=]\\s*(.+)");
     private static final Pattern NAME_FIRST = Pattern.compile("([^0-9:=]*[^0-9:=\\s])\\s+([0-9].*)");
 
@@ -63,8 +66,10 @@ public final class CylinderCells {
     /** Cylinders of a work order: {@code 3}, {@code Cyl 1-4}, {@code all}, {@code full set}, {@code left bank}, {@code bank 2}. */
     public static CylinderPick pick(String column, String text) {
         String plain = CellText.trimmed(PREFIX.matcher(text).replaceFirst(""));
-        if (EVERY.matcher(plain).matches()) {
-            return CylinderPick.ALL;
+        Matcher every = EVERY.matcher(plain);
+        if (every.matches()) {
+            String number = every.group(1);
+            return number == null ? CylinderPick.ALL : CylinderPick.all(Integer.parseInt(number));
         }
         Matcher bank = BANK.matcher(plain);
         if (bank.matches()) {
@@ -72,6 +77,29 @@ public final class CylinderCells {
             return new CylinderPick(List.of(), SIDES.getOrDefault(name.toLowerCase(Locale.ROOT), name));
         }
         return new CylinderPick(cylinders(column, plain), "");
+    }
+
+    /** Whether a cell lists cylinders and one of them has a number: {@code 0}, {@code Cyl 0}, {@code 00}, {@code 0-3}. */
+    public static boolean names(String text, int number) {
+        String plain = CellText.trimmed(PREFIX.matcher(text).replaceFirst(""));
+        return LISTED.matcher(plain).matches()
+                && NUMBER.matcher(plain).results().anyMatch(found -> Integer.parseInt(found.group()) == number);
+    }
+
+    /**
+     * A cell of a file that counts cylinders otherwise than the engine maker, in his numbers.
+     *
+     * @param words the number of the file and the maker's, such as 0 and 1
+     */
+    static String renumbered(String text, Map<String, String> words) {
+        String plain = CellText.trimmed(PREFIX.matcher(text).replaceFirst(""));
+        if (!LISTED.matcher(plain).matches()) {
+            return text;
+        }
+        return NUMBER.matcher(plain).replaceAll(found -> {
+            String number = String.valueOf(Integer.parseInt(found.group()));
+            return words.getOrDefault(number, number);
+        });
     }
 
     /** Cylinders one by one in the order given: {@code 1 8 4 3}, {@code 1-8-4-3}, {@code 1,8,4,3}. */

@@ -25,7 +25,8 @@ import org.apache.commons.codec.digest.DigestUtils;
  * @param emptyWords words that mean an empty cell
  * @param ignored signs and units around numbers that mean nothing more, such as $ and km
  * @param fixed columns that the file does not have, with the value that holds for every row
- * @param asks what a person still has to say: {@code numbers}, {@code dates}; columns and values say it themselves
+ * @param asks what a person still has to say: {@code numbers}, {@code dates}, and with the heading behind it {@code
+ *     column:} (found by its values only), {@code above:} (blank cells), {@code shortened:}; values say it themselves
  */
 public record FileMatch(
         String source,
@@ -95,17 +96,35 @@ public record FileMatch(
         List<String> named = new ArrayList<>();
         for (String heading : headings) {
             String plain = Heading.plain(heading);
-            int times = plain.isEmpty() ? 1 : seen.merge(plain, 1, Integer::sum);
-            String clean = plain.isEmpty() ? "" : heading.strip().replaceAll("\\s+", " ");
+            int times = plain.isEmpty() || RefusalHeadings.isOne(heading) ? 1 : seen.merge(plain, 1, Integer::sum);
+            String clean = plain.isEmpty() || RefusalHeadings.isOne(heading)
+                    ? ""
+                    : heading.strip().replaceAll("\\s+", " ");
             named.add(times == 1 ? clean : clean + " (" + times + ")");
         }
         return named;
     }
 
+    private static String inWords(String ask) {
+        int colon = ask.indexOf(':');
+        String heading = " \"" + ask.substring(colon + 1) + "\"";
+        return switch (colon < 0 ? "" : ask.substring(0, colon)) {
+            case "column" -> "column" + heading;
+            case "above" -> "blank cells of column" + heading;
+            case "shortened" -> "shortened values of column" + heading;
+            default -> ask;
+        };
+    }
+
+    /** Whether a person still has to say something of a heading. */
+    boolean asks(String what, ColumnMatch column) {
+        return asks.contains(what + ":" + column.heading());
+    }
+
     /** What a person must still say, in words; empty once it can be used. */
     public List<String> open() {
         List<String> open = new ArrayList<>();
-        asks.stream().sorted().forEach(open::add);
+        asks.stream().sorted().map(FileMatch::inWords).forEach(open::add);
         for (ColumnMatch column : columns) {
             if (column.column().equals(ASK)) {
                 open.add("column \"" + column.heading() + "\"");

@@ -71,7 +71,8 @@ public final class MatchFile {
         lines.add("ignore: " + list(match.ignored()) + remark("ignore", "signs and units around numbers", remarks));
         lines.add("columns:");
         for (ColumnMatch column : match.columns()) {
-            lines.add("  " + quoted(column.heading()) + ": " + column(column) + remark(column.heading(), "", remarks));
+            lines.add("  " + quoted(column.heading()) + ": " + column(match, column)
+                    + remark(column.heading(), "", remarks));
         }
         lines.add("# The same value for every row, where the file has no such column, such as  origin: \"reman\"");
         lines.add(match.fixed().isEmpty() ? "fixed: {}" : "fixed:");
@@ -110,7 +111,7 @@ public final class MatchFile {
         return remark.isEmpty() ? "" : "  # " + remark;
     }
 
-    private static String column(ColumnMatch column) {
+    private static String column(FileMatch match, ColumnMatch column) {
         String to = column.used() ? column.column() : NOT_USED;
         List<String> parts = new ArrayList<>();
         if (!column.values().isEmpty()) {
@@ -121,10 +122,17 @@ public final class MatchFile {
                                     .collect(Collectors.joining(", "))
                     + "}");
         }
-        if (column.asAbove()) {
+        if (match.asks("column", column)) {
+            parts.add("confirm: \"ask\""); // "yes" once a person has seen it
+        }
+        if (match.asks("above", column)) {
+            parts.add("blank: \"ask\""); // "as above" or "refuse"
+        } else if (column.asAbove()) {
             parts.add("blank: \"as above\"");
         }
-        if (column.dropsShortened()) {
+        if (match.asks("shortened", column)) {
+            parts.add("shortened: \"ask\""); // "empty" or "refuse"
+        } else if (column.dropsShortened()) {
             parts.add("shortened: \"empty\"");
         }
         return parts.isEmpty() ? quoted(to) : "{to: " + quoted(to) + ", " + String.join(", ", parts) + "}";

@@ -121,19 +121,33 @@ public final class MatchText {
         if (parts.get("values") instanceof Map<?, ?> words) {
             texts(words).forEach((cell, word) -> values.put(cell, String.valueOf(word)));
         }
+        choice(heading, parts, "confirm", "column", "yes");
+        choice(heading, parts, "blank", "above", "as above");
+        choice(heading, parts, "shortened", "shortened", "empty");
         for (String key : parts.keySet()) {
-            if (!Set.of("to", "values", "blank", "shortened").contains(key)) {
+            if (!Set.of("to", "values", "confirm", "blank", "shortened").contains(key)) {
                 throw refused(
                         "\"" + key + "\" of column \"" + heading + "\" is not known",
-                        "write to, values, blank or shortened");
+                        "write to, values, confirm, blank or shortened");
             }
         }
         return new ColumnMatch(
                 heading,
                 meaning(table, heading, String.valueOf(parts.getOrDefault("to", ""))),
                 values,
-                "as above".equals(parts.get("blank")),
-                "empty".equals(parts.get("shortened")));
+                Set.of("as above", FileMatch.ASK).contains(String.valueOf(parts.get("blank"))),
+                Set.of("empty", FileMatch.ASK).contains(String.valueOf(parts.get("shortened"))));
+    }
+
+    private void choice(String heading, Map<String, Object> parts, String key, String ask, String word) {
+        String said = String.valueOf(parts.getOrDefault(key, "refuse"));
+        if (said.equals(FileMatch.ASK)) {
+            asks.add(ask + ":" + heading);
+        } else if (!said.equals(word) && !said.equals("refuse")) {
+            throw refused(
+                    key + ": \"" + said + "\" of column \"" + heading + "\" is not known",
+                    "write \"" + word + "\" or \"refuse\"");
+        }
     }
 
     private String meaning(Table<?> table, String heading, String means) {

@@ -9,6 +9,7 @@ import dev.injectorplanner.imports.cell.DateOrder;
 import dev.injectorplanner.imports.table.Column;
 import dev.injectorplanner.imports.table.Table;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -102,8 +103,10 @@ public record MatchedLayout(List<MatchedColumn> places, List<Integer> asAbove) {
                 .map(word -> word.toLowerCase(Locale.ROOT))
                 .filter(word -> !means(column, word))
                 .collect(Collectors.toSet());
+        ColumnUnit unit = unit(column, means.column());
         List<String> ignored = match.ignored().stream()
                 .map(sign -> sign.toLowerCase(Locale.ROOT))
+                .filter(sign -> isOf(unit, sign))
                 .sorted((a, b) -> Integer.compare(b.length(), a.length()))
                 .toList();
         return new CellForm(
@@ -113,7 +116,14 @@ public record MatchedLayout(List<MatchedColumn> places, List<Integer> asAbove) {
                 ignored,
                 values,
                 column.kind().holdsDates() ? match.century() : 0,
-                means.dropsShortened());
+                means.dropsShortened(),
+                false);
+    }
+
+    /** A name of another unit is never ignored: 482,100 km are not 482,100 miles. */
+    private static boolean isOf(@Nullable ColumnUnit unit, String sign) {
+        return unit != null && unit.isNamed(sign)
+                || Arrays.stream(ColumnUnit.values()).noneMatch(each -> each.isNamed(sign));
     }
 
     /** Whether a word that means empty elsewhere says something in this column, as "unknown" does for what was found. */

@@ -47,6 +47,13 @@ public final class Answers {
         if (dates != null) {
             asks.remove("dates");
         }
+        for (int i = 0; i < columns.size(); i++) {
+            String heading = columns.get(i).heading();
+            boolean meant = answer("m" + i) != null;
+            boolean used = columns.get(i).used();
+            asks.removeIf(ask -> ask.equals("column:" + heading) && meant
+                    || ask.endsWith(":" + heading) && (answer("q." + ask) != null || !used));
+        }
         Map<String, String> fixed = new LinkedHashMap<>(proposed.fixed());
         fixed.keySet()
                 .removeIf(column ->

@@ -21,13 +21,9 @@ final class ColumnChoice {
     private final Map<ColumnSample, Pick> picks = new LinkedHashMap<>();
 
     /** A heading's column, with how likely it is, 0 to 1. */
-    record Pick(Column<?> column, double likeness) {
-        boolean sure() {
-            return likeness >= SURE;
-        }
-    }
+    record Pick(Column<?> column, double likeness, boolean byValues) {}
 
-    private record Pair(ColumnSample sample, Column<?> column, double likeness) {}
+    private record Pair(ColumnSample sample, Column<?> column, double likeness, boolean byValues) {}
 
     private ColumnChoice(Table<?> table) {
         this.table = table;
@@ -38,9 +34,9 @@ final class ColumnChoice {
         List<Pair> pairs = new ArrayList<>();
         for (ColumnSample sample : samples) {
             for (Column<?> column : table.columns()) {
-                double likeness = likeness(table, column, sample, known);
-                if (likeness >= LEAST) {
-                    pairs.add(new Pair(sample, column, likeness));
+                Pair pair = pair(table, column, sample, known);
+                if (pair.likeness() >= LEAST) {
+                    pairs.add(pair);
                 }
             }
         }
@@ -48,7 +44,7 @@ final class ColumnChoice {
         Set<Column<?>> taken = new HashSet<>();
         for (Pair pair : pairs) {
             if (!choice.picks.containsKey(pair.sample()) && taken.add(pair.column())) {
-                choice.picks.put(pair.sample(), new Pick(pair.column(), pair.likeness()));
+                choice.picks.put(pair.sample(), new Pick(pair.column(), pair.likeness(), pair.byValues()));
             }
         }
         choice.joinTimes(samples);
@@ -56,7 +52,7 @@ final class ColumnChoice {
         return choice;
     }
 
-    private static double likeness(Table<?> table, Column<?> column, ColumnSample sample, KnownNames known) {
+    private static Pair pair(Table<?> table, Column<?> column, ColumnSample sample, KnownNames known) {
         double words = TradeWords.likeness(sample.heading(), table, column);
         double fits = sample.isEmpty() ? 1 : sample.share(cell -> CellTests.fits(column, cell));
         double byValues = 0;
@@ -67,7 +63,7 @@ final class ColumnChoice {
             byValues = named > 0.7 ? 0.6 : 0;
         }
         double byWords = fits < 0.3 ? 0.2 * words : words * (0.6 + 0.4 * fits);
-        return Math.max(byWords, byValues);
+        return new Pair(sample, column, Math.max(byWords, byValues), byValues > byWords);
     }
 
     /** A column of times belongs to the moments whose column holds days only. */
@@ -80,7 +76,7 @@ final class ColumnChoice {
         for (ColumnSample sample : samples) {
             boolean times = !sample.isEmpty() && sample.share(CellTests::isTime) > 0.8;
             if (moment != null && hasDays && times && !picks.containsKey(sample)) {
-                picks.put(sample, new Pick(moment, SURE));
+                picks.put(sample, new Pick(moment, SURE, false));
             }
         }
     }
@@ -95,8 +91,8 @@ final class ColumnChoice {
         ColumnSample fmi = named(samples, "fmi");
         if (code != null && spn != null && fmi != null) {
             picks.values().removeIf(pick -> pick.column() == code);
-            picks.put(spn, new Pick(code, 1));
-            picks.put(fmi, new Pick(code, 1));
+            picks.put(spn, new Pick(code, 1, false));
+            picks.put(fmi, new Pick(code, 1, false));
         }
     }
 

@@ -2,6 +2,7 @@ package dev.injectorplanner.imports.propose;
 
 import dev.injectorplanner.imports.cell.CellKinds;
 import dev.injectorplanner.imports.cell.ColumnUnit;
+import dev.injectorplanner.imports.cell.CylinderCells;
 import dev.injectorplanner.imports.cell.DateOrder;
 import dev.injectorplanner.imports.match.ColumnMatch;
 import dev.injectorplanner.imports.match.FileMatch;
@@ -22,7 +23,8 @@ import java.util.stream.Collectors;
 
 /** What is proposed for one heading: its unit, its words, and what a person should decide. */
 final class ColumnDraft {
-    private static final int MOST_WORDS = 40;
+    private static final int MOST_WORDS = 40; // of a column with a fixed list of words
+    private static final int MOST_NAMES = 1_000;
 
     private final ColumnSample sample;
     private final Column<?> column;
@@ -31,6 +33,7 @@ final class ColumnDraft {
     private String heading;
     private String doubt = "";
     private String note = "";
+    private final Set<String> asks = new TreeSet<>();
     private boolean asAbove;
     private boolean dropsShortened;
 
@@ -38,8 +41,9 @@ final class ColumnDraft {
         this.sample = sample;
         this.column = pick.column();
         this.heading = column.name();
-        if (!pick.sure()) {
-            doubt = "by its values, not by its words";
+        if (pick.byValues()) {
+            doubt = "matched by its values, not its heading";
+            asks.add("column:" + sample.heading());
         }
         unit();
         words(known);
@@ -53,7 +57,22 @@ final class ColumnDraft {
         if (column.units().isEmpty()) {
             return;
         }
+        Set<ColumnUnit> inCells = new TreeSet<>();
+        sample.values().keySet().forEach(cell -> {
+            ColumnUnit unit = ColumnUnit.behind(cell);
+            if (unit != null) {
+                inCells.add(unit);
+            }
+        });
         ColumnUnit said = TradeWords.unit(sample.heading(), column);
+        if (said != null) {
+            inCells.add(said);
+        }
+        if (inCells.size() > 1) {
+            heading = FileMatch.ASK;
+            doubt = "has two units, " + inCells.stream().map(ColumnUnit::suffix).collect(Collectors.joining(" and "));
+            return;
+        }
         if (said == null) {
             said = column.units().stream()
                     .filter(unit -> sample.share(cell -> hasUnit(cell, unit)) > 0.5)
@@ -77,8 +96,9 @@ final class ColumnDraft {
         if (choice) {
             sample.frequent(MOST_WORDS).forEach(cell -> choiceWord(cell.getKey()));
         } else if (known.has(column.name())) {
-            sample.frequent(MOST_WORDS).forEach(cell -> knownName(known, cell.getKey()));
-            long here = sample.rows(cell -> known.isKnown(column.name(), cell) || values.containsKey(cell));
+            sample.frequent(MOST_NAMES).forEach(cell -> knownName(known, cell.getKey()));
+            long here = sample.rows(cell -> known.isKnown(column.name(), cell)
+                    || !values.getOrDefault(cell, FileMatch.ASK).equals(FileMatch.ASK));
             note = String.format(Locale.ROOT, "%,d of %,d rows have a known name", here, sample.filled());
         }
     }
@@ -110,8 +130,9 @@ final class ColumnDraft {
         if (alike.isPresent()) {
             values.put(cell, alike.get());
         } else if (column.name().equals("family") && kit(known, cell).isPresent()) {
-            values.put(cell, kit(known, cell).orElseThrow());
-            doubt = "takes \"" + cell + "\" for " + values.get(cell);
+            values.put(cell, FileMatch.ASK);
+            doubt = "does not know \"" + cell + "\"; perhaps "
+                    + kit(known, cell).orElseThrow();
         } else if (column.name().equals("family")) {
             values.put(cell, FileMatch.ASK);
             doubt = "does not know \"" + cell + "\"; known: " + String.join(", ", known.names("family"));
@@ -137,11 +158,12 @@ final class ColumnDraft {
 
     /** Some list their cylinders from 0. */
     private void cylinderZero() {
-        if (!column.name().equals("cylinder") || sample.rows(cell -> cell.equals("0")) == 0) {
+        boolean listsCylinders = column.name().equals("cylinder") || column.kind() == (Object) CellKinds.CYLINDER_PICK;
+        long zeros = listsCylinders ? sample.rows(cell -> CylinderCells.names(cell, 0)) : 0;
+        if (zeros == 0) {
             return;
         }
-        long zeros = sample.rows(cell -> cell.equals("0"));
-        boolean highest = sample.values().containsKey("8");
+        boolean highest = sample.rows(cell -> CylinderCells.names(cell, 8)) > 0;
         doubt = "has 0";
         for (int cylinder = 0; cylinder <= 11; cylinder++) {
             values.put(String.valueOf(cylinder), cylinder == 0 ? FileMatch.ASK : String.valueOf(cylinder));
@@ -168,6 +190,9 @@ final class ColumnDraft {
         }
         boolean optional = !column.required();
         dropsShortened = optional;
+        if (optional) {
+            asks.add("shortened:" + sample.heading());
+        }
         doubt = String.format(Locale.ROOT, "%,d values were shortened by a spreadsheet", rows);
         if (optional) {
             questions.add(new Question(
@@ -192,6 +217,7 @@ final class ColumnDraft {
                 table.keyColumns().contains(column.name()) || column.name().equals("truck");
         if (key && column.required() && sample.blanks() > 0 && sample.filled() > 0) {
             asAbove = true;
+            asks.add("above:" + sample.heading());
             doubt = String.format(Locale.ROOT, "%,d blank cells are taken as the one above", sample.blanks());
             questions.add(new Question(
                     "above:" + sample.heading(),
@@ -219,6 +245,11 @@ final class ColumnDraft {
 
     ColumnMatch match() {
         return new ColumnMatch(sample.heading(), heading, values, asAbove, dropsShortened);
+    }
+
+    /** What a person must confirm before it holds, as {@link FileMatch#asks()} has it. */
+    Set<String> asks() {
+        return asks;
     }
 
     List<Question> questions() {
@@ -249,7 +280,8 @@ final class ColumnDraft {
             String bare = CellTests.bare(cell);
             if (!bare.equals(small) && CellTests.isNumber(cell)) {
                 for (String part : small.replace(bare, " ").strip().split("\\s+")) {
-                    if (CellTests.SIGNS.contains(part)) {
+                    boolean ofOther = TradeWords.isUnit(part) && TradeWords.unit(part, column) == null;
+                    if (CellTests.SIGNS.contains(part) && !ofOther) {
                         signs.add(part);
                     }
                 }

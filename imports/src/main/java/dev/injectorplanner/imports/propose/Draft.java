@@ -105,7 +105,7 @@ final class Draft {
         }
         ColumnDraft draft = new ColumnDraft(choice.table(), column, pick, known);
         if (pick.column().kind().holdsNumbers() && !column.isEmpty()) {
-            numbers.add(column);
+            numbers.add(column, sample.sheet().name() != null);
             ignored.addAll(draft.signs());
         }
         if (pick.column().kind().holdsDates()) {
@@ -114,6 +114,7 @@ final class Draft {
         empty.addAll(draft.emptyWords());
         columns.add(draft.match());
         questions.addAll(draft.questions());
+        asks.addAll(draft.asks());
         notes.add(new ColumnNote(
                 column.heading(),
                 first,

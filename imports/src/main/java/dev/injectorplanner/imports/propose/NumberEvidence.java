@@ -15,17 +15,28 @@ final class NumberEvidence {
     private static final Pattern COMMA = Pattern.compile(
             "[+-]?[0-9]{1,3}(\\.[0-9]{3})+,[0-9]+|[+-]?[0-9]{1,3}(\\.[0-9]{3}){2,}|[+-]?[0-9]*,([0-9]{1,2}|[0-9]{4,})|[+-]?0?,[0-9]+");
 
+    private static final Pattern TYPED = Pattern.compile("[+-]?[0-9]*\\.[0-9]+");
+
     private long point;
     private long comma;
     private long doubtfulPoint;
     private long doubtfulComma;
+    private boolean sure = true;
     private String example = "";
     private String pointExample = "";
     private String commaExample = "";
 
-    void add(ColumnSample sample) {
+    /** @param ofWorkbook whether numbers such as 12.5 may be held as numbers: those say nothing of how texts are written */
+    void add(ColumnSample sample, boolean ofWorkbook) {
+        long pointBefore = point;
+        long commaBefore = comma;
+        long doubtfulBefore = doubtfulPoint;
+        long doubtfulCommaBefore = doubtfulComma;
         sample.values().forEach((cell, times) -> {
             String number = CellTests.bare(cell);
+            if (ofWorkbook && TYPED.matcher(cell).matches() && !CellForm.readsTwoWays(cell)) {
+                return;
+            }
             if (CellForm.readsTwoWays(number)) {
                 example = example.isEmpty() ? number : example;
                 if (number.indexOf('.') >= 0) {
@@ -41,6 +52,9 @@ final class NumberEvidence {
                 commaExample = commaExample.isEmpty() ? number : commaExample;
             }
         });
+        boolean ofPoint = point > pointBefore && comma == commaBefore && doubtfulPoint == doubtfulBefore;
+        boolean noDoubt = doubtfulPoint == doubtfulBefore && doubtfulComma == doubtfulCommaBefore;
+        sure &= noDoubt || ofPoint;
     }
 
     boolean anyDoubt() {
@@ -54,12 +68,12 @@ final class NumberEvidence {
         return saysPoint ? NumberForm.POINT : saysComma ? NumberForm.COMMA : NumberForm.UNSTATED;
     }
 
-    /** Whether the doubtful numbers can be read as the rest says. A dot among decimal commas may be either. */
+    /**
+     * Whether the doubtful numbers can be read as the rest of their own column says. A dot among decimal commas may be
+     * either: 533.290 beside 533.120,5 comes from two systems as like as not.
+     */
     boolean sure() {
-        NumberForm form = form();
-        return !anyDoubt()
-                || (form == NumberForm.POINT && doubtfulPoint == 0)
-                || (form == NumberForm.COMMA && doubtfulComma == 0 && comma >= doubtfulPoint);
+        return !anyDoubt() || (sure && form() == NumberForm.POINT);
     }
 
     Question question() {

@@ -11,6 +11,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -68,6 +69,11 @@ final class TradeWords {
             }
         }
         return null;
+    }
+
+    /** Whether a word names a unit of some column. */
+    static boolean isUnit(String word) {
+        return Arrays.stream(ColumnUnit.values()).anyMatch(unit -> unit.isNamed(word));
     }
 
     private static String withoutUnit(String heading) {

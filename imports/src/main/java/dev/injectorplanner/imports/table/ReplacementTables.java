@@ -13,7 +13,9 @@ final class ReplacementTables {
 
     static Table<Replacement> replacements() {
         return fitted(job())
-                .key(List.of("truck", "cylinders", "done_on"), r -> List.of(r.truck(), r.cylinders(), r.doneOn()))
+                .key(
+                        List.of("truck", "cylinders", "done_on", "serial"),
+                        r -> List.of(r.truck(), r.cylinders(), r.doneOn(), r.serials()))
                 .made(v -> new Replacement(
                         v.get("truck"),
                         v.get("cylinders"),

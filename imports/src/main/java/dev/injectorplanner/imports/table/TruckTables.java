@@ -15,6 +15,7 @@ import dev.injectorplanner.core.fleet.TestKind;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.imports.cell.CellKinds;
 import dev.injectorplanner.imports.cell.ColumnUnit;
+import java.time.Instant;
 import java.util.List;
 
 /** Tables of trucks and of what is known of each. */
@@ -181,7 +182,11 @@ final class TruckTables {
                         CellKinds.WHOLE,
                         Fault::cylinder,
                         "where the code does not say it; empty: none named")
-                .optional("count", CellKinds.WHOLE, Fault::count, "occurrences; empty: 1")
+                .optional(
+                        "count",
+                        CellKinds.WHOLE,
+                        fault -> fault.isUncounted() ? null : Integer.valueOf(fault.count()),
+                        "occurrences, as the code's counter says; empty: not known, one report")
                 .measured(
                         "odometer",
                         ColumnUnit.DISTANCE,
@@ -191,7 +196,7 @@ final class TruckTables {
                 .optional(
                         "last_seen_at",
                         CellKinds.INSTANT,
-                        Fault::lastSeenAt,
+                        fault -> fault.isUncounted() ? null : fault.lastSeenAt(),
                         "end of an episode of repeated reports; count is then how often it came in it; empty: one report")
                 .key(List.of("truck", "seen_at", "code", "cylinder"), f -> {
                     Integer cylinder = f.cylinder();
@@ -204,15 +209,14 @@ final class TruckTables {
     private static Fault fault(RowValues v) {
         FaultText text = v.get("code");
         Integer cylinder = v.find("cylinder");
-        Integer count = text.count();
-        return new Fault(
-                v.get("truck"),
-                v.get("seen_at"),
-                text.code(),
-                cylinder == null ? text.cylinder() : cylinder,
-                v.or("count", count == null ? 1 : count),
-                v.find("odometer_km"),
-                v.find("last_seen_at"));
+        Integer of = cylinder == null ? text.cylinder() : cylinder;
+        Integer said = v.find("count");
+        Integer count = said == null ? text.count() : said;
+        Double km = v.find("odometer_km");
+        Instant last = v.find("last_seen_at");
+        return count == null && last == null
+                ? Fault.uncounted(v.get("truck"), v.get("seen_at"), text.code(), of, km)
+                : new Fault(v.get("truck"), v.get("seen_at"), text.code(), of, count == null ? 1 : count, km, last);
     }
 
     static Table<LogSource> logSources() {

@@ -4,6 +4,7 @@ import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.intake.LoadNotes;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
+import dev.injectorplanner.imports.match.FileMatch;
 import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -53,6 +54,15 @@ final class LoadCommand implements Callable<Integer> {
                 json);
     }
 
+    /** Of a folder of matches only those are kept by which a file was stored. */
+    private static boolean isUsed(FileMatch match, List<FileReport> reports) {
+        return reports.stream()
+                .filter(FileReport::applied)
+                .flatMap(report -> report.remarks().stream())
+                .anyMatch(remark -> remark.text()
+                        .equals("read as table " + match.table() + " by the match made from " + match.source()));
+    }
+
     static int run(CommandSpec spec, LoadOptions options, StoreOptions store, Mode mode, boolean json) {
         var settings = options.settings(mode);
         var out = spec.commandLine().getOut();
@@ -62,7 +72,8 @@ final class LoadCommand implements Callable<Integer> {
             reports = application.intake().load(options.files(), settings, listener);
             LoadNotes.write(application.audit(), Person.here(), reports);
             if (mode != Mode.CHECK && reports.stream().anyMatch(FileReport::applied)) {
-                settings.matches()
+                settings.matches().stream()
+                        .filter(match -> isUsed(match, reports))
                         .forEach(match -> application.intake().matches().save(match, Instant.now(), Person.here()));
             }
         }

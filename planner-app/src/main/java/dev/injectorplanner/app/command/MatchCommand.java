@@ -43,7 +43,7 @@ final class MatchCommand implements Callable<Integer> {
     @Option(names = "--heading-row", paramLabel = "N", description = "The row that holds the headings.")
     private long headingRow;
 
-    @Option(names = "--again", description = "Writes a match anew where there is one.")
+    @Option(names = "--again", description = "Replaces a match that is there already.")
     private boolean again;
 
     @Mixin

@@ -55,7 +55,7 @@ final class MatchRun {
         }
         Path beside = MatchFile.beside(file);
         if (Files.exists(beside) && !again) {
-            lines.add(name + ": " + FileRefusedException.nameOf(beside) + " is there already; --again writes it anew.");
+            lines.add(name + ": " + FileRefusedException.nameOf(beside) + " is there already; --again replaces it.");
             return;
         }
         Proposal proposal = proposer.propose(file, said);

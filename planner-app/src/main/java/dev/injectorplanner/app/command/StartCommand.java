@@ -57,7 +57,7 @@ final class StartCommand extends StoreCommand {
             description = "Gives each cylinder without an injector on record one from before the records began.")
     private boolean beforeRecords;
 
-    @Option(names = "--again", description = "Stores kits anew, and writes matches anew.")
+    @Option(names = "--again", description = "Stores kits again, and replaces matches that are there already.")
     private boolean again;
 
     @Option(names = "--json", description = "Prints one JSON object.")

@@ -9,6 +9,7 @@ import dev.injectorplanner.core.fleet.Replacement;
 import dev.injectorplanner.imports.Complaint;
 import dev.injectorplanner.imports.table.Tables;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -41,7 +42,7 @@ final class BatchMerge<R> {
         List<Placed<R>> good = withPlace(withReferences());
         List<R> rows = good.stream().map(Placed::row).toList();
         if (batch.table() == Tables.REPLACEMENTS) {
-            return new ReplacementMerge(destination).run(only(rows, Replacement.class));
+            return replacements(good);
         }
         destination.meters().prepare(only(rows, Reading.class));
         List<Change> changes = destination.writer().merge(batch.table().rowType(), rows, destination.writes());
@@ -54,6 +55,20 @@ final class BatchMerge<R> {
             }
         }
         destination.meters().take(only(added, Reading.class));
+        return changes;
+    }
+
+    private List<Change> replacements(List<Placed<R>> rows) {
+        ReplacementMerge merge = new ReplacementMerge(destination);
+        List<Change> changes = new ArrayList<>();
+        for (Placed<R> placed : rows) {
+            try {
+                changes.add(merge.take((Replacement) placed.row()));
+            } catch (InvalidValueException e) {
+                refused.add(new Refused<>(placed, placed.place().complaint(e), false, null));
+            }
+        }
+        merge.finish();
         return changes;
     }
 
@@ -94,13 +109,13 @@ final class BatchMerge<R> {
             return rows;
         }
         List<FittedInjector> injectors = destination.places().completed(given);
-        displace(destination.places().displaced(injectors));
         List<Placed<R>> completed = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             completed.add(
                     new Placed<>(rows.get(i).place(), batch.table().rowType().cast(injectors.get(i))));
         }
-        Map<FittedInjector, FittedInjector> conflicts = destination.places().conflicts(injectors);
+        Map<FittedInjector, FittedInjector> conflicts = new HashMap<>();
+        displace(withoutConflicts(injectors, conflicts));
         List<Placed<R>> good = new ArrayList<>();
         for (Placed<R> placed : completed) {
             FittedInjector other = placed.row() instanceof FittedInjector injector ? conflicts.get(injector) : null;
@@ -111,6 +126,22 @@ final class BatchMerge<R> {
             }
         }
         return good;
+    }
+
+    /** Takes the rows that find their cylinder taken; gives what the others displace, since a refused row moves nothing. */
+    private List<FittedInjector> withoutConflicts(
+            List<FittedInjector> injectors, Map<FittedInjector, FittedInjector> conflicts) {
+        List<FittedInjector> displaced;
+        Map<FittedInjector, FittedInjector> more;
+        do {
+            List<FittedInjector> passing = injectors.stream()
+                    .filter(row -> !conflicts.containsKey(row))
+                    .toList();
+            displaced = destination.places().displaced(passing);
+            more = destination.places().conflicts(passing, displaced);
+            conflicts.putAll(more);
+        } while (!more.isEmpty());
+        return displaced;
     }
 
     private void displace(List<FittedInjector> displaced) {

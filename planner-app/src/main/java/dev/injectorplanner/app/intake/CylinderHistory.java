@@ -1,17 +1,21 @@
 package dev.injectorplanner.app.intake;
 
 import dev.injectorplanner.app.store.Change;
+import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Found;
 import dev.injectorplanner.core.fleet.Origin;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -20,11 +24,49 @@ import org.jspecify.annotations.Nullable;
  * come does not matter: an earlier one that comes later takes its place between the others.
  */
 final class CylinderHistory {
+    /** Work that is booked under two days so near to each other is asked about. */
+    private static final int SAME_WORK_DAYS = 7;
+
     private final List<FittedInjector> injectors;
     private final Map<List<Object>, FittedInjector> touched = new LinkedHashMap<>();
+    private Set<LocalDate> closeOuts = Set.of();
 
     CylinderHistory(Collection<FittedInjector> known) {
         this.injectors = new ArrayList<>(known);
+    }
+
+    /** Days on which a close-out put an injector in: what it says stands. */
+    CylinderHistory closedOutOn(Set<LocalDate> days) {
+        closeOuts = days;
+        return this;
+    }
+
+    /** @throws InvalidValueException if a replacement is known already under another day, or a close-out says otherwise */
+    void check(FittedInjector fresh) {
+        String serial = fresh.serial();
+        if (serial == null) {
+            return;
+        }
+        LocalDate day = fresh.fittedOn();
+        for (FittedInjector each : injectors) {
+            long apart = Math.abs(ChronoUnit.DAYS.between(each.fittedOn(), day));
+            if (serial.equalsIgnoreCase(each.serial()) && apart > 0 && apart <= SAME_WORK_DAYS) {
+                throw new InvalidValueException(
+                        "done_on",
+                        day,
+                        "serial " + serial + " is in cylinder " + fresh.cylinder() + " since " + each.fittedOn()
+                                + ": is it the same work?",
+                        "if so, enter that day here; if not, correct the serial");
+            }
+        }
+        if (closeOuts.contains(day) && !onDay(day).isEmpty() && target(fresh).isEmpty()) {
+            throw new InvalidValueException(
+                    "serial",
+                    serial,
+                    "the close-out of " + day + " put serial "
+                            + onDay(day).get(onDay(day).size() - 1).serial() + " into cylinder " + fresh.cylinder(),
+                    "correct the close-out, or this row");
+        }
     }
 
     /**
@@ -37,16 +79,9 @@ final class CylinderHistory {
      */
     Change replace(FittedInjector fresh, boolean partSaid, @Nullable Found found, String otherwise) {
         LocalDate day = fresh.fittedOn();
-        Optional<FittedInjector> same =
-                injectors.stream().filter(each -> each.fittedOn().equals(day)).findFirst();
-        if (same.isPresent()) {
-            boolean changed = put(same.get(), filled(same.get(), fresh, partSaid));
-            for (FittedInjector before : List.copyOf(injectors)) {
-                if (day.equals(before.removedOn()) && !before.fittedOn().equals(day)) {
-                    changed |= put(before, closed(before, fresh, found));
-                }
-            }
-            return changed ? Change.CHANGED : Change.UNCHANGED;
+        List<FittedInjector> sameDay = onDay(day);
+        if (!sameDay.isEmpty()) {
+            return replaceOnDay(fresh, partSaid, found, sameDay.get(sameDay.size() - 1));
         }
         FittedInjector open = openOn(day).orElse(null);
         if (open == null && injectors.stream().noneMatch(each -> each.fittedOn().isBefore(day))) {
@@ -58,8 +93,61 @@ final class CylinderHistory {
         if (open != null) {
             put(open, closed(removedAs(open, fresh), fresh, found));
         }
+        closeThoseOutOn(fresh, found);
         put(null, added);
         return Change.ADDED;
+    }
+
+    /** Where one went in that day already: it is the same one, or with another serial the next one of that day. */
+    private Change replaceOnDay(FittedInjector fresh, boolean partSaid, @Nullable Found found, FittedInjector last) {
+        Optional<FittedInjector> known = target(fresh);
+        if (known.isEmpty()) {
+            put(last, closed(removedAs(last, fresh), fresh, found));
+            put(null, removedAs(withFitting(fresh, last.fitting() + 1), last));
+            return Change.ADDED;
+        }
+        FittedInjector same = known.get();
+        boolean changed = put(same, filled(same, fresh, partSaid));
+        Optional<FittedInjector> beforeThatDay = onDay(fresh.fittedOn()).stream()
+                .filter(each -> each.wentInBefore(same))
+                .reduce((first, second) -> second);
+        if (beforeThatDay.isPresent()) {
+            changed |= put(beforeThatDay.get(), closed(beforeThatDay.get(), fresh, found));
+        } else {
+            changed |= closeThoseOutOn(fresh, found);
+        }
+        return changed ? Change.CHANGED : Change.UNCHANGED;
+    }
+
+    /** Of those that went in on a row's day the one that the row means: of its serial, or of none that is known. */
+    private Optional<FittedInjector> target(FittedInjector fresh) {
+        List<FittedInjector> sameDay = onDay(fresh.fittedOn());
+        String serial = fresh.serial();
+        if (serial == null) {
+            return sameDay.stream().reduce((first, second) -> second);
+        }
+        return sameDay.stream()
+                .filter(each -> serial.equalsIgnoreCase(each.serial()))
+                .findFirst()
+                .or(() -> sameDay.stream().filter(each -> each.serial() == null).findFirst());
+    }
+
+    private List<FittedInjector> onDay(LocalDate day) {
+        return injectors.stream()
+                .filter(each -> each.fittedOn().equals(day))
+                .sorted(Comparator.comparingInt(FittedInjector::fitting))
+                .toList();
+    }
+
+    /** Those that came out on a row's day get what the row says of the old one. */
+    private boolean closeThoseOutOn(FittedInjector fresh, @Nullable Found found) {
+        boolean changed = false;
+        for (FittedInjector before : List.copyOf(injectors)) {
+            if (fresh.fittedOn().equals(before.removedOn()) && before.fittedOn().isBefore(fresh.fittedOn())) {
+                changed |= put(before, closed(before, fresh, found));
+            }
+        }
+        return changed;
     }
 
     /** The one that sits there on a day, and longer. */
@@ -148,6 +236,24 @@ final class CylinderHistory {
                 engineHours,
                 found,
                 injector.fitting());
+    }
+
+    private static FittedInjector withFitting(FittedInjector injector, int fitting) {
+        return new FittedInjector(
+                injector.truck(),
+                injector.cylinder(),
+                injector.part(),
+                injector.serial(),
+                injector.calibrationCode(),
+                injector.origin(),
+                injector.fittedOn(),
+                injector.odometerKm(),
+                injector.engineHours(),
+                injector.removedOn(),
+                injector.removedOdometerKm(),
+                injector.removedEngineHours(),
+                injector.found(),
+                fitting);
     }
 
     /** What is known of a fitted injector with what the row adds. */

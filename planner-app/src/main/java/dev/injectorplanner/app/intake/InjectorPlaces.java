@@ -34,10 +34,16 @@ final class InjectorPlaces {
     /**
      * The rows of a batch that find their cylinder taken, each with the one that is in the way. Those that are not named
      * may be stored together.
+     *
+     * @param displaced stored ones as they will be, since rows of the batch take their place
      */
-    Map<FittedInjector, FittedInjector> conflicts(List<FittedInjector> batch) {
+    Map<FittedInjector, FittedInjector> conflicts(List<FittedInjector> batch, List<FittedInjector> displaced) {
         Map<FittedInjector, FittedInjector> refused = new HashMap<>();
         Map<Place, List<FittedInjector>> stored = stored(batch);
+        for (FittedInjector moved : displaced) {
+            at(stored, moved).removeIf(other -> other.sameKey(moved));
+            at(stored, moved).add(moved);
+        }
         int before;
         do { // a refused change leaves its stored version in place, which may be in another row's way
             before = refused.size();

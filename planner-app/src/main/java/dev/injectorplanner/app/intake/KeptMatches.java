@@ -2,6 +2,8 @@ package dev.injectorplanner.app.intake;
 
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSql;
+import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.match.FileMatch;
 import dev.injectorplanner.imports.match.MatchFile;
 import dev.injectorplanner.imports.match.MatchText;
@@ -11,10 +13,13 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** How the files of each source are read, as persons have confirmed it. */
 public final class KeptMatches {
@@ -31,19 +36,50 @@ public final class KeptMatches {
      */
     public record Kept(String key, FileMatch match, Instant savedAt, String savedBy) {}
 
-    /** All of them, the newest first. */
+    /**
+     * A match that this version cannot read; its files are matched again.
+     *
+     * @param key of its source
+     * @param source name of the file that it was made from
+     * @param reason why it cannot be read
+     */
+    public record Unreadable(String key, String source, String reason) {}
+
+    private record Read(@Nullable Kept kept, @Nullable Unreadable unreadable) {}
+
+    /** All that can be read, the newest first. */
     public List<Kept> list() {
+        return read().stream().map(Read::kept).filter(Objects::nonNull).toList();
+    }
+
+    /** Those that cannot be read. */
+    public List<Unreadable> unreadable() {
+        return read().stream().map(Read::unreadable).filter(Objects::nonNull).toList();
+    }
+
+    private static Read kept(ResultSet row) throws SQLException {
+        String source = row.getString(2);
+        try {
+            return new Read(
+                    new Kept(
+                            row.getString(1),
+                            MatchText.parse(Path.of(source + MatchFile.END), row.getString(3)),
+                            row.getObject(4, OffsetDateTime.class).toInstant(),
+                            row.getString(5)),
+                    null);
+        } catch (FileRefusedException | InvalidValueException e) {
+            return new Read(null, new Unreadable(row.getString(1), source, String.valueOf(e.getMessage())));
+        }
+    }
+
+    private List<Read> read() {
         return sql.inTransaction(connection -> {
-            List<Kept> kept = new ArrayList<>();
+            List<Read> kept = new ArrayList<>();
             try (PreparedStatement select = connection.prepareStatement(
                             "select source_key, source, match_text, saved_at, saved_by from file_match order by saved_at desc, source");
                     ResultSet rows = select.executeQuery()) {
                 while (rows.next()) {
-                    kept.add(new Kept(
-                            rows.getString(1),
-                            MatchText.parse(Path.of(rows.getString(2) + MatchFile.END), rows.getString(3)),
-                            rows.getObject(4, java.time.OffsetDateTime.class).toInstant(),
-                            rows.getString(5)));
+                    kept.add(kept(rows));
                 }
             }
             return kept;

@@ -7,38 +7,45 @@ import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.Replacement;
 import dev.injectorplanner.core.fleet.Truck;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Work orders against the injectors: each closes those that were in and opens those that went in. */
 final class ReplacementMerge {
     private final Destination destination;
     private final Map<String, Map<Integer, CylinderHistory>> trucks = new LinkedHashMap<>();
+    private final Map<String, Map<Integer, Set<LocalDate>>> closeOuts = new HashMap<>();
 
     ReplacementMerge(Destination destination) {
         this.destination = destination;
     }
 
-    /** What each row meant for the store, in their order. */
-    List<Change> run(List<Replacement> rows) {
-        List<Change> changes = new ArrayList<>();
-        for (Replacement row : rows) {
-            changes.add(apply(row));
-        }
+    /** Writes what the rows meant. */
+    void finish() {
         List<FittedInjector> touched = trucks.values().stream()
                 .flatMap(cylinders -> cylinders.values().stream())
                 .flatMap(history -> history.touched().stream())
                 .toList();
         destination.writer().merge(FittedInjector.class, touched, destination.writes());
         destination.places().add(touched);
-        return changes;
     }
 
-    private Change apply(Replacement row) {
+    /**
+     * What a row means for the store.
+     *
+     * @throws InvalidValueException if it says otherwise than what is known; then nothing of it is taken
+     */
+    Change take(Replacement row) {
         EngineFamily family = destination.references().familyOfTruck(row.truck());
         List<Integer> cylinders = row.cylinders().of(family);
+        for (int i = 0; i < cylinders.size(); i++) {
+            history(row.truck(), cylinders.get(i)).check(fresh(row, cylinders.get(i), i, family));
+        }
         boolean changed = false;
         boolean added = false;
         for (int i = 0; i < cylinders.size(); i++) {
@@ -56,7 +63,9 @@ final class ReplacementMerge {
 
     private CylinderHistory history(String truck, int cylinder) {
         Map<Integer, CylinderHistory> ofTruck = trucks.computeIfAbsent(truck, this::read);
-        return ofTruck.computeIfAbsent(cylinder, none -> new CylinderHistory(List.of()));
+        Map<Integer, Set<LocalDate>> days = closeOuts.computeIfAbsent(truck, destination.writer()::closeOutDays);
+        return ofTruck.computeIfAbsent(cylinder, none -> new CylinderHistory(List.of()))
+                .closedOutOn(days.getOrDefault(cylinder, Set.of()));
     }
 
     private Map<Integer, CylinderHistory> read(String truck) {

@@ -22,6 +22,7 @@ import java.time.DayOfWeek;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,8 @@ import java.util.stream.Collectors;
 
 /** Fills an empty store with examples, so that trucks, odometers and the last replacements are enough for a first plan. */
 public final class Starter {
+    private static final int TRUCKS_AT_ONCE = 500;
+
     private static final List<String> FILES =
             List.of("parts.csv", "engine_families.csv", "access.csv", "job_parts.csv", "intervals.csv");
 
@@ -122,12 +125,20 @@ public final class Starter {
             Map<String, EngineFamily> families = writer.all(EngineFamily.class).stream()
                     .collect(Collectors.toMap(EngineFamily::family, Function.identity()));
             List<FittedInjector> added = new ArrayList<>();
-            for (Truck truck : writer.all(Truck.class)) {
+            List<Truck> trucks = writer.all(Truck.class);
+            Map<String, Set<Integer>> fitted = new HashMap<>();
+            for (int from = 0; from < trucks.size(); from += TRUCKS_AT_ONCE) {
+                List<String> some = trucks.subList(from, Math.min(trucks.size(), from + TRUCKS_AT_ONCE)).stream()
+                        .map(Truck::truck)
+                        .toList();
+                writer.ofTrucks(FittedInjector.class, some)
+                        .forEach(each -> fitted.computeIfAbsent(each.truck(), none -> new HashSet<>())
+                                .add(each.cylinder()));
+            }
+            for (Truck truck : trucks) {
                 EngineFamily family = families.get(truck.family());
                 if (family != null) {
-                    Set<Integer> known = writer.ofTrucks(FittedInjector.class, List.of(truck.truck())).stream()
-                            .map(FittedInjector::cylinder)
-                            .collect(Collectors.toSet());
+                    Set<Integer> known = fitted.getOrDefault(truck.truck(), Set.of());
                     for (int cylinder = 1; cylinder <= family.cylinders(); cylinder++) {
                         if (!known.contains(cylinder)) {
                             added.add(before(truck.truck(), cylinder, family.injectorPart()));

@@ -21,8 +21,8 @@ public final class StoreNeeds {
     private record Known(String name, String table, String stored, boolean needed, String adds) {}
 
     private static final List<Known> ALL = List.of(
-            new Known("Depots", "depots", "depot", true, "bays and hours a week: the frame of the plan"),
-            new Known("Parts", "parts", "part", true, "injectors and their prices: what is weighed against what"),
+            new Known("Depots", "depots", "depot", true, "bays and hours a week"),
+            new Known("Parts", "parts", "part", true, "injector prices"),
             new Known(
                     "Engine families",
                     "engine_families",
@@ -35,13 +35,8 @@ public final class StoreNeeds {
                     "access_step",
                     false,
                     "hours that cylinders share when done in one visit"),
-            new Known("Trucks", "trucks", "truck", true, "whose injectors are followed"),
-            new Known(
-                    "Injectors",
-                    "injectors",
-                    "injector",
-                    true,
-                    "the age of each injector; work orders do as well: replacements"),
+            new Known("Trucks", "trucks", "truck", true, "the trucks to plan for"),
+            new Known("Injectors", "injectors", "injector", true, "the age of each injector; or load replacements"),
             new Known("Readings", "readings", "reading", true, "km a week: when each injector comes due"),
             new Known("Faults", "faults", "fault", false, "which injectors fail sooner; safety items"),
             new Known(

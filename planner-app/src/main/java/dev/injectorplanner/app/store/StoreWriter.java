@@ -2,14 +2,19 @@ package dev.injectorplanner.app.store;
 
 import dev.injectorplanner.app.store.StoredTable.ByTruck;
 import dev.injectorplanner.core.fleet.Reading;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.hibernate.SessionFactory;
 import org.hibernate.StatelessSession;
 import org.hibernate.Transaction;
@@ -156,6 +161,26 @@ public final class StoreWriter implements AutoCloseable {
     @SuppressWarnings("unchecked") // made for that table alone
     private <R> Histories<R> history(StoredTable<R> table) {
         return (Histories<R>) histories.computeIfAbsent(table.type(), type -> new Histories<>(session, table));
+    }
+
+    /** Days on which a close-out that holds put an injector into a cylinder of a truck, by cylinder. */
+    public Map<Integer, Set<LocalDate>> closeOutDays(String truck) {
+        return onConnection(connection -> {
+            Map<Integer, Set<LocalDate>> days = new HashMap<>();
+            try (PreparedStatement select = connection.prepareStatement(
+                    "select k.cylinder, c.done_on from close_out c join close_out_cylinder k"
+                            + " on k.close_out = c.id where c.truck = ? and k.fitted = true and c.void_reason = ''"
+                            + " and not exists (select 1 from close_out l where l.corrects = c.id)")) {
+                select.setString(1, truck);
+                try (ResultSet rows = select.executeQuery()) {
+                    while (rows.next()) {
+                        days.computeIfAbsent(rows.getInt(1), none -> new HashSet<>())
+                                .add(rows.getObject(2, LocalDate.class));
+                    }
+                }
+            }
+            return days;
+        });
     }
 
     /** SQL of other tables, in the writer's transaction. */

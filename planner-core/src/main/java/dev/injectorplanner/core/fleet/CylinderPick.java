@@ -11,8 +11,9 @@ import java.util.Optional;
  *
  * @param cylinders numbers as the engine maker counts, ascending, none twice; empty where a bank or all are meant
  * @param bank name of a bank, or its number from 1 in the order of the family; empty where cylinders or all are meant
+ * @param number how many all are, as the work order says ({@code all 6}); 0 where it does not say
  */
-public record CylinderPick(List<Integer> cylinders, String bank) {
+public record CylinderPick(List<Integer> cylinders, String bank, int number) {
     /** All cylinders of the engine. */
     public static final CylinderPick ALL = new CylinderPick(List.of(), "");
 
@@ -20,18 +21,36 @@ public record CylinderPick(List<Integer> cylinders, String bank) {
         cylinders = cylinders.stream().distinct().sorted().toList();
         cylinders.forEach(each -> Require.within("cylinders", each, 1, EngineFamily.MOST_CYLINDERS));
         bank = bank.strip().toLowerCase(Locale.ROOT);
+        Require.within("cylinders", number, 0, 99);
         if (!bank.isEmpty() && !cylinders.isEmpty()) {
             throw new InvalidValueException(
                     "cylinders", cylinders, "names cylinders and a bank", "name one of the two");
         }
     }
 
+    /** Where nobody says how many all are. */
+    public CylinderPick(List<Integer> cylinders, String bank) {
+        this(cylinders, bank, 0);
+    }
+
+    /** All cylinders of an engine that has so many. */
+    public static CylinderPick all(int number) {
+        return new CylinderPick(List.of(), "", number);
+    }
+
     /**
      * The cylinders of an engine that are meant.
      *
-     * @throws InvalidValueException if the family has no such bank or cylinder
+     * @throws InvalidValueException if the family has no such bank or cylinder, or another number of cylinders
      */
     public List<Integer> of(EngineFamily family) {
+        if (number > 0 && number != family.cylinders()) {
+            throw new InvalidValueException(
+                    "cylinders",
+                    this,
+                    "family " + family.family() + " has " + family.cylinders() + " cylinders",
+                    "name the cylinders that got new injectors, or correct the truck's family");
+        }
         if (!bank.isEmpty()) {
             return bankOf(family)
                     .map(found -> found.cylinders().stream().sorted().toList())
@@ -83,7 +102,7 @@ public record CylinderPick(List<Integer> cylinders, String bank) {
             return bank.matches("[0-9]") ? "bank " + bank : bank + " bank";
         }
         return cylinders.isEmpty()
-                ? "all"
+                ? number == 0 ? "all" : "all " + number
                 : String.join(" ", cylinders.stream().map(String::valueOf).toList());
     }
 }

@@ -6,7 +6,8 @@ import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A stored fault of an engine: one report of a code, or an episode, a run of repeated reports that counts as one.
+ * A stored fault of an engine: one report of a code, or an episode, a run of repeated reports that counts as one. A report
+ * without its counter is an episode of no length that came once.
  *
  * @param truck the truck
  * @param seenAt the moment of the report, or the first of the episode, UTC
@@ -55,6 +56,17 @@ public record Fault(
             int count,
             @Nullable Double odometerKm) {
         this(truck, seenAt, code, cylinder, count, odometerKm, null);
+    }
+
+    /** One report of a code whose counter nobody noted. */
+    public static Fault uncounted(
+            String truck, Instant seenAt, FaultCode code, @Nullable Integer cylinder, @Nullable Double odometerKm) {
+        return new Fault(truck, seenAt, code, cylinder, 1, odometerKm, seenAt);
+    }
+
+    /** Whether it is one report that says nothing of its code's counter. */
+    public boolean isUncounted() {
+        return count == 1 && seenAt.equals(lastSeenAt);
     }
 
     /** Whether it is an episode, whose count is a rise and not a counter's reading. */

@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * How often faults came. An ECU counts a code's occurrences on and on: what counts of reports is how often a code was seen or
  * how far its counter rose, whichever is more, never the sum of both. The rise starts at the last report before; the first
- * report of all counts once, since nobody knows when its counter began; a counter that falls was cleared. Episodes hold their own rise, and count as that.
+ * report of all counts once, since nobody knows when its counter began; a counter that falls was cleared; a report without a counter
+ * is one report and leaves the counter as it was. Episodes hold their own rise, and count as that.
  */
 public final class Occurrences {
     private final Map<String, Integer> before = new TreeMap<>();
@@ -40,6 +41,10 @@ public final class Occurrences {
             tally = new Tally();
             tally.counter = before.get(code);
             codes.put(code, tally);
+        }
+        if (fault.isUncounted()) {
+            tally.reports++;
+            return;
         }
         if (fault.isEpisode()) {
             tally.episodes += fault.count();

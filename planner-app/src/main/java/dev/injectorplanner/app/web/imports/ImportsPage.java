@@ -52,10 +52,16 @@ public class ImportsPage {
         this.office = office;
     }
 
+    /** What was sent and refused, for the pages that load files, too. */
+    Uploads uploads() {
+        return uploads;
+    }
+
     @GetMapping("/imports")
     String page(@ModelAttribute("viewer") Viewer viewer, Model model) {
         allow(viewer);
         model.addAttribute("matches", intake.matches().list());
+        model.addAttribute("unreadable", intake.matches().unreadable());
         model.addAttribute("most", Uploads.MOST_BYTES / (1024 * 1024));
         return "imports";
     }

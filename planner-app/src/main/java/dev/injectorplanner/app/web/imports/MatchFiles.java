@@ -6,13 +6,15 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.Base64;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.springframework.util.FileSystemUtils;
 import org.springframework.web.multipart.MultipartFile;
 
 /** Files that wait for their match, in folders of their own; each is its owner's, and a restart forgets them. */
 final class MatchFiles {
-    private static final int MOST = 20;
+    private static final int MOST = 5; // of one owner
 
     private final SecureRandom random = new SecureRandom();
     private final Map<String, Waiting> waiting = new LinkedHashMap<>();
@@ -28,13 +30,27 @@ final class MatchFiles {
         random.nextBytes(bytes);
         String key = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
         waiting.put(key, new Waiting(file, owner));
-        while (waiting.size() > MOST) {
-            Waiting oldest = waiting.remove(waiting.keySet().iterator().next());
-            if (oldest != null) {
-                Files.deleteIfExists(oldest.file());
-            }
+        List<String> ofOwner = waiting.entrySet().stream()
+                .filter(each -> each.getValue().owner().equals(owner))
+                .map(Map.Entry::getKey)
+                .toList();
+        for (String oldest : ofOwner.subList(0, Math.max(0, ofOwner.size() - MOST))) {
+            remove(oldest);
         }
         return key;
+    }
+
+    /** The file as one that was sent, in its folder. */
+    static Uploads.Taken taken(Path file) {
+        return new Uploads.Taken(file.toAbsolutePath().getParent(), List.of(file));
+    }
+
+    /** Forgets a file, with its folder and the refused rows beside it. */
+    synchronized void remove(String key) throws IOException {
+        Waiting gone = waiting.remove(key);
+        if (gone != null) {
+            FileSystemUtils.deleteRecursively(taken(gone.file()).folder());
+        }
     }
 
     synchronized Optional<Path> find(String key, String owner) {

@@ -46,9 +46,11 @@ public class MatchPage {
     private final Intake intake;
     private final AuditTrail audit;
     private final Office office;
+    private final Uploads uploads;
     private final MatchFiles files = new MatchFiles();
 
-    MatchPage(Application application, Office office) {
+    MatchPage(Application application, Office office, ImportsPage imports) {
+        this.uploads = imports.uploads();
         this.store = application.store();
         this.intake = application.intake();
         this.audit = application.audit();
@@ -96,6 +98,8 @@ public class MatchPage {
             intake.matches().save(match, Instant.now(), viewer.name());
             audit.record(viewer.name(), "match a file", match.source(), "", "read as " + match.table());
         }
+        model.addAttribute("refused", uploads.keepRefused(files.taken(file), reports));
+        files.remove(key);
         LoadNotes.write(audit, viewer.name(), reports);
         office.changed();
         model.addAttribute("reports", ReportRow.of(reports));

@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.time.DateTimeException;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -62,14 +63,15 @@ public class SetUpPage {
             @RequestParam(name = "zone", defaultValue = "") String zone,
             @RequestParam(name = "before", defaultValue = "") String before) {
         ImportsPage.allow(viewer);
-        List<StarterKit> chosen =
-                kits == null ? List.of() : kits.stream().map(StarterKit::of).toList();
-        starter.kits(chosen, false);
         List<String> names = Arrays.stream(depots.split(","))
                 .map(String::strip)
                 .filter(name -> !name.isEmpty())
                 .toList();
-        int added = names.isEmpty() ? 0 : starter.depots(names, zone(zone));
+        ZoneId zoneOfDepots = names.isEmpty() ? ZoneOffset.UTC : zone(zone); // refused before anything is stored
+        List<StarterKit> chosen =
+                kits == null ? List.of() : kits.stream().map(StarterKit::of).toList();
+        starter.kits(chosen, false);
+        int added = names.isEmpty() ? 0 : starter.depots(names, zoneOfDepots);
         int filled = before.isEmpty() ? 0 : starter.fillBeforeRecords();
         audit.record(
                 viewer.name(),

@@ -104,7 +104,7 @@ final class TruckTimeLine {
 
     /** How long an episode lasted, in words; empty for one report. */
     private String until(Fault fault) {
-        if (!fault.isEpisode()) {
+        if (!fault.isEpisode() || fault.isUncounted()) {
             return "";
         }
         LocalDate last = day(fault.until());
