@@ -4,9 +4,28 @@
   'use strict';
   var RETRY_MS = 15000;
   var waiting = null;
+  // Who is signed in: what another typed on this device is neither shown nor sent in this one's name.
+  var user = encodeURIComponent(document.currentScript.getAttribute('data-user') || '');
 
   function form() { return document.querySelector('form.close-out'); }
-  function draftName(f) { return 'close-out ' + new URL(f.action).pathname; }
+  function pathOf(f) { return new URL(f.action).pathname; }
+  // A form by its person, truck and job: what was typed for an earlier job does not come up in the next.
+  function nameOf(f) {
+    var job = f.elements.job && f.elements.job.value;
+    var week = f.elements.week && f.elements.week.value;
+    return user + ' ' + pathOf(f) + ' ' + (job ? 'job-' + job : week || 'unplanned');
+  }
+  function draftName(f) { return 'close-out ' + nameOf(f); }
+  function keyOf(f) { return f.elements.formKey ? f.elements.formKey.value : ''; }
+  function names(start) {
+    var found = [];
+    try {
+      for (var i = 0; i < localStorage.length; i++) {
+        if (localStorage.key(i).indexOf(start) === 0) { found.push(localStorage.key(i)); }
+      }
+    } catch (e) { found = []; }
+    return found;
+  }
   function store(name, value) {
     try { if (value === null) { localStorage.removeItem(name); } else { localStorage.setItem(name, value); } return true; }
     catch (e) { return false; }
@@ -15,7 +34,7 @@
 
   function fields(f) {
     return Array.prototype.filter.call(f.elements, function (e) {
-      return e.name && e.name !== '_csrf' && e.name !== 'usedPart' && e.name !== 'week' && e.name !== 'distance' && e.type !== 'submit';
+      return e.name && ['_csrf', 'usedPart', 'week', 'distance', 'formKey', 'job'].indexOf(e.name) < 0 && e.name.indexOf('kit.') !== 0 && e.type !== 'submit';
     });
   }
 
@@ -27,7 +46,7 @@
       if (e.type === 'checkbox' || e.type === 'radio') { kept[e.name + '\n' + e.value] = e.checked; }
       else { kept[e.name] = e.value; }
     });
-    kept['\nweek'] = f.elements.week ? f.elements.week.value : '';
+    kept['\nkey'] = keyOf(f);
     kept['\ndistance'] = distance(f);
     var ok = store(draftName(f), JSON.stringify(kept));
     if (quiet) { return; }
@@ -37,7 +56,7 @@
   function restore(f) {
     var kept = null;
     try { kept = JSON.parse(stored(draftName(f)) || 'null'); } catch (e) { kept = null; }
-    if (!kept || kept['\nweek'] !== (f.elements.week ? f.elements.week.value : '')) { return; }
+    if (!kept) { return; }
     // An odometer in a unit other than this page asks for would be taken for a wrong one.
     var other = kept.odometer && kept['\ndistance'] !== distance(f);
     fields(f).forEach(function (e) {
@@ -53,9 +72,9 @@
   // A kept form's draft has done its work.
   function dropKept() {
     document.querySelectorAll('[data-kept]').forEach(function (e) {
-      var name = 'close-out ' + window.location.pathname;
-      var value = stored(name);
-      if (value && value.indexOf(e.getAttribute('data-kept')) >= 0) { store(name, null); }
+      names('close-out ' + user + ' ' + window.location.pathname + ' ').forEach(function (name) {
+        if (JSON.parse(stored(name) || '{}')['\nkey'] === e.getAttribute('data-kept')) { store(name, null); }
+      });
     });
   }
 
@@ -80,16 +99,16 @@
       button.disabled = false;
       if (answer.redirected && new URL(answer.url).pathname.indexOf('/bay') === 0) {
         store(draftName(f), null);
-        store(waitingName(new URL(f.action).pathname), null);
+        store(waitingName(f), null);
         window.location.assign(answer.url);
       } else if (answer.redirected || answer.status === 401 || answer.status === 403) {
         network('You are signed out. What you typed is kept on this device. Fix: sign in again, then open this page and save.');
       } else if (answer.status === 200 || answer.status === 422) {
-        var left = stored(waitingName(new URL(f.action).pathname));
+        var left = stored(waitingName(f));
         if (answer.status === 422 && left !== null) {
           left = JSON.parse(left);
           left.refused = true;
-          store(waitingName(new URL(f.action).pathname), JSON.stringify(left));
+          store(waitingName(f), JSON.stringify(left));
         }
         return answer.text().then(show);
       } else if (answer.status >= 502 && answer.status <= 504) {
@@ -105,13 +124,13 @@
   }
 
   // What waits to be sent outlives this page, and the phone being switched off.
-  function waitingName(path) { return 'bay waiting ' + path; }
+  function waitingName(f) { return 'bay waiting ' + nameOf(f); }
 
   function later(f, what) {
     if (what !== 'close') { return; }
     var body = new URLSearchParams(new FormData(f));
     body.append('do', 'close');
-    store(waitingName(new URL(f.action).pathname), JSON.stringify({ body: body.toString(), truck: f.getAttribute('data-truck') }));
+    store(waitingName(f), JSON.stringify({ body: body.toString(), path: pathOf(f), truck: f.getAttribute('data-truck') }));
     network('No network. What you typed is kept on this device, and is sent when the network is back.');
     waiting = setTimeout(function () { send(f, what); }, RETRY_MS);
   }
@@ -300,6 +319,7 @@
     var f = form();
     if (!f) { dropKept(); return; }
     if (!shownAgain && f.getAttribute('data-shown-again') !== 'true' && !document.getElementById('wrong')) { restore(f); }
+    if (!shownAgain && f.getAttribute('data-shown-again') === 'true') { save(f, true); }
     count(f);
     f.querySelectorAll('input[data-most]').forEach(function (e) { if (e.value.trim()) { judge(f, e); } });
     f.addEventListener('input', function (event) {
@@ -310,7 +330,7 @@
     });
     f.addEventListener('change', function (event) { parts(f); save(f); count(f, event.target); finished(f, event.target); });
     f.addEventListener('submit', function (event) {
-      if (new URL(f.action).pathname.indexOf('/close-outs/') >= 0) { return; }
+      if (pathOf(f).indexOf('/close-outs/') >= 0) { return; }
       if (event.submitter && event.submitter.hasAttribute('formaction')) { save(f); return; }
       event.preventDefault();
       send(f, event.submitter && event.submitter.value === 'close' ? 'close' : 'check');
@@ -333,14 +353,12 @@
       nextField(from);
     }
   });
-  function waitingPaths() {
-    var paths = [];
-    try {
-      for (var i = 0; i < localStorage.length; i++) {
-        if (localStorage.key(i).indexOf(waitingName('')) === 0) { paths.push(localStorage.key(i).substring(waitingName('').length)); }
-      }
-    } catch (e) { paths = []; }
-    return paths;
+  // What others typed here waits for them.
+  function ofOthers() {
+    return names('bay waiting ').filter(function (name) { return name.indexOf('bay waiting ' + user + ' ') !== 0; }).map(function (name) {
+      var who = decodeURIComponent(name.split(' ')[2] || '');
+      return { words: JSON.parse(stored(name)).truck + ': an entry of ' + who + ' is on this device, not sent yet. Fix: ' + who + ' signs in here.' };
+    });
   }
 
   function sayWaiting(words) {
@@ -361,20 +379,20 @@
     place.hidden = words.length === 0;
   }
 
-  // Sends what waits, each once: its form's key makes a second sending harmless. The token is asked for again.
+  // Sends what waits, each once: its form's key makes a second sending harmless. A fresh token is asked for.
   function sendWaiting() {
-    var paths = waitingPaths().filter(function (path) { return !form() || new URL(form().action).pathname !== path; });
-    if (!paths.length) { return; }
-    var said = [];
-    paths.reduce(function (before, path) {
-      return before.then(function () { return sendOne(path, said); });
-    }, Promise.resolve()).then(function () { sayWaiting(said); });
+    var own = names('bay waiting ' + user + ' ').filter(function (name) { return !form() || waitingName(form()) !== name; });
+    var said = ofOthers();
+    own.reduce(function (before, name) {
+      return before.then(function () { return sendOne(name, said); });
+    }, Promise.resolve()).then(function () { if (said.length) { sayWaiting(said); } });
   }
 
-  function sendOne(path, said) {
-    var kept = JSON.parse(stored(waitingName(path)));
+  function sendOne(name, said) {
+    var kept = JSON.parse(stored(name));
+    var path = kept.path;
     if (kept.refused) {
-      said.push({ words: kept.truck + ': not saved, something is to be put right.', path: path, truck: kept.truck });
+      said.push({ words: kept.truck + ': not saved, needs correcting.', path: path, truck: kept.truck });
       return Promise.resolve();
     }
     return fetch(path, { headers: { 'Accept': 'text/html' }, cache: 'no-store' }).then(function (page) {
@@ -389,13 +407,13 @@
         return fetch(path, { method: 'POST', body: body, headers: { 'Accept': 'text/html' } });
       }).then(function (answer) {
         if (answer.redirected && new URL(answer.url).pathname.indexOf('/bay') === 0) {
-          store(waitingName(path), null);
-          store('close-out ' + path, null);
+          store(name, null);
+          store(name.replace('bay waiting ', 'close-out '), null);
           said.push({ words: kept.truck + ': sent and saved.' });
         } else if (answer.status === 422) {
           kept.refused = true;
-          store(waitingName(path), JSON.stringify(kept));
-          said.push({ words: kept.truck + ': not saved, something is to be put right.', path: path, truck: kept.truck });
+          store(name, JSON.stringify(kept));
+          said.push({ words: kept.truck + ': not saved, needs correcting.', path: path, truck: kept.truck });
         } else {
           said.push({ words: kept.truck + ': kept on this device, not sent yet.' });
         }
@@ -408,18 +426,78 @@
   // A sheet whose entries wait: sent from here, and what the server refuses is shown beside its field.
   function sendOwn() {
     var f = form();
-    if (f && f.elements['do'] && stored(waitingName(new URL(f.action).pathname)) !== null && !document.getElementById('wrong')) {
+    if (f && f.elements['do'] && stored(waitingName(f)) !== null && !document.getElementById('wrong')) {
       freshToken(f).then(function () { send(f, 'close'); }).catch(function () { later(f, 'close'); });
     }
   }
 
+  // With the key that it was first sent with: if it had arrived after all, it is not kept twice.
   function freshToken(f) {
+    var left = JSON.parse(stored(waitingName(f)) || 'null');
+    if (left && f.elements.formKey) { f.elements.formKey.value = new URLSearchParams(left.body).get('formKey'); }
     return fetch(f.action, { headers: { 'Accept': 'text/html' }, cache: 'no-store' }).then(function (page) {
       if (page.redirected) { throw new Error('signed out'); }
       return page.text();
     }).then(function (text) {
       var token = new DOMParser().parseFromString(text, 'text/html').querySelector('input[name=_csrf]');
       if (token && f.elements._csrf) { f.elements._csrf.value = token.value; }
+    });
+  }
+
+  // A page that came from this device says of when it is.
+  function sayAsOf() {
+    var at = document.body.getAttribute('data-kept-at');
+    if (!at) { return; }
+    var line = document.createElement('p');
+    line.className = 'note';
+    line.id = 'as-of';
+    line.setAttribute('role', 'status');
+    line.textContent = 'No network: this page is as of ' + new Date(at).toLocaleString([], { weekday: 'short', hour: '2-digit', minute: '2-digit' }) + '.';
+    document.querySelector('main').prepend(line);
+  }
+
+  // A diagnosis: what was typed stays on this device until the server has it, and saving says when there is no network.
+  function look() {
+    var f = document.querySelector('form.look-form');
+    if (!f) { return; }
+    var name = 'look ' + user + ' ' + pathOf(f);
+    var entered = function (e) { return e.name && e.type !== 'hidden' && e.type !== 'submit'; };
+    var kept = JSON.parse(stored(name) || 'null');
+    if (document.getElementById('ended')) { store(name, null); } else if (kept && !document.getElementById('wrong')) {
+      Array.prototype.filter.call(f.elements, entered).forEach(function (e) {
+        var box = e.type === 'checkbox' || e.type === 'radio';
+        var value = kept[box ? e.name + '\n' + e.value : e.name];
+        if (value !== undefined) { if (box) { e.checked = value; } else { e.value = value; } }
+      });
+      network('What you had typed is here again. It is not saved yet.');
+    }
+    f.addEventListener('input', function () {
+      var now = {};
+      Array.prototype.filter.call(f.elements, entered).forEach(function (e) {
+        if (e.type === 'checkbox' || e.type === 'radio') { now[e.name + '\n' + e.value] = e.checked; } else { now[e.name] = e.value; }
+      });
+      store(name, JSON.stringify(now));
+    });
+    f.addEventListener('submit', function (event) {
+      event.preventDefault();
+      var button = event.submitter;
+      fetch(f.action, { headers: { 'Accept': 'text/html' }, cache: 'no-store', redirect: 'manual' }).then(function (there) {
+        if (there.status !== 200) {
+          network('You are signed out, or the server does not answer. What you typed is kept on this device. Fix: sign in again, then open this page and save.');
+          return;
+        }
+        store(name, null);
+        if (button && button.name) {
+          var end = document.createElement('input');
+          end.type = 'hidden';
+          end.name = button.name;
+          end.value = button.value;
+          f.appendChild(end);
+        }
+        f.submit();
+      }).catch(function () {
+        network('No network. What you typed is kept on this device. Fix: save again when the network is back.');
+      });
     });
   }
 
@@ -436,22 +514,19 @@
             : event.data.kept + ' pages are on this device: they open without network.');
         }
       });
-      ready.active.postMessage({ keep: [window.location.pathname + window.location.search].concat(sheets) });
+      ready.active.postMessage({ user: user, keep: [window.location.pathname + window.location.search].concat(sheets) });
     }).catch(function () { /* sheets then need the network */ });
-    document.querySelectorAll('form[action$="/sign-out"]').forEach(function (out) {
-      out.addEventListener('submit', function () {
-        if (navigator.serviceWorker.controller) { navigator.serviceWorker.controller.postMessage({ forget: true }); }
-      });
-    });
   }
 
   window.addEventListener('online', function () {
     sendWaiting();
-    if (form() && (waiting !== null || stored(waitingName(new URL(form().action).pathname)) !== null)) {
+    if (form() && (waiting !== null || stored(waitingName(form())) !== null)) {
       freshToken(form()).then(function () { send(form(), 'close'); }).catch(function () { later(form(), 'close'); });
     }
   });
   start(false);
+  look();
+  sayAsOf();
   keepSheets();
   sendWaiting();
   sendOwn();

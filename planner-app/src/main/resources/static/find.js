@@ -10,3 +10,16 @@ document.addEventListener('keydown', function (event) {
     field.select();
   }
 });
+
+// Signing out, from whichever page, takes the sheets off this device that a mechanic keeps for work without network.
+document.querySelectorAll('form[action$="/sign-out"]').forEach(function (out) {
+  out.addEventListener('submit', function (event) {
+    if (!('caches' in window) || out.dataset.dropped) { return; }
+    event.preventDefault();
+    const leave = function () { if (!out.dataset.dropped) { out.dataset.dropped = 'yes'; out.submit(); } };
+    caches.keys().then(function (names) {
+      return Promise.all(names.filter((name) => name.startsWith('bay-sheets')).map((name) => caches.delete(name)));
+    }).then(leave, leave);
+    setTimeout(leave, 1000);
+  });
+});

@@ -20,12 +20,22 @@
 
   // What a picture says: by the device's own reader where it has one, else by the library.
   function reader() {
-    if ('BarcodeDetector' in window) {
-      var own = new window.BarcodeDetector();
-      return Promise.resolve(function (canvas) {
-        return own.detect(canvas).then(function (found) { return found.length ? found[0].rawValue : null; });
-      });
-    }
+    if (!('BarcodeDetector' in window)) { return ofLibrary(); }
+    return window.BarcodeDetector.getSupportedFormats().then(function (formats) {
+      if (!formats.length) { return ofLibrary(); }
+      var own = new window.BarcodeDetector({ formats: formats });
+      var failed = null;
+      return function (canvas) {
+        if (failed) { return failed.then(function (read) { return read(canvas); }); }
+        return own.detect(canvas).then(function (found) { return found.length ? found[0].rawValue : null; }).catch(function () {
+          failed = ofLibrary();
+          return failed.then(function (read) { return read(canvas); });
+        });
+      };
+    }).catch(ofLibrary);
+  }
+
+  function ofLibrary() {
     return decoder().then(function (zxing) {
       var multi = new zxing.MultiFormatReader();
       multi.setHints(new Map([[zxing.DecodeHintType.TRY_HARDER, true]]));
@@ -97,6 +107,8 @@
         both[1](canvas).then(function (text) {
           if (!open) { return; }
           if (text) { close(); fill(field, text.trim(), button.getAttribute('data-then')); } else { setTimeout(look, 150); }
+        }).catch(function () {
+          shown.say.textContent = 'Labels cannot be read on this device. Fix: type it.';
         });
       })();
     }).catch(function () {

@@ -39,16 +39,32 @@ public final class BayJobRows {
                 .findFirst();
     }
 
-    /** Ends a truck's open job, if it has one, with what closed it out. */
-    public static void closedOut(Connection connection, String truck, long closeOut, Instant at, String by)
+    /** The job that a close-out ended. */
+    public static Optional<BayJob> ofCloseOut(Connection connection, long closeOut) throws SQLException {
+        return StoreSql.list(connection, COLUMNS + "close_out = ?", BayJobRows::read, closeOut).stream()
+                .findFirst();
+    }
+
+    static boolean isEnded(Connection connection, String truck, long id) throws SQLException {
+        return !StoreSql.list(
+                        connection,
+                        COLUMNS + "id = ? and truck = ? and ended_at is not null",
+                        BayJobRows::read,
+                        id,
+                        truck)
+                .isEmpty();
+    }
+
+    /** Ends an open job with what closed it out. */
+    public static void closedOut(Connection connection, long job, long closeOut, Instant at, String by)
             throws SQLException {
         StoreSql.update(
                 connection,
-                "update bay_job set ended_at = ?, ended_by = ?, close_out = ? where truck = ? and ended_at is null",
+                "update bay_job set ended_at = ?, ended_by = ?, close_out = ? where id = ? and ended_at is null",
                 at,
                 by,
                 closeOut,
-                truck);
+                job);
     }
 
     /** Opens a job again whose close-out was voided; one that was begun since stays the truck's only open one. */

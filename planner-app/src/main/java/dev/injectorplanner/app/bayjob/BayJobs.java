@@ -6,9 +6,12 @@ import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSql;
+import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.Truck;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
@@ -31,6 +34,11 @@ public final class BayJobs {
         return store.inJointTransaction((connection, writer) -> BayJobRows.open(connection, truck));
     }
 
+    /** The job that a close-out ended. */
+    public Optional<BayJob> findClosedBy(long closeOut) {
+        return store.inJointTransaction((connection, writer) -> BayJobRows.ofCloseOut(connection, closeOut));
+    }
+
     /** Open jobs of a depot, the longest first. */
     public List<BayJob> listOpen(String depot) {
         return store.inJointTransaction((connection, writer) -> BayJobRows.openOf(connection, depot));
@@ -46,45 +54,78 @@ public final class BayJobs {
     public record Start(
             String formKey, String truck, Collection<Integer> failed, Collection<Integer> cylinders, String why) {}
 
+    /** What is done together with the start of a job: all of it is kept, or nothing. */
+    public interface Along {
+        void started(Connection connection, StoreWriter writer, BayJob job) throws SQLException;
+    }
+
     /**
      * Starts a job.
      *
      * @throws RefusedEntryException where a cylinder is not the engine's, or the truck has an open job of another form
      */
     public BayJob start(Start start, Instant at, String by) {
+        return start(start, at, by, (connection, writer, job) -> {});
+    }
+
+    /**
+     * Starts a job with what belongs to it.
+     *
+     * @throws RefusedEntryException where a cylinder is not the engine's, the truck has an open job of another form, or the
+     *     form's job is over
+     */
+    public BayJob start(Start start, Instant at, String by, Along along) {
         return store.inJointTransaction((connection, writer) -> {
             StoreSql.update(connection, "update workshop_gate set turn = turn + 1 where id = 1");
             Optional<BayJob> sent = BayJobRows.byKey(connection, start.formKey());
             if (sent.isPresent()) {
-                return sent.get();
+                return stillOpen(connection, sent.get());
             }
-            KnownFleet known = new KnownFleet(writer);
-            Truck truck = known.truck(start.truck());
-            check(start, known.familyOf(truck));
-            Optional<BayJob> open = BayJobRows.open(connection, start.truck());
-            if (open.isPresent()) {
-                throw RefusedEntryException.of(
-                        "truck",
-                        "truck " + start.truck() + ": " + open.get().startedBy()
-                                + " already started a job on cylinders "
-                                + BayJobRows.words(open.get().cylinders()),
-                        "open its bay sheet; close that job out or call it off there first");
-            }
-            TreeSet<Integer> all = new TreeSet<>(start.cylinders());
-            all.addAll(start.failed());
-            BayJob job = new BayJob(
-                    StoreSql.nextIds(connection, "bay_job_seq"),
-                    truck.truck(),
-                    truck.depot(),
-                    new TreeSet<>(start.failed()).stream().toList(),
-                    all.stream().toList(),
-                    at,
-                    by,
-                    start.why().strip());
-            BayJobRows.insert(connection, job, start.formKey());
-            AuditTrail.write(connection, at, by, "start a job", job.truck(), "", words(job));
+            BayJob job = started(connection, writer, start, at, by);
+            along.started(connection, writer, job);
             return job;
         });
+    }
+
+    /** A form that is sent again starts nothing; where its job is over, it says so. */
+    private static BayJob stillOpen(Connection connection, BayJob job) throws SQLException {
+        if (BayJobRows.isEnded(connection, job.truck(), job.id())) {
+            throw RefusedEntryException.of(
+                    "truck",
+                    "truck " + job.truck() + ": the job of this form is over already",
+                    "open the page again to start another");
+        }
+        return job;
+    }
+
+    private static BayJob started(Connection connection, StoreWriter writer, Start start, Instant at, String by)
+            throws SQLException {
+        KnownFleet known = new KnownFleet(writer);
+        Truck truck = known.truck(start.truck());
+        check(start, known.familyOf(truck));
+        Optional<BayJob> open = BayJobRows.open(connection, start.truck());
+        if (open.isPresent()) {
+            throw RefusedEntryException.of(
+                    "truck",
+                    "truck " + start.truck() + ": " + open.get().startedBy()
+                            + " already started a job on cylinders "
+                            + BayJobRows.words(open.get().cylinders()),
+                    "open its bay sheet; close that job out or cancel it there first");
+        }
+        TreeSet<Integer> all = new TreeSet<>(start.cylinders());
+        all.addAll(start.failed());
+        BayJob job = new BayJob(
+                StoreSql.nextIds(connection, "bay_job_seq"),
+                truck.truck(),
+                truck.depot(),
+                new TreeSet<>(start.failed()).stream().toList(),
+                all.stream().toList(),
+                at,
+                by,
+                start.why().strip());
+        BayJobRows.insert(connection, job, start.formKey());
+        AuditTrail.write(connection, at, by, "start a job", job.truck(), "", words(job));
+        return job;
     }
 
     private static void check(Start start, EngineFamily family) {
@@ -109,15 +150,23 @@ public final class BayJobs {
         problems.throwIfAny();
     }
 
-    /** Calls an open job off: it was started by mistake, or the truck went elsewhere. */
-    public void callOff(String truck, Instant at, String by) {
+    /**
+     * Calls an open job off: it was started by mistake, or the truck went elsewhere. One that is over already stays as it is.
+     *
+     * @throws RefusedEntryException where that job is none of the truck's
+     */
+    public void callOff(String truck, long id, Instant at, String by) {
         store.inJointTransaction((connection, writer) -> {
+            if (BayJobRows.isEnded(connection, truck, id)) {
+                return false;
+            }
             BayJob job = BayJobRows.open(connection, truck)
+                    .filter(open -> open.id() == id)
                     .orElseThrow(() -> RefusedEntryException.of(
-                            "truck", "truck " + truck + ": no job is open", "look at its bay sheet again"));
+                            "truck", "truck " + truck + ": that job is not open", "look at its bay sheet again"));
             BayJobRows.end(connection, job.id(), at, by);
             AuditTrail.write(connection, at, by, "call a job off", truck, words(job), "");
-            return job;
+            return true;
         });
     }
 

@@ -18,9 +18,9 @@ import org.jspecify.annotations.Nullable;
  * @param chanceLeft chance that a cylinder left in fails within 12 weeks, 0 to 1; null where it cannot be told
  * @param coolantLitres coolant that comes out
  * @param parts each part, the injectors first
- * @param readyOn the day on which all parts are there
- * @param finishedOn the day on which the work is done
- * @param daysOffRoad days from today to that day, both counted
+ * @param readyOn the day on which all parts are there, or null where nobody knows it
+ * @param finishedOn the day on which the work is done, or null
+ * @param daysOffRoad days from today to that day, both counted, or null
  */
 public record JobOffer(
         String name,
@@ -33,9 +33,9 @@ public record JobOffer(
         @Nullable Double chanceLeft,
         double coolantLitres,
         List<PartReady> parts,
-        LocalDate readyOn,
-        LocalDate finishedOn,
-        int daysOffRoad) {
+        @Nullable LocalDate readyOn,
+        @Nullable LocalDate finishedOn,
+        @Nullable Integer daysOffRoad) {
     public JobOffer {
         cylinders = List.copyOf(cylinders);
         parts = List.copyOf(parts);
@@ -46,9 +46,14 @@ public record JobOffer(
      *
      * @param pieces how many the kit has
      * @param free pieces on the shelf that nobody else was given
-     * @param readyOn the day on which all of them are there
+     * @param readyOn the day on which all of them are there, or null where nobody knows it
      */
-    public record PartReady(String part, String description, double pieces, double free, LocalDate readyOn) {
+    public record PartReady(
+            String part,
+            String description,
+            double pieces,
+            double free,
+            @Nullable LocalDate readyOn) {
         /** Whether all pieces are on the shelf. */
         public boolean onShelf() {
             return free >= pieces - 1e-9;

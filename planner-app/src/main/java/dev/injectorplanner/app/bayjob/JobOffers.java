@@ -28,6 +28,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Prices the sets of cylinders that are worth doing at a truck whose injectors failed: bill, parts, days off the road. */
 public final class JobOffers {
@@ -38,9 +39,20 @@ public final class JobOffers {
     private final Policy policy;
     private final LocalDate today;
     private final Map<String, Double> given;
+    private final Map<String, Double> promised;
 
     /** @param given pieces of a part that lie on the depot's shelf for other trucks, by part */
     public JobOffers(FleetIndex index, Policy policy, LocalDate today, Map<String, Double> given) {
+        this(index, policy, today, given, Map.of());
+    }
+
+    /**
+     * @param given pieces of a part in stock that other trucks have, in a kit or by the plan
+     * @param promised pieces of a part on open purchase orders that the plan gives to other trucks
+     */
+    public JobOffers(
+            FleetIndex index, Policy policy, LocalDate today, Map<String, Double> given, Map<String, Double> promised) {
+        this.promised = Map.copyOf(promised);
         this.index = index;
         this.policy = policy;
         this.today = today;
@@ -62,7 +74,8 @@ public final class JobOffers {
                         option.chanceLeft()));
             }
         } catch (InvalidValueException nothingKnown) {
-            offers.add(offer(truck, failed.size() == 1 ? "that one" : "those", failed, true, null, null));
+            offers.add(
+                    offer(truck, failed.size() == 1 ? "that one" : "only the failed ones", failed, true, null, null));
         }
         return offers;
     }
@@ -72,23 +85,23 @@ public final class JobOffers {
             String name,
             List<Integer> cylinders,
             boolean best,
-            @org.jspecify.annotations.Nullable Double more,
-            @org.jspecify.annotations.Nullable Double chanceLeft) {
+            @Nullable Double more,
+            @Nullable Double chanceLeft) {
         Visit visit = visit(index, truck, cylinders, today);
         List<PartReady> parts = parts(visit);
         BigDecimal labour =
                 index.depot(truck.depot()).labourPerHour().multiply(BigDecimal.valueOf(visit.labourHours()));
         BigDecimal bill = labour;
         BigDecimal deposits = BigDecimal.ZERO;
-        LocalDate ready = today;
+        @Nullable LocalDate ready = today;
         for (PartReady each : parts) {
             BigDecimal pieces = BigDecimal.valueOf(each.pieces());
             Part part = index.findPart(each.part()).orElse(null);
             bill = part == null ? bill : bill.add(part.price().multiply(pieces));
             deposits = part == null ? deposits : deposits.add(part.coreDeposit().multiply(pieces));
-            ready = each.readyOn().isAfter(ready) ? each.readyOn() : ready;
+            ready = later(ready, each.readyOn());
         }
-        LocalDate finished = finished(truck, visit.labourHours(), ready);
+        LocalDate finished = ready == null ? null : finished(truck, visit.labourHours(), ready);
         return new JobOffer(
                 name,
                 cylinders,
@@ -102,7 +115,12 @@ public final class JobOffers {
                 parts,
                 ready,
                 finished,
-                (int) ChronoUnit.DAYS.between(today, finished) + 1);
+                finished == null ? null : (int) ChronoUnit.DAYS.between(today, finished) + 1);
+    }
+
+    /** Not known where one of them is not. */
+    private static @Nullable LocalDate later(@Nullable LocalDate one, @Nullable LocalDate other) {
+        return one == null || other == null ? null : other.isAfter(one) ? other : one;
     }
 
     /** A job on a set of cylinders as a visit of this week. */
@@ -151,14 +169,15 @@ public final class JobOffers {
                 readyOn(depot, number, pieces - free));
     }
 
-    /** From open purchase lines, else ordered today and as late as its supplier ever is. */
-    private LocalDate readyOn(String depot, String number, double missing) {
-        double left = missing;
-        if (left <= 1e-9) {
+    /** From open purchase lines that others leave, else ordered today and as late as its supplier ever is; else not known. */
+    private @Nullable LocalDate readyOn(String depot, String number, double missing) {
+        if (missing <= 1e-9) {
             return today;
         }
-        LocalDate ordered =
-                today.plusDays(index.findPart(number).map(Part::leadDaysMax).orElse(0));
+        double left = missing + promised.getOrDefault(number, 0.0);
+        LocalDate ordered = index.findPart(number)
+                .map(part -> today.plusDays(part.leadDaysMax()))
+                .orElse(null);
         List<PurchaseLine> lines = index.fleet().purchaseLines().stream()
                 .filter(line -> line.depot().equals(depot) && line.part().equals(number))
                 .filter(line -> line.openQuantity() > 0 && !line.overdue(today))
@@ -166,7 +185,7 @@ public final class JobOffers {
                 .toList();
         for (PurchaseLine line : lines) {
             left -= line.openQuantity();
-            if (left <= 1e-9 && line.expectedOn().isBefore(ordered)) {
+            if (left <= 1e-9 && (ordered == null || line.expectedOn().isBefore(ordered))) {
                 return line.expectedOn();
             }
         }

@@ -3,7 +3,6 @@ package dev.injectorplanner.app.closeout;
 import dev.injectorplanner.app.entry.RefusedEntryException;
 import java.util.List;
 import java.util.Set;
-import java.util.UUID;
 import java.util.stream.Collectors;
 
 /** A close-out once more, with the injectors of two cylinders changed over. */
@@ -23,7 +22,7 @@ final class ChangedOver {
                         : done.cylinder() == second ? entry(done, one) : entry(done, done))
                 .toList();
         return new CloseOutEntry(
-                UUID.randomUUID().toString(),
+                key(kept, first, second),
                 kept.truck(),
                 kept.week(),
                 kept.doneOn(),
@@ -41,6 +40,11 @@ final class ChangedOver {
                         .toList(),
                 kept.tests(),
                 null);
+    }
+
+    /** One key for a version and its pair: pressed twice, it is done once. */
+    private static String key(CloseOut kept, int first, int second) {
+        return "swap " + kept.id() + " " + Math.min(first, second) + " " + Math.max(first, second);
     }
 
     private static CloseOut.Done fitted(CloseOut kept, int cylinder) {

@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param used parts used besides the injectors
  * @param tests test results
  * @param finishedAt the hour it was finished, in the depot's time, or null: now, or noon of an earlier day
+ * @param job number of the unplanned job that it closes, or null where it names none
  */
 public record CloseOutEntry(
         String formKey,
@@ -43,7 +44,44 @@ public record CloseOutEntry(
         List<Cylinder> cylinders,
         List<Used> used,
         List<Test> tests,
-        @Nullable LocalTime finishedAt) {
+        @Nullable LocalTime finishedAt,
+        @Nullable Long job) {
+    /** One that names no unplanned job. */
+    public CloseOutEntry(
+            String formKey,
+            String truck,
+            @Nullable String week,
+            @Nullable LocalDate doneOn,
+            @Nullable Double labourHours,
+            @Nullable Double odometerKm,
+            @Nullable Double engineHours,
+            boolean meterReplaced,
+            String extras,
+            List<String> tasks,
+            @Nullable LocalDate recheckOn,
+            List<Cylinder> cylinders,
+            List<Used> used,
+            List<Test> tests,
+            @Nullable LocalTime finishedAt) {
+        this(
+                formKey,
+                truck,
+                week,
+                doneOn,
+                labourHours,
+                odometerKm,
+                engineHours,
+                meterReplaced,
+                extras,
+                tasks,
+                recheckOn,
+                cylinders,
+                used,
+                tests,
+                finishedAt,
+                null);
+    }
+
     public CloseOutEntry {
         extras = extras.lines()
                 .map(String::strip)

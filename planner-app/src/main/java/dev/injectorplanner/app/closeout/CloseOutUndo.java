@@ -62,6 +62,7 @@ final class CloseOutUndo {
             stock.add(taken.part(), taken.taken());
         }
         StockInjectorRows.putBack(connection, made.id());
+        AnsweredByJob.takeBack(connection, made);
         new CloseOutEnded(connection, made.id()).giveBack(made);
     }
 

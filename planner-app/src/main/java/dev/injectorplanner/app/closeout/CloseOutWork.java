@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.closeout;
 
+import dev.injectorplanner.app.bayjob.BayJob;
 import dev.injectorplanner.app.bayjob.BayJobRows;
 import dev.injectorplanner.app.closeout.CloseOut.Done;
 import dev.injectorplanner.app.closeout.CloseOut.ReadBack;
@@ -23,8 +24,10 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -62,10 +65,11 @@ final class CloseOutWork {
         CloseOut made = made(id, checked, before, why, read, remarks, taken);
         rows.insert(made);
         if (before == null) {
-            BayJobRows.closedOut(connection, made.truck(), id, at, by);
+            closeJob(checked.entry(), made);
         } else {
             BayJobRows.corrected(connection, before.id(), id);
         }
+        AnsweredByJob.write(connection, writer, made, by);
         CloseOutEnded ended = new CloseOutEnded(connection, id);
         for (NewInjector injector : checked.injectors()) {
             shelf(checked, injector, id, ended);
@@ -74,6 +78,21 @@ final class CloseOutWork {
         tasks(checked, ended);
         CloseOutNotes.closedOut(connection, at, by, before, made);
         return made;
+    }
+
+    /** The open job ends that the entry names; of an entry that names neither job nor week, the one whose cylinders it did. */
+    private void closeJob(CloseOutEntry entry, CloseOut made) throws SQLException {
+        Optional<BayJob> open = BayJobRows.open(connection, made.truck());
+        if (open.isEmpty()) {
+            return;
+        }
+        Long named = entry.job();
+        boolean its = named == null
+                ? entry.week() == null && !Collections.disjoint(open.get().cylinders(), made.fitted())
+                : named == open.get().id();
+        if (its) {
+            BayJobRows.closedOut(connection, open.get().id(), made.id(), at, by);
+        }
     }
 
     private void lives(Checked checked) {

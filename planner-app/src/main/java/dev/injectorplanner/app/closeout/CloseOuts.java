@@ -84,7 +84,8 @@ public final class CloseOuts {
     }
 
     /**
-     * Two injectors went into each other's cylinder: the record is corrected, all else of it stays.
+     * Two injectors went into each other's cylinder: the record is corrected, all else of it stays. The same version sent a
+     * second time changes nothing.
      *
      * @throws RefusedEntryException where nothing was fitted in one of them, or something was built on it
      */

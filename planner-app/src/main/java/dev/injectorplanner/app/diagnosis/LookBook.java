@@ -7,11 +7,14 @@ import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.diagnosis.DiagnosisKind;
 import dev.injectorplanner.core.diagnosis.DiagnosisStep;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Steps of diagnoses that are open, as they were found; ended together with the repair, or with "no fault found". */
@@ -26,58 +29,74 @@ public final class LookBook {
 
     /** What was found so far of an open diagnosis, by step; the newest of each. */
     public Map<String, Look> open(String truck, DiagnosisKind kind) {
-        return store.inJointTransaction((connection, writer) -> {
-            Map<String, Look> looks = new LinkedHashMap<>();
-            StoreSql.list(
-                            connection,
-                            "select step, state, found, seen_at, seen_by from bay_look"
-                                    + " where truck = ? and kind = ? and ended_at is null order by seen_at, id",
-                            row -> new Look(
-                                    row.getString("step"),
-                                    Look.State.valueOf(row.getString("state")),
-                                    row.getString("found"),
-                                    StoreSql.moment(row, "seen_at"),
-                                    row.getString("seen_by")),
-                            truck,
-                            kind.name())
-                    .forEach(look -> looks.put(look.step(), look));
-            return looks;
-        });
+        return store.inJointTransaction((connection, writer) -> open(connection, truck, kind));
+    }
+
+    private static Map<String, Look> open(Connection connection, String truck, DiagnosisKind kind) throws SQLException {
+        Map<String, Look> looks = new LinkedHashMap<>();
+        StoreSql.list(
+                        connection,
+                        "select step, state, found, seen_at, seen_by from bay_look"
+                                + " where truck = ? and kind = ? and ended_at is null order by seen_at, id",
+                        row -> new Look(
+                                row.getString("step"),
+                                Look.State.valueOf(row.getString("state")),
+                                row.getString("found"),
+                                StoreSql.moment(row, "seen_at"),
+                                row.getString("seen_by")),
+                        truck,
+                        kind.name())
+                .forEach(look -> looks.put(look.step(), look));
+        return looks;
     }
 
     /**
-     * Notes how steps were found; a step that stands as it did is left alone.
+     * Notes how steps were found; a step that stands as it did, or that its sender left as it was shown, is left alone: another
+     * phone may have found it since.
      *
+     * @param shown steps as they were shown to the sender; one that is missing counts as shown as it stands
+     * @return the steps as they stand now
      * @throws dev.injectorplanner.app.entry.RefusedEntryException where a remark is too long; fields are {@code found.KEY}
      */
-    public void note(String truck, DiagnosisKind kind, Map<String, Look> found, Instant at, String by) {
+    public Map<String, Look> note(
+            String truck, DiagnosisKind kind, Map<String, Look> found, Map<String, Look> shown, Instant at, String by) {
         check(kind, found);
-        Map<String, Look> there = open(truck, kind);
-        store.inJointTransaction((connection, writer) -> {
-            long id = StoreSql.nextIds(connection, "bay_look_seq");
-            for (DiagnosisStep step : kind.steps()) {
-                Look look = found.get(step.key());
-                Look before = there.get(step.key());
-                if (look != null && !isKept(before, look)) {
-                    StoreSql.update(
-                            connection,
-                            "insert into bay_look (id, truck, kind, step, state, found, seen_at, seen_by)"
-                                    + " values (?, ?, ?, ?, ?, ?, ?, ?)",
-                            id++,
-                            truck,
-                            kind.name(),
-                            step.key(),
-                            look.state().name(),
-                            look.found(),
-                            at,
-                            by);
-                }
+        return store.inJointTransaction((connection, writer) -> {
+            StoreSql.update(connection, "update workshop_gate set turn = turn + 1 where id = 1");
+            Map<String, Look> there = open(connection, truck, kind);
+            List<Look> changed = kind.steps().stream()
+                    .map(step -> found.get(step.key()))
+                    .filter(Objects::nonNull)
+                    .filter(look -> !isKept(there.get(look.step()), look))
+                    .filter(look -> !shown.containsKey(look.step()) || !isKept(shown.get(look.step()), look))
+                    .toList();
+            insert(connection, truck, kind, changed, at, by);
+            Map<String, Look> now = open(connection, truck, kind);
+            if (!changed.isEmpty()) {
+                AuditTrail.write(connection, at, by, "note a diagnosis", truck, words(kind, there), words(kind, now));
             }
-            if (!found.isEmpty()) {
-                AuditTrail.write(connection, at, by, "note a diagnosis", truck, words(kind, there), words(kind, found));
-            }
-            return true;
+            return now;
         });
+    }
+
+    private static void insert(
+            Connection connection, String truck, DiagnosisKind kind, List<Look> looks, Instant at, String by)
+            throws SQLException {
+        long id = StoreSql.nextIds(connection, "bay_look_seq");
+        for (Look look : looks) {
+            StoreSql.update(
+                    connection,
+                    "insert into bay_look (id, truck, kind, step, state, found, seen_at, seen_by)"
+                            + " values (?, ?, ?, ?, ?, ?, ?, ?)",
+                    id++,
+                    truck,
+                    kind.name(),
+                    look.step(),
+                    look.state().name(),
+                    look.found(),
+                    at,
+                    by);
+        }
     }
 
     private static void check(DiagnosisKind kind, Map<String, Look> found) {
@@ -106,15 +125,21 @@ public final class LookBook {
     /** Ends an open diagnosis: its steps belong to what ended it. */
     public void end(String truck, DiagnosisKind kind, String how, Instant at, String by) {
         store.inJointTransaction((connection, writer) -> {
-            StoreSql.update(
-                    connection,
-                    "update bay_look set ended_at = ? where truck = ? and kind = ? and ended_at is null",
-                    at,
-                    truck,
-                    kind.name());
-            AuditTrail.write(connection, at, by, "end a diagnosis", truck, kind.words(), how);
+            end(connection, truck, kind, how, at, by);
             return true;
         });
+    }
+
+    /** The same within a transaction. */
+    public static void end(Connection connection, String truck, DiagnosisKind kind, String how, Instant at, String by)
+            throws SQLException {
+        StoreSql.update(
+                connection,
+                "update bay_look set ended_at = ? where truck = ? and kind = ? and ended_at is null",
+                at,
+                truck,
+                kind.name());
+        AuditTrail.write(connection, at, by, "end a diagnosis", truck, kind.words(), how);
     }
 
     /** {@code fuel filter: in order, 0.2 bar; pump: cause found}. */

@@ -6,6 +6,7 @@ import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.check.Require;
+import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -18,6 +19,9 @@ import org.jspecify.annotations.Nullable;
 public final class Photos {
     /** Photographs of one visit at most. */
     public static final int MOST = 6;
+
+    /** Bytes of a file that is looked at, at most. */
+    public static final int MOST_BYTES = SmallPicture.MOST_BYTES;
 
     private static final int LONGEST_NOTE = 200;
     private static final String COLUMNS =
@@ -59,31 +63,41 @@ public final class Photos {
             if (sent) {
                 return true;
             }
-            int there = StoreSql.list(
-                            connection, COLUMNS + "truck = ? and visit = ?", Photos::read, taken.truck(), taken.visit())
-                    .size();
-            if (there >= MOST) {
-                throw RefusedEntryException.of(
-                        "photo", "this visit has " + MOST + " photographs already", "remove one first");
-            }
-            StoreSql.update(
-                    connection,
-                    "insert into bay_photo (id, form_key, truck, visit, cylinder, note, width, height, taken_at, taken_by,"
-                            + " jpeg_base64) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                    StoreSql.nextIds(connection, "bay_photo_seq"),
-                    taken.formKey(),
-                    taken.truck(),
-                    taken.visit(),
-                    taken.cylinder(),
-                    note,
-                    small.width(),
-                    small.height(),
-                    at,
-                    by,
-                    Base64.getEncoder().encodeToString(small.jpeg()));
+            requireRoom(connection, taken);
+            insert(connection, taken, note, small, at, by);
             AuditTrail.write(connection, at, by, "add a photograph", taken.truck(), "", taken.visit() + " " + note);
             return true;
         });
+    }
+
+    private static void requireRoom(Connection connection, Taken taken) throws SQLException {
+        int there = StoreSql.list(
+                        connection, COLUMNS + "truck = ? and visit = ?", Photos::read, taken.truck(), taken.visit())
+                .size();
+        if (there >= MOST) {
+            throw RefusedEntryException.of(
+                    "photo", "this visit has " + MOST + " photographs already", "remove one first");
+        }
+    }
+
+    private static void insert(
+            Connection connection, Taken taken, String note, SmallPicture small, Instant at, String by)
+            throws SQLException {
+        StoreSql.update(
+                connection,
+                "insert into bay_photo (id, form_key, truck, visit, cylinder, note, width, height, taken_at, taken_by,"
+                        + " jpeg_base64) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                StoreSql.nextIds(connection, "bay_photo_seq"),
+                taken.formKey(),
+                taken.truck(),
+                taken.visit(),
+                taken.cylinder(),
+                note,
+                small.width(),
+                small.height(),
+                at,
+                by,
+                Base64.getEncoder().encodeToString(small.jpeg()));
     }
 
     private static String checked(Taken taken) {

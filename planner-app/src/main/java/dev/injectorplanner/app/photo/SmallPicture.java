@@ -9,6 +9,8 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Iterator;
+import java.util.Locale;
+import java.util.Set;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
@@ -30,6 +32,10 @@ record SmallPicture(byte[] jpeg, int width, int height) {
     private static final int MOST_SIDE = 1_600;
     private static final int MOST_SIDE_READ = 12_000;
     private static final float QUALITY = 0.8f;
+    private static final Set<String> FORMATS = Set.of("jpeg", "png");
+
+    /** One large picture in the memory is enough. */
+    private static final Object ONE_AT_A_TIME = new Object();
 
     static SmallPicture of(byte[] file) {
         if (file.length == 0) {
@@ -39,7 +45,9 @@ record SmallPicture(byte[] jpeg, int width, int height) {
             throw refused("the photograph is larger than 12 MB", "take it with a smaller size");
         }
         try {
-            return written(scaled(read(file)));
+            synchronized (ONE_AT_A_TIME) {
+                return written(Turned.upright(scaled(read(file)), Turned.orientation(file)));
+            }
         } catch (IOException | RuntimeException e) {
             if (e instanceof RefusedEntryException told) {
                 throw told;
@@ -57,6 +65,9 @@ record SmallPicture(byte[] jpeg, int width, int height) {
             }
             ImageReader reader = readers.next();
             try {
+                if (!FORMATS.contains(reader.getFormatName().toLowerCase(Locale.ROOT))) {
+                    throw refused("the file is neither JPEG nor PNG", "send a JPEG or PNG");
+                }
                 reader.setInput(in, true, true);
                 int side = Math.max(reader.getWidth(0), reader.getHeight(0));
                 if (side > MOST_SIDE_READ) {
@@ -64,13 +75,18 @@ record SmallPicture(byte[] jpeg, int width, int height) {
                             "the photograph is more than " + MOST_SIDE_READ + " pixels wide", "take a smaller one");
                 }
                 ImageReadParam how = reader.getDefaultReadParam();
-                int step = Math.max(1, side / (2 * MOST_SIDE));
+                int step = step(side);
                 how.setSourceSubsampling(step, step, 0, 0);
                 return reader.read(0, how);
             } finally {
                 reader.dispose();
             }
         }
+    }
+
+    /** Every which pixel is read: rounded up, so that never more than twice the side that is kept is in the memory. */
+    static int step(int side) {
+        return Math.max(1, -Math.floorDiv(-side, 2 * MOST_SIDE));
     }
 
     private static BufferedImage scaled(BufferedImage picture) {

@@ -145,6 +145,11 @@ final class DepotResults {
                 }
             }
         }
+        work(truck, closed, fitted);
+        failures(truck, closed, failed);
+    }
+
+    private void work(Truck truck, Map<String, CloseOut> closed, Map<LocalDate, List<Integer>> fitted) {
         EngineFamily family = fleet.family(truck.family());
         AccessModel access = new AccessModel(family, fleet.accessOf(family.family()));
         fitted.forEach((day, cylinders) -> {
@@ -155,6 +160,10 @@ final class DepotResults {
                         access.labourHours(cylinders.stream().distinct().toList());
             }
         });
+    }
+
+    private void failures(Truck truck, Map<String, CloseOut> closed, Map<LocalDate, Boolean> failed) {
+        EngineFamily family = fleet.family(truck.family());
         failed.forEach((day, any) -> {
             CloseOut by = closed.get(truck.truck() + " " + day);
             Sum sum = sums.get(YearMonth.from(day));

@@ -82,30 +82,46 @@ public final class Kits {
         if (planned.isEmpty()) {
             throw refused("truck " + truck + ": is not in any planned visit of " + depot, "choose a truck in the plan");
         }
-        return store.inJointTransaction((connection, writer) -> {
-            StockInjectorRows.takeTurn(connection);
-            EngineFamily family = family(writer, truck);
-            Set<Integer> have = new HashSet<>();
-            StockInjectorRows.boundTo(connection, truck).forEach(row -> have.add(row.cylinder()));
-            Iterator<StockInjector> free = free(connection, depot, family.injectorPart());
-            List<String> bound = new ArrayList<>();
-            int lacking = 0;
-            for (int cylinder : planned) {
-                if (!have.contains(cylinder)) {
-                    if (free.hasNext()) {
-                        StockInjector next = free.next();
-                        StockInjectorRows.bind(connection, next.id(), truck, cylinder, at, by);
-                        bound.add(StockNotes.bound(cylinder, next));
-                    } else {
-                        lacking++;
-                    }
+        return store.inJointTransaction(
+                (connection, writer) -> fill(connection, writer, depot, truck, planned, at, by));
+    }
+
+    /** The same for a job that is just started, within its transaction; what it lacks stays open. */
+    public static void fill(Connection connection, StoreWriter writer, BayJob job) throws SQLException {
+        fill(connection, writer, job.depot(), job.truck(), job.cylinders(), job.startedAt(), job.startedBy());
+    }
+
+    private static int fill(
+            Connection connection,
+            StoreWriter writer,
+            String depot,
+            String truck,
+            List<Integer> planned,
+            Instant at,
+            String by)
+            throws SQLException {
+        StockInjectorRows.takeTurn(connection);
+        EngineFamily family = family(writer, truck);
+        Set<Integer> have = new HashSet<>();
+        StockInjectorRows.boundTo(connection, truck).forEach(row -> have.add(row.cylinder()));
+        Iterator<StockInjector> free = free(connection, depot, family.injectorPart());
+        List<String> bound = new ArrayList<>();
+        int lacking = 0;
+        for (int cylinder : planned) {
+            if (!have.contains(cylinder)) {
+                if (free.hasNext()) {
+                    StockInjector next = free.next();
+                    StockInjectorRows.bind(connection, next.id(), truck, cylinder, at, by);
+                    bound.add(StockNotes.bound(cylinder, next));
+                } else {
+                    lacking++;
                 }
             }
-            if (!bound.isEmpty()) {
-                StockNotes.bound(connection, at, by, truck, bound);
-            }
-            return lacking;
-        });
+        }
+        if (!bound.isEmpty()) {
+            StockNotes.bound(connection, at, by, truck, bound);
+        }
+        return lacking;
     }
 
     private static Iterator<StockInjector> free(Connection connection, String depot, String part) throws SQLException {
@@ -126,15 +142,34 @@ public final class Kits {
     }
 
     /**
-     * Two injectors of a truck's kit lie in each other's cylinder: each is allocated to where it is.
+     * A cylinder of a kit as a person saw it.
      *
-     * @throws RefusedEntryException where one of the cylinders has none in the kit
+     * @param serial of the injector that was shown for it
      */
-    public void changeOver(String depot, String truck, int first, int second, Instant at, String by) {
+    public record Seen(int cylinder, String serial) {}
+
+    /**
+     * Two injectors of a truck's kit lie in each other's cylinder: each is allocated to where it is. Sent a second time, it
+     * changes nothing.
+     *
+     * @throws RefusedEntryException where one of the cylinders has none in the kit, or the kit is not as it was seen
+     */
+    public void changeOver(String depot, String truck, Seen seen, Seen seenToo, Instant at, String by) {
         store.inJointTransaction((connection, writer) -> {
             StockInjectorRows.takeTurn(connection);
+            int first = seen.cylinder();
+            int second = seenToo.cylinder();
             StockInjector one = inKit(connection, depot, truck, first);
             StockInjector other = inKit(connection, depot, truck, second);
+            if (one.serial().equals(seenToo.serial()) && other.serial().equals(seen.serial())) {
+                return false;
+            }
+            if (!one.serial().equals(seen.serial()) || !other.serial().equals(seenToo.serial())) {
+                throw RefusedEntryException.of(
+                        "c" + first + ".serial",
+                        "Cylinder " + first + ": the kit was changed since this page was opened",
+                        "compare both cylinders with the kit as it is now, and swap them again if they still differ");
+            }
             StockInjectorRows.release(connection, one.id());
             StockInjectorRows.release(connection, other.id());
             StockInjectorRows.bind(connection, one.id(), truck, second, at, by);

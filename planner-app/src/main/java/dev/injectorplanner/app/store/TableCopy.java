@@ -139,7 +139,10 @@ final class TableCopy {
             case Types.BINARY, Types.VARBINARY, Types.LONGVARBINARY, Types.BLOB -> rows.getBytes(at);
             case Types.BIT, Types.BOOLEAN -> {
                 boolean yes = rows.getBoolean(at);
-                yield rows.wasNull() ? null : yes;
+                if (rows.wasNull()) {
+                    yield null;
+                }
+                yield yes;
             }
             case Types.CLOB -> rows.getString(at);
             default -> rows.getObject(at);

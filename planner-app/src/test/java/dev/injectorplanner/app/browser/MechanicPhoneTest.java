@@ -89,18 +89,18 @@ class MechanicPhoneTest {
 
     private static void a_changed_over_pair_is_put_right(Person manager) {
         Page page = manager.page();
-        page.locator("summary", new Page.LocatorOptions().setHasText("each other’s cylinder"))
+        page.locator("summary", new Page.LocatorOptions().setHasText("Injectors swapped between two cylinders"))
                 .click();
         page.locator("#first").selectOption("1");
         page.locator("#second").selectOption("2");
-        manager.press("Put the record right");
+        manager.press("Correct the record");
         assertThat(page.locator("main")).containsText("the codes are not confirmed as entered again");
         manager.forgive("the server responded with a status of 422");
         page.locator("#first").selectOption("1");
         page.locator("#second").selectOption("2");
         page.locator("label.tick", new Page.LocatorOptions().setHasText("Both codes"))
                 .click();
-        manager.press("Put the record right");
+        manager.press("Correct the record");
         assertThat(page.locator("tr:has-text('Cylinder 1')").first()).containsText("fitted S-49-2");
         assertThat(page.locator("tr:has-text('Cylinder 2')").first()).containsText("fitted S-49-1");
         assertThat(Fitness.faults(page)).isEmpty();
@@ -139,7 +139,7 @@ class MechanicPhoneTest {
         try (Person manager = demo.person(Role.MANAGER, Size.PHONE)) {
             Page page = manager.page();
             manager.open("/bay/T028");
-            page.locator("a", new Page.LocatorOptions().setHasText("Look for the rail or supply pressure"))
+            page.locator("a", new Page.LocatorOptions().setHasText("Diagnose rail or supply pressure"))
                     .click();
             assertThat(page.locator("main")).containsText("SPN 157 FMI 18, rail pressure too low");
             assertThat(page.locator(".look-list li").first()).containsText("Fuel filter");
@@ -155,6 +155,7 @@ class MechanicPhoneTest {
             page.locator("label.pick", new Page.LocatorOptions().setHasText("fuel line"))
                     .click();
             manager.press("Repaired: record it");
+            page.waitForURL("**ended=repair**");
             assertThat(page.locator("main")).containsText("Recorded.");
             manager.open("/safety/T028");
             assertThat(page.locator("main")).containsText("No safety fault is open");

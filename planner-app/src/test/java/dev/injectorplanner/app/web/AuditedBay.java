@@ -1,7 +1,11 @@
 package dev.injectorplanner.app.web;
 
+import dev.injectorplanner.app.bayjob.BayJobs;
+import dev.injectorplanner.app.closeout.CloseOuts;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.photo.Photos;
+import dev.injectorplanner.app.stock.SerialisedStock;
+import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.app.testkit.Multipart;
 import dev.injectorplanner.app.testkit.Visitor;
 import java.awt.image.BufferedImage;
@@ -60,14 +64,27 @@ final class AuditedBay {
                 "/start/{truck}/call-off",
                 "mechanic",
                 "call a job off",
-                () -> mechanic.post("/store", "/start/T-1/call-off", Map.of()));
+                () -> mechanic.post("/store", "/start/T-1/call-off", AuditNotes.form("job", job())));
         start.put("formKey", "job-2");
         notes.take("/start/{truck}", "mechanic", "start a job", () -> mechanic.post("/store", "/start/T-1", start));
         notes.take(
                 "/bay/{truck}/swap",
                 "mechanic",
                 "allocate a kit",
-                () -> mechanic.post("/store", "/bay/T-1/swap", AuditNotes.form("swap", "1 2")));
+                () -> mechanic.post("/store", "/bay/T-1/swap", swap()));
+    }
+
+    private String job() {
+        return String.valueOf(new BayJobs(app.application().store())
+                .findOpen("T-1")
+                .orElseThrow()
+                .id());
+    }
+
+    private Map<String, String> swap() {
+        Map<Integer, StockInjector> kit = new SerialisedStock(app.application().store()).kitOf("T-1");
+        return AuditNotes.form(
+                "swap", "1 2", "kit.1", kit.get(1).serial(), "kit.2", kit.get(2).serial());
     }
 
     private void photographs(Visitor mechanic) throws Exception {
@@ -126,6 +143,17 @@ final class AuditedBay {
                 () -> mechanic.post(
                         "/store",
                         "/bay/T-1/changed-over",
-                        AuditNotes.form("first", "1", "second", "2", "coded", "yes")));
+                        AuditNotes.form(
+                                "first",
+                                "1",
+                                "second",
+                                "2",
+                                "coded",
+                                "yes",
+                                "version",
+                                String.valueOf(new CloseOuts(app.application().store())
+                                        .ofTruck("T-1")
+                                        .get(0)
+                                        .id()))));
     }
 }

@@ -125,6 +125,18 @@ public final class TruckSigns {
         return seen + (more ? 1 : 0);
     }
 
+    /** The same on a track: a day of the circuit counts where none was counted in as many days as signs last. */
+    private TreeSet<Long> trackDays(int cylinder, long first, long end) {
+        TreeSet<Long> days = new TreeSet<>(faults.get(cylinder).subSet(first, end));
+        long counted = Long.MIN_VALUE / 2;
+        for (long day : circuits.get(cylinder).subSet(first, end)) {
+            if (day - counted >= FAULT_DAYS && days.add(day)) {
+                counted = day;
+            }
+        }
+        return days;
+    }
+
     private static boolean lastIsOver(List<Tested> tests, long from, long until) {
         for (int i = tests.size() - 1; i >= 0; i--) {
             Tested test = tests.get(i);
@@ -148,11 +160,14 @@ public final class TruckSigns {
         long first = after.toEpochDay() + 1;
         long end = Math.min(until.toEpochDay() + 1, first + 7L * weeks);
         if (end > first) {
+            TreeSet<Long> days = trackDays(cylinder, first, end);
             for (int week = 0; week < weeks; week++) {
                 long from = first + 7L * week;
                 long to = Math.min(end, from + 7);
-                faultDays[week] =
-                        from >= to ? 0 : (byte) Math.min(SignTrack.MOST_FAULT_DAYS, faultDays(cylinder, from, to));
+                faultDays[week] = from >= to
+                        ? 0
+                        : (byte) Math.min(
+                                SignTrack.MOST_FAULT_DAYS, days.subSet(from, to).size());
             }
             for (long day : rail.subSet(first, end)) {
                 railed[(int) ((day - first) / 7)] = true;

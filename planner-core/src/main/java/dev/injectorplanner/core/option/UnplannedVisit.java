@@ -71,7 +71,7 @@ public final class UnplannedVisit {
     public List<Choice> choices(Collection<Integer> failed, Collection<String> opened) {
         int must = CylinderSets.maskOf(failed);
         Map<Integer, String> named = new LinkedHashMap<>();
-        named.put(must, failed.isEmpty() ? "none" : failed.size() == 1 ? "that one" : "those");
+        named.put(must, failed.isEmpty() ? "none" : failed.size() == 1 ? "that one" : "only the failed ones");
         for (Bank bank : family.banks()) {
             int inBank = CylinderSets.maskOf(bank.cylinders());
             boolean opens = (inBank & must) != 0 || failed.isEmpty();

@@ -124,6 +124,12 @@ class E01_SignsTest {
             fleet.fault("T1", TODAY.minusDays(day), "P0203");
         }
         assertThat(of(3)).containsExactly(Sign.ONE_FAULT);
+        SignTrack track = signs().track(3, TODAY.minusDays(40), TODAY, 6);
+        int seen = 0;
+        for (int week = 0; week < track.weeks(); week++) {
+            seen += track.faultDays(week);
+        }
+        assertThat(seen).isEqualTo(1);
         fleet.fault("T1", TODAY.minusDays(20), "P0303");
         assertThat(of(3)).containsExactly(Sign.FAULTS);
     }

@@ -10,6 +10,7 @@ import dev.injectorplanner.core.fleet.JobPart;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.PartKind;
 import dev.injectorplanner.core.fleet.Per;
+import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.TaskDone;
 import dev.injectorplanner.core.plan.Plan;
@@ -19,6 +20,7 @@ import dev.injectorplanner.core.schedule.EarliestFit;
 import dev.injectorplanner.core.testkit.FleetBuilder;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -94,6 +96,42 @@ class R01_RepairsAnswerTest {
                 .repair("T1", TODAY.minusDays(1), what, "Kim");
         assertThat(plan(fleet).dueItems().stream().anyMatch(item -> item.kind() == DueKind.SAFETY))
                 .isEqualTo(open);
+    }
+
+    /** Another cylinder that a remark compares with was not repaired. */
+    @Test
+    void a_cylinder_in_a_remark_is_none_that_was_repaired() {
+        FleetBuilder fleet = faulty("P0203");
+        fleet.repairs.add(repair("injector harness, cylinder 5", "compared with cylinder 3: in order"));
+        assertThat(faultsDue(fleet)).isEqualTo(1);
+    }
+
+    private static Repair repair(String what, String remark) {
+        return new Repair("T1", TODAY.minusDays(1), null, what, null, remark, "Kim");
+    }
+
+    /** A leak that was looked for in vain says nothing of the rail's pressure. */
+    @Test
+    void no_fault_found_closes_what_was_looked_for() {
+        FleetBuilder fleet = new FleetBuilder()
+                .truck("T1")
+                .allInjectors("T1", 60_000)
+                .fault("T1", TODAY.minusDays(3), "P0093")
+                .fault("T1", TODAY.minusDays(3), "SPN 157 FMI 1");
+        fleet.repairs.add(repair(Repair.foundNothing(List.of("P0093", "SPN 157 FMI 18")), "filter: in order"));
+        assertThat(plan(fleet).dueItems())
+                .filteredOn(item -> item.kind() == DueKind.SAFETY)
+                .singleElement()
+                .satisfies(item -> assertThat(item.faultCode()).isEqualTo("SPN 157 FMI 1"));
+    }
+
+    @Test
+    void a_code_of_the_circuit_that_was_looked_for_in_vain_is_answered() {
+        FleetBuilder fleet = faulty("P0203");
+        fleet.repairs.add(repair(Repair.foundNothing(List.of("P0204")), ""));
+        assertThat(faultsDue(fleet)).isEqualTo(1);
+        fleet.repairs.add(repair(Repair.foundNothing(List.of("P0203")), ""));
+        assertThat(faultsDue(fleet)).isZero();
     }
 
     /** The controller's counter runs on: 7 were the old injector's, one is the new one's. */

@@ -16,10 +16,10 @@ public final class Cautions {
 
     /** Steps of an injector test. Common practice; how and how long defers to the engine maker's manual. */
     public static final List<String> TEST = List.of(
-            "Reader on: no active fault of the wiring or of the fuel pressure. With one, find that first.",
+            "Connect the scan tool. Fix any active wiring or fuel-pressure code first.",
             "Engine at working temperature, no load: write down its state beside the readings.",
             "Balance: read each cylinder's correction at a steady idle.",
-            "Return flow: measure each injector for the same time, engine as the maker's manual says. Fuel is caught, never searched for by hand.",
+            "Return flow: measure each injector for the same time, engine as the maker's manual says. Catch the fuel in a container. Never feel for leaks by hand.",
             "Contribution, where the reader offers it: read each cylinder.");
 
     private static final String BAGGED = "Old injectors bagged and tagged with truck and cylinder, for their cores";

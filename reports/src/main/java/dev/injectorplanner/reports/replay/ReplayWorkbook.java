@@ -30,7 +30,8 @@ public final class ReplayWorkbook {
         try (Book book = new Book("Replay", form)) {
             SheetTable.add(book, "Policies", "Policies compared on the same draws", remark, columns.compared(), rows)
                     .chart(new BarChart("Cost per " + columns.distance(), "cost", 0, List.of(1)));
-            SheetTable.add(book, "Cost by kind", "Cost per " + columns.distance() + " by kind", remark, columns.kinds(), rows);
+            SheetTable.add(
+                    book, "Cost by kind", "Cost per " + columns.distance() + " by kind", remark, columns.kinds(), rows);
             SheetTable.add(
                     book,
                     "Rules",

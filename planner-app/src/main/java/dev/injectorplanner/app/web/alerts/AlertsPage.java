@@ -188,8 +188,7 @@ public class AlertsPage {
                 case "seen" -> seen(viewer, id);
                 case "mute" -> mute(viewer, id, until, why);
                 case "wake" -> alerts.wake(check(viewer, id).id(), viewer.name(), clock.now());
-                default ->
-                    throw new InvalidValueException("act", act, "is not one of seen, mute, wake", "choose one of them");
+                default -> throw new InvalidValueException("act", act, "is not known", "open the page again");
             }
         }
         return "redirect:/alerts" + (depot.isEmpty() ? "" : "?depot=" + Address.escaped(depot));
@@ -199,7 +198,7 @@ public class AlertsPage {
         try {
             return AlertState.valueOf(name);
         } catch (IllegalArgumentException e) {
-            throw new InvalidValueException("all", name, "is no list of alerts", "open the page again");
+            throw new InvalidValueException("all", name, "is not a list of alerts", "open the page again");
         }
     }
 

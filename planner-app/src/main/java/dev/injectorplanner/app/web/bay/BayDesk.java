@@ -17,6 +17,7 @@ import dev.injectorplanner.app.web.frame.PlansInForce;
 import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.Truck;
@@ -166,7 +167,14 @@ class BayDesk {
                 plan == null || job != null ? null : done(truck.depot(), plan).get(name),
                 finished(depot, plan, job == null ? visit : null),
                 units,
-                job);
+                job,
+                plan == null ? List.of() : due(plan, name));
+    }
+
+    private static List<DueItem> due(KeptPlan plan, String truck) {
+        return plan.plan().dueItems().stream()
+                .filter(item -> item.truck().equals(truck))
+                .toList();
     }
 
     /** Sheet of a job that nobody planned: why it was started, then what is due at its truck. */
@@ -184,9 +192,7 @@ class BayDesk {
         seen.add((job.failed().size() == 1 ? "Cylinder " : "Cylinders ") + DisplayFormat.numbers(job.failed())
                 + ": failed, found by " + job.startedBy() + (job.why().isEmpty() ? "" : ": " + job.why()));
         if (plan != null) {
-            seen.addAll(maker.evidence(plan.plan().dueItems().stream()
-                    .filter(item -> item.truck().equals(job.truck()))
-                    .toList()));
+            seen.addAll(maker.evidence(due(plan, job.truck())));
         }
         String start = DisplayFormat.dayAndTime(LocalDateTime.ofInstant(
                 job.startedAt(), fleet.depot(job.depot()).timeZone()));

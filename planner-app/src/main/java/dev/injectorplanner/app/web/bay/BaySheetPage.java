@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.web.bay;
 
 import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.bayjob.BayJobs;
 import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.CloseOutEntry;
 import dev.injectorplanner.app.closeout.CloseOuts;
@@ -14,6 +15,7 @@ import dev.injectorplanner.reports.bay.Paper;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -23,6 +25,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /** A truck's bay sheet with its close-out, on a phone. */
 @Controller
@@ -34,9 +37,11 @@ class BaySheetPage {
     private final CloseOuts closeOuts;
     private final Kits kits;
     private final Photos photos;
+    private final PhotoVisit visits;
 
     BaySheetPage(BayDesk desk, CloseOuts closeOuts, Kits kits, Application application) {
         this.photos = new Photos(application.store());
+        this.visits = new PhotoVisit(new BayJobs(application.store()));
         this.desk = desk;
         this.kits = kits;
         this.closeOuts = closeOuts;
@@ -54,6 +59,11 @@ class BaySheetPage {
         model.addAttribute("more", more);
         if (at.done() != null && !more) {
             model.addAttribute("record", DoneRecord.of(at, at.done()));
+        } else if (model.getAttribute("swapped") instanceof Swapped swapped) {
+            model.addAttribute("again", true);
+            String page = show(at, swapped.typed(), model);
+            model.addAttribute("said", swapped.words());
+            return page;
         }
         return show(at, CloseOutForm.blank(at), model);
     }
@@ -96,29 +106,39 @@ class BaySheetPage {
             @ModelAttribute("viewer") Viewer viewer,
             @PathVariable("truck") String name,
             @RequestParam MultiValueMap<String, String> sent,
+            RedirectAttributes next,
             HttpServletResponse response,
             Model model) {
         TruckInBay at = desk.truck(viewer, name);
         FormState typed = new FormState(sent);
-        String said = null;
         try {
             int[] pair = pair(typed);
             kits.changeOver(
-                    at.depot().depot(), name, pair[0], pair[1], desk.clock().now(), viewer.name());
+                    at.depot().depot(),
+                    name,
+                    new Kits.Seen(pair[0], typed.text("kit." + pair[0])),
+                    new Kits.Seen(pair[1], typed.text("kit." + pair[1])),
+                    desk.clock().now(),
+                    viewer.name());
             desk.changed();
-            at = desk.truck(viewer, name);
-            Swaps.change(at, typed, pair[0], pair[1]);
-            said = "Put right: cylinders " + pair[0] + " and " + pair[1]
-                    + " are changed over. Enter both codes in the ECU again under their cylinders, and read them back.";
+            Swaps.change(desk.truck(viewer, name), typed, pair[0], pair[1]);
+            next.addFlashAttribute("swapped", new Swapped(typed, pair[0], pair[1]));
+            return "redirect:" + BayAddresses.bay(name);
         } catch (RefusedEntryException e) {
             e.problems().forEach(typed::wrong);
             response.setStatus(NOT_KEPT);
         }
         model.addAttribute("again", true);
         model.addAttribute("more", false);
-        String page = show(at, typed, model);
-        model.addAttribute("said", said);
-        return page;
+        return show(at, typed, model);
+    }
+
+    /** The form after a swap, carried over the redirect. */
+    private record Swapped(FormState typed, int first, int second) {
+        String words() {
+            return "Corrected: cylinders " + first + " and " + second
+                    + " are swapped. Enter both codes in the ECU again under their cylinders, and read them back.";
+        }
     }
 
     /** The same of a job that is closed out already: its record is corrected. */
@@ -131,10 +151,7 @@ class BaySheetPage {
             Model model) {
         TruckInBay at = desk.truck(viewer, name);
         FormState typed = new FormState(sent);
-        CloseOut kept = at.done();
-        if (kept == null) {
-            throw BayDesk.notThere();
-        }
+        CloseOut kept = version(name, typed).orElseThrow(BayDesk::notThere);
         try {
             int[] pair = pair(typed);
             if (!typed.has("coded", "yes")) {
@@ -153,6 +170,14 @@ class BaySheetPage {
         }
     }
 
+    /** The version that the page showed: another that took its place is not changed instead. */
+    private Optional<CloseOut> version(String truck, FormState typed) {
+        return Optional.of(typed.text("version"))
+                .filter(text -> text.matches("\\d{1,18}"))
+                .flatMap(text -> closeOuts.find(Long.parseLong(text)))
+                .filter(row -> row.truck().equals(truck));
+    }
+
     private static int[] pair(FormState typed) {
         String[] both = (typed.text("swap") + typed.text("first") + " " + typed.text("second"))
                 .strip()
@@ -169,10 +194,7 @@ class BaySheetPage {
     private String show(TruckInBay at, FormState typed, Model model) {
         SheetModel.fill(at, typed, model);
         String truck = at.truck().truck();
-        CloseOut done = at.done();
-        String visit = done == null ? at.visitKey() : PhotoVisit.of(done, photos.ofTruck(truck), at);
-        model.addAttribute("photos", photos.ofVisit(truck, visit));
-        model.addAttribute("photoVisit", visit);
+        model.addAttribute("photos", photos.ofVisit(truck, visits.of(at, photos.ofTruck(truck))));
         model.addAttribute("photoKey", UUID.randomUUID());
         model.addAttribute("tasks", at.visit() == null ? List.of() : at.visit().tasks());
         model.addAttribute("action", BayAddresses.bay(at.truck().truck()));

@@ -63,6 +63,7 @@ final class CloseOutForm {
         typed.put("formKey", UUID.randomUUID());
         typed.put(DISTANCE, at.units().distance());
         typed.put("week", at.week());
+        typed.put("job", at.job() == null ? null : at.job().id());
         typed.put("doneOn", at.finished().day());
         typed.put("finishedAt", at.finished().hour());
         for (int cylinder : at.family().allCylinders()) {

@@ -52,7 +52,13 @@ final class EntryReader {
                 cylinders(),
                 used(),
                 tests(),
-                hour());
+                hour(),
+                job());
+    }
+
+    private @Nullable Long job() {
+        String text = typed.text("job");
+        return text.matches("\\d{1,18}") ? Long.valueOf(text) : null;
     }
 
     private @Nullable LocalTime hour() {

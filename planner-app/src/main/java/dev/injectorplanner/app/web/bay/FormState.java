@@ -47,7 +47,7 @@ public final class FormState {
     }
 
     /** Whether the form had such a field, be it empty. */
-    boolean given(String name) {
+    public boolean given(String name) {
         return values.containsKey(name);
     }
 

@@ -35,6 +35,9 @@ import org.springframework.web.bind.annotation.RequestParam;
 class LookPage {
     private static final int NOT_KEPT = 422;
 
+    /** Characters that a repair's remark takes. */
+    private static final int LONGEST_REMARK = 2_000;
+
     private final BayDesk desk;
     private final LookBook looks;
     private final RepairEntry repairs;
@@ -56,10 +59,16 @@ class LookPage {
         DiagnosisKind kind = kind(key);
         TruckInBay at = desk.truck(viewer, name);
         FormState typed = new FormState();
-        looks.open(name, kind).forEach((step, look) -> {
-            typed.put("state." + step, look.state());
-            typed.put("found." + step, look.found());
-        });
+        Map<String, Look> open = looks.open(name, kind);
+        for (DiagnosisStep step : kind.steps()) {
+            Look look = open.get(step.key());
+            String state =
+                    look == null ? Look.State.NOT_LOOKED.name() : look.state().name();
+            typed.put("state." + step.key(), state);
+            typed.put("found." + step.key(), look == null ? "" : look.found());
+            typed.put("was.state." + step.key(), state);
+            typed.put("was.found." + step.key(), look == null ? "" : look.found());
+        }
         typed.put("doneOn", at.today());
         return show(at, kind, typed, model);
     }
@@ -77,11 +86,16 @@ class LookPage {
         TruckInBay at = desk.truck(viewer, name);
         FormState typed = new FormState(sent);
         try {
-            Map<String, Look> found = found(kind, typed, viewer);
-            looks.note(name, kind, found, desk.clock().now(), viewer.name());
+            Map<String, Look> found = looks.note(
+                    name,
+                    kind,
+                    looks(kind, typed, "", viewer),
+                    looks(kind, typed, "was.", viewer),
+                    desk.clock().now(),
+                    viewer.name());
             String end = typed.text("end");
             if (end.equals("replace")) {
-                return "redirect:" + replacement(at, kind, typed, viewer, found);
+                return "redirect:" + replacement(at, kind, typed);
             }
             if (end.equals("repair") || end.equals("nothing")) {
                 record(at, kind, typed, viewer, found, end.equals("nothing"));
@@ -99,10 +113,14 @@ class LookPage {
         return show(at, kind, typed, model);
     }
 
-    private static Map<String, Look> found(DiagnosisKind kind, FormState typed, Viewer viewer) {
+    /** @param as {@code was.} for the steps as they were shown, empty for what was made of them */
+    private static Map<String, Look> looks(DiagnosisKind kind, FormState typed, String as, Viewer viewer) {
         Map<String, Look> found = new LinkedHashMap<>();
         for (DiagnosisStep step : kind.steps()) {
-            String state = typed.text("state." + step.key());
+            if (!typed.given(as + "state." + step.key())) {
+                continue;
+            }
+            String state = typed.text(as + "state." + step.key());
             Look.State how = Arrays.stream(Look.State.values())
                     .filter(each -> each.name().equals(state))
                     .findFirst()
@@ -112,28 +130,21 @@ class LookPage {
                     new Look(
                             step.key(),
                             how,
-                            typed.text("found." + step.key()).strip(),
+                            typed.text(as + "found." + step.key()).strip(),
                             java.time.Instant.EPOCH,
                             viewer.name()));
         }
         return found;
     }
 
-    /** The cylinders that get another injector: a job of their own, begun with what was found. */
-    private String replacement(
-            TruckInBay at, DiagnosisKind kind, FormState typed, Viewer viewer, Map<String, Look> found) {
+    /** The cylinders that get another injector: a job of their own; the diagnosis ends when it starts. */
+    private static String replacement(TruckInBay at, DiagnosisKind kind, FormState typed) {
         List<String> failed = typed.all("failed");
         if (failed.isEmpty()) {
             throw RefusedEntryException.of(
                     "failed", "cylinders: none is chosen", "press each cylinder whose injector is at fault");
         }
-        looks.end(
-                at.truck().truck(),
-                kind,
-                "injector of cylinders " + String.join(" ", failed) + " to be replaced; " + LookBook.words(kind, found),
-                desk.clock().now(),
-                viewer.name());
-        return BayAddresses.start(at.truck().truck()) + "?failed="
+        return BayAddresses.start(at.truck().truck()) + "?look=" + kind.key() + "&failed="
                 + String.join(
                         "&failed=",
                         failed.stream().filter(each -> each.matches("\\d{1,2}")).toList());
@@ -152,7 +163,7 @@ class LookPage {
             throw RefusedEntryException.of(
                     "what", "nothing was looked at yet", "say at one step at least how it was found");
         }
-        String what = nothing ? Repair.NO_FAULT_FOUND : what(at, kind, typed);
+        String what = nothing ? Repair.foundNothing(codes(at, kind)) : what(at, kind, typed);
         if (what.isBlank()) {
             throw RefusedEntryException.of("what", "repair: is empty", "choose what was done, or say it");
         }
@@ -162,7 +173,7 @@ class LookPage {
         row.put("odometer_" + at.units().distanceUnit(), typed.text("odometer"));
         row.put("what", what);
         row.put("hours", typed.text("hours").replace(',', '.'));
-        row.put("remark", steps.length() > 900 ? steps.substring(0, 900) : steps);
+        row.put("remark", whole(steps));
         row.put("by", viewer.name());
         repairs.record(row, desk.clock().now(), viewer.name());
         looks.end(truck, kind, what, desk.clock().now(), viewer.name());
@@ -173,13 +184,26 @@ class LookPage {
                 "diagnosis of " + truck + " " + desk.clock().now());
     }
 
+    /** All that was found goes into the record, or it is not recorded. */
+    private static String whole(String remark) {
+        if (remark.length() > LONGEST_REMARK) {
+            throw RefusedEntryException.of(
+                    "what",
+                    "what was found has " + remark.length() + " characters, the record takes " + LONGEST_REMARK,
+                    "shorten what was found at the steps");
+        }
+        return remark;
+    }
+
     /** The work, its cylinders where the wiring was at fault, and the codes that it answers. */
     private static String what(TruckInBay at, DiagnosisKind kind, FormState typed) {
         List<String> words = new ArrayList<>();
         typed.all("work").stream().filter(each -> works(kind).contains(each)).forEach(words::add);
-        if (!words.isEmpty()
-                && kind == DiagnosisKind.CIRCUIT
-                && !typed.all("failed").isEmpty()) {
+        if (!words.isEmpty() && kind == DiagnosisKind.CIRCUIT) {
+            if (typed.all("failed").isEmpty()) {
+                throw RefusedEntryException.of(
+                        "failed", "cylinders: none is chosen", "press each cylinder whose wiring was repaired");
+            }
             words.add((typed.all("failed").size() == 1 ? "cylinder " : "cylinders ")
                     + String.join(" ", typed.all("failed")));
         }

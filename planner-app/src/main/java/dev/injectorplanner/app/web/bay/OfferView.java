@@ -4,6 +4,7 @@ import dev.injectorplanner.app.bayjob.JobOffer;
 import dev.injectorplanner.app.web.office.DisplayFormat;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A set of cylinders that can be done, in words.
@@ -23,7 +24,7 @@ record OfferView(
         String offRoad,
         String until,
         String chance,
-        boolean allOnShelf,
+        boolean allInStock,
         String parts,
         String coolant) {
     static OfferView of(JobOffer offer, TruckInBay at) {
@@ -37,12 +38,16 @@ record OfferView(
                 DisplayFormat.tenth(offer.hours()),
                 DisplayFormat.cents(offer.bill()),
                 offer.deposits().signum() == 0 ? "" : DisplayFormat.cents(offer.deposits()),
-                offer.daysOffRoad() == 1 ? "1 day" : offer.daysOffRoad() + " days",
-                DisplayFormat.day(offer.finishedOn()),
+                days(offer.daysOffRoad()),
+                offer.finishedOn() == null ? "" : DisplayFormat.day(offer.finishedOn()),
                 offer.chanceLeft() == null ? "not known" : DisplayFormat.chance(offer.chanceLeft()),
                 waiting.isEmpty(),
                 parts(offer, waiting, at),
                 offer.coolantLitres() == 0 ? "" : at.units().volume(offer.coolantLitres()));
+    }
+
+    private static String days(@Nullable Integer days) {
+        return days == null ? "not known" : days == 1 ? "1 day" : days + " days";
     }
 
     private static String capital(String name) {
@@ -56,8 +61,10 @@ record OfferView(
         }
         return waiting.stream()
                 .map(part -> DisplayFormat.pieces(Math.min(part.free(), part.pieces())) + " of "
-                        + DisplayFormat.pieces(part.pieces()) + " " + part.part() + " in stock, the rest by "
-                        + DisplayFormat.day(part.readyOn()))
+                        + DisplayFormat.pieces(part.pieces()) + " " + part.part() + " in stock, the rest "
+                        + (part.readyOn() == null
+                                ? "on a day that is not known"
+                                : "by " + DisplayFormat.day(part.readyOn())))
                 .collect(Collectors.joining("; "));
     }
 }

@@ -1,6 +1,7 @@
 package dev.injectorplanner.app.web.bay;
 
 import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.bayjob.BayJobs;
 import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.photo.Photos;
@@ -24,10 +25,12 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 class PhotoPage {
     private final BayDesk desk;
     private final Photos photos;
+    private final PhotoVisit visits;
 
     PhotoPage(BayDesk desk, Application application) {
         this.desk = desk;
         this.photos = new Photos(application.store());
+        this.visits = new PhotoVisit(new BayJobs(application.store()));
     }
 
     @PostMapping("/bay/{truck}/photos")
@@ -36,7 +39,6 @@ class PhotoPage {
             @PathVariable("truck") String name,
             @RequestParam(name = "photo", required = false) @Nullable MultipartFile photo,
             @RequestParam(name = "formKey", defaultValue = "") String key,
-            @RequestParam(name = "visit", defaultValue = "") String visit,
             @RequestParam(name = "cylinder", defaultValue = "") String cylinder,
             @RequestParam(name = "note", defaultValue = "") String note,
             RedirectAttributes next)
@@ -46,10 +48,13 @@ class PhotoPage {
                 ? Integer.valueOf(cylinder)
                 : null;
         try {
+            if (photo != null && photo.getSize() > Photos.MOST_BYTES) {
+                throw RefusedEntryException.of(
+                        "photo", "the photograph is larger than 12 MB", "take it with a smaller size");
+            }
             byte[] file = photo == null ? new byte[0] : photo.getBytes();
-            String key1 = visit.isBlank() || visit.length() > 40 ? at.visitKey() : visit;
             photos.add(
-                    new Photos.Taken(key, name, key1, of, note, file),
+                    new Photos.Taken(key, name, visits.of(at, photos.ofTruck(name)), of, note, file),
                     desk.clock().now(),
                     viewer.name());
         } catch (RefusedEntryException e) {

@@ -6,7 +6,6 @@ import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.parts.OrderRules;
 import dev.injectorplanner.core.units.SiteUnits;
-import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.reports.bay.BaySheet;
 import dev.injectorplanner.reports.bay.BaySheetMaker;
 import dev.injectorplanner.reports.bay.Cautions;
@@ -69,8 +68,7 @@ final class SheetModel {
     /** Diagnoses that the truck's open faults ask for. */
     static Set<DiagnosisKind> looks(TruckInBay at) {
         Set<DiagnosisKind> kinds = EnumSet.noneOf(DiagnosisKind.class);
-        Visit visit = at.visit();
-        for (DueItem item : visit == null ? List.<DueItem>of() : visit.dueItems()) {
+        for (DueItem item : at.due()) {
             String code = item.faultCode();
             if (code != null) {
                 DiagnosisKind.of(new FaultCode(code)).ifPresent(kinds::add);

@@ -1,24 +1,32 @@
 package dev.injectorplanner.app.web.bay;
 
 import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.bayjob.BayJob;
 import dev.injectorplanner.app.bayjob.BayJobs;
 import dev.injectorplanner.app.bayjob.JobOffer;
 import dev.injectorplanner.app.bayjob.JobOffers;
+import dev.injectorplanner.app.diagnosis.LookBook;
 import dev.injectorplanner.app.entry.EntryProblem;
 import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.stock.Kits;
 import dev.injectorplanner.app.stock.SerialisedStock;
+import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.app.web.truck.TruckSearch;
+import dev.injectorplanner.core.diagnosis.DiagnosisKind;
 import dev.injectorplanner.reports.bay.CylinderLabel;
 import jakarta.servlet.http.HttpServletResponse;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -81,12 +89,13 @@ class StartPage {
             @ModelAttribute("viewer") Viewer viewer,
             @PathVariable("truck") String name,
             @RequestParam(name = "failed", defaultValue = "") List<Integer> failed,
+            @RequestParam(name = "look", defaultValue = "") String look,
             Model model) {
         return show(
                 viewer,
                 name,
                 failed,
-                new FormState(Map.of("formKey", List.of(UUID.randomUUID().toString()))),
+                new FormState(Map.of("formKey", List.of(UUID.randomUUID().toString()), "look", List.of(look))),
                 model);
     }
 
@@ -98,19 +107,24 @@ class StartPage {
             @RequestParam(name = "failed", defaultValue = "") List<Integer> failed,
             @RequestParam(name = "set", defaultValue = "") String set,
             @RequestParam(name = "why", defaultValue = "") String why,
+            @RequestParam(name = "look", defaultValue = "") String look,
             HttpServletResponse response,
             Model model) {
         TruckInBay at = desk.truck(viewer, name);
         try {
+            Optional<DiagnosisKind> kind = DiagnosisKind.find(look);
+            Collection<String> codes = kind.<Collection<String>>map(each -> LookPage.codes(at, each))
+                    .orElseGet(List::of);
             jobs.start(
-                    new BayJobs.Start(key, name, failed, numbers(set), why),
+                    new BayJobs.Start(key, name, failed, numbers(set), BayJob.why(codes, why)),
                     desk.clock().now(),
-                    viewer.name());
-            kits.fill(at.depot().depot(), name, desk.clock().now(), viewer.name());
+                    viewer.name(),
+                    (connection, writer, job) -> along(connection, writer, job, kind.orElse(null)));
             desk.changed();
             return "redirect:" + BayAddresses.bay(name);
         } catch (RefusedEntryException e) {
-            FormState typed = new FormState(Map.of("formKey", List.of(key), "set", List.of(set), "why", List.of(why)));
+            FormState typed = new FormState(
+                    Map.of("formKey", List.of(key), "set", List.of(set), "why", List.of(why), "look", List.of(look)));
             for (EntryProblem problem : e.problems()) {
                 typed.wrong(problem);
             }
@@ -119,14 +133,28 @@ class StartPage {
         }
     }
 
+    /** With the job its kit is allocated, and the diagnosis that led to it is over. */
+    private static void along(Connection connection, StoreWriter writer, BayJob job, @Nullable DiagnosisKind kind)
+            throws SQLException {
+        Kits.fill(connection, writer, job);
+        if (kind != null) {
+            String how = "injectors to be replaced, failed: cylinders "
+                    + job.failed().stream().map(String::valueOf).collect(Collectors.joining(" "));
+            LookBook.end(connection, job.truck(), kind, how, job.startedAt(), job.startedBy());
+        }
+    }
+
     /** Calls an open job off; its injectors are free again, those of the planned visit stay allocated. */
     @PostMapping("/start/{truck}/call-off")
-    String callOff(@ModelAttribute("viewer") Viewer viewer, @PathVariable("truck") String name) {
+    String callOff(
+            @ModelAttribute("viewer") Viewer viewer,
+            @PathVariable("truck") String name,
+            @RequestParam(name = "job", defaultValue = "0") long job) {
         TruckInBay at = desk.truck(viewer, name);
-        if (at.job() == null) {
-            return "redirect:" + BayAddresses.bay(name); // closed out or called off meanwhile
+        if (at.job() == null || at.job().id() != job) {
+            return "redirect:" + BayAddresses.bay(name); // over already, or another one: that page says which
         }
-        jobs.callOff(name, desk.clock().now(), viewer.name());
+        jobs.callOff(name, job, desk.clock().now(), viewer.name());
         TruckInBay after = desk.truck(viewer, name);
         at.kit().forEach((cylinder, injector) -> {
             if (at.planned().contains(cylinder) && !after.planned().contains(cylinder)) {
@@ -166,11 +194,13 @@ class StartPage {
     }
 
     private List<JobOffer> offers(TruckInBay at, List<Integer> failed) {
-        Map<String, Double> given = new HashMap<>();
-        shelf.list(at.depot().depot()).stream()
-                .filter(row ->
-                        row.truck() != null && !row.truck().equals(at.truck().truck()))
-                .forEach(row -> given.merge(row.part(), 1.0, Double::sum));
-        return new JobOffers(at.fleet(), application.planning().policy(), at.today(), given).of(at.truck(), failed);
+        OthersPieces others = new OthersPieces(at.truck().truck());
+        shelf.list(at.depot().depot()).forEach(others::bound);
+        desk.findPlan(at.depot().depot())
+                .ifPresent(plan -> others.planned(
+                        plan.plan().parts().allocation().pieces(), at.depot().depot()));
+        return new JobOffers(
+                        at.fleet(), application.planning().policy(), at.today(), others.inStock(), others.onOrder())
+                .of(at.truck(), failed);
     }
 }

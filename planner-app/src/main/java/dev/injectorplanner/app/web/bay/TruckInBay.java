@@ -4,6 +4,7 @@ import dev.injectorplanner.app.bayjob.BayJob;
 import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.core.calendar.IsoWeek;
+import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.fleet.AnsweredFaults;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.EngineFamily;
@@ -37,6 +38,7 @@ import org.jspecify.annotations.Nullable;
  * @param finished day and hour at which the work was finished, as far as the plan and the clock can guess
  * @param units in which people of the site read and type
  * @param job the unplanned job that is open at it, or null
+ * @param due what is due at it by the plan in force
  */
 record TruckInBay(
         Truck truck,
@@ -51,7 +53,8 @@ record TruckInBay(
         @Nullable CloseOut done,
         Finished finished,
         SiteUnits units,
-        @Nullable BayJob job) {
+        @Nullable BayJob job,
+        List<DueItem> due) {
     /** When work was finished; the hour is null where nothing tells it. */
     record Finished(LocalDate day, @Nullable LocalTime hour) {}
 

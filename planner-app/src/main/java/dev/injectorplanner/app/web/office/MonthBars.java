@@ -96,12 +96,15 @@ public final class MonthBars {
                             + (marked ? ", " + against + " " + words.apply(each.against()) : ""),
                     at == 0 || at == figures.size() - 1 || value == highest && highest > 0));
         }
-        String about = title + " by month, " + unit + ": "
+        return new Panel(title, unit, about(title, unit, bars), ticks, bars);
+    }
+
+    private static String about(String title, String unit, List<Bar> bars) {
+        return title + " by month, " + unit + ": "
                 + bars.stream()
                         .map(Bar::tip)
                         .reduce((one, other) -> one + "; " + other)
                         .orElse("none") + ".";
-        return new Panel(title, unit, about, ticks, bars);
     }
 
     /** A round step of which at most four reach the highest. */

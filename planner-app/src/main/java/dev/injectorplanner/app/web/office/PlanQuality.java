@@ -32,7 +32,7 @@ public final class PlanQuality {
         sentences.add(limits(plans));
         if (!ofOthers) {
             double weights = costs.stream().mapToDouble(PlanCost::weights).sum();
-            sentences.add("Weights, which are no money and never added to it: "
+            sentences.add("Weights, kept apart from the money: "
                     + (Math.abs(weights) < 0.5
                             ? "none; nothing is late past a limit or moved after it was confirmed."
                             : DisplayFormat.money(weights)

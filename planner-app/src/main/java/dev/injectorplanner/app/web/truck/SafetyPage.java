@@ -10,7 +10,9 @@ import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.office.OwnWords;
 import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.app.web.office.Replanning;
+import dev.injectorplanner.core.diagnosis.DiagnosisKind;
 import dev.injectorplanner.core.due.DueItem;
+import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.RepairWork;
 import dev.injectorplanner.core.plan.HeldOff;
@@ -22,6 +24,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -67,6 +70,7 @@ public class SafetyPage {
         model.addAttribute("open", open.orElse(null));
         model.addAttribute("words", open.map(SafetyCase::words).orElse(""));
         model.addAttribute("warning", SafetyCase.WARNING);
+        model.addAttribute("looks", looks(plan, truck));
         model.addAttribute("reason", reason.strip());
         model.addAttribute("mayHoldOff", open.isPresent() && viewer.is(Role.MANAGER));
         model.addAttribute(
@@ -107,7 +111,7 @@ public class SafetyPage {
         row.put("truck", truck);
         row.put("done_on", doneOn);
         row.put("odometer_" + plan.units().distanceUnit(), odometer);
-        row.put("what", nothing ? Repair.NO_FAULT_FOUND : closes ? named(what, plan, truck) : what);
+        row.put("what", nothing ? Repair.foundNothing(codes(plan, truck)) : closes ? named(what, plan, truck) : what);
         row.put("hours", hours);
         row.put("remark", nothing ? (what + " " + remark).strip() : remark);
         row.put("by", by);
@@ -115,6 +119,24 @@ public class SafetyPage {
         anew.plan(viewer, plan.depot(), "repair of " + truck + " " + clock.now());
         next.addFlashAttribute("done", "Recorded for " + truck + ", and replanned.");
         return "redirect:/safety/{truck}";
+    }
+
+    /** Diagnoses that the open safety faults ask for. */
+    static List<DiagnosisKind> looks(DepotPlan plan, String truck) {
+        return codes(plan, truck).stream()
+                .flatMap(code -> DiagnosisKind.of(new FaultCode(code)).stream())
+                .distinct()
+                .toList();
+    }
+
+    /** Codes of the open safety faults. */
+    private static List<String> codes(DepotPlan plan, String truck) {
+        return find(plan, truck).stream()
+                .flatMap(each -> each.dueItems().stream())
+                .map(DueItem::faultCode)
+                .filter(Objects::nonNull)
+                .distinct()
+                .toList();
     }
 
     /** {@code injector connector, cylinder 3; clip renewed}. */

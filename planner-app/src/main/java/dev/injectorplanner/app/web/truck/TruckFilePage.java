@@ -63,6 +63,7 @@ public class TruckFilePage {
                         .filter(each -> each.truck().equals(name))
                         .map(SafetyCase::words)
                         .toList());
+        model.addAttribute("looks", SafetyPage.looks(plan, name));
         model.addAttribute("photos", new Photos(application.store()).ofTruck(name));
         model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
         if (!failed.isEmpty()) {

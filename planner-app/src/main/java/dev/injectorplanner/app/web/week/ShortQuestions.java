@@ -181,7 +181,7 @@ final class ShortQuestions {
                 DisplayFormat.more(cost),
                 NO_HOURS,
                 "no change",
-                stays(shipments, lines) + " There by " + DisplayFormat.day(ready) + ".",
+                stays(shipments, lines) + " Arrives by " + DisplayFormat.day(ready) + ".",
                 new Answer.Transfer(
                         shipments.stream()
                                 .map(each -> new Answer.Sent(each.truck(), each.from(), each.pieces(), each.readyOn()))
@@ -219,24 +219,30 @@ final class ShortQuestions {
                 plan.today());
         String parts = DisplayFormat.money(sold.price().doubleValue() * quantity) + " for the parts either way.";
         return java.util.Optional.of(
-                express
-                        ? Option.of(
-                                "Express " + pieces + (lines.size() > 1 ? " for all" : ""),
-                                DisplayFormat.more(express(lines)),
-                                NO_HOURS,
-                                "no change",
-                                stays(lines) + " There by " + DisplayFormat.day(due) + ". " + parts,
-                                answer)
-                        : Option.of(
-                                "Order " + pieces + " as usual",
-                                DisplayFormat.more(
-                                        sum(lines, line -> line.waitingCost().doubleValue())),
-                                NO_HOURS,
-                                risk.words(visits(lines), first.usualArrival()),
-                                "There " + DisplayFormat.day(first.usualArrival()) + ", at the latest "
-                                        + DisplayFormat.day(first.latestArrival())
-                                        + "; the money is what waiting costs on average. " + parts,
-                                answer));
+                express ? byExpress(pieces, lines, due, parts, answer) : asUsual(pieces, lines, parts, answer));
+    }
+
+    private Option byExpress(String pieces, List<ShortLine> lines, LocalDate due, String parts, Answer answer) {
+        return Option.of(
+                "Express " + pieces + (lines.size() > 1 ? " for all" : ""),
+                DisplayFormat.more(express(lines)),
+                NO_HOURS,
+                "no change",
+                stays(lines) + " Arrives by " + DisplayFormat.day(due) + ". " + parts,
+                answer);
+    }
+
+    private Option asUsual(String pieces, List<ShortLine> lines, String parts, Answer answer) {
+        ShortLine first = lines.get(0);
+        return Option.of(
+                "Order " + pieces + " as usual",
+                DisplayFormat.more(sum(lines, line -> line.waitingCost().doubleValue())),
+                NO_HOURS,
+                risk.words(visits(lines), first.usualArrival()),
+                "Arrives " + DisplayFormat.day(first.usualArrival()) + ", at the latest "
+                        + DisplayFormat.day(first.latestArrival())
+                        + "; the money is what waiting costs on average. " + parts,
+                answer);
     }
 
     private static double packs(double missing, Part part) {

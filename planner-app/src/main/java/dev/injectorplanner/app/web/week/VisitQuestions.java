@@ -130,14 +130,7 @@ final class VisitQuestions {
 
     private DeskQuestion broken(Wish kind, List<BrokenWish> wishes) {
         List<String> trucks = wishes.stream().map(BrokenWish::truck).distinct().toList();
-        String each = wishes.stream()
-                .limit(NAMED)
-                .map(wish -> wish.truck() + ", asked for "
-                        + DisplayFormat.week(plan.plan().firstWeek().plus(wish.week())) + ": " + wish.reason() + "; "
-                        + plan.findVisit(wish.truck())
-                                .map(visit -> "comes in " + DisplayFormat.week(visit.week()) + " instead")
-                                .orElse("no week is possible"))
-                .collect(Collectors.joining(". "));
+        String each = each(wishes);
         List<Option> options = new ArrayList<>();
         if (kind == Wish.PIN) {
             options.add(Option.of(
@@ -169,6 +162,17 @@ final class VisitQuestions {
                 0,
                 0,
                 options);
+    }
+
+    private String each(List<BrokenWish> wishes) {
+        return wishes.stream()
+                .limit(NAMED)
+                .map(wish -> wish.truck() + ", asked for "
+                        + DisplayFormat.week(plan.plan().firstWeek().plus(wish.week())) + ": " + wish.reason() + "; "
+                        + plan.findVisit(wish.truck())
+                                .map(visit -> "comes in " + DisplayFormat.week(visit.week()) + " instead")
+                                .orElse("no week is possible"))
+                .collect(Collectors.joining(". "));
     }
 
     private static String named(List<String> trucks) {

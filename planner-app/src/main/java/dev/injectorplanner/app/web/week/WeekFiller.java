@@ -46,19 +46,14 @@ final class WeekFiller {
      * @throws InvalidValueException where the week lies outside the plans
      */
     WeekView of(ChosenDepots chosen, @Nullable IsoWeek asked, Map<String, Holds> holds) {
-        IsoWeek first = chosen.plans().stream()
-                .map(plan -> plan.plan().firstWeek())
-                .min(IsoWeek::compareTo)
-                .orElseThrow();
+        IsoWeek first = firstWeek(chosen);
         int weeks = chosen.plans().get(0).plan().weeks();
         IsoWeek week = within(asked == null ? first : asked, first, weeks);
         int ahead = first.weeksUntil(week);
         List<Visit> visits = chosen.plans().stream()
                 .flatMap(plan -> plan.visitsOf(week).stream())
                 .toList();
-        List<WeekView.Waiting> waiting = chosen.plans().stream()
-                .flatMap(plan -> WaitingFor.of(plan, week).stream())
-                .toList();
+        List<WeekView.Waiting> waiting = waiting(chosen, week);
         BoardFiller board = new BoardFiller(week, chosen.plans(), holds);
         Changes changes = new Changes(kept);
         Map<String, List<Decision>> decided = decided(chosen);
@@ -88,6 +83,19 @@ final class WeekFiller {
                 waiting,
                 changes.of(chosen.plans()),
                 changes.since(chosen.plans()));
+    }
+
+    private static List<WeekView.Waiting> waiting(ChosenDepots chosen, IsoWeek week) {
+        return chosen.plans().stream()
+                .flatMap(plan -> WaitingFor.of(plan, week).stream())
+                .toList();
+    }
+
+    private static IsoWeek firstWeek(ChosenDepots chosen) {
+        return chosen.plans().stream()
+                .map(plan -> plan.plan().firstWeek())
+                .min(IsoWeek::compareTo)
+                .orElseThrow();
     }
 
     /** What stands of each depot's decisions since its plan of some weeks ago: older ones ask again. */
