@@ -8,6 +8,7 @@ import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.springframework.util.FileSystemUtils;
 import org.springframework.web.multipart.MultipartFile;
@@ -42,7 +43,7 @@ final class MatchFiles {
 
     /** The file as one that was sent, in its folder. */
     static Uploads.Taken taken(Path file) {
-        return new Uploads.Taken(file.toAbsolutePath().getParent(), List.of(file));
+        return new Uploads.Taken(Objects.requireNonNull(file.toAbsolutePath().getParent()), List.of(file));
     }
 
     /** Forgets a file, with its folder and the refused rows beside it. */
