@@ -47,13 +47,7 @@ public final class Answers {
         if (dates != null) {
             asks.remove("dates");
         }
-        for (int i = 0; i < columns.size(); i++) {
-            String heading = columns.get(i).heading();
-            boolean meant = answer("m" + i) != null;
-            boolean used = columns.get(i).used();
-            asks.removeIf(ask -> ask.equals("column:" + heading) && meant
-                    || ask.endsWith(":" + heading) && (answer("q." + ask) != null || !used));
-        }
+        answered(asks, columns);
         Map<String, String> fixed = new LinkedHashMap<>(proposed.fixed());
         fixed.keySet()
                 .removeIf(column ->
@@ -73,6 +67,17 @@ public final class Answers {
                 proposed.ignored(),
                 fixed,
                 asks);
+    }
+
+    /** Takes away what columns ask and the answers say. */
+    private void answered(Set<String> asks, List<ColumnMatch> columns) {
+        for (int i = 0; i < columns.size(); i++) {
+            String heading = columns.get(i).heading();
+            boolean meant = answer("m" + i) != null;
+            boolean used = columns.get(i).used();
+            asks.removeIf(ask -> ask.equals("column:" + heading) && meant
+                    || ask.endsWith(":" + heading) && (answer("q." + ask) != null || !used));
+        }
     }
 
     private static NumberForm form(String said) {
