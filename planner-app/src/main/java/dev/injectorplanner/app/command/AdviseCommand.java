@@ -105,7 +105,7 @@ final class AdviseCommand implements Callable<Integer> {
                 form.money(">Saved by doing it now"),
                 ">Hours in total",
                 ">Coolant " + form.units().volumeUnit(),
-                ">One left in fails within 12 weeks");
+                ">Chance one left in fails in 12 weeks");
         for (Option option : advice.options()) {
             table.row(
                     option.name(),

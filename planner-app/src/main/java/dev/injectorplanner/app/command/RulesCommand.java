@@ -5,6 +5,7 @@ import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.plan.RulePrice;
 import dev.injectorplanner.reports.table.TextTable;
+import dev.injectorplanner.core.units.SiteForm;
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,9 +46,11 @@ final class RulesCommand implements Callable<Integer> {
         try (ReplayProgress progress = new ReplayProgress(json)) {
             List<RulePrice> prices;
             int weeks;
+            SiteForm form;
             try (Application application = Application.open(store.settings())) {
                 Policy policy = options.policy(application.planning().policy());
                 weeks = policy.weeks();
+                form = application.settings().form();
                 prices = application.planning().priceRules(options.today(), policy, options.depot(), progress);
             }
             progress.finish();
@@ -60,7 +63,7 @@ final class RulesCommand implements Callable<Integer> {
                                 "rules",
                                 prices.stream().map(RulesCommand::json).toList()));
             } else {
-                print(out, prices, weeks);
+                print(out, prices, weeks, form);
             }
         }
         return 0;
@@ -82,7 +85,7 @@ final class RulesCommand implements Callable<Integer> {
         return row;
     }
 
-    private static void print(PrintWriter out, List<RulePrice> prices, int weeks) {
+    private static void print(PrintWriter out, List<RulePrice> prices, int weeks, SiteForm form) {
         if (prices.isEmpty()) {
             out.println(
                     "The site has set no rule of its own that can be priced: the planner weighs age, faults and tests by cost.");
@@ -93,7 +96,7 @@ final class RulesCommand implements Callable<Integer> {
                 "What the site's own rules cost in the plan's %d weeks, in expected money; below zero a rule saves%n%n",
                 weeks);
         TextTable table =
-                new TextTable("Rule", "Family", ">Limit", ">Costs", ">Visits", ">without", ">Injectors", ">without");
+                new TextTable("Rule", "Family", ">Limit", form.money(">Costs"), ">Visits", ">without", ">Injectors", ">without");
         for (RulePrice price : prices) {
             Rule rule = price.rule();
             table.row(

@@ -7,15 +7,25 @@ import java.util.Set;
  * The frame of a page.
  *
  * @param site the site's name, or empty
- * @param money in which currency amounts are, in words; empty where the site has not said
+ * @param currency sign or code of the site's currency; empty where the site has not said
  * @param who who looks, in words
  * @param entries the pages this person may go to
  * @param changes addresses of those of them where this person may change something
  */
-public record Frame(String site, String money, String who, List<Entry> entries, Set<String> changes) {
+public record Frame(String site, String currency, String who, List<Entry> entries, Set<String> changes) {
     public Frame {
         entries = List.copyOf(entries);
         changes = Set.copyOf(changes);
+    }
+
+    /** In which currency amounts are, in words; empty where the site has not said. */
+    public String money() {
+        return currency.isEmpty() ? "" : "Amounts in " + currency;
+    }
+
+    /** The heading of a column of amounts: {@code Value, EUR}. */
+    public String amount(String heading) {
+        return currency.isEmpty() ? heading : heading + ", " + currency;
     }
 
     /** Whether this person may go to a place of the menu: a way to any other is not offered. */

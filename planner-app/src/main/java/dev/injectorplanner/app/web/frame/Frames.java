@@ -26,10 +26,9 @@ public final class Frames {
                 viewer.roles().stream().sorted().map(role -> role.words()).collect(Collectors.joining(", "));
         String depot = viewer.depot() == null ? "all depots" : viewer.depot();
         int raised = Navigation.mayGo(viewer, Navigation.ALERTS) ? alerts.countRaised(viewer.depot()) : 0;
-        String currency = settings.form().currency();
         return new Frame(
                 site.name(),
-                currency.isEmpty() ? "" : "Amounts in " + currency,
+                settings.form().currency(),
                 viewer.name() + ", " + roles + ", " + depot,
                 Navigation.entries(viewer, path, raised),
                 Navigation.changes(viewer));
