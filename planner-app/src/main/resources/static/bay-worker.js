@@ -88,11 +88,15 @@ self.addEventListener('message', function (event) {
   if (!asked.keep || !asked.user) { return; }
   var name = sheetsOf(asked.user);
   event.waitUntil(dropSheets(name).then(function () {
-    return Promise.all(asked.keep.map(function (address) {
-      var request = new Request(address, { credentials: 'same-origin' });
-      return fetch(request).then(function (answer) { return keepSheet(name, request, answer); }).then(function () { return 1; }, function () { return 0; });
-    }));
+    // one after another: all at once would wait for each other at the server
+    return asked.keep.reduce(function (before, address) {
+      return before.then(function (kept) {
+        var request = new Request(address, { credentials: 'same-origin' });
+        return fetch(request).then(function (answer) { return keepSheet(name, request, answer); })
+          .then(function () { return kept + 1; }, function () { return kept; });
+      });
+    }, Promise.resolve(0));
   }).then(function (kept) {
-    event.source.postMessage({ kept: kept.reduce(function (sum, each) { return sum + each; }, 0) });
+    event.source.postMessage({ kept: kept });
   }));
 });
