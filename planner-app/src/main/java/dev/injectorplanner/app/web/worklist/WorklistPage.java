@@ -13,7 +13,7 @@ import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.app.web.truck.TruckSearch;
 import dev.injectorplanner.core.plan.Holds;
 import dev.injectorplanner.core.units.SiteUnits;
-import dev.injectorplanner.reports.work.WorklistBook;
+import dev.injectorplanner.reports.work.TruckListBook;
 import dev.injectorplanner.reports.work.WorklistLine;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
@@ -94,7 +94,7 @@ public class WorklistPage {
                 wanted,
                 (progress, out) -> {
                     progress.step("writing the workbook");
-                    new WorklistBook(lines, query.words() + ". " + chosen.made() + ".").write(out, office.form());
+                    new TruckListBook(lines, query.words() + ". " + chosen.made() + ".").write(out, office.form());
                 },
                 FileOffer.workbook("trucks.xlsx", query.link()),
                 response,

@@ -11,7 +11,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Workbook {@code trucks}: the worklist as it was filtered and sorted on its page. */
-public final class WorklistBook {
+public final class TruckListBook {
     private static final List<TableColumn<WorklistLine>> COLUMNS = List.of(
             TableColumn.text("Truck", 12, WorklistLine::truck),
             TableColumn.text("Depot", 14, WorklistLine::depot),
@@ -35,7 +35,7 @@ public final class WorklistBook {
     private final String remark;
 
     /** @param remark which trucks it lists and in what order, in words */
-    public WorklistBook(List<WorklistLine> lines, String remark) {
+    public TruckListBook(List<WorklistLine> lines, String remark) {
         this.lines = List.copyOf(lines);
         this.remark = remark;
     }
