@@ -41,13 +41,13 @@ class ManagerWeekTest {
     void monday_decides_where_the_question_stands(Size size, Site.Demo demo) {
         try (Person manager = demo.person(Role.MANAGER, size)) {
             manager.open("/");
-            Locator shortPart = question(manager, "8 short for 2 visits");
+            Locator shortPart = question(manager, "9 short for 2 visits");
             assertThat(shortPart).hasCount(1);
             assertThat(shortPart.locator("tbody tr").first()).containsText("Proposed:");
             click(manager, shortPart.locator("button.main"));
-            assertThat(manager.page().locator(".undo")).containsText("8 short for 2 visits");
+            assertThat(manager.page().locator(".undo")).containsText("9 short for 2 visits");
             click(manager, button(manager.page().locator(".undo"), "Undo"));
-            assertThat(question(manager, "8 short for 2 visits")).hasCount(1);
+            assertThat(question(manager, "9 short for 2 visits")).hasCount(1);
 
             assertThat(clicks).isEqualTo(2);
             assertThat(pages).containsOnly("/week");

@@ -148,10 +148,10 @@ class OfficePagesTest {
         String page = get("/week").body();
 
         assertThat(page)
-                .containsOnlyOnce("KL-6110 (injector, inline six), Brennick: 8 short for 2 visits")
+                .containsOnlyOnce("KL-6110 (injector, inline six), Brennick: 9 short for 2 visits")
                 .contains("action=\"/week/decide\"", "no change", "Leave", "Proposed: ");
         String buyer = Visitor.as(Role.BUYER, app.address()).get("/week").body();
-        assertThat(buyer).contains("8 short for 2 visits").doesNotContain("/week/decide", "/week/undo");
+        assertThat(buyer).contains("9 short for 2 visits").doesNotContain("/week/decide", "/week/undo");
     }
 
     @Test
@@ -160,7 +160,7 @@ class OfficePagesTest {
                 Loader.loadPDF(manager.file("/sheets/summary.pdf").body())) {
             assertThat(paper.getNumberOfPages()).isEqualTo(1);
             assertThat(new PDFTextStripper().getText(paper).replaceAll("\\s+", " "))
-                    .contains("T028", "8 short for 2 visits", "Best possible within", "Brennick");
+                    .contains("T028", "9 short for 2 visits", "Best possible within", "Brennick");
         }
         assertThat(Visitor.as(Role.MECHANIC, app.address())
                         .get("/sheets/summary.pdf")
