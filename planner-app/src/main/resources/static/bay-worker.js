@@ -26,6 +26,8 @@ function ofToday() {
 }
 
 self.addEventListener('install', function (event) {
+  // a browser that asks the network beside this worker would show its own error page without network
+  if (event.addRoutes) { event.addRoutes({ condition: { requestMode: 'navigate' }, source: 'fetch-event' }); }
   event.waitUntil(caches.open(SHELL_KEPT).then(function (cache) { return cache.addAll(SHELL); }).then(function () { return self.skipWaiting(); }));
 });
 
