@@ -44,6 +44,9 @@ class FirstHourTest {
                 .contains("To answer in injector jobs.csv.match.yaml: numbers")
                 .contains("NEEDED   Trucks");
         answer("injector jobs.csv.match.yaml", "numbers: \"ask\"", "numbers: \"1,234.5\"");
+        answer("odometers.xlsx.match.yaml", "numbers: \"ask\"", "numbers: \"1,234.5\"");
+        answer("vehicle list.csv.match.yaml", "\"V8 6.6\": \"ask\"", "\"V8 6.6\": \"Example V8\"");
+        answer("vehicle list.csv.match.yaml", "\"I6 9.0\": \"ask\"", "\"I6 9.0\": \"Example inline six\"");
 
         Ran load = run("load", with(files, "--match", folder.resolve("november").toString()));
         assertThat(load.exit).as(load.out).isZero();
