@@ -4,8 +4,8 @@ import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.plan.RulePrice;
-import dev.injectorplanner.reports.table.TextTable;
 import dev.injectorplanner.core.units.SiteForm;
+import dev.injectorplanner.reports.table.TextTable;
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -95,8 +95,8 @@ final class RulesCommand implements Callable<Integer> {
         out.printf(
                 "What the site's own rules cost in the plan's %d weeks, in expected money; below zero a rule saves%n%n",
                 weeks);
-        TextTable table =
-                new TextTable("Rule", "Family", ">Limit", form.money(">Costs"), ">Visits", ">without", ">Injectors", ">without");
+        TextTable table = new TextTable(
+                "Rule", "Family", ">Limit", form.money(">Costs"), ">Visits", ">without", ">Injectors", ">without");
         for (RulePrice price : prices) {
             Rule rule = price.rule();
             table.row(

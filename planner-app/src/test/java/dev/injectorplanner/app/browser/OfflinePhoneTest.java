@@ -19,8 +19,9 @@ class OfflinePhoneTest {
     private static final String TRUCK = "T003";
 
     @Test
-    @Disabled("The emulated loss of network reaches a page past its worker in Chromium 156, sheet or list by turns (tried with and"
-            + " without the browser asking the network beside the worker): opening sheets after a restart is not proved yet.")
+    @Disabled(
+            "The emulated loss of network reaches a page past its worker in Chromium 156, sheet or list by turns (tried with and"
+                    + " without the browser asking the network beside the worker): opening sheets after a restart is not proved yet.")
     void sheets_open_entries_wait_are_sent_once_and_a_refusal_stands_beside_its_field(
             Site.Demo demo, Chromium chromium, @TempDir Path memory) {
         try (BrowserContext phone = on(chromium, memory)) {

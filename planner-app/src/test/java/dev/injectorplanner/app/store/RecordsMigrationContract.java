@@ -58,7 +58,8 @@ abstract class RecordsMigrationContract {
         Map<String, List<String>> columns = columns(store);
         Map<String, String> before = sums(store, columns);
         migrate(store, StoreOpening.NEWEST);
-        columns.get("truck").replaceAll(name -> name.equalsIgnoreCase("vin") ? "vin_if_known" : name); // may be missing now
+        columns.get("truck")
+                .replaceAll(name -> name.equalsIgnoreCase("vin") ? "vin_if_known" : name); // may be missing now
         assertThat(sums(store, columns)).isEqualTo(before);
         assertThat(before).hasEntrySatisfying("injector", sum -> assertThat(sum).startsWith("2 rows"));
     }
