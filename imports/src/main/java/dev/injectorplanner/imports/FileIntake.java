@@ -1,12 +1,12 @@
 package dev.injectorplanner.imports;
 
-import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.file.HandOverFailed;
 import dev.injectorplanner.imports.file.RawFile;
 import dev.injectorplanner.imports.file.RawRows;
 import dev.injectorplanner.imports.file.RawSheet;
 import dev.injectorplanner.imports.file.ReadSettings;
 import dev.injectorplanner.imports.match.FileMatch;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.table.Tables;
 import java.nio.file.Path;

@@ -1,7 +1,7 @@
 package dev.injectorplanner.imports;
 
-import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.file.ReadSettings;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import dev.injectorplanner.imports.table.Column;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.table.Tables;

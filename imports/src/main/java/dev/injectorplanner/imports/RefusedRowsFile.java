@@ -2,8 +2,8 @@ package dev.injectorplanner.imports;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import dev.injectorplanner.imports.cell.FormulaGuard;
-import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.match.RefusalHeadings;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;

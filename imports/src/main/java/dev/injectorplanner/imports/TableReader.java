@@ -1,9 +1,9 @@
 package dev.injectorplanner.imports;
 
-import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.file.GivenRows;
 import dev.injectorplanner.imports.file.RawFile;
 import dev.injectorplanner.imports.file.ReadSettings;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import java.nio.file.Path;
 
 /** Reads a file of rows: CSV or a workbook, one table a file or a sheet. */

@@ -3,11 +3,11 @@ package dev.injectorplanner.imports;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.injectorplanner.imports.cell.NumberForm;
-import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.file.ReadSettings;
 import dev.injectorplanner.imports.match.FileMatch;
 import dev.injectorplanner.imports.match.MatchFile;
 import dev.injectorplanner.imports.match.MatchText;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import dev.injectorplanner.imports.table.Table;
 import java.io.IOException;
 import java.nio.file.Files;

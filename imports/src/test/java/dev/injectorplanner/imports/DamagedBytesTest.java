@@ -2,7 +2,7 @@ package dev.injectorplanner.imports;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.injectorplanner.imports.file.FileRefusedException;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -7,7 +7,7 @@ import dev.injectorplanner.core.fleet.AccessStep;
 import dev.injectorplanner.core.fleet.CapacityOverride;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.imports.cell.CellNames;
-import dev.injectorplanner.imports.file.FileRefusedException;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import dev.injectorplanner.imports.table.Column;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.table.Tables;

@@ -1,6 +1,6 @@
 package dev.injectorplanner.imports.bus;
 
-import dev.injectorplanner.imports.file.FileRefusedException;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;

@@ -5,6 +5,7 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import dev.injectorplanner.imports.cell.FormulaGuard;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,5 +1,6 @@
 package dev.injectorplanner.imports.file;
 
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

@@ -1,6 +1,7 @@
 package dev.injectorplanner.imports.file;
 
 import dev.injectorplanner.imports.cell.CellText;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

@@ -1,5 +1,6 @@
 package dev.injectorplanner.imports.file;
 
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import java.nio.file.Path;
 import java.util.List;
 

@@ -1,6 +1,7 @@
 package dev.injectorplanner.imports.file;
 
 import dev.injectorplanner.core.check.Require;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;

@@ -1,7 +1,7 @@
 package dev.injectorplanner.imports.match;
 
 import dev.injectorplanner.imports.cell.NumberForm;
-import dev.injectorplanner.imports.file.FileRefusedException;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -4,7 +4,7 @@ import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.imports.cell.DateOrder;
 import dev.injectorplanner.imports.cell.Heading;
 import dev.injectorplanner.imports.cell.NumberForm;
-import dev.injectorplanner.imports.file.FileRefusedException;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.table.Tables;
 import java.nio.file.Path;

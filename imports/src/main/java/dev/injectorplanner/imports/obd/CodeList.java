@@ -2,7 +2,7 @@ package dev.injectorplanner.imports.obd;
 
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.FaultCode;
-import dev.injectorplanner.imports.file.FileRefusedException;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -1,10 +1,10 @@
 package dev.injectorplanner.imports.propose;
 
 import dev.injectorplanner.imports.TableFinder;
-import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.file.RawFile;
 import dev.injectorplanner.imports.file.RawSheet;
 import dev.injectorplanner.imports.file.ReadSettings;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.table.Tables;
 import java.nio.file.Path;

@@ -22,7 +22,7 @@ public final class VehicleLog {
      *
      * @param zone what times without an offset are read in
      * @param each hears of every message about faults as it comes
-     * @throws dev.injectorplanner.imports.file.FileRefusedException if the file cannot be read
+     * @throws dev.injectorplanner.imports.refusal.FileRefusedException if the file cannot be read
      */
     public static LogContents read(Path file, ZoneId zone, LogRouting routing, LogListener each) {
         Collector collector = new Collector(routing, each);

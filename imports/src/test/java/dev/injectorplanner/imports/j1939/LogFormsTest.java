@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.injectorplanner.imports.bus.*;
-import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.j1939.BusEncoder.Frame;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.ByteOrder;

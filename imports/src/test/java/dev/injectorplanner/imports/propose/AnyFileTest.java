@@ -2,9 +2,9 @@ package dev.injectorplanner.imports.propose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.match.MatchFile;
 import dev.injectorplanner.imports.match.MatchText;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

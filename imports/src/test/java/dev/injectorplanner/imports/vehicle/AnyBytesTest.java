@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.injectorplanner.imports.bus.BusLog;
 import dev.injectorplanner.imports.bus.LogTally;
-import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.j1939.BusEncoder;
 import dev.injectorplanner.imports.j1939.BusEncoder.Frame;
 import dev.injectorplanner.imports.j1939.LogWriter;
 import dev.injectorplanner.imports.j1939.TroubleCode;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,12 +1,12 @@
 package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.imports.bus.BusLog;
-import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.match.MatchFile;
 import dev.injectorplanner.imports.propose.Preview;
 import dev.injectorplanner.imports.propose.Proposal;
 import dev.injectorplanner.imports.propose.Proposal.State;
 import dev.injectorplanner.imports.propose.Proposer;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -11,7 +11,7 @@ import dev.injectorplanner.app.store.StoreException;
 import dev.injectorplanner.app.web.ServeException;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.InvalidFleetException;
-import dev.injectorplanner.imports.file.FileRefusedException;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import dev.injectorplanner.reports.table.TerminalOut;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;

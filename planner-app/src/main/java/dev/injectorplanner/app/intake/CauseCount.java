@@ -1,7 +1,7 @@
 package dev.injectorplanner.app.intake;
 
 import dev.injectorplanner.imports.Complaint;
-import dev.injectorplanner.imports.file.FileRefusedException;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import dev.injectorplanner.imports.table.Table;
 import java.util.ArrayList;
 import java.util.Comparator;

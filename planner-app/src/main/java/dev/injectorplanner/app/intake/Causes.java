@@ -5,7 +5,7 @@ import dev.injectorplanner.imports.Complaint;
 import dev.injectorplanner.imports.RowPlace;
 import dev.injectorplanner.imports.TableFinder;
 import dev.injectorplanner.imports.cell.InstantCells;
-import dev.injectorplanner.imports.file.FileRefusedException;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.table.Tables;
 import java.nio.file.Path;

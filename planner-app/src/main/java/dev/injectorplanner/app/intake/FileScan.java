@@ -20,7 +20,7 @@ import java.util.List;
  */
 record FileScan(Path file, long rows, int rank) {
 
-    /** @throws dev.injectorplanner.imports.file.FileRefusedException where the file cannot be read to its end */
+    /** @throws dev.injectorplanner.imports.refusal.FileRefusedException where the file cannot be read to its end */
     static FileScan of(Path file, ReadSettings settings) {
         Counter counter = new Counter();
         TableReader.read(file, settings, counter);

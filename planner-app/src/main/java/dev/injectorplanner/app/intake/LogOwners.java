@@ -2,8 +2,8 @@ package dev.injectorplanner.app.intake;
 
 import dev.injectorplanner.core.fleet.LogSource;
 import dev.injectorplanner.core.fleet.Truck;
-import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.j1939.SpnLayout;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import dev.injectorplanner.imports.vehicle.LogNameRule;
 import dev.injectorplanner.imports.vehicle.LogRouting;
 import java.nio.file.Path;

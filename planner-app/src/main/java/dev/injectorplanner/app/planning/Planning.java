@@ -1,8 +1,8 @@
 package dev.injectorplanner.app.planning;
 
+import dev.injectorplanner.app.forecast.ForecastBook;
 import dev.injectorplanner.app.holds.HoldBook;
 import dev.injectorplanner.app.plans.KeptPlans;
-import dev.injectorplanner.app.results.ForecastBook;
 import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.calendar.IsoWeek;

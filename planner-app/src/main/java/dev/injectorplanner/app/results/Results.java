@@ -2,6 +2,8 @@ package dev.injectorplanner.app.results;
 
 import dev.injectorplanner.app.closeout.CloseOut;
 import dev.injectorplanner.app.closeout.CloseOuts;
+import dev.injectorplanner.app.forecast.Calibration;
+import dev.injectorplanner.app.forecast.ForecastBook;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.FleetIndex;

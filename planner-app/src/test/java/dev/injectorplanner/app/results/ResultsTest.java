@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.demo.SampleFiles;
+import dev.injectorplanner.app.forecast.Calibration;
+import dev.injectorplanner.app.forecast.ForecastBook;
 import dev.injectorplanner.app.intake.LoadListener;
 import dev.injectorplanner.app.intake.LoadSettings;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;

@@ -1,10 +1,10 @@
 package dev.injectorplanner.app.command.faults;
 
 import dev.injectorplanner.imports.bus.BusLog;
-import dev.injectorplanner.imports.file.FileRefusedException;
 import dev.injectorplanner.imports.j1939.SpnLayout;
 import dev.injectorplanner.imports.obd.CodeList;
 import dev.injectorplanner.imports.obd.ListedCode;
+import dev.injectorplanner.imports.refusal.FileRefusedException;
 import dev.injectorplanner.imports.vehicle.LogContents;
 import dev.injectorplanner.imports.vehicle.LogListener;
 import dev.injectorplanner.imports.vehicle.LogRouting;

@@ -1,6 +1,6 @@
 package dev.injectorplanner.app.web.results;
 
-import dev.injectorplanner.app.results.Calibration;
+import dev.injectorplanner.app.forecast.Calibration;
 import dev.injectorplanner.app.results.MonthResult;
 import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.app.web.office.MonthBars;

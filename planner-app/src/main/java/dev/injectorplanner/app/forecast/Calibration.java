@@ -1,4 +1,4 @@
-package dev.injectorplanner.app.results;
+package dev.injectorplanner.app.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +11,7 @@ import java.util.List;
  */
 public record Calibration(List<Band> bands) {
     /** Days that a forecast looks ahead. */
-    static final int DAYS = 84;
+    public static final int DAYS = 84;
 
     private static final double[] EDGES = {0, 0.01, 0.02, 0.05, 0.1, 0.2, 0.4, 1.000001};
     private static final double NINETY = 1.6448536269514722; // two-sided 90 % of the standard normal
@@ -27,7 +27,7 @@ public record Calibration(List<Band> bands) {
      * @param days days it was watched, at most 84
      * @param failed whether it failed within them
      */
-    record Outcome(double chance, long days, boolean failed) {
+    public record Outcome(double chance, long days, boolean failed) {
         double expected() {
             return -Math.expm1(Math.log1p(-Math.min(chance, 0.999999)) * Math.min(DAYS, days) / DAYS);
         }
@@ -70,14 +70,14 @@ public record Calibration(List<Band> bands) {
      * @param z standard normal quantile, below 0 for the lower end
      * @return 0..1
      */
-    static double wilson(int events, int of, double z) {
+    public static double wilson(int events, int of, double z) {
         double share = (double) events / of;
         double middle = (share + z * z / (2 * of)) / (1 + z * z / of);
         double half = z / (1 + z * z / of) * Math.sqrt(share * (1 - share) / of + z * z / (4.0 * of * of));
         return Math.max(0, Math.min(1, middle + half));
     }
 
-    static Calibration of(List<Outcome> outcomes) {
+    public static Calibration of(List<Outcome> outcomes) {
         List<Band> bands = new ArrayList<>();
         for (int at = 0; at < EDGES.length - 1; at++) {
             double low = EDGES[at];

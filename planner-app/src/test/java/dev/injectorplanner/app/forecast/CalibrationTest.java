@@ -1,9 +1,9 @@
-package dev.injectorplanner.app.results;
+package dev.injectorplanner.app.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.injectorplanner.app.results.Calibration.Outcome;
+import dev.injectorplanner.app.forecast.Calibration.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;

@@ -1,4 +1,4 @@
-package dev.injectorplanner.imports.file;
+package dev.injectorplanner.imports.refusal;
 
 import dev.injectorplanner.core.check.UserError;
 import java.nio.file.Path;

@@ -1,4 +1,4 @@
-package dev.injectorplanner.app.results;
+package dev.injectorplanner.app.forecast;
 
 import dev.injectorplanner.app.store.StoreException;
 import dev.injectorplanner.app.store.StoreSql;
@@ -109,7 +109,7 @@ public final class ForecastBook {
      *
      * @param today the day up to which records are known
      */
-    List<Calibration.Outcome> outcomes(FleetIndex fleet, String depot, LocalDate today) {
+    public List<Calibration.Outcome> outcomes(FleetIndex fleet, String depot, LocalDate today) {
         List<Kept> kept = sql
                 .list(
                         "select made_for, chances from kept_forecast where depot = ? and made_for <= ? order by week",
