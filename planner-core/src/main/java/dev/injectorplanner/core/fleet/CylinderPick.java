@@ -33,7 +33,7 @@ public record CylinderPick(List<Integer> cylinders, String bank, int number) {
         this(cylinders, bank, 0);
     }
 
-    /** All cylinders of an engine that has so many. */
+    /** All cylinders, with their number as the work order says it. */
     public static CylinderPick all(int number) {
         return new CylinderPick(List.of(), "", number);
     }
