@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 @InBrowser
 class OfflinePhoneTest {
     private static final String TRUCK = "T003";
+    private static final String LEAKS = "T022";
 
     @Test
     void sheets_open_entries_wait_are_sent_once_and_a_refusal_stands_beside_its_field(
@@ -91,6 +92,54 @@ class OfflinePhoneTest {
         assertThat(page.locator("#waiting")).containsText(TRUCK + ": an entry of mechanic is on this device");
         assertThat(page.locator("#waiting")).not().containsText("not saved");
         phone.clearCookies();
+    }
+
+    /** A leak found without network: the way from the list to the diagnosis, and what is missing said beside its field. */
+    @Test
+    void a_diagnosis_waits_is_sent_once_and_a_refusal_stands_beside_its_field(
+            Site.Demo demo, Chromium chromium, @TempDir Path memory) {
+        String look = "/bay/" + LEAKS + "/look/leak";
+        try (PhoneLine line = PhoneLine.to(demo.address())) {
+            try (BrowserContext phone = on(chromium, memory)) {
+                Page page = signedIn(phone, line, Role.MANAGER);
+                page.navigate(line.at("/bay?depot=Aldermoor"));
+                assertThat(page.locator("#kept")).containsText("are on this device");
+            }
+            line.cut();
+            try (BrowserContext phone = on(chromium, memory)) {
+                Page page = phone.pages().get(0);
+                page.navigate(line.at("/bay/" + LEAKS));
+                page.locator("a[href='" + look + "']").click();
+                assertThat(page.locator("#as-of")).containsText("No network: this page is as of");
+                check(page, "state.filter-housing", "CAUSE");
+                page.locator("[id='found.filter-housing']").fill("drain plug weeps");
+                page.locator("button[value=repair]").click(); // without the work done: it is refused when it arrives
+                assertThat(page.locator("#network")).containsText("No network.");
+            }
+            line.join();
+            try (BrowserContext phone = on(chromium, memory)) {
+                Page page = signedIn(phone, line, Role.MANAGER);
+                page.navigate(line.at("/bay?depot=Aldermoor"));
+                assertThat(page.locator("#waiting")).containsText(LEAKS + ": not saved, needs correcting.");
+                page.locator("#waiting a").click();
+                assertThat(page.locator("[id='w-what']")).containsText("choose what was done");
+                assertThat(page.locator("[id='found.filter-housing']")).hasValue("drain plug weeps");
+                page.locator("label.pick", new Page.LocatorOptions().setHasText("fuel filter"))
+                        .click();
+                page.locator("button[value=repair]").click();
+                assertThat(page.locator("main")).containsText("Recorded.");
+                page.navigate(line.at("/safety/" + LEAKS));
+                assertThat(page.locator("main")).containsText("No safety fault is open");
+                page.navigate(line.at("/bay?depot=Aldermoor"));
+                assertThat(page.locator("#kept")).containsText("are on this device");
+                assertThat(page.locator("#waiting")).isHidden();
+            }
+        }
+    }
+
+    private static void check(Page page, String name, String value) {
+        page.locator("[name='" + name + "'][value=" + value + "]")
+                .check(new com.microsoft.playwright.Locator.CheckOptions().setForce(true));
     }
 
     private static BrowserContext on(Chromium chromium, Path memory) {

@@ -165,6 +165,28 @@ class PressedTwiceTest {
                 .contains("High-pressure pump: in order");
     }
 
+    /** The second sending comes late: another phone began to look anew in between, and what it found stays. */
+    @Test
+    @Order(3)
+    void a_diagnosis_that_is_sent_twice_ends_once(RunningApp app) throws Exception {
+        String look = "/bay/T-1/look/pressure";
+        String[] form = {"formKey", "look-1", "state.filter", "CAUSE", "was.state.filter", "NOT_LOOKED", "end", "nothing"};
+        assertThat(post(look, form).headers().firstValue("Location")).hasValueSatisfying(at -> assertThat(at)
+                .endsWith("?ended=nothing"));
+        LookBook looks = new LookBook(app.application().store());
+        assertThat(looks.open(TRUCK, DiagnosisKind.PRESSURE)).isEmpty();
+        post(look, "formKey", "look-2", "state.filter", "IN_ORDER", "was.state.filter", "NOT_LOOKED");
+        assertThat(post(look, form).headers().firstValue("Location")).hasValueSatisfying(at -> assertThat(at)
+                .endsWith("?ended=nothing"));
+        assertThat(LookBook.words(DiagnosisKind.PRESSURE, looks.open(TRUCK, DiagnosisKind.PRESSURE)))
+                .isEqualTo("Fuel filter: in order");
+        String[] late = {"formKey", "look-2", "state.filter", "IN_ORDER", "was.state.filter", "NOT_LOOKED"};
+        post(look, "formKey", "look-3", "state.filter", "CAUSE", "was.state.filter", "IN_ORDER");
+        post(look, late);
+        assertThat(LookBook.words(DiagnosisKind.PRESSURE, looks.open(TRUCK, DiagnosisKind.PRESSURE)))
+                .isEqualTo("Fuel filter: cause found");
+    }
+
     @Test
     @Order(4)
     void the_photographs_of_a_visit_are_six_whatever_the_form_says(URI address, RunningApp app) throws Exception {
