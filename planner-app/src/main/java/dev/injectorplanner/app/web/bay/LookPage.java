@@ -168,12 +168,7 @@ class LookPage {
     }
 
     private void record(
-            TruckInBay at,
-            DiagnosisKind kind,
-            FormState typed,
-            Viewer viewer,
-            Map<String, Look> found,
-            LookForm form) {
+            TruckInBay at, DiagnosisKind kind, FormState typed, Viewer viewer, Map<String, Look> found, LookForm form) {
         boolean nothing = form.end().equals(NOTHING);
         String truck = at.truck().truck();
         String steps = LookBook.words(kind, found);
