@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.web.outlook;
 
+import dev.injectorplanner.app.web.chart.MonthPicture;
 import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.DisplayFormat;
@@ -11,6 +12,7 @@ import dev.injectorplanner.core.replay.outlook.Outlook.Month;
 import dev.injectorplanner.core.replay.outlook.Outlook.PartMonth;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.units.SiteUnits;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -110,7 +112,7 @@ public final class OutlookView {
     }
 
     /** The pictures. */
-    public List<MonthChart.Panel> panels() {
+    public List<MonthPicture.Panel> panels() {
         return List.of(
                 panel("Injectors", "pieces", Month::injectors, Figures::whole),
                 panel("Hours", "labour", Month::hours, Figures::whole),
@@ -124,19 +126,24 @@ public final class OutlookView {
         return Figures.tenths(value);
     }
 
-    private MonthChart.Panel panel(
+    private MonthPicture.Panel panel(
             String title, String unit, Function<Month, Band> figure, DoubleFunction<String> words) {
-        int planned = (int) months.stream()
-                .filter(month -> !month.atDay(1).isAfter(outlook.planEnds()))
-                .count();
-        return MonthChart.panel(
-                title,
-                unit,
-                months,
-                outlook.months().stream().map(figure).toList(),
-                figure.apply(outlook.totalOf(null)),
-                planned,
-                words);
+        Band total = figure.apply(outlook.totalOf(null));
+        return new MonthPicture(
+                        title,
+                        unit,
+                        "",
+                        outlook.months().stream()
+                                .map(month -> picture(month.month(), figure.apply(month), outlook.planEnds()))
+                                .toList(),
+                        words)
+                .panel(words.apply(total.median()), range(total, words));
+    }
+
+    /** A month with its band; what begins after the plan ends is expected. */
+    static MonthPicture.Month picture(YearMonth month, Band band, LocalDate planEnds) {
+        return MonthPicture.Month.band(
+                month, band.median(), band.low(), band.high(), month.atDay(1).isAfter(planEnds));
     }
 
     /** One row a depot, all months together. */
