@@ -50,17 +50,7 @@ public record VisitReason(
             @Nullable Double weekLater,
             @Nullable String earlierLimit,
             @Nullable String laterLimit) {
-        this(
-                saves,
-                sharedCost,
-                downtime,
-                done,
-                left,
-                weekEarlier,
-                weekLater,
-                earlierLimit,
-                laterLimit,
-                List.of());
+        this(saves, sharedCost, downtime, done, left, weekEarlier, weekLater, earlierLimit, laterLimit, List.of());
     }
 
     /**
@@ -116,16 +106,7 @@ public record VisitReason(
     /** The same with the weeks around it. */
     public VisitReason withOtherWeeks(List<OtherWeek> weeks) {
         return new VisitReason(
-                saves,
-                sharedCost,
-                downtime,
-                done,
-                left,
-                weekEarlier,
-                weekLater,
-                earlierLimit,
-                laterLimit,
-                weeks);
+                saves, sharedCost, downtime, done, left, weekEarlier, weekLater, earlierLimit, laterLimit, weeks);
     }
 
     /** The reason of a visit that a pricer priced, by the truck's own figures: depot and duty group are not looked at. */

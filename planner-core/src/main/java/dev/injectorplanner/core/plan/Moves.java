@@ -60,9 +60,7 @@ final class Moves {
                 moved.gains() + moved.rideAlongCost() - visit.gains() - visit.rideAlongCost() - weights,
                 weights,
                 inTime,
-                own != null
-                        ? own
-                        : inTime ? draft.booked().limitBeside(truck.options(), to) : WeekStops.NO_PARTS);
+                own != null ? own : inTime ? draft.booked().limitBeside(truck.options(), to) : WeekStops.NO_PARTS);
     }
 
     /** What keeps the truck out of the week whatever its parts and the other trucks do. */

@@ -52,16 +52,18 @@ public final class Axis {
         return new Axis(0, 1, Math::sqrt, ticks);
     }
 
-    /** Days by their number, from one to another, with first days of months. */
+    /** Days by their number, from one to another, with first days of months, at most so many; 0 for none. */
     public static Axis days(LocalDate from, LocalDate to, int most, Function<LocalDate, String> words) {
         LocalDate end = to.isAfter(from) ? to : from.plusDays(1);
         return new Axis(
                 from.toEpochDay(),
                 end.toEpochDay(),
                 value -> value,
-                Ticks.months(from, end, most).stream()
-                        .map(day -> new Tick(day.toEpochDay(), words.apply(day)))
-                        .toList());
+                most == 0
+                        ? List.of()
+                        : Ticks.months(from, end, most).stream()
+                                .map(day -> new Tick(day.toEpochDay(), words.apply(day)))
+                                .toList());
     }
 
     /** Places side by side, 0 to the last, each with its word below; an empty word is left out. */
@@ -90,8 +92,8 @@ public final class Axis {
     /** Where a value lies: 0 at the axis's beginning, 1 at its end; values beyond lie at the ends. */
     double at(double value) {
         double least = scale.applyAsDouble(from);
-        double share = (scale.applyAsDouble(Math.max(from, Math.min(to, value))) - least)
-                / (scale.applyAsDouble(to) - least);
+        double share =
+                (scale.applyAsDouble(Math.max(from, Math.min(to, value))) - least) / (scale.applyAsDouble(to) - least);
         return Math.max(0, Math.min(1, share));
     }
 }

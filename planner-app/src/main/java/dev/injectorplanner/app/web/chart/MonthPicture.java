@@ -77,8 +77,7 @@ public final class MonthPicture {
      * @param against what is held against each month, in words, or empty
      * @param words a figure in words
      */
-    public MonthPicture(
-            String title, String unit, String against, List<Month> months, DoubleFunction<String> words) {
+    public MonthPicture(String title, String unit, String against, List<Month> months, DoubleFunction<String> words) {
         this.title = title;
         this.unit = unit;
         this.against = against;

@@ -11,6 +11,7 @@ public final class Plot {
     private static final double LETTER = 7.4;
 
     private static final double LABEL_RISE = 6;
+    private static final double FAULT_RISE = 18;
     private static final double FOOT = 18;
     private static final double FIRST_ROW = 42;
     private static final double ROW = 24;
@@ -109,9 +110,7 @@ public final class Plot {
 
     /** A short line across one place. */
     public Plot notch(Ink ink, double place, double share, double value) {
-        return mark(
-                ink,
-                "M" + at(right(place - share / 2), down(value)) + "H" + number(right(place + share / 2)));
+        return mark(ink, "M" + at(right(place - share / 2), down(value)) + "H" + number(right(place + share / 2)));
     }
 
     /** A line up and down at a place, between two values. */
@@ -122,6 +121,11 @@ public final class Plot {
     /** A point. */
     public Plot dot(double place, double value, double radius) {
         return mark(Ink.DOT, round(right(place), down(value), radius));
+    }
+
+    /** A fault, just above the field. */
+    public Plot fault(double place) {
+        return mark(Ink.FAULT, "M" + at(right(place), frame.top() - FAULT_RISE) + "l5 9h-10z");
     }
 
     /** Names a row of events below the field, counted from 0. */
@@ -159,8 +163,7 @@ public final class Plot {
 
     private Chart.Label placed(double across, double down, boolean strong, String words) {
         double half = LETTER * words.length() / 2;
-        String anchor =
-                across + half > frame.width() ? "end" : across - half < frame.left() ? "start" : "middle";
+        String anchor = across + half > frame.width() ? "end" : across - half < frame.left() ? "start" : "middle";
         return new Chart.Label(round(across), round(Math.max(12, down)), anchor, strong, words);
     }
 

@@ -80,6 +80,11 @@ final class LifeChart {
         if (!records.isEmpty()) {
             plot.legend(Ink.LINE, "steps from the records (Kaplan-Meier)");
         }
+        if (!records.isEmpty()) {
+            Plot.Spot end = records.get(records.size() - 1);
+            plot.label(end.x(), end.y(), true, "records");
+        }
+        plot.label(this.most * shownPerUnit, life.applyAsDouble(this.most), true, "plan");
         for (double age : told()) {
             tell(plot, age, unit);
         }

@@ -29,7 +29,11 @@ import org.jspecify.annotations.Nullable;
  * @param suppliers the same by supplier
  */
 public record PartsAheadView(
-        List<String> months, List<MonthPicture.Panel> panels, List<Row> rows, String value, List<SupplierRow> suppliers) {
+        List<String> months,
+        List<MonthPicture.Panel> panels,
+        List<Row> rows,
+        String value,
+        List<SupplierRow> suppliers) {
     private static final int MOST_PANELS = 6;
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMM uu", Locale.UK);
 

@@ -29,7 +29,8 @@ final class StockChart {
 
     private static Chart draw(Shelf shelf, Frame frame, int most) {
         List<Shelf.Week> weeks = shelf.weeks();
-        double least = Math.min(0, weeks.stream().mapToDouble(Shelf.Week::end).min().orElse(0));
+        double least =
+                Math.min(0, weeks.stream().mapToDouble(Shelf.Week::end).min().orElse(0));
         double highest = Math.max(
                 Math.max(shelf.onHand(), shelf.safety()),
                 Math.max(1, weeks.stream().mapToDouble(Shelf.Week::end).max().orElse(1)));
@@ -54,7 +55,8 @@ final class StockChart {
                     List.of(new Plot.Value(end, pieces(end))));
         }
         if (!weeks.isEmpty()) {
-            spots.add(new Plot.Spot(weeks.size() - 0.5, weeks.get(weeks.size() - 1).end()));
+            spots.add(new Plot.Spot(
+                    weeks.size() - 0.5, weeks.get(weeks.size() - 1).end()));
         }
         plot.steps(Ink.LINE, spots);
         shelf.shortage().ifPresent(week -> {

@@ -2,8 +2,8 @@ package dev.injectorplanner.app.web.stock;
 
 import dev.injectorplanner.app.stock.StockMovement;
 import dev.injectorplanner.app.stock.Stocktakes;
-import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.chart.Chart;
+import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.app.web.office.NotHereException;
