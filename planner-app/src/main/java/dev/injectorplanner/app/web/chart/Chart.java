@@ -85,7 +85,7 @@ public record Chart(
         public static final Frame SMALL_BELOW = new Frame(300, 208, 36, 290, 112, 172);
 
         /** One of several side by side, by month. */
-        public static final Frame PANEL = new Frame(404, 196, 52, 400, 20, 168);
+        public static final Frame PANEL = new Frame(404, 214, 52, 400, 20, 168);
     }
 
     /** A line across and its figure. */

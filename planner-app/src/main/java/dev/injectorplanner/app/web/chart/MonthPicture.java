@@ -26,6 +26,7 @@ public final class MonthPicture {
     private final List<Month> months;
     private final DoubleFunction<String> words;
     private final String against;
+    private @Nullable YearMonth since;
 
     /**
      * A month.
@@ -51,6 +52,11 @@ public final class MonthPicture {
         /** A figure with its band. */
         public static Month band(YearMonth month, double value, double low, double high, boolean expected) {
             return new Month(month, value, null, low, high, expected);
+        }
+
+        /** The same with something held against it. */
+        public Month held(double other) {
+            return new Month(month, value, other, low, high, expected);
         }
 
         private double highest() {
@@ -85,6 +91,12 @@ public final class MonthPicture {
         this.words = words;
     }
 
+    /** Marks the month from which on something is different; null for none. */
+    public MonthPicture since(@Nullable YearMonth month) {
+        since = month;
+        return this;
+    }
+
     /** Without a total. */
     public Panel panel() {
         return panel("", "");
@@ -106,6 +118,14 @@ public final class MonthPicture {
             draw(plot, place);
         }
         written().forEach(place -> plot.label(place, top(place), false, told(place)));
+        YearMonth from = since;
+        if (from != null) {
+            plot.upright(Ink.LIMIT, months.stream().map(Month::month).toList().indexOf(from) - 0.5, y.from(), y.to());
+        }
+        if (!months.isEmpty()) {
+            plot.across(NAME.format(months.get(0).month()) + " to "
+                    + NAME.format(months.get(months.size() - 1).month()));
+        }
         return plot.chart(title + " by month, " + unit, about());
     }
 

@@ -11,6 +11,7 @@ public final class Plot {
     private static final double LETTER = 7.4;
 
     private static final double LABEL_RISE = 6;
+    private static final double END = 3.5;
     private static final double FAULT_RISE = 18;
     private static final double FOOT = 18;
     private static final double FIRST_ROW = 42;
@@ -113,9 +114,13 @@ public final class Plot {
         return mark(ink, "M" + at(right(place - share / 2), down(value)) + "H" + number(right(place + share / 2)));
     }
 
-    /** A line up and down at a place, between two values. */
+    /** A line up and down at a place, between two values; a range has ends. */
     public Plot upright(Ink ink, double place, double low, double high) {
-        return mark(ink, "M" + at(right(place), down(low)) + "V" + number(down(high)));
+        String ends = ink == Ink.RANGE || ink == Ink.INTERVAL
+                ? "M" + at(right(place) - END, down(low)) + "h" + number(2 * END) + "M"
+                        + at(right(place) - END, down(high)) + "h" + number(2 * END)
+                : "";
+        return mark(ink, "M" + at(right(place), down(low)) + "V" + number(down(high)) + ends);
     }
 
     /** A point. */

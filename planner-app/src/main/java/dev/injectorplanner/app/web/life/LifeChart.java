@@ -16,6 +16,11 @@ import org.jspecify.annotations.Nullable;
 /** Share still working against age: steps of the records, the life in use, its band. */
 final class LifeChart {
     private static final int PARTS = 80;
+
+    /** Steps of fewer than this many say little: a planner default. */
+    private static final int FEW = 10;
+
+    private static final double FEW_HIGH = 0.1;
     private static final int TOLD = 8;
     private static final int STEPS = 4;
     private static final int FEW_STEPS = 3;
@@ -84,6 +89,13 @@ final class LifeChart {
             Plot.Spot end = records.get(records.size() - 1);
             plot.label(end.x(), end.y(), true, "records");
         }
+        steps.points().stream()
+                .filter(point -> point.atRisk() < FEW)
+                .findFirst()
+                .ifPresent(point -> {
+                    plot.upright(Ink.EVENT, point.age() * shownPerUnit, 0, FEW_HIGH);
+                    plot.label(point.age() * shownPerUnit, FEW_HIGH, false, "fewer than ten left");
+                });
         plot.label(this.most * shownPerUnit, life.applyAsDouble(this.most), true, "plan");
         for (double age : told()) {
             tell(plot, age, unit);

@@ -29,6 +29,9 @@ import org.jspecify.annotations.Nullable;
 public final class OutlookView {
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM uuuu", Locale.UK);
     private static final int SOON = 3;
+    /** Hours available stand in the picture where a month may need a third of them. */
+    private static final double NEAR = 3;
+
     private static final int MOST_LEFT_OUT = 8;
 
     private final Outlook outlook;
@@ -115,7 +118,7 @@ public final class OutlookView {
     public List<MonthPicture.Panel> panels() {
         return List.of(
                 panel("Injectors", "pieces", Month::injectors, Figures::whole),
-                panel("Hours", "labour", Month::hours, Figures::whole),
+                hours(),
                 panel("Money", "road failures and downtime included", Month::money, DisplayFormat::money),
                 panel("Road failures", "trucks stranded", Month::failures, OutlookView::few),
                 panel("Coolant", units.volumeUnit() + " drained", Month::coolantLitres, this::volume),
@@ -124,6 +127,27 @@ public final class OutlookView {
 
     private static String few(double value) {
         return Figures.tenths(value);
+    }
+
+    /** With the hours available each month, where they are near enough to stand in one picture. */
+    private MonthPicture.Panel hours() {
+        Band total = outlook.totalOf(null).hours();
+        boolean near = outlook.months().stream()
+                .anyMatch(month -> NEAR * month.hours().high() >= available.getOrDefault(month.month(), 0.0));
+        return new MonthPicture(
+                        "Hours",
+                        near ? "labour; line: available" : "labour; far more is available",
+                        "available",
+                        outlook.months().stream()
+                                .map(month -> hours(month, near))
+                                .toList(),
+                        Figures::whole)
+                .panel(Figures.whole(total.median()), range(total, Figures::whole));
+    }
+
+    private MonthPicture.Month hours(Month month, boolean near) {
+        MonthPicture.Month bar = picture(month.month(), month.hours(), outlook.planEnds());
+        return near ? bar.held(available.getOrDefault(month.month(), 0.0)) : bar;
     }
 
     private MonthPicture.Panel panel(

@@ -47,7 +47,8 @@ final class CalibrationChart {
                     "forecast " + DisplayFormat.chance(band.forecast()) + ", happened "
                             + DisplayFormat.chance(band.happened()) + ", "
                             + Figures.count(band.count(), "forecast", "forecasts"),
-                    List.of(new Plot.Value(band.most(), DisplayFormat.chance(band.happened()))));
+                    List.of());
+            plot.label(band.forecast(), band.most(), false, band.failures() + " of " + Figures.whole(band.count()));
         }
         return plot.legend(Ink.DOT, "share that failed")
                 .legend(Ink.INTERVAL, "90 % interval")

@@ -7,6 +7,7 @@ import dev.injectorplanner.app.web.chart.MonthPicture;
 import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.units.SiteForm;
+import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -168,7 +169,14 @@ public final class ResultsView {
                                         each.month(), value.applyAsDouble(each), known(against, each)))
                                 .toList(),
                         words)
+                .since(firstPlanned())
                 .panel();
+    }
+
+    /** The first month with a plan, where months without one come before it. */
+    private @Nullable YearMonth firstPlanned() {
+        List<MonthResult> with = with(true);
+        return with.isEmpty() || with.size() == months.size() ? null : with.get(0).month();
     }
 
     private static @Nullable Double known(@Nullable ToDoubleFunction<MonthResult> against, MonthResult each) {

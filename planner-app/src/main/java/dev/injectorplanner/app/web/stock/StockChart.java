@@ -59,19 +59,20 @@ final class StockChart {
                     weeks.size() - 0.5, weeks.get(weeks.size() - 1).end()));
         }
         plot.steps(Ink.LINE, spots);
-        shelf.shortage().ifPresent(week -> {
-            int place = weeks.indexOf(week);
-            plot.upright(Ink.RANGE, place, 0, week.end());
-            plot.label(
-                    place,
-                    0,
-                    true,
-                    DisplayFormat.week(week.week()) + ", " + DisplayFormat.pieces(-week.end()) + " short");
-            plot.legend(Ink.RANGE, "first short week");
-        });
+        shortage(plot, shelf);
         return plot.legend(Ink.LINE, "pieces left at the end of the week")
                 .legend(Ink.LIMIT, "safety stock")
                 .chart("Pieces of " + shelf.part() + " left week by week", words(shelf));
+    }
+
+    private static void shortage(Plot plot, Shelf shelf) {
+        shelf.shortage().ifPresent(week -> {
+            int place = shelf.weeks().indexOf(week);
+            String words = DisplayFormat.week(week.week()) + ", " + DisplayFormat.pieces(-week.end()) + " short";
+            plot.upright(Ink.RANGE, place, 0, week.end());
+            plot.label(place, 0, true, words);
+            plot.legend(Ink.RANGE, "first short week");
+        });
     }
 
     private static String pieces(double value) {

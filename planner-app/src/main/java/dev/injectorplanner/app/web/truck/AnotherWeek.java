@@ -16,7 +16,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** The same work in the weeks around the one planned: what it costs, what it risks, and what is in the way. */
 final class AnotherWeek {
@@ -119,9 +118,9 @@ final class AnotherWeek {
         return 1 - alive;
     }
 
-    /** What each week later costs, where nothing is in the way: the one sentence above the table. */
-    static String answer(List<Row> rows, @Nullable Visit visit) {
-        if (rows.isEmpty() || visit == null) {
+    /** How many of them are open: the one sentence above the table. */
+    static String answer(List<Row> rows, Visit visit) {
+        if (rows.isEmpty()) {
             return "";
         }
         long free = rows.stream().filter(row -> row.free() && !row.planned()).count();

@@ -45,39 +45,49 @@ public final class TruckFile {
     /**
      * A truck's file.
      *
-     * @param odometer the newest reading, or "not known"
-     * @param week its visit's week, or empty where it has none
-     * @param facts of the visit: label and value
-     * @param left cylinders the visit leaves, with what doing them too would cost
      * @param records what its records lack, a sentence each
      */
     public record View(
             String truck,
-            String vin,
             String depot,
-            String about,
-            String odometer,
-            String hours,
-            String perWeek,
-            String chance,
-            String chanceAbout,
-            String week,
-            String when,
-            List<Pair> facts,
-            String why,
-            List<String> left,
+            Head head,
+            Coming visit,
             List<String> unplanned,
             String closedOut,
             List<Finding> dueItems,
             EngineView.Drawing engine,
-            List<AnotherWeek.Row> weeks,
-            String weeksAnswer,
-            Bill bill,
             TimeLinePictures.View timeLine,
             List<CylinderTests.Row> tests,
             List<Row> history,
             List<Integer> cylinders,
             List<String> records) {}
+
+    /**
+     * What stands at the top.
+     *
+     * @param odometer the newest reading, or "not known"
+     * @param chance of the worst cylinder to fail within 12 weeks
+     */
+    public record Head(
+            String about, String odometer, String hours, String perWeek, String chance, String chanceAbout) {}
+
+    /**
+     * Its visit, or that there is none.
+     *
+     * @param week ISO week, or empty where it has none
+     * @param facts label and value
+     * @param left cylinders the visit leaves, with what doing them too would cost
+     * @param weeks the same work in the weeks around it
+     */
+    public record Coming(
+            String week,
+            String when,
+            List<Pair> facts,
+            String why,
+            List<String> left,
+            List<AnotherWeek.Row> weeks,
+            String weeksAnswer,
+            Bill bill) {}
 
     public record Pair(String label, String value) {}
 
@@ -90,37 +100,12 @@ public final class TruckFile {
     public record Row(LocalDate day, String on, String what, String detail) {}
 
     View view() {
-        List<Reading> readings = plan.fleet().readingsOf(truck.truck());
-        Optional<Visit> visit = plan.findVisit(truck.truck());
-        Optional<TruckReason> reason = plan.findReason(truck.truck());
-        Optional<VisitBill> bill = visit.map(each -> new VisitBill(plan, truck, each, policy));
-        List<AnotherWeek.Row> weeks =
-                new AnotherWeek(plan, truck.truck(), bill.map(VisitBill::sum).orElse(0.0)).rows();
         CylinderTests tests = new CylinderTests(plan, truck, family);
         return new View(
                 truck.truck(),
-                truck.vinText(),
                 plan.depot(),
-                plan.depot() + ". " + (truck.dutyGroup() == null ? "" : "Duty group: " + truck.dutyGroup() + ". ")
-                        + "Engine family " + family.family() + ", " + family.cylinders() + " cylinders. VIN "
-                        + (truck.vin() == null ? "not recorded" : truck.vinText()) + ". Truck warranty "
-                        + (truck.warrantyUntil() == null
-                                ? "not recorded"
-                                : "to " + DisplayFormat.shortDate(truck.warrantyUntil()))
-                        + ".",
-                newest(readings, Reading::odometerKm, plan.units()::distance),
-                newest(readings, Reading::engineHours, hours -> Figures.whole(hours) + " h"),
-                perWeek(),
-                worst().map(each -> DisplayFormat.chance(each.chance12())).orElse("not known"),
-                worst().map(each -> "cylinder " + each.cylinder()).orElse("")
-                        + tests.riskLimit()
-                                .map(limit -> "; limit " + DisplayFormat.chance(limit))
-                                .orElse(""),
-                visit.map(each -> each.week().toString()).orElse(""),
-                visit.map(this::when).orElse("none planned"),
-                visit.map(each -> facts(each, reason, bill.orElseThrow())).orElse(List.of()),
-                reason.map(TruckReason::words).orElse("Nothing is due within the plan."),
-                reason.map(TruckReason::reason).map(TruckFile::left).orElse(List.of()),
+                head(tests),
+                plan.findVisit(truck.truck()).map(this::coming).orElseGet(this::noVisit),
                 plan.unplanned().stream()
                         .filter(each -> each.truck().equals(truck.truck()))
                         .map(this::leftToLater)
@@ -131,14 +116,57 @@ public final class TruckFile {
                         .map(this::item)
                         .toList(),
                 new EngineView(plan, truck, family, tests.riskLimit().orElse(null)).draw(),
-                weeks,
-                AnotherWeek.answer(weeks, visit.orElse(null)),
-                bill.map(TruckFile::bill).orElse(new Bill(List.of(), "", "")),
                 new TimeLinePictures(plan, truck, family, tests).view(),
                 tests.rows(),
                 new TruckTimeLine(plan, truck).rows(),
                 family.allCylinders(),
                 records());
+    }
+
+    private Head head(CylinderTests tests) {
+        List<Reading> readings = plan.fleet().readingsOf(truck.truck());
+        String limit = tests.riskLimit()
+                .map(most -> "; limit " + DisplayFormat.chance(most))
+                .orElse("");
+        return new Head(
+                about(),
+                newest(readings, Reading::odometerKm, plan.units()::distance),
+                newest(readings, Reading::engineHours, hours -> Figures.whole(hours) + " h"),
+                perWeek(),
+                worst().map(each -> DisplayFormat.chance(each.chance12())).orElse("not known"),
+                worst().map(each -> "cylinder " + each.cylinder()).orElse("") + limit);
+    }
+
+    private String about() {
+        LocalDate warranty = truck.warrantyUntil();
+        return plan.depot() + ". " + (truck.dutyGroup() == null ? "" : "Duty group: " + truck.dutyGroup() + ". ")
+                + "Engine family " + family.family() + ", " + family.cylinders() + " cylinders. VIN "
+                + (truck.vin() == null ? "not recorded" : truck.vinText()) + ". Truck warranty "
+                + (warranty == null ? "not recorded" : "to " + DisplayFormat.shortDate(warranty)) + ".";
+    }
+
+    private Coming coming(Visit visit) {
+        Optional<TruckReason> reason = plan.findReason(truck.truck());
+        VisitBill bill = new VisitBill(plan, truck, visit, policy);
+        List<AnotherWeek.Row> weeks = new AnotherWeek(plan, truck.truck(), bill.sum()).rows();
+        return new Coming(
+                visit.week().toString(),
+                when(visit),
+                facts(visit, reason, bill),
+                why(),
+                reason.map(TruckReason::reason).map(TruckFile::left).orElse(List.of()),
+                weeks,
+                AnotherWeek.answer(weeks, visit),
+                bill(bill));
+    }
+
+    private Coming noVisit() {
+        Bill none = new Bill(List.of(), "", "");
+        return new Coming("", "none planned", List.of(), why(), List.of(), List.of(), "", none);
+    }
+
+    private String why() {
+        return plan.findReason(truck.truck()).map(TruckReason::words).orElse("Nothing is due within the plan.");
     }
 
     private static Bill bill(VisitBill bill) {
