@@ -62,6 +62,7 @@ class RouteTableTest {
             GET  /imports                ask    in      in    no       no       in
             POST /imports/x              no     in      in    no       no       in
             GET  /results                ask    in      in    no       no       in
+            GET  /results/results.xlsx   ask    in      in    no       no       in
             GET  /replay                 ask    in      no    no       no       in
             POST /replay                 no     in      no    no       no       no
             GET  /jobs                   ask    in      no    no       no       in
