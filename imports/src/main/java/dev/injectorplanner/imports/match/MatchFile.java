@@ -122,6 +122,9 @@ public final class MatchFile {
                                     .collect(Collectors.joining(", "))
                     + "}");
         }
+        if (column.namesAlike()) {
+            parts.add("names: \"alike\""); // or "exact"
+        }
         if (match.asks("column", column)) {
             parts.add("confirm: \"ask\""); // "yes" once a person has seen it
         }

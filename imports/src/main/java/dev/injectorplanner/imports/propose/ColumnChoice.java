@@ -56,8 +56,12 @@ final class ColumnChoice {
         double words = TradeWords.likeness(sample.heading(), table, column);
         double fits = sample.isEmpty() ? 1 : sample.share(cell -> CellTests.fits(column, cell));
         double byValues = 0;
-        if (column.kind() == (Object) CellKinds.VIN || column.kind() == (Object) CellKinds.FAULT_CODE) {
+        if (sample.share(CellTests::isEmptyWord) >= 1) {
+            byValues = 0; // words for nothing say nothing
+        } else if (column.kind() == (Object) CellKinds.VIN || column.kind() == (Object) CellKinds.FAULT_CODE) {
             byValues = !sample.isEmpty() && fits > 0.8 ? 0.6 : 0;
+        } else if (column.base().equals("engine_hours")) {
+            byValues = sample.share(TradeWords::saysHours) > 0.5 ? 0.6 : 0;
         } else if (known.has(column.name())) {
             double named = sample.share(cell -> known.alike(column.name(), cell).isPresent());
             byValues = named > 0.7 ? 0.6 : 0;

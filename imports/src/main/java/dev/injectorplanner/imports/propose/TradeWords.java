@@ -1,6 +1,7 @@
 package dev.injectorplanner.imports.propose;
 
 import dev.injectorplanner.imports.cell.ColumnUnit;
+import dev.injectorplanner.imports.cell.GroupedHeadings;
 import dev.injectorplanner.imports.cell.Heading;
 import dev.injectorplanner.imports.table.Column;
 import dev.injectorplanner.imports.table.Table;
@@ -17,16 +18,35 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 
 /** What offices call columns and the words in them. */
 final class TradeWords {
     private static final Map<String, List<String>> COLUMNS = read("trade-words.txt", 1);
     private static final Map<String, List<String>> VALUES = read("value-words.txt", 2);
 
+    private static final Set<String> HOURS = Set.of("h", "hr", "hrs", "hour", "hours");
+    private static final Set<String> METERS =
+            Set.of("", "odometer", "meter", "meterreading", "engine", "eng", "reading", "run", "running");
+    private static final double BELOW_A_GROUP = 0.85;
+    private static final double NAMED = 0.9;
+
     private TradeWords() {}
 
-    /** How well a heading names a column, 0 to 1, by its words alone. */
+    /** How well a heading names a column, 0 to 1, by its words alone; below a group by its own words nearly as well. */
     static double likeness(String heading, Table<?> table, Column<?> column) {
+        double whole = likenessOf(heading, table, column);
+        String below = GroupedHeadings.below(heading);
+        return below.equals(heading) || isUnitOrHours(below)
+                ? whole
+                : Math.max(whole, BELOW_A_GROUP * likenessOf(below, table, column));
+    }
+
+    private static double likenessOf(String heading, Table<?> table, Column<?> column) {
+        boolean hours = words(heading).stream().anyMatch(HOURS::contains);
+        if (hours && column.units().equals(ColumnUnit.DISTANCE)) {
+            return 0; // a meter that counts hours is no odometer
+        }
         String plain = Heading.plain(heading);
         if (plain.isEmpty()) {
             return 0;
@@ -36,7 +56,11 @@ final class TradeWords {
         if (own.stream().anyMatch(name -> Heading.plain(name).equals(plain))) {
             return 1;
         }
-        String bare = column.units().isEmpty() ? plain : withoutUnit(heading);
+        boolean hoursOfEngine = hours && column.base().endsWith("engine_hours");
+        String bare = column.units().isEmpty() && !hoursOfEngine ? plain : withoutUnit(heading);
+        if (hoursOfEngine && METERS.contains(bare)) {
+            return NAMED;
+        }
         double best = 0;
         for (String name : names(table, column)) {
             String word = Heading.plain(name);
@@ -44,7 +68,7 @@ final class TradeWords {
                 return 0.95;
             }
             if (!bare.isEmpty() && word.equals(bare)) {
-                best = Math.max(best, 0.9);
+                best = Math.max(best, NAMED);
             } else if (holds(heading, name)) {
                 best = Math.max(best, 0.5 + 0.3 * word.length() / plain.length());
             }
@@ -71,6 +95,18 @@ final class TradeWords {
         return null;
     }
 
+    /** Whether a word names a unit of some column, or hours. */
+    static boolean isUnitOrHours(String word) {
+        String small = word.toLowerCase(Locale.ROOT);
+        return HOURS.contains(small) || isUnit(small);
+    }
+
+    /** Whether a cell says behind its number that it counts hours, such as 12,345 h. */
+    static boolean saysHours(String cell) {
+        List<String> words = words(cell);
+        return words.size() > 1 && HOURS.contains(words.get(words.size() - 1));
+    }
+
     /** Whether a word names a unit of some column. */
     static boolean isUnit(String word) {
         return Arrays.stream(ColumnUnit.values()).anyMatch(unit -> unit.isNamed(word));
@@ -79,7 +115,7 @@ final class TradeWords {
     private static String withoutUnit(String heading) {
         StringBuilder kept = new StringBuilder();
         for (String word : words(heading)) {
-            boolean isUnit = false;
+            boolean isUnit = HOURS.contains(word);
             for (ColumnUnit unit : ColumnUnit.values()) {
                 isUnit |= unit.isNamed(word);
             }

@@ -94,16 +94,17 @@ class AnyFileTest {
             int rows = 1 + random.nextInt(60);
             Path file = folder.resolve("export " + seed + ".csv");
             Files.writeString(file, text(random, delimiter, rows));
+            Proposer proposer = new Proposer(names(random));
             Proposal proposal;
             try {
-                proposal = new Proposer(names(random)).propose(file, Proposer.Said.NOTHING);
+                proposal = proposer.propose(file, Proposer.Said.NOTHING);
             } catch (FileRefusedException e) {
                 assertThat(e.getMessage()).as("seed %d", seed).contains("Fix:");
                 continue;
             }
             String text = MatchFile.text(proposal.match(), proposal.remarks());
             assertThat(MatchText.parse(file, text)).as("seed %d", seed).isEqualTo(proposal.match());
-            Preview preview = Preview.of(file, proposal.match(), 20);
+            Preview preview = proposer.preview(file, proposal.match(), 20);
             assertThat(proposal.headingLine()).as("seed %d", seed).isPositive();
             if (preview.refusal().isEmpty()) {
                 assertThat(preview.good() + preview.refused())

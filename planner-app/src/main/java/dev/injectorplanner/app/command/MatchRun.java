@@ -59,7 +59,7 @@ final class MatchRun {
             return;
         }
         Proposal proposal = proposer.propose(file, said);
-        Preview preview = Preview.of(file, proposal.match(), SHOWN);
+        Preview preview = proposer.preview(file, proposal.match(), SHOWN);
         MatchFile.write(proposal.match(), proposal.remarks(), beside);
         report(name, beside, proposal, preview);
         Map<String, Object> json = new LinkedHashMap<>();

@@ -195,6 +195,7 @@ public final class Intake {
                 .withDates(settings.dates())
                 .withNumbers(settings.numbers())
                 .withMatches(settings.matches())
-                .withTruckOf(references::truckOfVin);
+                .withTruckOf(references::truckOfVin)
+                .withNameOf(references::nameOf);
     }
 }

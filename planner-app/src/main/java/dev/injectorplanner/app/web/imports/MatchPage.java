@@ -16,7 +16,6 @@ import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.imports.match.FileMatch;
 import dev.injectorplanner.imports.propose.Answers;
-import dev.injectorplanner.imports.propose.Preview;
 import dev.injectorplanner.imports.propose.Proposal;
 import dev.injectorplanner.imports.propose.Proposer;
 import dev.injectorplanner.imports.table.Table;
@@ -87,7 +86,7 @@ public class MatchPage {
             return shown(key, viewer, form, model);
         }
         Path file = file(key, viewer);
-        Proposal proposal = propose(file, form);
+        Proposal proposal = propose(file, form, new Proposer(StoredNames.read(store)));
         FileMatch match = Answers.apply(proposal, form);
         if (!match.open().isEmpty()) {
             return shown(key, viewer, form, model);
@@ -109,21 +108,22 @@ public class MatchPage {
 
     private String shown(String key, Viewer viewer, Map<String, List<String>> form, Model model) {
         Path file = file(key, viewer);
-        Proposal proposal = propose(file, form);
+        Proposer proposer = new Proposer(StoredNames.read(store));
+        Proposal proposal = propose(file, form, proposer);
         boolean answered = form.containsKey("asked")
                 && proposal.match().table().equals(first(form, "was.table"))
                 && String.valueOf(proposal.headingLine()).equals(first(form, "was.heading"))
                 && (proposal.sheet() == null || proposal.sheet().equals(first(form, "was.sheet")));
         FileMatch match = answered ? Answers.apply(proposal, form) : proposal.match();
-        model.addAttribute("match", MatchView.of(key, proposal, match, Preview.of(file, match, SHOWN)));
+        model.addAttribute("match", MatchView.of(key, proposal, match, proposer.preview(file, match, SHOWN)));
         return "match";
     }
 
-    private Proposal propose(Path file, Map<String, List<String>> form) {
+    private static Proposal propose(Path file, Map<String, List<String>> form, Proposer proposer) {
         String table = first(form, "table");
         Table<?> said = table.isEmpty() ? null : Tables.get(table);
         String sheet = first(form, "sheet");
-        return new Proposer(StoredNames.read(store)).propose(file, new Proposer.Said(said, sheet, line(form)));
+        return proposer.propose(file, new Proposer.Said(said, sheet, line(form)));
     }
 
     private static long line(Map<String, List<String>> form) {
