@@ -98,7 +98,8 @@ public final class JobRunner implements AutoCloseable {
                 failed(key, attempt, "the program stopped during each of " + (attempt - 1) + " attempts");
                 return;
             }
-            TaskResult result = task.run(new JobContext(key, attempt, clock.instant(), zones.zoneOf(key.depot())));
+            TaskResult result = task.run(new JobContext(
+                    key, attempt, clock.instant(), zones.zoneOf(key.depot()), new RunProgress(runs, key, attempt)));
             runs.done(key, attempt, watched(key, result));
             LOG.info("Done: {}: {}", key, result.words());
         } catch (RunLostException e) {

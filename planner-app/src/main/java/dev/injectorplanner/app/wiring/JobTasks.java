@@ -103,6 +103,7 @@ final class JobTasks {
                                         DropSettings.standard(folder),
                                         "node-" + UUID.randomUUID(),
                                         Clock.systemUTC()),
+                                Clock.systemUTC(),
                                 reports -> LoadNotes.write(application.audit(), "drop folder", reports))));
         // A PostgreSQL database has its own tools and its own administrator for copies.
         application.store().findFolder().ifPresent(store -> {
