@@ -4,20 +4,17 @@ import dev.injectorplanner.imports.cell.CellText;
 import dev.injectorplanner.imports.cell.GroupedHeadings;
 import dev.injectorplanner.imports.cell.Heading;
 import dev.injectorplanner.imports.propose.Proposal.TopRow;
-import dev.injectorplanner.imports.table.Column;
-import dev.injectorplanner.imports.table.Table;
-import dev.injectorplanner.imports.table.Tables;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Which of the first rows of a foreign sheet holds the headings, and whether groups of them stand in the row above. */
 final class HeadingChoice {
-    private static final double NAMED = 0.9;
     private static final double MOSTLY = 0.6;
     private static final int LONGEST = 60;
 
     private final List<TopRow> first;
+    private final Map<String, Boolean> named = new HashMap<>();
     private int at;
     private List<String> headings;
 
@@ -64,7 +61,7 @@ final class HeadingChoice {
     }
 
     /** Cells that name a column of some table count, and a little those that are words at all. */
-    private static double score(List<String> cells) {
+    private double score(List<String> cells) {
         double score = 0;
         for (String cell : cells) {
             String text = CellText.trimmed(cell);
@@ -79,15 +76,8 @@ final class HeadingChoice {
         return !text.isEmpty() && text.length() <= LONGEST && !CellTests.isNumber(text);
     }
 
-    private static boolean namesColumn(String heading) {
-        for (Table<?> table : Tables.ALL) {
-            for (Column<?> column : table.columns()) {
-                if (TradeWords.likeness(heading, table, column) >= NAMED) {
-                    return true;
-                }
-            }
-        }
-        return false;
+    private boolean namesColumn(String heading) {
+        return named.computeIfAbsent(heading, each -> new TradeHeading(each).namesColumn());
     }
 
     private List<String> joined(int upper) {
@@ -125,7 +115,7 @@ final class HeadingChoice {
                 && losesAlone(above, below, both);
     }
 
-    private static boolean losesAlone(List<String> above, List<String> below, List<String> both) {
+    private boolean losesAlone(List<String> above, List<String> below, List<String> both) {
         Map<String, String> groups = new HashMap<>();
         for (int i = 0; i < both.size(); i++) {
             String upper = i < above.size() ? CellText.trimmed(above.get(i)) : "";

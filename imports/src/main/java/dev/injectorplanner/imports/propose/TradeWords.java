@@ -1,7 +1,6 @@
 package dev.injectorplanner.imports.propose;
 
 import dev.injectorplanner.imports.cell.ColumnUnit;
-import dev.injectorplanner.imports.cell.GroupedHeadings;
 import dev.injectorplanner.imports.cell.Heading;
 import dev.injectorplanner.imports.table.Column;
 import dev.injectorplanner.imports.table.Table;
@@ -19,64 +18,26 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** What offices call columns and the words in them. */
 final class TradeWords {
     private static final Map<String, List<String>> COLUMNS = read("trade-words.txt", 1);
     private static final Map<String, List<String>> VALUES = read("value-words.txt", 2);
 
+    private static final Map<String, String> PLAIN = new ConcurrentHashMap<>();
+    private static final Map<String, String> IN_WORDS = new ConcurrentHashMap<>();
     private static final Set<String> HOURS = Set.of("h", "hr", "hrs", "hour", "hours");
-    private static final Set<String> METERS =
-            Set.of("", "odometer", "meter", "meterreading", "engine", "eng", "reading", "run", "running");
-    private static final double BELOW_A_GROUP = 0.85;
-    private static final double NAMED = 0.9;
 
     private TradeWords() {}
 
-    /** How well a heading names a column, 0 to 1, by its words alone; below a group by its own words nearly as well. */
-    static double likeness(String heading, Table<?> table, Column<?> column) {
-        double whole = likenessOf(heading, table, column);
-        String below = GroupedHeadings.below(heading);
-        return below.equals(heading) || isUnitOrHours(below)
-                ? whole
-                : Math.max(whole, BELOW_A_GROUP * likenessOf(below, table, column));
+    /** The plain form of a name of ours; there are some hundreds of them. */
+    static String plainName(String name) {
+        return PLAIN.computeIfAbsent(name, Heading::plain);
     }
 
-    private static double likenessOf(String heading, Table<?> table, Column<?> column) {
-        boolean hours = words(heading).stream().anyMatch(HOURS::contains);
-        if (hours && column.units().equals(ColumnUnit.DISTANCE)) {
-            return 0; // a meter that counts hours is no odometer
-        }
-        String plain = Heading.plain(heading);
-        if (plain.isEmpty()) {
-            return 0;
-        }
-        List<String> own = new ArrayList<>(column.headings());
-        own.add(column.base());
-        if (own.stream().anyMatch(name -> Heading.plain(name).equals(plain))) {
-            return 1;
-        }
-        boolean hoursOfEngine = hours && column.base().endsWith("engine_hours");
-        String bare = column.units().isEmpty() && !hoursOfEngine ? plain : withoutUnit(heading);
-        if (hoursOfEngine && METERS.contains(bare)) {
-            return NAMED;
-        }
-        double best = 0;
-        for (String name : names(table, column)) {
-            String word = Heading.plain(name);
-            if (word.equals(plain)) {
-                return 0.95;
-            }
-            if (!bare.isEmpty() && word.equals(bare)) {
-                best = Math.max(best, NAMED);
-            } else if (holds(heading, name)) {
-                best = Math.max(best, 0.5 + 0.3 * word.length() / plain.length());
-            }
-        }
-        return best;
-    }
-
-    private static List<String> names(Table<?> table, Column<?> column) {
+    /** What offices call a column. */
+    static List<String> names(Table<?> table, Column<?> column) {
         List<String> names = new ArrayList<>(COLUMNS.getOrDefault(table.name() + "." + column.base(), List.of()));
         names.addAll(COLUMNS.getOrDefault(column.base(), List.of()));
         names.add(column.base().replace('_', ' '));
@@ -93,6 +54,10 @@ final class TradeWords {
             }
         }
         return null;
+    }
+
+    static boolean isHours(String word) {
+        return HOURS.contains(word);
     }
 
     /** Whether a word names a unit of some column, or hours. */
@@ -112,26 +77,14 @@ final class TradeWords {
         return Arrays.stream(ColumnUnit.values()).anyMatch(unit -> unit.isNamed(word));
     }
 
-    private static String withoutUnit(String heading) {
-        StringBuilder kept = new StringBuilder();
-        for (String word : words(heading)) {
-            boolean isUnit = HOURS.contains(word);
-            for (ColumnUnit unit : ColumnUnit.values()) {
-                isUnit |= unit.isNamed(word);
-            }
-            kept.append(isUnit ? "" : word);
-        }
-        return kept.toString();
-    }
-
     /** Whether the words of a name stand in the heading one after the other. */
-    private static boolean holds(String heading, String name) {
-        String words = " " + String.join(" ", words(heading)) + " ";
-        String wanted = " " + String.join(" ", words(name)) + " ";
-        return wanted.length() > 4 && words.contains(wanted);
+    static boolean holds(String inWords, String name) {
+        String wanted = IN_WORDS.computeIfAbsent(name, each -> " " + String.join(" ", words(each)) + " ");
+        return wanted.length() > 4 && inWords.contains(wanted);
     }
 
-    private static List<String> words(String text) {
+    /** The words of a text in small letters. */
+    static List<String> words(String text) {
         List<String> words = new ArrayList<>();
         for (String word : text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+")) {
             if (!word.isEmpty()) {

@@ -45,6 +45,7 @@ class AnyFileTest {
         "#",
         "-"
     };
+    private static final String[] GROUPS = {"Odometer", "Fitted", "Removed", "Unit", "Test", "Remark"};
     private static final String[] CELLS = {
         "",
         "-",
@@ -129,6 +130,13 @@ class AnyFileTest {
             text.append("Title ").append(title).append('\n');
         }
         int columns = 2 + random.nextInt(9);
+        if (random.nextInt(3) == 0) { // groups over the headings
+            for (int at = 0; at < columns; at++) {
+                text.append(at == 0 ? "" : String.valueOf(delimiter))
+                        .append(random.nextBoolean() ? "" : GROUPS[random.nextInt(GROUPS.length)]);
+            }
+            text.append('\n');
+        }
         for (int row = 0; row <= rows; row++) {
             for (int at = 0; at < columns; at++) {
                 String[] from = row == 0 ? HEADINGS : CELLS;
