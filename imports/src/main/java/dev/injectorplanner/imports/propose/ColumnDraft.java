@@ -24,6 +24,7 @@ import java.util.stream.Collectors;
 /** What is proposed for one heading: its unit, its words, and what a person should decide. */
 final class ColumnDraft {
     private static final int MOST_WORDS = 40; // of a column with a fixed list of words
+    private static final int MOST_SAID = 4;
 
     private final ColumnSample sample;
     private final Column<?> column;
@@ -36,6 +37,7 @@ final class ColumnDraft {
     private boolean asAbove;
     private boolean dropsShortened;
     private boolean namesAlike;
+    private int unknown;
 
     ColumnDraft(Table<?> table, ColumnSample sample, Pick pick, KnownNames known) {
         this.sample = sample;
@@ -115,7 +117,7 @@ final class ColumnDraft {
         String word = TradeWords.valueWord(column, cell);
         values.put(cell, word.isEmpty() ? FileMatch.ASK : word);
         if (word.isEmpty()) {
-            doubt = "does not know \"" + cell + "\"";
+            unknown(cell, "");
         }
     }
 
@@ -162,10 +164,24 @@ final class ColumnDraft {
             return;
         }
         values.put(cell, FileMatch.ASK);
-        doubt = "does not know \"" + cell + "\"; "
-                + kit(known, cell)
+        unknown(
+                cell,
+                kit(known, cell)
                         .map(kit -> "perhaps " + kit)
-                        .orElseGet(() -> "known: " + String.join(", ", known.names("family")));
+                        .orElseGet(() -> "known: " + String.join(", ", known.names("family"))));
+    }
+
+    /** The first words that nobody knows, with what they may be. */
+    private void unknown(String cell, String hint) {
+        unknown++;
+        String words = "\"" + cell + "\"" + (hint.isEmpty() ? "" : " (" + hint + ")");
+        if (unknown == 1) {
+            doubt = "does not know " + words;
+        } else if (unknown <= MOST_SAID) {
+            doubt += ", " + words;
+        } else if (unknown == MOST_SAID + 1) {
+            doubt += " and more";
+        }
     }
 
     /** The one family that is built the same, by words such as V8 or I6. */

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -25,6 +26,8 @@ public final class OfficeExports {
     private final Path folder;
     private final LocalDate until;
 
+    private boolean formulas;
+
     private OfficeExports(Path folder, LocalDate until) {
         this.folder = folder;
         this.until = until;
@@ -35,6 +38,14 @@ public final class OfficeExports {
         Files.createDirectories(folder);
         OfficeExports exports = new OfficeExports(folder, until);
         return List.of(exports.vehicles(), exports.odometers(), exports.jobs(), exports.faults());
+    }
+
+    /** The odometers with a formula in each truck's last row, as a program writes it: nothing has calculated it yet. */
+    public static Path odometersWithFormulas(Path folder, LocalDate until) throws IOException {
+        Files.createDirectories(folder);
+        OfficeExports exports = new OfficeExports(folder, until);
+        exports.formulas = true;
+        return exports.odometers();
     }
 
     private static String unit(int truck) {
@@ -83,6 +94,11 @@ public final class OfficeExports {
                             String.format(Locale.ROOT, "%,d", miles),
                             week % 9 == 0 ? "n/a" : String.format(Locale.ROOT, "%,.1f", miles / 38.2),
                             "X" + random.nextInt(999));
+                    if (formulas && week == 0) {
+                        Cell cell = sheet.getRow(at - 1).getCell(3);
+                        cell.setBlank();
+                        cell.setCellFormula("D" + (at - 1) + "+1400");
+                    }
                 }
             }
             book.write(out);
