@@ -73,6 +73,10 @@ public final class JobRunner implements AutoCloseable {
             LOG.warn("The {} is not set up here: skipped", key);
             return false;
         }
+        boolean worthwhile = byHand || task.get().isWorthwhile(key);
+        if (!worthwhile && runs.find(key).isEmpty()) { // one that failed is tried again all the same
+            return false;
+        }
         int attempt = runs.claim(key, byHand, passedOver);
         if (attempt == 0) {
             return false;

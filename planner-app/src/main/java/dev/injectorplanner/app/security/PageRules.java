@@ -26,6 +26,7 @@ final class PageRules {
         "/bay-worker.js",
         "/zxing/**",
         "/board.js",
+        "/live.js",
         CalendarPage.PATH + "*.ics"
     };
 

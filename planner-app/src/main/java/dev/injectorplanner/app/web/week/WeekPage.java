@@ -36,8 +36,10 @@ public class WeekPage {
     private final HoldBook holds;
     private final WeekFiller filler;
     private final StoreNeeds needs;
+    private final LiveState live;
 
-    WeekPage(Office office, Application application, Downloads downloads) {
+    WeekPage(Office office, Application application, Downloads downloads, LiveState live) {
+        this.live = live;
         this.application = application;
         this.downloads = downloads;
         this.office = office;
@@ -76,6 +78,7 @@ public class WeekPage {
         if (!chosen.anyPlan()) {
             return "no-plan";
         }
+        model.addAttribute("live", live.of(viewer, chosen));
         model.addAttribute("shown", WeekFiller.SHOWN);
         model.addAttribute("key", UUID.randomUUID().toString());
         model.addAttribute("view", view(chosen, week));
