@@ -61,7 +61,9 @@ class F02_RiskLawsTest {
             assertThat(chances[1]).isLessThanOrEqualTo(chances[2]);
             for (int horizon = 0; horizon < 3; horizon++) {
                 assertThat(worse[horizon]).as("case %d, defect", i).isGreaterThan(chances[horizon]);
-                assertThat(older[horizon]).as("case %d, age", i).isGreaterThanOrEqualTo(chances[horizon] - 1e-9);
+                if (model.early().share() == 0) { // a new injector outlives its early failures
+                    assertThat(older[horizon]).as("case %d, age", i).isGreaterThanOrEqualTo(chances[horizon] - 1e-9);
+                }
             }
         }
     }
