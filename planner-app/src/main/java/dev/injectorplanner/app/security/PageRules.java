@@ -29,6 +29,7 @@ final class PageRules {
         "/bay-worker.js",
         "/zxing/**",
         "/board.js",
+        "/live.js",
         CalendarPage.PATH + "*.ics"
     };
 

@@ -15,12 +15,13 @@ class ChecksBiteTest {
             nobody.page()
                     .setContent(
                             "<html><head><title>x</title></head><body><h1>One</h1><h3>Three</h3><div style='width:3000px'>wide</div>"
-                                    + "<p style='color:#bbb;background:#fff'>faint</p><button></button><p><a href='/x'>alone</a></p></body></html>");
+                                    + "<table style='height:5000px'><tr><td>tall</td></tr></table><p style='color:#bbb;background:#fff'>faint</p><button></button><p><a href='/x'>alone</a></p></body></html>");
             assertThat(Fitness.faults(nobody.page()))
                     .anyMatch(fault -> fault.startsWith("heading H3 follows level 1"))
                     .anyMatch(fault -> fault.startsWith("scrolls"))
                     .anyMatch(fault -> fault.startsWith("title"))
-                    .anyMatch(fault -> fault.contains("at 390 px: color-contrast"))
+                    .anyMatch(fault -> fault.startsWith("a table of 5000 px"))
+                    .anyMatch(fault -> fault.contains("at 320 px: color-contrast"))
                     .anyMatch(fault -> fault.startsWith("too small for a thumb: <a"))
                     .anyMatch(fault -> fault.contains("button-name"))
                     .anyMatch(fault -> fault.contains("html-has-lang"));

@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.web.frame.Navigation;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -16,6 +19,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Every page, at a desk, on a phone, in the dark: fit for everybody, nothing from other hosts, no complaint. */
 @InBrowser
 class EveryPageTest {
+    /** One window a site and role for all pages: a new one would fetch every style and script again. */
+    private static final Map<String, Person> PEOPLE = new HashMap<>();
+
+    @AfterAll
+    static void goHome() {
+        PEOPLE.values().forEach(Person::close);
+        PEOPLE.clear();
+    }
+
     static Stream<String> places() {
         return Navigation.PLACES.stream().map(Navigation.Place::path);
     }
@@ -135,10 +147,9 @@ class EveryPageTest {
     }
 
     private static void fit(Site site, Role role, String path) {
-        try (Person person = site.person(role, Size.DESK)) {
-            assertThat(person.open(path).status()).isEqualTo(200);
-            assertThat(Fitness.faults(person.page())).as(path).isEmpty();
-            assertThat(person.complaints()).isEmpty();
-        }
+        Person person = PEOPLE.computeIfAbsent(site.address() + " " + role, key -> site.person(role, Size.DESK));
+        assertThat(person.open(path).status()).isEqualTo(200);
+        assertThat(Fitness.faults(person.page())).as(path).isEmpty();
+        assertThat(person.complaints()).as(path).isEmpty();
     }
 }

@@ -77,6 +77,23 @@ class ManagerWeekTest {
         }
     }
 
+    /** Why this truck, what it costs, what another week would: one click from the plan, and no page is needed twice. */
+    @ParameterizedTest
+    @EnumSource
+    void friday_asks_what_another_week_would_cost(Size size, Site.Demo demo) {
+        try (Person manager = demo.person(Role.MANAGER, size)) {
+            manager.open("/plan?depot=Norrvik&week=2026-W12");
+            pages.add("/plan");
+            click(manager, manager.section("B").locator("a[href^='/trucks/']").first());
+            assertThat(manager.section("D")).containsText("planned");
+            assertThat(manager.section("D")).containsText("Road failure risk");
+            assertThat(manager.section("F")).containsText("Bill");
+            assertThat(manager.section("B")).containsText("Why these, why this week");
+            assertThat(clicks).isEqualTo(1);
+            assertThat(pages).hasSize(2).doesNotHaveDuplicates();
+        }
+    }
+
     /** A list of trucks answers who is worst, is kept as a view, and comes back by its address. */
     @ParameterizedTest
     @EnumSource

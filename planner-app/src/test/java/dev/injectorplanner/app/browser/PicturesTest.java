@@ -21,6 +21,9 @@ class PicturesTest {
     private static final Path README = Path.of("pictures");
     private static final String ALBUM = "planner.album";
 
+    /** Addresses parted by commas, where not every page is wanted. */
+    private static final String ALBUM_OF = "planner.album.of";
+
     @Test
     @EnabledIfSystemProperty(
             named = "planner.pictures",
@@ -49,6 +52,11 @@ class PicturesTest {
             disabledReason = "writes every page as pictures into the folder of -Dplanner.album=DIR where asked to")
     void every_page_at_every_size_in_light_and_dark_and_on_paper(Site.Demo demo, Site.Empty empty) throws Exception {
         Path album = Files.createDirectories(Path.of(System.getProperty(ALBUM)));
+        String only = System.getProperty(ALBUM_OF, "");
+        if (!only.isEmpty()) {
+            album(demo, Role.MANAGER, List.of(only.split(",")), album, "");
+            return;
+        }
         List<String> office = new ArrayList<>(
                 Navigation.PLACES.stream().map(Navigation.Place::path).toList());
         office.addAll(EveryPageTest.within());

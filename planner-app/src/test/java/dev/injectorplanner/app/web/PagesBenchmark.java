@@ -13,9 +13,14 @@ import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.wiring.JobsSettings;
 import dev.injectorplanner.app.wiring.Settings;
 import java.lang.management.ManagementFactory;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -36,6 +41,8 @@ class PagesBenchmark {
             "/trucks",
             "/trucks?sort=-visit&page=3",
             "/trucks?state=no-visit",
+            "/trucks/T0001",
+            "/trucks/T0002",
             "/find?q=T01",
             "/results",
             "/alerts",
@@ -44,7 +51,12 @@ class PagesBenchmark {
             "/stock",
             "/returns",
             "/coolant",
-            "/life");
+            "/life",
+            "/bay",
+            "/store");
+
+    private static final String TALLEST = "Math.round(Math.max(0, ...Array.from(document.querySelectorAll('table'))"
+            + ".map(table => table.getBoundingClientRect().height)))";
 
     @TempDir
     private Path folder;
@@ -63,6 +75,12 @@ class PagesBenchmark {
                 new SiteClock(DemoDay.clock()))) {
             Visitor manager = Visitor.as(Role.MANAGER, app.address());
             System.out.printf("%s trucks%n%-32s %12s %12s %10s%n", TRUCKS, "page", "first, ms", "later, ms", "KB");
+            figures(manager);
+            heights(app);
+        }
+    }
+
+    private static void figures(Visitor manager) throws Exception {
             for (String path : PAGES) {
                 double first = cpu(manager, path);
                 double sum = 0;
@@ -74,6 +92,30 @@ class PagesBenchmark {
                 System.out.printf(
                         "%-32s %12.0f %12.0f %10d%n",
                         path, first, sum / TIMES, page.body().length() / 1024);
+        }
+    }
+
+    /** The tallest table of each page at a desk, px: none may be above 4,000. Needs the browser of the browser tests. */
+    private static void heights(RunningApp app) {
+        Path chromium = Path.of(System.getenv().getOrDefault("CHROMIUM", "/usr/bin/chromium"));
+        try (Playwright playwright = Playwright.create(
+                        new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+                Browser browser = playwright
+                        .chromium()
+                        .launch(new BrowserType.LaunchOptions()
+                                .setExecutablePath(chromium)
+                                .setArgs(List.of("--no-sandbox")))) {
+            Page page = browser.newPage(new Browser.NewPageOptions().setViewportSize(1280, 900));
+            page.setDefaultTimeout(120_000);
+            page.navigate(app.address().resolve("/sign-in").toString());
+            page.getByLabel("Name").first().fill(Visitor.name(Role.MANAGER));
+            page.getByLabel("Password").first().fill(Visitor.PASSWORD);
+            page.locator("main button[type=submit]").first().click();
+            for (String path : PAGES) {
+                page.navigate(app.address().resolve(path).toString());
+                System.out.printf(
+                        "%-32s tallest table %6s px, page %6s px%n",
+                        path, page.evaluate(TALLEST), page.evaluate("document.documentElement.scrollHeight"));
             }
         }
     }

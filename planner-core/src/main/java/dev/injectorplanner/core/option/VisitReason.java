@@ -1,5 +1,6 @@
 package dev.injectorplanner.core.option;
 
+import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.units.Figures;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param weekLater what it costs more a week later, or null in the last week
  * @param earlierLimit the limit that prevents a week earlier, in words, or null
  * @param laterLimit the limit that prevents a week later, in words, or null
+ * @param otherWeeks the same work in the weeks around it, by week; empty where only the truck was looked at
  */
 public record VisitReason(
         double saves,
@@ -29,10 +31,26 @@ public record VisitReason(
         @Nullable Double weekEarlier,
         @Nullable Double weekLater,
         @Nullable String earlierLimit,
-        @Nullable String laterLimit) {
-    public VisitReason {
+        @Nullable String laterLimit,
+        List<OtherWeek> otherWeeks) {
+    public VisitReason { // a plan kept earlier has no other weeks
         done = List.copyOf(done);
         left = List.copyOf(left);
+        otherWeeks = otherWeeks == null ? List.of() : List.copyOf(otherWeeks);
+    }
+
+    /** Without a look at the weeks around it. */
+    public VisitReason(
+            double saves,
+            double sharedCost,
+            double downtime,
+            List<Cylinder> done,
+            List<Cylinder> left,
+            @Nullable Double weekEarlier,
+            @Nullable Double weekLater,
+            @Nullable String earlierLimit,
+            @Nullable String laterLimit) {
+        this(saves, sharedCost, downtime, done, left, weekEarlier, weekLater, earlierLimit, laterLimit, List.of());
     }
 
     /**
@@ -50,6 +68,46 @@ public record VisitReason(
      * @param limit the limit that prevents it, in words, or null
      */
     public record Move(double costs, @Nullable String limit) {}
+
+    /**
+     * The same work in another week, the rest of the schedule where it is. Costs are differences from the week planned, in the
+     * site's currency; what is neither deferring nor a weight is standing, overtime, express and rescheduling.
+     *
+     * @param week weeks from the plan's first, >= 0
+     * @param costs what it costs more in all
+     * @param deferring of that, expected failures, wear and services until then; below zero it saves
+     * @param weights of that, lateness past limits, no money
+     * @param partsInTime whether stock, orders or an express shipment can bring its parts in time; true where the truck cannot come
+     *     anyway
+     * @param limit the limit that prevents it, in words, or null
+     */
+    public record OtherWeek(
+            int week,
+            double costs,
+            double deferring,
+            double weights,
+            boolean partsInTime,
+            @Nullable String limit) {
+        private static final double MOST = 1e12;
+
+        public OtherWeek {
+            Require.within("week", week, 0, 520);
+            Require.within("costs", costs, -MOST, MOST);
+            Require.within("deferring", deferring, -MOST, MOST);
+            Require.within("weights", weights, -MOST, MOST);
+        }
+
+        /** Standing, overtime, express and rescheduling. */
+        public double moving() {
+            return costs - deferring - weights;
+        }
+    }
+
+    /** The same with the weeks around it. */
+    public VisitReason withOtherWeeks(List<OtherWeek> weeks) {
+        return new VisitReason(
+                saves, sharedCost, downtime, done, left, weekEarlier, weekLater, earlierLimit, laterLimit, weeks);
+    }
 
     /** The reason of a visit that a pricer priced, by the truck's own figures: depot and duty group are not looked at. */
     public static VisitReason of(OptionPricer pricer, PricedVisit visit) {

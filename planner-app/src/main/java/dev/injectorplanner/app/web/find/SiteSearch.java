@@ -6,6 +6,8 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 
@@ -33,59 +35,119 @@ public final class SiteSearch {
      */
     public record Hit(String name, String about, String link, boolean exact) {}
 
-    /** What is asked for, as the statements take it. */
-    private record Asked(
-            String whole,
-            String like,
-            String tightLike,
-            @Nullable String depot) {
-        static Asked of(String piece, @Nullable String depot) {
-            String lower = piece.strip().toLowerCase(Locale.ROOT);
-            return new Asked(lower, like(lower), like(lower.replaceAll("[\\s-]", "")), depot);
-        }
-
-        private static String like(String text) {
-            return "%" + text.replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
+    /** What is asked for. */
+    private record Asked(String whole) {
+        static Asked of(String piece) {
+            return new Asked(piece.strip().toLowerCase(Locale.ROOT));
         }
 
         boolean isExact(@Nullable String name) {
             return name != null && name.toLowerCase(Locale.ROOT).equals(whole);
         }
+
+        /** The piece anywhere in a value, for a statement that escapes by an exclamation mark. */
+        String like(boolean tight) {
+            String piece = tight ? whole.replaceAll("[\\s-]", "") : whole;
+            return "%" + piece.replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
+        }
+    }
+
+    /**
+     * A kind of thing that can be found.
+     *
+     * @param select what of it, up to its conditions
+     * @param depot column of its depot, or null where it is everywhere
+     * @param matched columns in which the piece is looked for
+     * @param tight whether blanks and dashes in them do not count
+     * @param tail grouping and order
+     */
+    private record Kind(
+            String select,
+            @Nullable String depot,
+            List<String> matched,
+            boolean tight,
+            String tail) {
+        String statement() {
+            String pieces = matched.stream()
+                    .map(column -> (tight ? "replace(replace(lower(" + column + "), '-', ''), ' ', '')" : "lower(" + column + ")")
+                            + " like ? escape '!'")
+                    .collect(Collectors.joining(" or ", "(", ")"));
+            String here = depot == null ? "" : "(? = '' or " + depot + " = ?) and ";
+            return select + here + pieces + tail + " fetch first " + MOST + " rows only";
+        }
+
+        /** Empty for every depot, since a database cannot tell the type of a bare null. */
+        Object[] values(Asked asked, @Nullable String only) {
+            Stream<Object> here = depot == null ? Stream.of() : Stream.of(only == null ? "" : only, only == null ? "" : only);
+            return Stream.concat(here, matched.stream().map(column -> asked.like(tight)))
+                    .toArray();
+        }
+    }
+
+    private static final Kind TRUCKS = new Kind(
+            "select truck, coalesce(vin_if_known, '') as vin, depot, family from truck where ",
+            "depot",
+            List.of("truck", "vin_if_known"),
+            false,
+            " order by truck");
+
+    private static final Kind FITTED = new Kind(
+            "select i.truck, i.cylinder, i.part, i.serial, i.calibration_code, i.fitted_on, i.removed_on, t.depot"
+                    + " from injector i join truck t on t.truck = i.truck where ",
+            "t.depot",
+            List.of("i.serial", "i.calibration_code"),
+            true,
+            " order by i.removed_key desc, i.truck, i.cylinder");
+
+    private static final Kind IN_STOCK = new Kind(
+            "select depot, part, serial, calibration_code, truck, cylinder from shelf_injector where there = 1 and ",
+            "depot",
+            List.of("serial", "calibration_code"),
+            true,
+            " order by serial");
+
+    private static final Kind PARTS = new Kind(
+            "select part, description, supplier from part where ",
+            null,
+            List.of("part", "description", "supplier"),
+            false,
+            " order by part");
+
+    private static final Kind ORDERS = new Kind(
+            "select purchase_order, min(due_on) as due_on, count(*) as n, sum(case when received_on is null then 1 else 0 end)"
+                    + " as open_lines from purchase_line where ",
+            "depot",
+            List.of("purchase_order"),
+            false,
+            " group by purchase_order order by 1 desc");
+
+    private interface Reads {
+        Hit of(ResultSet row, Asked asked) throws SQLException;
+    }
+
+    private List<Hit> find(Kind kind, String piece, @Nullable String depot, Reads reads) {
+        Asked asked = Asked.of(piece);
+        return sql.list(kind.statement(), row -> reads.of(row, asked), kind.values(asked, depot));
     }
 
     /** Trucks by name or VIN. */
     List<Hit> trucks(String piece, @Nullable String depot) {
-        Asked asked = Asked.of(piece, depot);
-        return sql.list(
-                "select truck, coalesce(vin_if_known, '') as vin, depot, family from truck where (? = '' or depot = ?)"
-                        + " and (lower(truck) like ? escape '!' or lower(vin_if_known) like ? escape '!') order by truck"
-                        + limited(),
-                row -> new Hit(
-                        row.getString("truck"),
-                        row.getString("depot") + ", " + row.getString("family")
-                                + (row.getString("vin").isEmpty() ? "" : ", VIN " + row.getString("vin")),
-                        Address.truck(row.getString("truck")),
-                        asked.isExact(row.getString("truck")) || asked.isExact(row.getString("vin"))),
-                text(depot),
-                text(depot),
-                asked.like(),
-                asked.like());
+        return find(TRUCKS, piece, depot, SiteSearch::truck);
+    }
+
+    private static Hit truck(ResultSet row, Asked asked) throws SQLException {
+        String truck = row.getString("truck");
+        String vin = row.getString("vin");
+        return new Hit(
+                truck,
+                row.getString("depot") + ", " + row.getString("family") + (vin.isEmpty() ? "" : ", VIN " + vin),
+                Address.truck(truck),
+                asked.isExact(truck) || asked.isExact(vin));
     }
 
     /** Injectors by serial or calibration code, where they are and where they were. */
     List<Hit> fitted(String piece, @Nullable String depot) {
-        Asked asked = Asked.of(piece, depot);
-        return sql.list(
-                "select i.truck, i.cylinder, i.part, i.serial, i.calibration_code, i.fitted_on, i.removed_on, t.depot"
-                        + " from injector i join truck t on t.truck = i.truck where (? = '' or t.depot = ?)"
-                        + " and (replace(replace(lower(i.serial), '-', ''), ' ', '') like ? escape '!'"
-                        + " or replace(replace(lower(i.calibration_code), '-', ''), ' ', '') like ? escape '!')"
-                        + " order by i.removed_key desc, i.truck, i.cylinder" + limited(),
-                row -> fitted(row, asked),
-                text(depot),
-                text(depot),
-                asked.tightLike(),
-                asked.tightLike());
+        return find(FITTED, piece, depot, SiteSearch::fitted);
     }
 
     private static Hit fitted(ResultSet row, Asked asked) throws SQLException {
@@ -102,75 +164,49 @@ public final class SiteSearch {
 
     /** Injectors in stock by serial or calibration code. */
     List<Hit> inStock(String piece, @Nullable String depot) {
-        Asked asked = Asked.of(piece, depot);
-        return sql.list(
-                "select depot, part, serial, calibration_code, truck, cylinder from shelf_injector where there = 1"
-                        + " and (? = '' or depot = ?)"
-                        + " and (replace(replace(lower(serial), '-', ''), ' ', '') like ? escape '!'"
-                        + " or replace(replace(lower(calibration_code), '-', ''), ' ', '') like ? escape '!')"
-                        + " order by serial" + limited(),
-                row -> new Hit(
-                        row.getString("serial"),
-                        row.getString("part") + ", code " + orNone(row.getString("calibration_code")) + ": in stock at "
-                                + row.getString("depot")
-                                + (row.getString("truck") == null
-                                        ? ""
-                                        : ", in the kit of " + row.getString("truck") + ", cylinder "
-                                                + row.getInt("cylinder")),
-                        "/store?depot=" + Address.escaped(row.getString("depot")),
-                        asked.isExact(row.getString("serial")) || asked.isExact(row.getString("calibration_code"))),
-                text(depot),
-                text(depot),
-                asked.tightLike(),
-                asked.tightLike());
+        return find(IN_STOCK, piece, depot, SiteSearch::inStock);
+    }
+
+    private static Hit inStock(ResultSet row, Asked asked) throws SQLException {
+        String truck = row.getString("truck");
+        return new Hit(
+                row.getString("serial"),
+                row.getString("part") + ", code " + orNone(row.getString("calibration_code")) + ": in stock at "
+                        + row.getString("depot")
+                        + (truck == null ? "" : ", in the kit of " + truck + ", cylinder " + row.getInt("cylinder")),
+                "/store?depot=" + Address.escaped(row.getString("depot")),
+                asked.isExact(row.getString("serial")) || asked.isExact(row.getString("calibration_code")));
     }
 
     /** Parts by number, description or supplier. */
     List<Hit> parts(String piece) {
-        Asked asked = Asked.of(piece, null);
-        return sql.list(
-                "select part, description, supplier from part where lower(part) like ? escape '!'"
-                        + " or lower(description) like ? escape '!' or lower(supplier) like ? escape '!' order by part"
-                        + limited(),
-                row -> new Hit(
-                        row.getString("part"),
-                        row.getString("description") + ", " + row.getString("supplier"),
-                        "/stock/part?part=" + Address.escaped(row.getString("part")),
-                        asked.isExact(row.getString("part"))),
-                asked.like(),
-                asked.like(),
-                asked.like());
+        return find(PARTS, piece, null, SiteSearch::part);
+    }
+
+    private static Hit part(ResultSet row, Asked asked) throws SQLException {
+        String part = row.getString("part");
+        return new Hit(
+                part,
+                row.getString("description") + ", " + row.getString("supplier"),
+                "/stock/part?part=" + Address.escaped(part),
+                asked.isExact(part));
     }
 
     /** Orders by number. */
     List<Hit> orders(String piece, @Nullable String depot) {
-        Asked asked = Asked.of(piece, depot);
-        return sql.list(
-                "select purchase_order, min(due_on) as due_on, count(*) as n, sum(case when received_on is null then 1"
-                        + " else 0 end) as open_lines from purchase_line where (? = '' or depot = ?)"
-                        + " and lower(purchase_order) like ? escape '!' group by purchase_order order by 1 desc"
-                        + limited(),
-                row -> new Hit(
-                        row.getString("purchase_order"),
-                        row.getInt("n")
-                                + (row.getInt("n") == 1 ? " line, " : " lines, ")
-                                + (row.getInt("open_lines") == 0
-                                        ? "all received"
-                                        : row.getInt("open_lines") + " open, first due " + row.getDate("due_on")),
-                        "/orders/" + Address.escaped(row.getString("purchase_order")),
-                        asked.isExact(row.getString("purchase_order"))),
-                text(depot),
-                text(depot),
-                asked.like());
+        return find(ORDERS, piece, depot, SiteSearch::order);
     }
 
-    private static String limited() {
-        return " fetch first " + MOST + " rows only";
-    }
-
-    /** Empty for every depot, since a database cannot tell the type of a bare null. */
-    private static String text(@Nullable String depot) {
-        return depot == null ? "" : depot;
+    private static Hit order(ResultSet row, Asked asked) throws SQLException {
+        String order = row.getString("purchase_order");
+        int lines = row.getInt("n");
+        int open = row.getInt("open_lines");
+        return new Hit(
+                order,
+                lines + (lines == 1 ? " line, " : " lines, ")
+                        + (open == 0 ? "all received" : open + " open, first due " + row.getDate("due_on")),
+                "/orders/" + Address.escaped(order),
+                asked.isExact(order));
     }
 
     private static String orNone(@Nullable String code) {

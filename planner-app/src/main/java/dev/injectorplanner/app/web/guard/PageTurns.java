@@ -34,6 +34,7 @@ final class PageTurns extends OncePerRequestFilter {
             "/scan.js",
             "/bay-worker.js",
             "/board.js",
+            "/live.js",
             "/icon.svg");
 
     private final Semaphore turns =

@@ -36,6 +36,7 @@ final class TroubleFilter extends OncePerRequestFilter {
             "/scan.js",
             "/bay-worker.js",
             "/board.js",
+            "/live.js",
             "/icon.svg",
             "/error");
     /** Forms that are too large or cannot be read: the server has its own answer, and the page for it. */

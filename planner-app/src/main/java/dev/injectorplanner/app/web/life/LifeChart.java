@@ -1,36 +1,54 @@
 package dev.injectorplanner.app.web.life;
 
+import dev.injectorplanner.app.web.chart.Axis;
+import dev.injectorplanner.app.web.chart.Chart;
+import dev.injectorplanner.app.web.chart.Chart.Frame;
+import dev.injectorplanner.app.web.chart.Ink;
+import dev.injectorplanner.app.web.chart.Plot;
+import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.life.KaplanMeier;
 import dev.injectorplanner.core.units.Figures;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
+import org.jspecify.annotations.Nullable;
 
-/** Share still working against age, in a frame of 620 by 330. */
+/** Share still working against age: steps of the records, the life in use, its band. */
 final class LifeChart {
-    private static final double LEFT = 60;
-    private static final double RIGHT = 600;
-    private static final double TOP = 16;
-    private static final double FLOOR = 280;
     private static final int PARTS = 80;
 
-    private final double most;
+    /** Steps of fewer than this many say little: a planner default. */
+    private static final int FEW = 10;
+
+    private static final double FEW_HIGH = 0.1;
+    private static final int TOLD = 8;
+    private static final int STEPS = 4;
+    private static final int FEW_STEPS = 3;
+
+    private final KaplanMeier steps;
+    private final DoubleUnaryOperator life;
+    private final @Nullable Band band;
     private final double shownPerUnit;
+    private final double most;
+
+    /** Bounds of the life at an age. */
+    record Band(DoubleUnaryOperator upper, DoubleUnaryOperator lower) {}
 
     /**
      * @param least the age that must be on it, above 0
      * @param shownPerUnit what people read for an age of 1: 1, or the miles in a km
+     * @param band bounds of the life, or null where too few failures tell of them
      */
-    LifeChart(double least, double shownPerUnit) {
-        double shown = least * shownPerUnit;
-        double step = Math.pow(10, Math.floor(Math.log10(shown)));
-        this.most = Math.ceil(shown / step * 2) / 2 * step / shownPerUnit;
+    LifeChart(KaplanMeier steps, DoubleUnaryOperator life, @Nullable Band band, double least, double shownPerUnit) {
+        this.steps = steps;
+        this.life = life;
+        this.band = band;
         this.shownPerUnit = shownPerUnit;
+        this.most = ages(least * shownPerUnit, STEPS).to() / shownPerUnit;
     }
 
-    double shownPerUnit() {
-        return shownPerUnit;
+    private static Axis ages(double shown, int most) {
+        return Axis.even(0, shown, most, true, Figures::whole);
     }
 
     /** Age at the right edge. */
@@ -38,62 +56,94 @@ final class LifeChart {
         return most;
     }
 
-    private String at(double age, double survival) {
-        return String.format(
-                Locale.ROOT,
-                "%.1f %.1f",
-                LEFT + (RIGHT - LEFT) * Math.min(1, age / most),
-                FLOOR - (FLOOR - TOP) * survival);
+    /** Ages that the table tells, evenly to the right edge. */
+    List<Double> told() {
+        List<Double> ages = new ArrayList<>();
+        for (int part = 1; part <= TOLD; part++) {
+            ages.add(most * part / TOLD);
+        }
+        return ages;
     }
 
-    String steps(KaplanMeier curve) {
-        if (curve.points().isEmpty()) {
-            return "";
+    Chart.Both both(String title, String unit, Chart.Figures figures) {
+        return new Chart.Both(
+                draw(Frame.WIDE, STEPS, title, unit), draw(Frame.NARROW, FEW_STEPS, title, unit), figures);
+    }
+
+    private Chart draw(Frame frame, int most, String title, String unit) {
+        Plot plot = new Plot(
+                frame,
+                ages(this.most * shownPerUnit, most),
+                Axis.even(0, 1, STEPS, false, share -> Math.round(100 * share) + "\u00a0%"));
+        Band bounds = band;
+        if (bounds != null) {
+            plot.band(line(bounds.upper()), line(bounds.lower())).legend(Ink.BAND, "95 % band of the line");
         }
-        StringBuilder path = new StringBuilder("M").append(at(0, 1));
-        double before = 1;
-        for (KaplanMeier.Point point : curve.points()) {
+        plot.line(Ink.MODEL, line(life)).legend(Ink.MODEL, "life curve used in the plan");
+        List<Plot.Spot> records = stepSpots();
+        plot.steps(Ink.LINE, records);
+        if (!records.isEmpty()) {
+            plot.legend(Ink.LINE, "steps from the records (Kaplan-Meier)");
+        }
+        if (!records.isEmpty()) {
+            Plot.Spot end = records.get(records.size() - 1);
+            plot.label(end.x(), end.y(), true, "records");
+        }
+        steps.points().stream()
+                .filter(point -> point.atRisk() < FEW)
+                .findFirst()
+                .ifPresent(point -> {
+                    plot.upright(Ink.EVENT, point.age() * shownPerUnit, 0, FEW_HIGH);
+                    plot.label(point.age() * shownPerUnit, FEW_HIGH, false, "fewer than ten left");
+                });
+        plot.label(this.most * shownPerUnit, life.applyAsDouble(this.most), true, "plan");
+        for (double age : told()) {
+            tell(plot, age, unit);
+        }
+        return plot.across(unit + " since fitting")
+                .chart(title + ", share still working", "The figures are in the table below");
+    }
+
+    private void tell(Plot plot, double age, String unit) {
+        double share = life.applyAsDouble(age);
+        String line = DisplayFormat.chance(share);
+        boolean seen = age <= lastSeen();
+        plot.tell(
+                age * shownPerUnit,
+                most * shownPerUnit / TOLD,
+                Figures.whole(age * shownPerUnit) + " " + unit + ": line " + line
+                        + (seen ? ", steps " + DisplayFormat.chance(steps.survival(age)) : ""),
+                List.of(new Plot.Value(share, line)));
+    }
+
+    private double lastSeen() {
+        int size = steps.points().size();
+        return size == 0 ? 0 : steps.points().get(size - 1).age();
+    }
+
+    private List<Plot.Spot> stepSpots() {
+        List<Plot.Spot> spots = new ArrayList<>();
+        if (steps.points().isEmpty()) {
+            return spots;
+        }
+        spots.add(new Plot.Spot(0, 1));
+        double share = 1;
+        for (KaplanMeier.Point point : steps.points()) {
             if (point.events() > 0) {
-                path.append('L').append(at(point.age(), before)).append('L').append(at(point.age(), point.survival()));
-                before = point.survival();
+                share = point.survival();
+                spots.add(new Plot.Spot(point.age() * shownPerUnit, share));
             }
         }
-        double last = curve.points().get(curve.points().size() - 1).age();
-        return path.append('L').append(at(last, before)).toString();
+        spots.add(new Plot.Spot(lastSeen() * shownPerUnit, share));
+        return spots;
     }
 
-    String line(DoubleUnaryOperator survival) {
-        StringBuilder path = new StringBuilder("M").append(at(0, 1));
-        for (int part = 1; part <= PARTS; part++) {
+    private List<Plot.Spot> line(DoubleUnaryOperator survival) {
+        List<Plot.Spot> spots = new ArrayList<>();
+        for (int part = 0; part <= PARTS; part++) {
             double age = most * part / PARTS;
-            path.append('L').append(at(age, survival.applyAsDouble(age)));
+            spots.add(new Plot.Spot(age * shownPerUnit, part == 0 ? 1 : survival.applyAsDouble(age)));
         }
-        return path.toString();
-    }
-
-    String band(DoubleUnaryOperator upper, DoubleUnaryOperator lower) {
-        StringBuilder path = new StringBuilder(line(upper));
-        for (int part = PARTS; part >= 1; part--) {
-            double age = most * part / PARTS;
-            path.append('L').append(at(age, lower.applyAsDouble(age)));
-        }
-        return path.append('Z').toString();
-    }
-
-    List<LifeCurves.Tick> across() {
-        List<LifeCurves.Tick> ticks = new ArrayList<>();
-        for (int part = 0; part <= 4; part++) {
-            ticks.add(new LifeCurves.Tick(
-                    LEFT + (RIGHT - LEFT) * part / 4, Figures.whole(most * part / 4 * shownPerUnit)));
-        }
-        return ticks;
-    }
-
-    List<LifeCurves.Tick> down() {
-        List<LifeCurves.Tick> ticks = new ArrayList<>();
-        for (int part = 0; part <= 4; part++) {
-            ticks.add(new LifeCurves.Tick(FLOOR - (FLOOR - TOP) * part / 4, 25 * part + " %"));
-        }
-        return ticks;
+        return spots;
     }
 }

@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.web.life;
 
+import dev.injectorplanner.app.web.chart.Chart;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.history.Clock;
@@ -44,29 +45,8 @@ final class LifeCurves {
         }
     }
 
-    /**
-     * A curve.
-     *
-     * @param steps path of the Kaplan-Meier steps, empty where no record tells
-     * @param fitted path of the life in use
-     * @param band outline of its 95 % band, empty where too few failures tell of one
-     * @param rows the same as a table
-     */
-    record Curve(
-            String letter,
-            String title,
-            String about,
-            String steps,
-            String fitted,
-            String band,
-            List<Tick> across,
-            List<Tick> down,
-            String unit,
-            List<Row> rows) {}
-
-    record Tick(double at, String words) {}
-
-    record Row(String age, String steps, String fitted, String band, String atRisk) {}
+    /** A curve with its heading and what it rests on. */
+    record Curve(String letter, String title, String about, Chart.Both picture) {}
 
     List<Curve> curves() {
         Set<String> seen = new HashSet<>();
@@ -91,34 +71,27 @@ final class LifeCurves {
                         .max()
                         .orElse(0));
         boolean km = life.clock() == Clock.DISTANCE;
-        LifeChart chart = new LifeChart(most, km ? units.ofKm(1) : 1);
         WeibullFit fit = fit(records);
-        List<Row> rows = new ArrayList<>();
-        for (int part = 1; part <= 8; part++) {
-            double age = chart.most() * part / 8;
-            rows.add(new Row(
-                    Figures.whole(age * chart.shownPerUnit()),
+        LifeChart.Band band = fit == null
+                ? null
+                : new LifeChart.Band(age -> bound(life.life(), fit, age, -1), age -> bound(life.life(), fit, age, 1));
+        LifeChart chart = new LifeChart(steps, life::survival, band, most, km ? units.ofKm(1) : 1);
+        String title = life.part() + ", " + life.origin().name().toLowerCase(Locale.ROOT);
+        String unit = km ? units.distanceUnit() : life.clock().unit();
+        List<List<String>> rows = new ArrayList<>();
+        for (double age : chart.told()) {
+            rows.add(List.of(
+                    Figures.whole(age * (km ? units.ofKm(1) : 1)),
                     records.size() == 0 || age > most ? "" : DisplayFormat.chance(steps.survival(age)),
                     DisplayFormat.chance(life.survival(age)),
-                    fit == null
+                    band == null
                             ? ""
-                            : DisplayFormat.chance(bound(life.life(), fit, age, 1)) + " to "
-                                    + DisplayFormat.chance(bound(life.life(), fit, age, -1)),
+                            : DisplayFormat.chance(band.lower().applyAsDouble(age)) + " to "
+                                    + DisplayFormat.chance(band.upper().applyAsDouble(age)),
                     atRisk(records, age)));
         }
-        return new Curve(
-                letter,
-                life.part() + ", " + life.origin().name().toLowerCase(Locale.ROOT),
-                about(life),
-                chart.steps(steps),
-                chart.line(life::survival),
-                fit == null
-                        ? ""
-                        : chart.band(age -> bound(life.life(), fit, age, -1), age -> bound(life.life(), fit, age, 1)),
-                chart.across(),
-                chart.down(),
-                km ? units.distanceUnit() : life.clock().unit(),
-                rows);
+        List<String> heads = List.of("Age, " + unit, "Steps", "Line", "Band", "Number at risk");
+        return new Curve(letter, title, about(life), chart.both(title, unit, new Chart.Figures(heads, rows)));
     }
 
     private String about(PartLife life) {

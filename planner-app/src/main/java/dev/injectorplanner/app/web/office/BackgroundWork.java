@@ -2,6 +2,7 @@ package dev.injectorplanner.app.web.office;
 
 import dev.injectorplanner.core.replay.ReplayWatch;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -9,7 +10,9 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * Long work beside the pages: one question at a time in a thread of its own, each answered once and kept until others have
@@ -19,6 +22,8 @@ import java.util.function.Function;
  * @param <V> the answer
  */
 public final class BackgroundWork<K, V> implements AutoCloseable {
+    private static final long SECONDS_TO_END = 10;
+
     private final int kept;
     private final ExecutorService worker;
     private final Map<K, Job<V>> jobs = new LinkedHashMap<>(16, 0.75f, true);
@@ -66,6 +71,10 @@ public final class BackgroundWork<K, V> implements AutoCloseable {
             return stop ? "being stopped" : step;
         }
 
+        private boolean isDone() {
+            return answer.isDone() && !answer.isCompletedExceptionally();
+        }
+
         /** @throws RuntimeException that which its making threw */
         public Optional<V> find() {
             try {
@@ -91,6 +100,28 @@ public final class BackgroundWork<K, V> implements AutoCloseable {
             }
             worker.execute(() -> make(job, maker));
             return job;
+        }
+    }
+
+    /** An answer that is there and was made without a failure; nothing is begun. */
+    public Optional<V> findDone(K question) {
+        return peek(question).filter(Job::isDone).flatMap(Job::find);
+    }
+
+    /** The answers that are there to questions of a kind, the one asked for last at the end. */
+    public List<V> listDone(Predicate<K> kind) {
+        synchronized (jobs) {
+            return jobs.entrySet().stream()
+                    .filter(each -> kind.test(each.getKey()) && each.getValue().isDone())
+                    .flatMap(each -> each.getValue().find().stream())
+                    .toList();
+        }
+    }
+
+    /** Whether a question of a kind was asked and is still known. */
+    public boolean wasAsked(Predicate<K> kind) {
+        synchronized (jobs) {
+            return jobs.keySet().stream().anyMatch(kind);
         }
     }
 
@@ -122,12 +153,21 @@ public final class BackgroundWork<K, V> implements AutoCloseable {
         }
     }
 
+    /** Asks what is under way to end, and waits a little for it: it may be reading the store. */
     @Override
     public void close() {
         closed = true;
         synchronized (jobs) {
             jobs.values().forEach(Job::stop);
         }
-        worker.shutdownNow();
+        worker.shutdown();
+        try {
+            if (!worker.awaitTermination(SECONDS_TO_END, TimeUnit.SECONDS)) {
+                worker.shutdownNow();
+            }
+        } catch (InterruptedException e) {
+            worker.shutdownNow();
+            Thread.currentThread().interrupt();
+        }
     }
 }

@@ -8,6 +8,7 @@ import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.download.Downloads;
 import dev.injectorplanner.app.web.download.FileOffer;
 import dev.injectorplanner.app.web.office.Address;
+import dev.injectorplanner.app.web.office.BackgroundWork;
 import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.core.check.InvalidValueException;
@@ -42,7 +43,7 @@ public class OutlookPage {
      *
      * @param stored changes of the store before it was asked for
      */
-    private record Workbook(OutlookBook.Question question, long stored) {}
+    private record Workbook(Outlooks.Question question, long stored) {}
 
     OutlookPage(Application application, Office office, Downloads downloads, Outlooks outlooks) {
         this.outlooks = outlooks;
@@ -68,7 +69,7 @@ public class OutlookPage {
         }
         model.addAttribute("months", months);
         model.addAttribute("choices", MONTHS);
-        OutlookBook.Making making = outlooks.ask(chosen, months);
+        BackgroundWork.Job<Outlook> making = outlooks.ask(chosen, months);
         Optional<Outlook> found = making.find();
         if (found.isEmpty()) {
             model.addAttribute("progress", making.progress());

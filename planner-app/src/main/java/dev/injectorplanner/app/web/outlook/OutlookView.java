@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.web.outlook;
 
+import dev.injectorplanner.app.web.chart.MonthPicture;
 import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.DisplayFormat;
@@ -11,6 +12,7 @@ import dev.injectorplanner.core.replay.outlook.Outlook.Month;
 import dev.injectorplanner.core.replay.outlook.Outlook.PartMonth;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.units.SiteUnits;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -27,6 +29,9 @@ import org.jspecify.annotations.Nullable;
 public final class OutlookView {
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM uuuu", Locale.UK);
     private static final int SOON = 3;
+    /** Hours available stand in the picture where a month may need a third of them. */
+    private static final double NEAR = 3;
+
     private static final int MOST_LEFT_OUT = 8;
 
     private final Outlook outlook;
@@ -110,10 +115,10 @@ public final class OutlookView {
     }
 
     /** The pictures. */
-    public List<MonthChart.Panel> panels() {
+    public List<MonthPicture.Panel> panels() {
         return List.of(
                 panel("Injectors", "pieces", Month::injectors, Figures::whole),
-                panel("Hours", "labour", Month::hours, Figures::whole),
+                hours(),
                 panel("Money", "road failures and downtime included", Month::money, DisplayFormat::money),
                 panel("Road failures", "trucks stranded", Month::failures, OutlookView::few),
                 panel("Coolant", units.volumeUnit() + " drained", Month::coolantLitres, this::volume),
@@ -124,19 +129,45 @@ public final class OutlookView {
         return Figures.tenths(value);
     }
 
-    private MonthChart.Panel panel(
+    /** With the hours available each month, where they are near enough to stand in one picture. */
+    private MonthPicture.Panel hours() {
+        Band total = outlook.totalOf(null).hours();
+        boolean near = outlook.months().stream()
+                .anyMatch(month -> NEAR * month.hours().high() >= available.getOrDefault(month.month(), 0.0));
+        return new MonthPicture(
+                        "Hours",
+                        near ? "labour; line: available" : "labour; far more is available",
+                        "available",
+                        outlook.months().stream()
+                                .map(month -> hours(month, near))
+                                .toList(),
+                        Figures::whole)
+                .panel(Figures.whole(total.median()), range(total, Figures::whole));
+    }
+
+    private MonthPicture.Month hours(Month month, boolean near) {
+        MonthPicture.Month bar = picture(month.month(), month.hours(), outlook.planEnds());
+        return near ? bar.held(available.getOrDefault(month.month(), 0.0)) : bar;
+    }
+
+    private MonthPicture.Panel panel(
             String title, String unit, Function<Month, Band> figure, DoubleFunction<String> words) {
-        int planned = (int) months.stream()
-                .filter(month -> !month.atDay(1).isAfter(outlook.planEnds()))
-                .count();
-        return MonthChart.panel(
-                title,
-                unit,
-                months,
-                outlook.months().stream().map(figure).toList(),
-                figure.apply(outlook.totalOf(null)),
-                planned,
-                words);
+        Band total = figure.apply(outlook.totalOf(null));
+        return new MonthPicture(
+                        title,
+                        unit,
+                        "",
+                        outlook.months().stream()
+                                .map(month -> picture(month.month(), figure.apply(month), outlook.planEnds()))
+                                .toList(),
+                        words)
+                .panel(words.apply(total.median()), range(total, words));
+    }
+
+    /** A month with its band; what begins after the plan ends is expected. */
+    static MonthPicture.Month picture(YearMonth month, Band band, LocalDate planEnds) {
+        return MonthPicture.Month.band(
+                month, band.median(), band.low(), band.high(), month.atDay(1).isAfter(planEnds));
     }
 
     /** One row a depot, all months together. */

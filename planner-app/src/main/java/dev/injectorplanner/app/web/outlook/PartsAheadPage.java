@@ -3,6 +3,7 @@ package dev.injectorplanner.app.web.outlook;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.web.office.Address;
+import dev.injectorplanner.app.web.office.BackgroundWork;
 import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.core.replay.outlook.Outlook;
@@ -37,7 +38,7 @@ public class PartsAheadPage {
         if (!chosen.anyPlan()) {
             return "no-plan";
         }
-        OutlookBook.Making making = outlooks.ask(chosen, Outlooks.YEAR);
+        BackgroundWork.Job<Outlook> making = outlooks.ask(chosen, Outlooks.YEAR);
         Optional<Outlook> found = making.find();
         if (found.isEmpty()) {
             model.addAttribute("progress", making.progress());

@@ -1,5 +1,6 @@
 package dev.injectorplanner.app.web.outlook;
 
+import dev.injectorplanner.app.web.chart.MonthPicture;
 import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.DisplayFormat;
@@ -28,7 +29,11 @@ import org.jspecify.annotations.Nullable;
  * @param suppliers the same by supplier
  */
 public record PartsAheadView(
-        List<String> months, List<MonthChart.Panel> panels, List<Row> rows, String value, List<SupplierRow> suppliers) {
+        List<String> months,
+        List<MonthPicture.Panel> panels,
+        List<Row> rows,
+        String value,
+        List<SupplierRow> suppliers) {
     private static final int MOST_PANELS = 6;
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMM uu", Locale.UK);
 
@@ -51,9 +56,8 @@ public record PartsAheadView(
         private final Map<String, Part> parts = new HashMap<>();
         private final Map<String, Map<YearMonth, Band>> byPart = new HashMap<>();
         private final List<YearMonth> months;
-        private final int planned;
         private final List<Row> rows = new ArrayList<>();
-        private final List<MonthChart.Panel> panels = new ArrayList<>();
+        private final List<MonthPicture.Panel> panels = new ArrayList<>();
         private final Map<String, double[]> suppliers = new HashMap<>();
         private double sum;
 
@@ -66,9 +70,6 @@ public record PartsAheadView(
                     .forEach(row -> byPart.computeIfAbsent(row.part(), part -> new HashMap<>())
                             .put(row.month(), row.pieces()));
             this.months = outlook.months().stream().map(Outlook.Month::month).toList();
-            this.planned = (int) months.stream()
-                    .filter(month -> !month.atDay(1).isAfter(outlook.planEnds()))
-                    .count();
         }
 
         PartsAheadView fill() {
@@ -113,14 +114,20 @@ public record PartsAheadView(
                     cell(total.pieces()),
                     DisplayFormat.money(value)));
             if (panels.size() < MOST_PANELS) {
-                panels.add(MonthChart.panel(
-                        total.part(),
-                        description.isEmpty() ? "pieces" : description + ", pieces",
-                        months,
-                        bands,
-                        total.pieces(),
-                        planned,
-                        Figures::tenths));
+                List<MonthPicture.Month> bars = new ArrayList<>();
+                for (int month = 0; month < months.size(); month++) {
+                    bars.add(OutlookView.picture(months.get(month), bands.get(month), outlook.planEnds()));
+                }
+                panels.add(new MonthPicture(
+                                total.part(),
+                                description.isEmpty() ? "pieces" : description + ", pieces",
+                                "",
+                                bars,
+                                Figures::tenths)
+                        .panel(
+                                Figures.whole(total.pieces().median()),
+                                Figures.whole(total.pieces().low()) + " to "
+                                        + Figures.whole(total.pieces().high())));
             }
         }
     }

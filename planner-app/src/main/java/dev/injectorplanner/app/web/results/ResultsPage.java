@@ -1,21 +1,26 @@
 package dev.injectorplanner.app.web.results;
 
 import dev.injectorplanner.app.assembly.Application;
+import dev.injectorplanner.app.forecast.Calibration;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.web.download.Downloads;
+import dev.injectorplanner.app.web.download.FileOffer;
+import dev.injectorplanner.app.web.office.NotHereException;
+import dev.injectorplanner.reports.results.ResultsWorkbook;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.results.Results;
 import dev.injectorplanner.app.store.PageAnswers;
+import dev.injectorplanner.app.web.office.BackgroundWork;
 import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.app.web.office.Office;
-import dev.injectorplanner.core.fleet.Rule;
 import dev.injectorplanner.core.plan.RulePrice;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.units.SiteUnits;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -29,12 +34,16 @@ public class ResultsPage {
     private final Office office;
     private final Results results;
     private final RulePricing pricing;
+    private final Downloads downloads;
+    private final Store changes;
     private final PageAnswers<Of, Results.OfDepot> answers;
 
     /** Of a depot and the number of its plan. */
     private record Of(String depot, long plan) {}
 
-    ResultsPage(Office office, Application application, RulePricing pricing) {
+    ResultsPage(Office office, Application application, RulePricing pricing, Downloads downloads) {
+        this.downloads = downloads;
+        this.changes = application.store();
         this.office = office;
         this.results = new Results(application.store());
         this.pricing = pricing;
@@ -61,29 +70,87 @@ public class ResultsPage {
         if (!chosen.anyPlan()) {
             return "no-plan";
         }
-        List<Results.OfDepot> of = chosen.plans().stream()
+        List<Results.OfDepot> of = listed(chosen);
+        model.addAttribute("view", new ResultsView(Results.together(of), Results.calibration(of), office.form()));
+        model.addAttribute(
+                "judgedFrom", judgedFrom(chosen));
+        rules(chosen, !rules.isEmpty(), response, model);
+        return "results";
+    }
+
+    private List<Results.OfDepot> listed(ChosenDepots chosen) {
+        return chosen.plans().stream()
                 .map(plan -> answers.of(
                         new Of(plan.depot(), plan.kept().id()),
                         key -> results.of(
                                 plan.fleet(), plan.depot(), plan.plan().lives(), plan.today())))
                 .toList();
-        model.addAttribute("view", new ResultsView(Results.together(of), Results.calibration(of), office.form()));
-        model.addAttribute(
-                "judgedFrom",
-                results.forecasts()
-                        .findFirstJudged(
-                                chosen.plans().stream().map(DepotPlan::depot).toList())
-                        .map(DisplayFormat::date)
-                        .orElse(""));
-        rules(chosen, !rules.isEmpty(), response, model);
-        return "results";
+    }
+
+    private String judgedFrom(ChosenDepots chosen) {
+        return results.forecasts()
+                .findFirstJudged(chosen.plans().stream().map(DepotPlan::depot).toList())
+                .map(DisplayFormat::date)
+                .orElse("");
+    }
+
+    /** What the page shows, for people who go on reckoning; prices of rules as far as somebody had them worked out. */
+    @GetMapping("/results/results.xlsx")
+    Object sheet(
+            @ModelAttribute("viewer") Viewer viewer,
+            @RequestParam(name = "depot", defaultValue = "") String depot,
+            HttpServletResponse response,
+            Model model) {
+        ChosenDepots chosen = office.choose(viewer, depot);
+        if (!chosen.anyPlan()) {
+            throw new NotHereException("There is no plan yet, so there are no results. Fix: plan first.");
+        }
+        DepotPlan first = chosen.plans().get(0);
+        List<RulePrice> prices = pricing.peek(
+                        new RulePricing.Of(chosen.only(), first.kept().id()))
+                .flatMap(BackgroundWork.Job::find)
+                .orElse(List.of());
+        List<Long> plans =
+                chosen.plans().stream().map(plan -> plan.kept().id()).toList();
+        return downloads.answer(
+                new Sheet(plans, prices.size(), changes.changes()),
+                (progress, out) -> {
+                    progress.step("writing the workbook");
+                    book(chosen, prices).write(out, office.form());
+                },
+                FileOffer.workbook("results.xlsx", "/results?depot=" + chosen.depotOrAll()),
+                response,
+                model);
+    }
+
+    /** What a workbook is of. */
+    private record Sheet(List<Long> plans, int prices, long stored) {}
+
+    private ResultsWorkbook book(ChosenDepots chosen, List<RulePrice> prices) {
+        List<Results.OfDepot> of = listed(chosen);
+        Calibration calibration = Results.calibration(of);
+        String from = judgedFrom(chosen);
+        return new ResultsWorkbook(
+                ResultsSheet.months(Results.together(of), office.units()),
+                ResultsSheet.rules(prices, office.units()),
+                ResultsSheet.forecasts(calibration),
+                chosen.made() + ". The last month is not over.",
+                prices.isEmpty()
+                        ? "Not worked out: press \"Work out the prices\" on the page of results, then take this workbook again."
+                        : "Expected money of the plan with the rule less without it. Rules hold each other up, so prices do"
+                                + " not add. Safety rules are not priced.",
+                calibration.count() > 0
+                        ? Figures.whole(calibration.count()) + " forecasts of 12 weeks, from the first plan kept of each week."
+                        : from.isEmpty()
+                                ? "No forecast was kept yet."
+                                : "No forecast is 12 weeks old yet: the first can be judged on " + from + ".");
     }
 
     private void rules(ChosenDepots chosen, boolean asked, HttpServletResponse response, Model model) {
         DepotPlan plan = chosen.plans().get(0);
         RulePricing.Of of = new RulePricing.Of(chosen.only(), plan.kept().id());
-        Optional<RulePricing.Making> making = asked ? Optional.of(pricing.ask(of, plan.today())) : pricing.peek(of);
-        Optional<List<RulePrice>> found = making.flatMap(RulePricing.Making::find);
+        Optional<BackgroundWork.Job<List<RulePrice>>> making = asked ? Optional.of(pricing.ask(of, plan.today())) : pricing.peek(of);
+        Optional<List<RulePrice>> found = making.flatMap(BackgroundWork.Job::find);
         model.addAttribute("weeks", plan.plan().weeks());
         model.addAttribute("ruleCount", plan.fleet().fleet().rules().size());
         model.addAttribute(
@@ -105,7 +172,7 @@ public class ResultsPage {
                 .orElse(0);
         return prices.stream()
                 .map(each -> new Priced(
-                        words(each.rule(), units),
+                        RuleWords.of(each.rule(), units),
                         DisplayFormat.costs(each.price()),
                         most == 0 ? 0 : Math.rint(1600 * Math.abs(each.price()) / most) / 10,
                         each.visitsWith() + " with, " + each.visitsWithout() + " without",
@@ -120,24 +187,8 @@ public class ResultsPage {
         RulePrice dearest = prices.get(0);
         return dearest.price() < 0.5
                 ? "No rule of the site costs anything in these " + plan.plan().weeks() + " weeks."
-                : DisplayFormat.sentence(words(dearest.rule(), units)) + " " + DisplayFormat.costs(dearest.price())
+                : DisplayFormat.sentence(RuleWords.of(dearest.rule(), units)) + " " + DisplayFormat.costs(dearest.price())
                         + " in these " + plan.plan().weeks()
                         + " weeks: the plan with it and without it, in expected money.";
-    }
-
-    private static String words(Rule rule, SiteUnits units) {
-        String family = rule.family() == null ? "" : " for " + rule.family();
-        String limit = Figures.tenths(rule.limit());
-        return switch (rule.rule()) {
-            case AGE_MONTHS -> "the limit of " + limit + " months" + family;
-            case DISTANCE_KM -> "the limit of " + units.distance(rule.limit()) + family;
-            case ENGINE_HOURS -> "the limit of " + Figures.whole(rule.limit()) + " engine hours" + family;
-            case FAULTS -> "the limit of " + limit + " faults" + family;
-            case RISK -> "the limit of " + limit + " % chance of failing in 12 weeks" + family;
-            case BALANCE -> "the balance limit of " + limit + " mm3 a stroke" + family;
-            case RETURN_FLOW -> "the return flow limit of " + limit + " ml a minute" + family;
-            case WARRANTY -> "the test within " + limit + " days before a warranty ends" + family;
-            case SAFETY -> rule.rule().name().toLowerCase(Locale.ROOT);
-        };
     }
 }

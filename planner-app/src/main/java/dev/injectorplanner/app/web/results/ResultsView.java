@@ -2,18 +2,20 @@ package dev.injectorplanner.app.web.results;
 
 import dev.injectorplanner.app.forecast.Calibration;
 import dev.injectorplanner.app.results.MonthResult;
+import dev.injectorplanner.app.web.chart.Chart;
+import dev.injectorplanner.app.web.chart.MonthPicture;
 import dev.injectorplanner.app.web.office.DisplayFormat;
-import dev.injectorplanner.app.web.office.MonthBars;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.units.SiteForm;
+import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 
 /** Results as they are shown, in the site's units and currency. */
 public final class ResultsView {
@@ -45,9 +47,6 @@ public final class ResultsView {
             String share,
             String interval,
             boolean holds) {}
-
-    /** A point of the calibration picture, on axes of 0 to 1 drawn by their square roots, which spread small chances. */
-    public record Point(double x, double y, double low, double high, String tip) {}
 
     public String about() {
         return month(months.get(0)) + " to " + month(months.get(months.size() - 1)) + "; the last month is not over";
@@ -126,7 +125,7 @@ public final class ResultsView {
                 + DisplayFormat.sentence(compared) + ".";
     }
 
-    public List<MonthBars.Panel> panels() {
+    public List<MonthPicture.Panel> panels() {
         return List.of(
                 panel("Cost per 1,000 " + distanceUnit(), "money", this::perDistance, null, "", ResultsView::amount),
                 panel("Road failures", "trucks", each -> each.roadFailures(), null, "", Figures::whole),
@@ -154,25 +153,35 @@ public final class ResultsView {
                         Figures::whole));
     }
 
-    private MonthBars.Panel panel(
+    private MonthPicture.Panel panel(
             String title,
             String unit,
             ToDoubleFunction<MonthResult> value,
-            @org.jspecify.annotations.Nullable ToDoubleFunction<MonthResult> against,
+            @Nullable ToDoubleFunction<MonthResult> against,
             String againstWords,
             DoubleFunction<String> words) {
-        return MonthBars.panel(
-                title,
-                unit,
-                againstWords,
-                months.stream()
-                        .map(each -> new MonthBars.Figure(
-                                each.month().getMonth().getDisplayName(TextStyle.NARROW, Locale.UK),
-                                month(each),
-                                value.applyAsDouble(each),
-                                against == null ? Double.NaN : against.applyAsDouble(each)))
-                        .toList(),
-                words);
+        return new MonthPicture(
+                        title,
+                        unit,
+                        againstWords,
+                        months.stream()
+                                .map(each -> MonthPicture.Month.of(
+                                        each.month(), value.applyAsDouble(each), known(against, each)))
+                                .toList(),
+                        words)
+                .since(firstPlanned())
+                .panel();
+    }
+
+    /** The first month with a plan, where months without one come before it. */
+    private @Nullable YearMonth firstPlanned() {
+        List<MonthResult> with = with(true);
+        return with.isEmpty() || with.size() == months.size() ? null : with.get(0).month();
+    }
+
+    private static @Nullable Double known(@Nullable ToDoubleFunction<MonthResult> against, MonthResult each) {
+        double value = against == null ? Double.NaN : against.applyAsDouble(each);
+        return Double.isFinite(value) ? Double.valueOf(value) : null;
     }
 
     /** Column heads of the months' table. */
@@ -256,20 +265,8 @@ public final class ResultsView {
                 .toList();
     }
 
-    public List<Point> points() {
-        return calibration.bands().stream()
-                .map(band -> new Point(
-                        place(band.forecast()),
-                        place(band.happened()),
-                        place(band.least()),
-                        place(band.most()),
-                        "forecast " + DisplayFormat.chance(band.forecast()) + ", happened "
-                                + DisplayFormat.chance(band.happened()) + ", " + band.count() + " forecasts"))
-                .toList();
-    }
-
-    /** From 0 to 240 by the square root. */
-    static double place(double chance) {
-        return Math.rint(2400 * Math.sqrt(chance)) / 10;
+    /** What happened against what was forecast. */
+    public Chart.Both picture() {
+        return new CalibrationChart(calibration).both();
     }
 }

@@ -1,98 +1,82 @@
 package dev.injectorplanner.app.web.stock;
 
+import dev.injectorplanner.app.web.chart.Axis;
+import dev.injectorplanner.app.web.chart.Chart;
+import dev.injectorplanner.app.web.chart.Chart.Frame;
+import dev.injectorplanner.app.web.chart.Ink;
+import dev.injectorplanner.app.web.chart.Plot;
 import dev.injectorplanner.app.web.office.DisplayFormat;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Pieces left week by week as steps, the line at nothing and that of the safety stock, the first short week marked. */
 final class StockChart {
-    private static final double LEFT = 60;
-    private static final double RIGHT = 640;
-    private static final double TOP = 16;
-    private static final double FLOOR = 200;
+    private static final int STEPS = 5;
+    private static final int FEW_WEEKS = 5;
+    private static final int MANY_WEEKS = 10;
 
     private StockChart() {}
 
-    /**
-     * The picture.
-     *
-     * @param path the steps
-     * @param zero height of the line at nothing
-     * @param safety height of the safety stock's line, or 0 for none
-     * @param shortAt middle of the first short week, or 0
-     * @param shortTop height of the steps there
-     * @param shortWords what is marked there
-     * @param words the picture in words
-     */
-    record Picture(
-            String path,
-            double zero,
-            double safety,
-            double shortAt,
-            double shortTop,
-            String shortWords,
-            List<Tick> down,
-            List<Tick> across,
-            String words) {}
+    static Chart.Both of(Shelf shelf) {
+        List<List<String>> rows = shelf.weeks().stream()
+                .map(week -> List.of(week.week().toString(), pieces(week.end()), pieces(shelf.safety())))
+                .toList();
+        return new Chart.Both(
+                draw(shelf, Frame.WIDE, MANY_WEEKS),
+                draw(shelf, Frame.NARROW, FEW_WEEKS),
+                new Chart.Figures(List.of("Week", "Pieces left", "Safety stock"), rows));
+    }
 
-    record Tick(double at, String words) {}
-
-    static Picture of(Shelf shelf) {
+    private static Chart draw(Shelf shelf, Frame frame, int most) {
         List<Shelf.Week> weeks = shelf.weeks();
         double least =
                 Math.min(0, weeks.stream().mapToDouble(Shelf.Week::end).min().orElse(0));
-        double most = Math.max(
+        double highest = Math.max(
                 Math.max(shelf.onHand(), shelf.safety()),
                 Math.max(1, weeks.stream().mapToDouble(Shelf.Week::end).max().orElse(1)));
-        double tick = tick(most - least);
-        least = Math.floor(least / tick) * tick;
-        most = Math.ceil(most / tick) * tick;
-        double step = (RIGHT - LEFT) / Math.max(1, weeks.size());
-        StringBuilder path = new StringBuilder();
-        List<Tick> across = new ArrayList<>();
-        int each = Math.max(1, (int) Math.ceil(weeks.size() / 9.0));
-        for (int i = 0; i < weeks.size(); i++) {
-            Shelf.Week week = weeks.get(i);
-            double x = LEFT + step * i;
-            double y = at(week.end(), least, most);
-            path.append(String.format(Locale.ROOT, "%s%.1f %.1fH%.1f", i == 0 ? "M" : "L", x, y, x + step));
-            if (i % each == 0) {
-                across.add(new Tick(x + step / 2, DisplayFormat.week(week.week())));
-            }
+        int each = Math.max(1, (int) Math.ceil(weeks.size() / (double) most));
+        List<String> names = new ArrayList<>();
+        for (int week = 0; week < weeks.size(); week++) {
+            names.add(week % each == 0 ? DisplayFormat.week(weeks.get(week).week()) : "");
         }
-        Shelf.Week shortage = shelf.shortage().orElse(null);
-        return new Picture(
-                path.toString(),
-                at(0, least, most),
-                shelf.safety() > 0 ? at(shelf.safety(), least, most) : 0,
-                shortage == null ? 0 : LEFT + step * (weeks.indexOf(shortage) + 0.5),
-                shortage == null ? 0 : at(shortage.end(), least, most),
-                shortage == null
-                        ? ""
-                        : DisplayFormat.week(shortage.week()) + ", " + DisplayFormat.pieces(-shortage.end()) + " short",
-                down(least, most, tick),
-                across,
-                words(shelf));
-    }
-
-    private static List<Tick> down(double least, double most, double tick) {
-        List<Tick> down = new ArrayList<>();
-        for (double value = least; value <= most + tick / 2; value += tick) {
-            down.add(
-                    new Tick(at(value, least, most), DisplayFormat.pieces(value).replace('-', '−')));
+        Plot plot = new Plot(frame, Axis.places(names), Axis.even(least, highest, STEPS, true, StockChart::pieces));
+        plot.limit(Ink.EVENT, 0, "");
+        if (shelf.safety() > 0) {
+            plot.limit(Ink.LIMIT, shelf.safety(), "safety stock " + pieces(shelf.safety()));
         }
-        return down;
+        List<Plot.Spot> spots = new ArrayList<>();
+        for (int week = 0; week < weeks.size(); week++) {
+            double end = weeks.get(week).end();
+            spots.add(new Plot.Spot(week - 0.5, end));
+            plot.tell(
+                    week,
+                    1,
+                    weeks.get(week).week() + ": " + pieces(end) + " left",
+                    List.of(new Plot.Value(end, pieces(end))));
+        }
+        if (!weeks.isEmpty()) {
+            spots.add(new Plot.Spot(
+                    weeks.size() - 0.5, weeks.get(weeks.size() - 1).end()));
+        }
+        plot.steps(Ink.LINE, spots);
+        shortage(plot, shelf);
+        return plot.legend(Ink.LINE, "pieces left at the end of the week")
+                .legend(Ink.LIMIT, "safety stock")
+                .chart("Pieces of " + shelf.part() + " left week by week", words(shelf));
     }
 
-    /** A round step that gives three to six lines. */
-    private static double tick(double span) {
-        double step = Math.pow(10, Math.floor(Math.log10(Math.max(1, span))));
-        return step * (span / step > 4 ? 2 : span / step > 2 ? 1 : 0.5);
+    private static void shortage(Plot plot, Shelf shelf) {
+        shelf.shortage().ifPresent(week -> {
+            int place = shelf.weeks().indexOf(week);
+            String words = DisplayFormat.week(week.week()) + ", " + DisplayFormat.pieces(-week.end()) + " short";
+            plot.upright(Ink.RANGE, place, 0, week.end());
+            plot.label(place, 0, true, words);
+            plot.legend(Ink.RANGE, "first short week");
+        });
     }
 
-    private static double at(double value, double least, double most) {
-        return Math.rint(10 * (FLOOR - (FLOOR - TOP) * (value - least) / (most - least))) / 10;
+    private static String pieces(double value) {
+        return DisplayFormat.pieces(value).replace('-', '\u2212');
     }
 
     private static String words(Shelf shelf) {
@@ -100,7 +84,7 @@ final class StockChart {
                 .map(week -> "the first short week is " + DisplayFormat.week(week.week()) + ", with "
                         + DisplayFormat.pieces(-week.end()) + " missing")
                 .orElse("no week is short");
-        return "Pieces of " + shelf.part() + " left at the end of each week: " + DisplayFormat.pieces(shelf.onHand())
-                + " on hand now, and " + end + ". The figures are in the table below.";
+        return DisplayFormat.pieces(shelf.onHand()) + " on hand now, and " + end
+                + ". The figures are in the table below.";
     }
 }

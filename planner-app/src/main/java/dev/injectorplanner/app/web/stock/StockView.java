@@ -2,6 +2,7 @@ package dev.injectorplanner.app.web.stock;
 
 import dev.injectorplanner.app.stock.StockMovement;
 import dev.injectorplanner.app.stock.Stocktakes;
+import dev.injectorplanner.app.web.chart.Chart;
 import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.DisplayFormat;
@@ -43,7 +44,7 @@ public record StockView(String value, String onOrder, int shortParts, List<Row> 
     /** One part in detail. */
     public record OnePart(
             Row row,
-            StockChart.Picture picture,
+            Chart.Both picture,
             List<WeekRow> weeks,
             List<Row> depots,
             List<Moved> movements,

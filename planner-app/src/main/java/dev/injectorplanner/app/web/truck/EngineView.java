@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** The engine from above, front at the top: banks side by side, each cylinder with its figures. */
 public final class EngineView {
@@ -28,8 +29,11 @@ public final class EngineView {
     private final Truck truck;
     private final EngineFamily family;
     private final List<Integer> done;
+    private final @Nullable Double limit;
 
-    EngineView(DepotPlan plan, Truck truck, EngineFamily family) {
+    /** @param limit limit of the chance of failing within 12 weeks, 0..1, or null for none */
+    EngineView(DepotPlan plan, Truck truck, EngineFamily family, @Nullable Double limit) {
+        this.limit = limit;
         this.plan = plan;
         this.truck = truck;
         this.family = family;
@@ -43,9 +47,12 @@ public final class EngineView {
      * @param height of its frame, whose width is 426
      * @param banks one or two
      * @param cylinders all, bank by bank
+     * @param limit where the limit lies on each bar, from its left edge; below 0 for none
+     * @param limitWords the limit in words, empty for none
      * @param words what it shows, for those who hear it
      */
-    public record Drawing(int height, List<Side> banks, List<Cylinder> cylinders, String words) {}
+    public record Drawing(
+            int height, List<Side> banks, List<Cylinder> cylinders, double limit, String limitWords, String words) {}
 
     /** A bank as a frame. */
     public record Side(String name, int x, int width, int y, int height, int nameX, String anchor) {}
@@ -61,6 +68,8 @@ public final class EngineView {
      * @param filled how much of its bar is filled
      * @param chance chance of failing within 12 weeks, in words
      * @param done whether the visit replaces it
+     * @param fittedOn day on which its injector was fitted, in words
+     * @param condition what faults and tests say of it, in words
      */
     public record Cylinder(
             int number,
@@ -76,7 +85,9 @@ public final class EngineView {
             String faults,
             boolean anyFault,
             String code,
-            boolean done) {}
+            boolean done,
+            String fittedOn,
+            String condition) {}
 
     Drawing draw() {
         boolean inline = family.banks().size() == 1;
@@ -109,7 +120,13 @@ public final class EngineView {
                         + (each.done() ? "replace" : "leave")
                         + ".")
                 .collect(Collectors.joining(" "));
-        return new Drawing(64 + length + 56, sides, cylinders, words);
+        return new Drawing(
+                64 + length + 56,
+                sides,
+                cylinders,
+                limit == null ? -1 : filled(limit),
+                limit == null ? "" : "its tick is the limit of " + DisplayFormat.chance(limit),
+                words);
     }
 
     private Cylinder cylinder(Bank bank, int number, int x, int y, boolean left) {
@@ -128,7 +145,7 @@ public final class EngineView {
                 textX,
                 left ? "end" : "start",
                 left ? textX - BAR : textX,
-                Math.rint(Math.min(1, chance / WIDEST_CHANCE) * BAR * 10) / 10,
+                filled(chance),
                 risk.map(each -> DisplayFormat.chance(each.chance12())).orElse("not known"),
                 age(number),
                 faults == 0 ? "no faults" : Figures.count(faults, "fault", "faults"),
@@ -137,7 +154,24 @@ public final class EngineView {
                         .map(FittedInjector::calibrationCode)
                         .map(DisplayFormat::code)
                         .orElse(""),
-                done.contains(number));
+                done.contains(number),
+                fitted(number)
+                        .map(each -> each.fittingKnown()
+                                ? DisplayFormat.shortDate(each.fittedOn())
+                                : "before the records began")
+                        .orElse("not known"),
+                condition(risk));
+    }
+
+    private static double filled(double chance) {
+        return Math.rint(Math.min(1, chance / WIDEST_CHANCE) * BAR * 10) / 10;
+    }
+
+    private String condition(Optional<InjectorRisk> risk) {
+        return risk.map(InjectorRisk::condition)
+                .filter(words -> !words.isEmpty())
+                .map(plan.units()::sentence)
+                .orElse("none");
     }
 
     private String age(int number) {

@@ -8,6 +8,7 @@ import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.option.VisitReason;
 import dev.injectorplanner.core.plan.DepotDays;
+import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.plan.RecordsState;
 import dev.injectorplanner.core.plan.TruckReason;
 import dev.injectorplanner.core.plan.Unplanned;
@@ -16,6 +17,7 @@ import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -31,7 +33,10 @@ public final class TruckFile {
     private final Truck truck;
     private final EngineFamily family;
 
-    TruckFile(DepotPlan plan, Truck truck) {
+    private final Policy policy;
+
+    TruckFile(DepotPlan plan, Truck truck, Policy policy) {
+        this.policy = policy;
         this.plan = plan;
         this.truck = truck;
         this.family = plan.fleet().family(truck.family());
@@ -40,36 +45,54 @@ public final class TruckFile {
     /**
      * A truck's file.
      *
-     * @param odometer the newest reading, or "not known"
-     * @param week its visit's week, or empty where it has none
-     * @param facts of the visit: label and value
-     * @param left cylinders the visit leaves, with what doing them too would cost
      * @param records what its records lack, a sentence each
      */
     public record View(
             String truck,
-            String vin,
             String depot,
-            String about,
-            String odometer,
-            String hours,
-            String perWeek,
-            String warranty,
+            Head head,
+            Coming visit,
+            List<String> unplanned,
+            String closedOut,
+            List<Finding> dueItems,
+            EngineView.Drawing engine,
+            TimeLinePictures.View timeLine,
+            List<CylinderTests.Row> tests,
+            List<Row> history,
+            List<Integer> cylinders,
+            List<String> records) {}
+
+    /**
+     * What stands at the top.
+     *
+     * @param odometer the newest reading, or "not known"
+     * @param chance of the worst cylinder to fail within 12 weeks
+     */
+    public record Head(
+            String about, String odometer, String hours, String perWeek, String chance, String chanceAbout) {}
+
+    /**
+     * Its visit, or that there is none.
+     *
+     * @param week ISO week, or empty where it has none
+     * @param facts label and value
+     * @param left cylinders the visit leaves, with what doing them too would cost
+     * @param weeks the same work in the weeks around it
+     */
+    public record Coming(
             String week,
             String when,
             List<Pair> facts,
             String why,
             List<String> left,
-            List<String> unplanned,
-            String closedOut,
-            List<Finding> dueItems,
-            EngineView.Drawing engine,
-            ReadingsChart.Chart chart,
-            List<Row> history,
-            List<Integer> cylinders,
-            List<String> records) {}
+            List<AnotherWeek.Row> weeks,
+            String weeksAnswer,
+            Bill bill) {}
 
     public record Pair(String label, String value) {}
+
+    /** What the visit is expected to cost; without lines where none is planned. */
+    public record Bill(List<VisitBill.Line> lines, String sum, String deposits) {}
 
     public record Finding(String what, String evidence, String limit, String by, boolean overdue) {}
 
@@ -77,25 +100,12 @@ public final class TruckFile {
     public record Row(LocalDate day, String on, String what, String detail) {}
 
     View view() {
-        List<Reading> readings = plan.fleet().readingsOf(truck.truck());
-        Optional<Visit> visit = plan.findVisit(truck.truck());
-        Optional<TruckReason> reason = plan.findReason(truck.truck());
+        CylinderTests tests = new CylinderTests(plan, truck, family);
         return new View(
                 truck.truck(),
-                truck.vinText(),
                 plan.depot(),
-                plan.depot() + ". " + (truck.dutyGroup() == null ? "" : "Duty group: " + truck.dutyGroup() + ". ")
-                        + "Engine family " + family.family() + ", " + family.cylinders() + " cylinders. VIN "
-                        + (truck.vin() == null ? "not recorded" : truck.vinText()) + ".",
-                newest(readings, Reading::odometerKm, plan.units()::distance),
-                newest(readings, Reading::engineHours, hours -> Figures.whole(hours) + " h"),
-                perWeek(),
-                truck.warrantyUntil() == null ? "not recorded" : "to " + DisplayFormat.shortDate(truck.warrantyUntil()),
-                visit.map(each -> each.week().toString()).orElse(""),
-                visit.map(this::when).orElse("none planned"),
-                visit.map(each -> facts(each, reason)).orElse(List.of()),
-                reason.map(TruckReason::words).orElse("Nothing is due within the plan."),
-                reason.map(TruckReason::reason).map(TruckFile::left).orElse(List.of()),
+                head(tests),
+                plan.findVisit(truck.truck()).map(this::coming).orElseGet(this::noVisit),
                 plan.unplanned().stream()
                         .filter(each -> each.truck().equals(truck.truck()))
                         .map(this::leftToLater)
@@ -105,11 +115,69 @@ public final class TruckFile {
                         .filter(each -> each.truck().equals(truck.truck()))
                         .map(this::item)
                         .toList(),
-                new EngineView(plan, truck, family).draw(),
-                new ReadingsChart(plan.units(), plan.site().timeZone()).of(readings),
+                new EngineView(plan, truck, family, tests.riskLimit().orElse(null)).draw(),
+                new TimeLinePictures(plan, truck, family, tests).view(),
+                tests.rows(),
                 new TruckTimeLine(plan, truck).rows(),
                 family.allCylinders(),
                 records());
+    }
+
+    private Head head(CylinderTests tests) {
+        List<Reading> readings = plan.fleet().readingsOf(truck.truck());
+        String limit = tests.riskLimit()
+                .map(most -> "; limit " + DisplayFormat.chance(most))
+                .orElse("");
+        return new Head(
+                about(),
+                newest(readings, Reading::odometerKm, plan.units()::distance),
+                newest(readings, Reading::engineHours, hours -> Figures.whole(hours) + " h"),
+                perWeek(),
+                worst().map(each -> DisplayFormat.chance(each.chance12())).orElse("not known"),
+                worst().map(each -> "cylinder " + each.cylinder()).orElse("") + limit);
+    }
+
+    private String about() {
+        LocalDate warranty = truck.warrantyUntil();
+        return plan.depot() + ". " + (truck.dutyGroup() == null ? "" : "Duty group: " + truck.dutyGroup() + ". ")
+                + "Engine family " + family.family() + ", " + family.cylinders() + " cylinders. VIN "
+                + (truck.vin() == null ? "not recorded" : truck.vinText()) + ". Truck warranty "
+                + (warranty == null ? "not recorded" : "to " + DisplayFormat.shortDate(warranty)) + ".";
+    }
+
+    private Coming coming(Visit visit) {
+        Optional<TruckReason> reason = plan.findReason(truck.truck());
+        VisitBill bill = new VisitBill(plan, truck, visit, policy);
+        List<AnotherWeek.Row> weeks = new AnotherWeek(plan, truck.truck(), bill.sum()).rows();
+        return new Coming(
+                visit.week().toString(),
+                when(visit),
+                facts(visit, reason, bill),
+                why(),
+                reason.map(TruckReason::reason).map(TruckFile::left).orElse(List.of()),
+                weeks,
+                AnotherWeek.answer(weeks, visit),
+                bill(bill));
+    }
+
+    private Coming noVisit() {
+        Bill none = new Bill(List.of(), "", "");
+        return new Coming("", "none planned", List.of(), why(), List.of(), List.of(), "", none);
+    }
+
+    private String why() {
+        return plan.findReason(truck.truck()).map(TruckReason::words).orElse("Nothing is due within the plan.");
+    }
+
+    private static Bill bill(VisitBill bill) {
+        return new Bill(
+                bill.lines(),
+                DisplayFormat.money(bill.sum()),
+                bill.deposits() < 0.5 ? "" : DisplayFormat.money(bill.deposits()));
+    }
+
+    private Optional<InjectorRisk> worst() {
+        return plan.risksOf(truck.truck()).stream().max(Comparator.comparingDouble(InjectorRisk::chance12));
     }
 
     /** What its records lack: a chance beside it is worth no more than they are. */
@@ -157,21 +225,25 @@ public final class TruckFile {
                 .orElse("in " + visit.week());
     }
 
-    private List<Pair> facts(Visit visit, Optional<TruckReason> reason) {
+    private List<Pair> facts(Visit visit, Optional<TruckReason> reason, VisitBill bill) {
         List<Pair> facts = new ArrayList<>();
         facts.add(new Pair("Work", plan.work(visit)));
         facts.add(new Pair("When", visit.week() + ": " + when(visit)));
-        facts.add(new Pair("Hours", DisplayFormat.tenth(visit.labourHours())));
+        String hours = bill.hours();
+        facts.add(new Pair("Hours", DisplayFormat.tenth(visit.labourHours()) + (hours.isEmpty() ? "" : ": " + hours)));
         if (!visit.steps().isEmpty()) {
             facts.add(new Pair("Access", String.join(", ", visit.steps())));
         }
         facts.add(new Pair(
                 "Coolant",
                 visit.drainedLitres() == 0 ? "none drained" : plan.units().volume(visit.drainedLitres()) + " drained"));
+        facts.add(new Pair("Bill", DisplayFormat.money(bill.sum())));
         reason.map(TruckReason::reason).ifPresent(figures -> {
             facts.add(new Pair("Compared with no visit", "saves " + DisplayFormat.money(figures.saves())));
-            move("A week earlier", figures.weekEarlier(), figures.earlierLimit(), facts);
-            move("A week later", figures.weekLater(), figures.laterLimit(), facts);
+            if (figures.otherWeeks().isEmpty()) {
+                move("A week earlier", figures.weekEarlier(), figures.earlierLimit(), facts);
+                move("A week later", figures.weekLater(), figures.laterLimit(), facts);
+            }
         });
         return facts;
     }

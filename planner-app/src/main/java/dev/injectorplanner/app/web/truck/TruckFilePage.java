@@ -26,7 +26,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 /** The file of one truck, the advice for an open engine, and the record an audit asks for. */
 @Controller
 public class TruckFilePage {
-    private static final int SHOWN = 40;
+    private static final int SHOWN = 12;
 
     private final Application application;
     private final Office office;
@@ -48,7 +48,8 @@ public class TruckFilePage {
             @RequestParam(name = "all", defaultValue = "false") boolean all,
             Model model) {
         DepotPlan plan = planOf(viewer, name);
-        TruckFile.View view = new TruckFile(plan, truck(plan, name)).view();
+        TruckFile.View view =
+                new TruckFile(plan, truck(plan, name), application.planning().policy()).view();
         model.addAttribute("view", view);
         model.addAttribute("shown", all ? view.history().size() : SHOWN);
         model.addAttribute("failed", failed);

@@ -30,11 +30,17 @@ final class TruckTimeLine {
         this.truck = truck;
     }
 
-    /** The newest first. */
+    /** The newest first; tests as one line a day. */
     List<Row> rows() {
         List<Row> rows = new ArrayList<>(work());
         plan.fleet().faultsOf(truck.truck()).forEach(fault -> rows.add(fault(fault)));
-        rows.addAll(tests());
+        rows.addAll(new CylinderTests(plan, truck, plan.fleet().family(truck.family())).days());
+        new MeterReplacements(
+                        plan.fleet().readingsOf(truck.truck()),
+                        plan.units(),
+                        plan.site().timeZone())
+                .list()
+                .forEach(each -> rows.add(row(each.day(), "meter replaced", each.words())));
         rows.sort(Comparator.comparing(Row::day).reversed());
         return rows;
     }

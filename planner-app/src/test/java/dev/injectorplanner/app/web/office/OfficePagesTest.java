@@ -121,7 +121,7 @@ class OfficePagesTest {
         HttpResponse<String> page = get(path);
 
         assertThat(page.statusCode()).isEqualTo(200);
-        String body = page.body().replaceAll("<script[^>]*src=\"/(?:board|find).js\"[^>]*></script>", "");
+        String body = page.body().replaceAll("<script[^>]*src=\"/(?:board|find|live).js\"[^>]*></script>", "");
         assertThat(body).endsWith("</html>\n").doesNotContain("<script").doesNotContain("style=\"");
         Matcher addresses = ADDRESS.matcher(page.body());
         while (addresses.find()) {
@@ -133,6 +133,35 @@ class OfficePagesTest {
     void the_planted_text_is_shown_as_text() throws Exception {
         assertThat(get("/week").body()).contains("&lt;script&gt;alert(1)&lt;/script&gt;");
         assertThat(get("/trucks/T026").body()).contains("&lt;script&gt;alert(1)&lt;/script&gt;");
+    }
+
+    /** Replaced meters, no tests, no visit, inline and V: each kind of truck is among them. */
+    @Test
+    void the_file_of_every_truck_opens() throws Exception {
+        for (int truck = 1; truck <= 60; truck++) {
+            String name = String.format(java.util.Locale.ROOT, "T%03d", truck);
+            assertThat(get("/trucks/" + name).statusCode()).as(name).isEqualTo(200);
+        }
+    }
+
+    /** T048's odometer was replaced in November 2024; its readings before and after say at what. */
+    @Test
+    void a_replaced_meter_is_said_in_words() throws Exception {
+        assertThat(get("/trucks/T048").body().replace('\u00a0', ' '))
+                .containsPattern("Odometer replaced on 6 November 2024 at [0-9,]+ km; the new one began at 0 km");
+    }
+
+    /** A visit's other weeks, its bill, its cylinders' small pictures and its tests stand in the file. */
+    @Test
+    void a_truck_file_tells_of_other_weeks_bill_tests_and_time_line() throws Exception {
+        String page = get("/trucks/T023").body();
+        assertThat(page)
+                .contains("Another week")
+                .contains("do=move")
+                .contains("Labour, shared access")
+                .contains("Odometer and what happened")
+                .contains("Cylinder 1, balance and return flow")
+                .contains("one row a day and test");
     }
 
     @Test
