@@ -8,13 +8,15 @@ import java.time.Instant;
 import java.util.Optional;
 
 /**
- * A form of a diagnosis as it was sent: a phone without network sends it later, and perhaps twice.
+ * A form of a diagnosis as it was sent: a phone without network sends it later, and perhaps twice. It ends a diagnosis once; what
+ * it notes is noted once, and again where its sender has changed it since.
  *
  * @param key names the form; empty where the sender gives none, and then nothing is held against it
  * @param end how it ends the diagnosis, such as {@code repair}; empty where it only notes steps
+ * @param content all that it says
  */
-public record LookForm(String key, String end) {
-    private static final int LONGEST_KEY = 100;
+public record LookForm(String key, String end, String content) {
+    private static final int LONGEST_KEY = 80;
 
     public LookForm {
         key = key.length() > LONGEST_KEY ? key.substring(0, LONGEST_KEY) : key;
@@ -24,12 +26,18 @@ public record LookForm(String key, String end) {
         return !end.isEmpty();
     }
 
+    private String noteKey() {
+        return key + ":" + Integer.toHexString(content.hashCode());
+    }
+
+    /** What it did when it arrived before: how it ended the diagnosis, or empty text where it noted the same. */
     Optional<String> did(Connection connection) throws SQLException {
         return StoreSql.list(
                         connection,
-                        "select did from bay_look_form where form_key = ?",
+                        "select did from bay_look_form where form_key in (?, ?) order by form_key",
                         row -> Optional.ofNullable(row.getString("did")).orElse(""),
-                        key)
+                        key,
+                        ends() ? key : noteKey())
                 .stream()
                 .findFirst();
     }
@@ -39,7 +47,7 @@ public record LookForm(String key, String end) {
             StoreSql.update(
                     connection,
                     "insert into bay_look_form (form_key, truck, kind, did, sent_at) values (?, ?, ?, ?, ?)",
-                    key,
+                    ends() ? key : noteKey(),
                     truck,
                     kind.name(),
                     end,

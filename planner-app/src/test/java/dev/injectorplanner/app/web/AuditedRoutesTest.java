@@ -45,6 +45,8 @@ class AuditedRoutesTest {
         new AuditedOrders(address, app, notes).all();
         new AuditedShop(address, app, notes).all();
         new AuditedBay(address, app, notes).all();
+        new AuditedSafety(address, app, notes).all();
+        new AuditedFiles(address, app, notes).all();
         people();
         new AuditedSettings(address, app, notes).all();
         assertThat(notes.routes()).containsExactlyElementsOf(changingRoutes(app));

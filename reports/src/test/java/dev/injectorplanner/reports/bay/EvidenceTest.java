@@ -23,7 +23,7 @@ class EvidenceTest {
     void the_strongest_comes_first_and_none_is_cut() {
         List<DueItem> items = new ArrayList<>();
         for (int cylinder = 1; cylinder <= 8; cylinder++) {
-            String km = (cylinder == 8 ? "311,000" : "310,000") + " km since fitting";
+            String km = "310,000 km since fitting; " + (cylinder == 8 ? "47" : "5") + " % chance of failing within 12 weeks";
             items.add(item(cylinder, DueKind.DISTANCE_KM, DueAction.REPLACE, km, DAY.minusDays(90)));
         }
         items.add(item(4, DueKind.WARRANTY, DueAction.INSPECT, "warranty ends", DAY.minusDays(120)));
@@ -36,8 +36,9 @@ class EvidenceTest {
                         "Cylinder 3: 4 faults of the cylinder" + limit,
                         "Cylinder 5: return flow 62 ml/min" + limit,
                         "Cylinder 3: 31 % chance" + limit,
-                        "Cylinders 1 2 3 4 5 6 7: 310,000 km since fitting" + limit,
-                        "Cylinder 8: 311,000 km since fitting" + limit,
+                        "Cylinder 8: 310,000 km since fitting; 47 % chance of failing within 12 weeks" + limit,
+                        "Cylinders 1 2 3 4 5 6 7: 310,000 km since fitting; 5 % chance of failing within 12 weeks"
+                                + limit,
                         "Cylinder 4: warranty ends" + limit);
     }
 }

@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.UUID;
 import org.springframework.stereotype.Controller;
@@ -96,29 +97,10 @@ class LookPage {
         DiagnosisKind kind = kind(key);
         TruckInBay at = desk.truck(viewer, name);
         FormState typed = new FormState(sent);
-        String end = ENDS.contains(typed.text("end")) ? typed.text("end") : "";
-        LookForm form = new LookForm(typed.text("formKey"), end.equals(REPLACE) ? "" : end);
+        Map<String, List<String>> content = new TreeMap<>(sent);
+        content.remove("_csrf");
         try {
-            Optional<String> before = looks.did(form);
-            if (before.isEmpty() || end.equals(REPLACE)) {
-                Map<String, Look> found = looks.note(
-                        name,
-                        kind,
-                        looks(kind, typed, "", viewer),
-                        looks(kind, typed, "was.", viewer),
-                        form,
-                        desk.clock().now(),
-                        viewer.name());
-                if (end.equals(REPLACE)) {
-                    return "redirect:" + replacement(at, kind, typed);
-                }
-                if (!end.isEmpty()) {
-                    record(at, kind, typed, viewer, found, form);
-                }
-            }
-            String ended = before.orElse(end);
-            return "redirect:" + BayAddresses.bay(name) + "/look/" + kind.key()
-                    + (ended.isEmpty() ? "" : "?ended=" + ended);
+            return "redirect:" + kept(at, kind, typed, content.toString(), viewer);
         } catch (RefusedEntryException e) {
             for (EntryProblem problem : e.problems()) {
                 typed.wrong(problem);
@@ -128,6 +110,27 @@ class LookPage {
         }
         response.setStatus(NOT_KEPT);
         return show(at, kind, typed, model);
+    }
+
+    /** Keeps it, unless it arrived before; returns where its sender goes on. */
+    private String kept(TruckInBay at, DiagnosisKind kind, FormState typed, String content, Viewer viewer) {
+        String truck = at.truck().truck();
+        String end = ENDS.contains(typed.text("end")) ? typed.text("end") : "";
+        LookForm form = new LookForm(typed.text("formKey"), end.equals(REPLACE) ? "" : end, content);
+        Optional<String> before = looks.did(form);
+        if (before.isEmpty()) {
+            Map<String, Look> shown = looks(kind, typed, "was.", viewer);
+            Map<String, Look> found = looks.note(
+                    truck, kind, looks(kind, typed, "", viewer), shown, form, desk.clock().now(), viewer.name());
+            if (!form.end().isEmpty()) {
+                record(at, kind, typed, viewer, found, form);
+            }
+        }
+        if (end.equals(REPLACE)) {
+            return replacement(at, kind, typed);
+        }
+        String ended = before.orElse(end);
+        return BayAddresses.bay(truck) + "/look/" + kind.key() + (ended.isEmpty() ? "" : "?ended=" + ended);
     }
 
     /** @param as {@code was.} for the steps as they were shown, empty for what was made of them */
