@@ -2,6 +2,10 @@ package dev.injectorplanner.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
 import com.sun.management.OperatingSystemMXBean;
 import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.command.PlannerCommand;
@@ -13,10 +17,6 @@ import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.wiring.JobsSettings;
 import dev.injectorplanner.app.wiring.Settings;
 import java.lang.management.ManagementFactory;
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserType;
-import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
@@ -81,17 +81,17 @@ class PagesBenchmark {
     }
 
     private static void figures(Visitor manager) throws Exception {
-            for (String path : PAGES) {
-                double first = cpu(manager, path);
-                double sum = 0;
-                for (int at = 0; at < TIMES; at++) {
-                    sum += cpu(manager, path);
-                }
-                HttpResponse<String> page = manager.get(path);
-                assertThat(page.statusCode()).as(path).isEqualTo(200);
-                System.out.printf(
-                        "%-32s %12.0f %12.0f %10d%n",
-                        path, first, sum / TIMES, page.body().length() / 1024);
+        for (String path : PAGES) {
+            double first = cpu(manager, path);
+            double sum = 0;
+            for (int at = 0; at < TIMES; at++) {
+                sum += cpu(manager, path);
+            }
+            HttpResponse<String> page = manager.get(path);
+            assertThat(page.statusCode()).as(path).isEqualTo(200);
+            System.out.printf(
+                    "%-32s %12.0f %12.0f %10d%n",
+                    path, first, sum / TIMES, page.body().length() / 1024);
         }
     }
 

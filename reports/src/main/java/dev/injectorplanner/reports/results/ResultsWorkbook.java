@@ -48,8 +48,7 @@ public final class ResultsWorkbook {
             SheetTable.add(book, "By month", "Results by month", remark, byMonth(form), months)
                     .chart(new BarChart("Cost per 1,000 " + form.units().distanceUnit(), "cost", 0, List.of(1)));
             SheetTable.add(book, "Price of rules", "What each rule of the site costs", rulesRemark, priced(), rules);
-            SheetTable.add(
-                    book, "Forecasts", "Forecast and outcome of 12 weeks", forecastsRemark, judged(), forecasts);
+            SheetTable.add(book, "Forecasts", "Forecast and outcome of 12 weeks", forecastsRemark, judged(), forecasts);
             book.write(out);
         }
     }

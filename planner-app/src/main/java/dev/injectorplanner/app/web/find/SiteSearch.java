@@ -61,15 +61,12 @@ public final class SiteSearch {
      * @param tight whether blanks and dashes in them do not count
      * @param tail grouping and order
      */
-    private record Kind(
-            String select,
-            @Nullable String depot,
-            List<String> matched,
-            boolean tight,
-            String tail) {
+    private record Kind(String select, @Nullable String depot, List<String> matched, boolean tight, String tail) {
         String statement() {
             String pieces = matched.stream()
-                    .map(column -> (tight ? "replace(replace(lower(" + column + "), '-', ''), ' ', '')" : "lower(" + column + ")")
+                    .map(column -> (tight
+                                    ? "replace(replace(lower(" + column + "), '-', ''), ' ', '')"
+                                    : "lower(" + column + ")")
                             + " like ? escape '!'")
                     .collect(Collectors.joining(" or ", "(", ")"));
             String here = depot == null ? "" : "(? = '' or " + depot + " = ?) and ";
@@ -78,7 +75,8 @@ public final class SiteSearch {
 
         /** Empty for every depot, since a database cannot tell the type of a bare null. */
         Object[] values(Asked asked, @Nullable String only) {
-            Stream<Object> here = depot == null ? Stream.of() : Stream.of(only == null ? "" : only, only == null ? "" : only);
+            Stream<Object> here =
+                    depot == null ? Stream.of() : Stream.of(only == null ? "" : only, only == null ? "" : only);
             return Stream.concat(here, matched.stream().map(column -> asked.like(tight)))
                     .toArray();
         }
@@ -203,7 +201,8 @@ public final class SiteSearch {
         int open = row.getInt("open_lines");
         return new Hit(
                 order,
-                lines + (lines == 1 ? " line, " : " lines, ")
+                lines
+                        + (lines == 1 ? " line, " : " lines, ")
                         + (open == 0 ? "all received" : open + " open, first due " + row.getDate("due_on")),
                 "/orders/" + Address.escaped(order),
                 asked.isExact(order));

@@ -2,23 +2,23 @@ package dev.injectorplanner.app.web.results;
 
 import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.forecast.Calibration;
-import dev.injectorplanner.app.store.Store;
-import dev.injectorplanner.app.web.download.Downloads;
-import dev.injectorplanner.app.web.download.FileOffer;
-import dev.injectorplanner.app.web.office.NotHereException;
-import dev.injectorplanner.reports.results.ResultsWorkbook;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.results.Results;
 import dev.injectorplanner.app.store.PageAnswers;
+import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.web.download.Downloads;
+import dev.injectorplanner.app.web.download.FileOffer;
 import dev.injectorplanner.app.web.office.BackgroundWork;
 import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.DisplayFormat;
+import dev.injectorplanner.app.web.office.NotHereException;
 import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.core.plan.RulePrice;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.units.SiteUnits;
+import dev.injectorplanner.reports.results.ResultsWorkbook;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.Optional;
@@ -72,8 +72,7 @@ public class ResultsPage {
         }
         List<Results.OfDepot> of = listed(chosen);
         model.addAttribute("view", new ResultsView(Results.together(of), Results.calibration(of), office.form()));
-        model.addAttribute(
-                "judgedFrom", judgedFrom(chosen));
+        model.addAttribute("judgedFrom", judgedFrom(chosen));
         rules(chosen, !rules.isEmpty(), response, model);
         return "results";
     }
@@ -110,8 +109,7 @@ public class ResultsPage {
                         new RulePricing.Of(chosen.only(), first.kept().id()))
                 .flatMap(BackgroundWork.Job::find)
                 .orElse(List.of());
-        List<Long> plans =
-                chosen.plans().stream().map(plan -> plan.kept().id()).toList();
+        List<Long> plans = chosen.plans().stream().map(plan -> plan.kept().id()).toList();
         return downloads.answer(
                 new Sheet(plans, prices.size(), changes.changes()),
                 (progress, out) -> {
@@ -140,7 +138,8 @@ public class ResultsPage {
                         : "Expected money of the plan with the rule less without it. Rules hold each other up, so prices do"
                                 + " not add. Safety rules are not priced.",
                 calibration.count() > 0
-                        ? Figures.whole(calibration.count()) + " forecasts of 12 weeks, from the first plan kept of each week."
+                        ? Figures.whole(calibration.count())
+                                + " forecasts of 12 weeks, from the first plan kept of each week."
                         : from.isEmpty()
                                 ? "No forecast was kept yet."
                                 : "No forecast is 12 weeks old yet: the first can be judged on " + from + ".");
@@ -149,7 +148,8 @@ public class ResultsPage {
     private void rules(ChosenDepots chosen, boolean asked, HttpServletResponse response, Model model) {
         DepotPlan plan = chosen.plans().get(0);
         RulePricing.Of of = new RulePricing.Of(chosen.only(), plan.kept().id());
-        Optional<BackgroundWork.Job<List<RulePrice>>> making = asked ? Optional.of(pricing.ask(of, plan.today())) : pricing.peek(of);
+        Optional<BackgroundWork.Job<List<RulePrice>>> making =
+                asked ? Optional.of(pricing.ask(of, plan.today())) : pricing.peek(of);
         Optional<List<RulePrice>> found = making.flatMap(BackgroundWork.Job::find);
         model.addAttribute("weeks", plan.plan().weeks());
         model.addAttribute("ruleCount", plan.fleet().fleet().rules().size());
@@ -187,7 +187,8 @@ public class ResultsPage {
         RulePrice dearest = prices.get(0);
         return dearest.price() < 0.5
                 ? "No rule of the site costs anything in these " + plan.plan().weeks() + " weeks."
-                : DisplayFormat.sentence(RuleWords.of(dearest.rule(), units)) + " " + DisplayFormat.costs(dearest.price())
+                : DisplayFormat.sentence(RuleWords.of(dearest.rule(), units)) + " "
+                        + DisplayFormat.costs(dearest.price())
                         + " in these " + plan.plan().weeks()
                         + " weeks: the plan with it and without it, in expected money.";
     }

@@ -176,7 +176,9 @@ public final class ResultsView {
     /** The first month with a plan, where months without one come before it. */
     private @Nullable YearMonth firstPlanned() {
         List<MonthResult> with = with(true);
-        return with.isEmpty() || with.size() == months.size() ? null : with.get(0).month();
+        return with.isEmpty() || with.size() == months.size()
+                ? null
+                : with.get(0).month();
     }
 
     private static @Nullable Double known(@Nullable ToDoubleFunction<MonthResult> against, MonthResult each) {
