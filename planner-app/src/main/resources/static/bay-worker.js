@@ -1,9 +1,9 @@
 // Keeps the day's sheets on the device, so that they open without network, on a phone that was started again too. They belong to
 // the person and the day: another person's, or another day's, are deleted and never shown.
 'use strict';
-var SHELL_KEPT = 'bay-shell-2';
+var SHELL_KEPT = 'bay-shell-3';
 var SHEETS = 'bay-sheets ';
-var SHELL = ['/planner.css', '/office.css', '/bay.css', '/bay-paper.css', '/bay.js', '/scan.js', '/find.js', '/icon.svg', '/zxing/zxing-0.23.0.min.js'];
+var SHELL = ['/planner.css', '/office.css', '/bay.css', '/bay-paper.css', '/bay-kept.js', '/bay-answer.js', '/bay-send.js', '/bay.js', '/scan.js', '/find.js', '/icon.svg', '/zxing/zxing-0.23.0.min.js'];
 
 function today() {
   var now = new Date();
@@ -44,7 +44,7 @@ function keepSheet(name, request, answer) {
     var dated = page.replace('<body', '<body data-kept-at="' + new Date().toISOString() + '"');
     return caches.open(name).then(function (cache) {
       return cache.put(request, new Response(dated, { headers: { 'Content-Type': 'text/html;charset=UTF-8' } }));
-    });
+    }).then(function () { return dated; });
   });
 }
 
@@ -89,16 +89,25 @@ self.addEventListener('message', function (event) {
   if (asked.forget) { event.waitUntil(dropSheets('')); }
   if (!asked.keep || !asked.user) { return; }
   var name = sheetsOf(asked.user);
-  event.waitUntil(dropSheets(name).then(function () {
-    // one after another: all at once would wait for each other at the server
-    return asked.keep.reduce(function (before, address) {
-      return before.then(function (kept) {
-        var request = new Request(address, { credentials: 'same-origin' });
-        return fetch(request).then(function (answer) { return keepSheet(name, request, answer); })
-          .then(function () { return kept + 1; }, function () { return kept; });
-      });
-    }, Promise.resolve(0));
-  }).then(function (kept) {
+  event.waitUntil(dropSheets(name).then(function () { return keepAll(name, asked.keep); }).then(function (kept) {
     event.source.postMessage({ kept: kept });
   }));
 });
+
+// One page after another, since all at once would wait for each other at the server; with each sheet the diagnoses it leads to.
+function keepAll(name, addresses) {
+  var left = addresses.slice();
+  var seen = {};
+  function next(kept) {
+    var address = left.shift();
+    if (address === undefined) { return kept; }
+    if (seen[address]) { return next(kept); }
+    seen[address] = true;
+    var request = new Request(address, { credentials: 'same-origin' });
+    return fetch(request).then(function (answer) { return keepSheet(name, request, answer); }).then(function (page) {
+      left = left.concat((page.match(/href="\/bay\/[^"\/]+\/look\/[^"\/?]+"/g) || []).map(function (href) { return href.slice(6, -1); }));
+      return kept + 1;
+    }, function () { return kept; }).then(next);
+  }
+  return Promise.resolve(next(0));
+}

@@ -92,7 +92,7 @@ final class HeadingCheck {
         refuseContradiction(match, settings);
         MatchedLayout layout = MatchedLayout.of(match, table, survey.headings());
         List<Layout.Place> places = layout.places().stream()
-                .map(place -> place(match, place))
+                .map(place -> place(match, place, settings))
                 .map(place -> place.with(ofThis(place.form())))
                 .toList();
         refuseUnmatched(table, match, places);
@@ -122,7 +122,7 @@ final class HeadingCheck {
         }
     }
 
-    private static Layout.Place place(FileMatch match, MatchedLayout.MatchedColumn column) {
+    private static Layout.Place place(FileMatch match, MatchedLayout.MatchedColumn column, ReadSettings settings) {
         boolean isFixed = column.at().isEmpty();
         return new Layout.Place(
                 column.column().name(),
@@ -131,7 +131,11 @@ final class HeadingCheck {
                 isFixed ? -1 : column.at().get(0),
                 column.unit(),
                 match.dates(),
-                column.form(),
+                column.namesAlike()
+                        ? column.form()
+                                .named(cell ->
+                                        settings.nameOf().apply(column.column().name(), cell))
+                        : column.form(),
                 isFixed ? List.of() : column.at().subList(1, column.at().size()),
                 isFixed ? column.fixed() : null);
     }

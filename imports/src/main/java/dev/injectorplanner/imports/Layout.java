@@ -73,7 +73,7 @@ record Layout(
         String word(String[] cells) {
             String text = text(cells);
             String word = form.values().get(text.toLowerCase(Locale.ROOT));
-            return word == null ? text : word;
+            return word == null ? form.names().apply(text) : word;
         }
     }
 

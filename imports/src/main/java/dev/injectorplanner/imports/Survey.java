@@ -62,7 +62,7 @@ final class Survey implements RawRows {
             return;
         }
         headingRow = rule.choose(first);
-        headings = List.of(first.get(headingRow));
+        headings = rule.headings();
         headingLine = firstLines.get(headingRow);
         for (int i = headingRow + 1; i < first.size(); i++) {
             below(firstLines.get(i), first.get(i));
@@ -101,7 +101,7 @@ final class Survey implements RawRows {
 
     /** Rows above the headings that are not blank. */
     int titleRows() {
-        return headingRow;
+        return rule.overTwoRows() ? headingRow - 1 : headingRow;
     }
 
     /** The kept match that knows the headings, or null. */

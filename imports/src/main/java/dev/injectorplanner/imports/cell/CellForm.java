@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -20,6 +21,7 @@ import java.util.regex.Pattern;
  * @param century what two-digit years begin with, such as 20; 0: they are refused
  * @param dropsShortened whether a number that a spreadsheet shortened (6.04E+05) is left empty rather than refused
  * @param textOnly whether every cell is a text; in a workbook 12.5 may be a number that was never written down in a form
+ * @param names the stored name that a cell means; what is not known comes back as it is
  */
 public record CellForm(
         NumberForm numbers,
@@ -29,10 +31,10 @@ public record CellForm(
         Map<String, String> values,
         int century,
         boolean dropsShortened,
-        boolean textOnly) {
+        boolean textOnly,
+        UnaryOperator<String> names) {
     /** As templates are written. */
-    public static final CellForm TEMPLATE =
-            new CellForm(NumberForm.UNSTATED, false, Set.of(), List.of(), Map.of(), 0, false, false);
+    public static final CellForm TEMPLATE = of(NumberForm.UNSTATED, false);
 
     private static final Pattern TWO_WAYS = Pattern.compile("([+-]?[1-9][0-9]{0,2})([.,])([0-9]{3})");
     private static final Pattern COMMA_ONLY = Pattern.compile(
@@ -48,14 +50,23 @@ public record CellForm(
 
     /** Numbers of a said form, or, where nobody said, numbers of which some are in doubt. */
     public static CellForm numbers(NumberForm form) {
-        return new CellForm(form, true, Set.of(), List.of(), Map.of(), 0, false, false);
+        return of(form, true);
+    }
+
+    private static CellForm of(NumberForm form, boolean numeric) {
+        return new CellForm(form, numeric, Set.of(), List.of(), Map.of(), 0, false, false, UnaryOperator.identity());
+    }
+
+    /** The same, for cells that name something stored. */
+    public CellForm named(UnaryOperator<String> lookup) {
+        return new CellForm(numbers, numeric, emptyWords, ignored, values, century, dropsShortened, textOnly, lookup);
     }
 
     /** For a file whose cells are all texts. */
     public CellForm ofText() {
         return this == TEMPLATE
                 ? this
-                : new CellForm(numbers, numeric, emptyWords, ignored, values, century, dropsShortened, true);
+                : new CellForm(numbers, numeric, emptyWords, ignored, values, century, dropsShortened, true, names);
     }
 
     /** Whether a number can be read two ways: {@code 490,254}, {@code 490.254}. */
@@ -103,7 +114,7 @@ public record CellForm(
                     "was shortened by a spreadsheet, its digits are lost",
                     "format the column as text and export again");
         }
-        return year(cell);
+        return names.apply(year(cell));
     }
 
     /** A file of one form that holds a number of the other is not what it was said to be. */

@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -25,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param mostSheetBytes the most that any one part of a workbook may unpack to, bytes
  * @param matches how the files of known sources are read, by {@link FileMatch#key}
  * @param truckOf the truck of a VIN, for files that know their vehicles by it; what is not known comes back as it is
+ * @param nameOf the stored name that a cell of a column, such as {@code truck}, means; what is not known comes back as it is
  */
 public record ReadSettings(
         @Nullable Table<?> as,
@@ -33,7 +35,8 @@ public record ReadSettings(
         Function<String, @Nullable ZoneId> zoneOfTruck,
         long mostSheetBytes,
         Map<String, FileMatch> matches,
-        UnaryOperator<String> truckOf) {
+        UnaryOperator<String> truckOf,
+        BinaryOperator<String> nameOf) {
     /** What a part of a workbook may unpack to unless told otherwise: 2 GiB, far above a full sheet of readings. */
     public static final long USUAL_SHEET_BYTES = 2L << 30;
 
@@ -42,23 +45,30 @@ public record ReadSettings(
     /** Table by name or headings, dates and numbers that can be read two ways refused. */
     public static ReadSettings standard(Function<String, @Nullable ZoneId> zoneOfTruck) {
         return new ReadSettings(
-                null, DateOrder.UNSTATED, NumberForm.UNSTATED, zoneOfTruck, USUAL_SHEET_BYTES, Map.of(), vin -> vin);
+                null,
+                DateOrder.UNSTATED,
+                NumberForm.UNSTATED,
+                zoneOfTruck,
+                USUAL_SHEET_BYTES,
+                Map.of(),
+                vin -> vin,
+                (column, cell) -> cell);
     }
 
     public ReadSettings withAs(@Nullable Table<?> table) {
-        return new ReadSettings(table, dates, numbers, zoneOfTruck, mostSheetBytes, matches, truckOf);
+        return new ReadSettings(table, dates, numbers, zoneOfTruck, mostSheetBytes, matches, truckOf, nameOf);
     }
 
     public ReadSettings withDates(DateOrder order) {
-        return new ReadSettings(as, order, numbers, zoneOfTruck, mostSheetBytes, matches, truckOf);
+        return new ReadSettings(as, order, numbers, zoneOfTruck, mostSheetBytes, matches, truckOf, nameOf);
     }
 
     public ReadSettings withNumbers(NumberForm form) {
-        return new ReadSettings(as, dates, form, zoneOfTruck, mostSheetBytes, matches, truckOf);
+        return new ReadSettings(as, dates, form, zoneOfTruck, mostSheetBytes, matches, truckOf, nameOf);
     }
 
     public ReadSettings withMostSheetBytes(long bytes) {
-        return new ReadSettings(as, dates, numbers, zoneOfTruck, bytes, matches, truckOf);
+        return new ReadSettings(as, dates, numbers, zoneOfTruck, bytes, matches, truckOf, nameOf);
     }
 
     public ReadSettings withMatches(Collection<FileMatch> known) {
@@ -69,11 +79,16 @@ public record ReadSettings(
                 zoneOfTruck,
                 mostSheetBytes,
                 known.stream().collect(Collectors.toMap(FileMatch::key, match -> match, (first, later) -> later)),
-                truckOf);
+                truckOf,
+                nameOf);
     }
 
     public ReadSettings withTruckOf(UnaryOperator<String> lookup) {
-        return new ReadSettings(as, dates, numbers, zoneOfTruck, mostSheetBytes, matches, lookup);
+        return new ReadSettings(as, dates, numbers, zoneOfTruck, mostSheetBytes, matches, lookup, nameOf);
+    }
+
+    public ReadSettings withNameOf(BinaryOperator<String> lookup) {
+        return new ReadSettings(as, dates, numbers, zoneOfTruck, mostSheetBytes, matches, truckOf, lookup);
     }
 
     /** The match whose headings these are, or null. */

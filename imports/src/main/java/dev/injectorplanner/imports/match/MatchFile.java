@@ -49,12 +49,17 @@ public final class MatchFile {
         }
     }
 
+    /** A name as a command line takes it: in quotation marks where it has blanks. */
+    public static String inCommand(String name) {
+        return name.contains(" ") ? '"' + name + '"' : name;
+    }
+
     /** The match as text. */
     public static String text(FileMatch match, Map<String, String> remarks) {
         List<String> lines = new ArrayList<>();
         lines.add(
                 "# How files with these headings are read. Correct what is wrong, answer what says \"ask\", then load the file with");
-        lines.add("#   load --match " + match.source() + END + " " + match.source());
+        lines.add("#   load --match " + inCommand(match.source() + END) + " " + inCommand(match.source()));
         lines.add("# The match is kept: the next file with these headings is read the same way and nothing is asked.");
         String whole = remarks.getOrDefault("", "");
         if (!whole.isEmpty()) {
@@ -121,6 +126,9 @@ public final class MatchFile {
                                     .map(each -> quoted(each.getKey()) + ": " + quoted(each.getValue()))
                                     .collect(Collectors.joining(", "))
                     + "}");
+        }
+        if (column.namesAlike()) {
+            parts.add("names: \"alike\""); // or "exact"
         }
         if (match.asks("column", column)) {
             parts.add("confirm: \"ask\""); // "yes" once a person has seen it

@@ -28,6 +28,8 @@ public final class MatchText {
     private static final Set<String> KEYS =
             Set.of("source", "table", "numbers", "dates", "two_digit_years", "empty", "ignore", "columns", "fixed");
 
+    private static final Set<String> PARTS = Set.of("to", "values", "names", "confirm", "blank", "shortened");
+
     private final Path file;
     private final Map<String, Object> top;
     private final Set<String> asks = new HashSet<>();
@@ -124,11 +126,17 @@ public final class MatchText {
         choice(heading, parts, "confirm", "column", "yes");
         choice(heading, parts, "blank", "above", "as above");
         choice(heading, parts, "shortened", "shortened", "empty");
+        String names = String.valueOf(parts.getOrDefault("names", "exact"));
+        if (!Set.of("alike", "exact").contains(names)) {
+            throw refused(
+                    "names: \"" + names + "\" of column \"" + heading + "\" is not known",
+                    "write \"alike\" or \"exact\"");
+        }
         for (String key : parts.keySet()) {
-            if (!Set.of("to", "values", "confirm", "blank", "shortened").contains(key)) {
+            if (!PARTS.contains(key)) {
                 throw refused(
                         "\"" + key + "\" of column \"" + heading + "\" is not known",
-                        "write to, values, confirm, blank or shortened");
+                        "write one of " + new java.util.TreeSet<>(PARTS));
             }
         }
         return new ColumnMatch(
@@ -136,7 +144,8 @@ public final class MatchText {
                 meaning(table, heading, String.valueOf(parts.getOrDefault("to", ""))),
                 values,
                 Set.of("as above", FileMatch.ASK).contains(String.valueOf(parts.get("blank"))),
-                Set.of("empty", FileMatch.ASK).contains(String.valueOf(parts.get("shortened"))));
+                Set.of("empty", FileMatch.ASK).contains(String.valueOf(parts.get("shortened"))),
+                names.equals("alike"));
     }
 
     private void choice(String heading, Map<String, Object> parts, String key, String ask, String word) {

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -30,6 +31,7 @@ public record MatchedLayout(List<MatchedColumn> places, List<Integer> asAbove) {
      * @param heading the column's name with the unit of the file
      * @param at positions of its cells, from 0; several are joined by a blank; none: the value is fixed
      * @param fixed the value of every row, or empty
+     * @param namesAlike whether its cells mean the stored names that differ in case, spaces and signs alone
      */
     public record MatchedColumn(
             Column<?> column,
@@ -37,7 +39,8 @@ public record MatchedLayout(List<MatchedColumn> places, List<Integer> asAbove) {
             List<Integer> at,
             @Nullable ColumnUnit unit,
             CellForm form,
-            String fixed) {}
+            String fixed,
+            boolean namesAlike) {}
 
     /**
      * The layout of a file of the match's source.
@@ -65,7 +68,13 @@ public record MatchedLayout(List<MatchedColumn> places, List<Integer> asAbove) {
             }
             if (first != null) {
                 places.add(new MatchedColumn(
-                        column, first.column(), at, unit(column, first.column()), form(match, column, first), ""));
+                        column,
+                        first.column(),
+                        at,
+                        unit(column, first.column()),
+                        form(match, column, first),
+                        "",
+                        first.namesAlike()));
             } else {
                 addFixed(match, column, places);
             }
@@ -77,8 +86,8 @@ public record MatchedLayout(List<MatchedColumn> places, List<Integer> asAbove) {
         for (String heading : column.headings()) {
             String value = match.fixed().get(heading);
             if (value != null) {
-                places.add(
-                        new MatchedColumn(column, heading, List.of(), unit(column, heading), CellForm.TEMPLATE, value));
+                places.add(new MatchedColumn(
+                        column, heading, List.of(), unit(column, heading), CellForm.TEMPLATE, value, false));
                 return;
             }
         }
@@ -117,7 +126,8 @@ public record MatchedLayout(List<MatchedColumn> places, List<Integer> asAbove) {
                 values,
                 column.kind().holdsDates() ? match.century() : 0,
                 means.dropsShortened(),
-                false);
+                false,
+                UnaryOperator.identity());
     }
 
     /** A name of another unit is never ignored: 482,100 km are not 482,100 miles. */

@@ -116,6 +116,9 @@ public final class Answers {
         if (id.startsWith("shortened:")) {
             return column.withDropsShortened(answer.equals("empty"));
         }
+        if (id.startsWith("names:")) {
+            return column.withNamesAlike(answer.equals("alike"));
+        }
         if (id.startsWith("above:")) {
             return column.withAsAbove(answer.equals("above"));
         }

@@ -3,6 +3,7 @@ package dev.injectorplanner.imports.propose;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.imports.cell.CellContext;
 import dev.injectorplanner.imports.cell.CellKinds;
+import dev.injectorplanner.imports.cell.ColumnUnit;
 import dev.injectorplanner.imports.cell.DateOrder;
 import dev.injectorplanner.imports.table.Column;
 import java.time.ZoneOffset;
@@ -123,6 +124,9 @@ final class CellTests {
             return true;
         }
         if (column.kind().holdsNumbers()) {
+            if (column.units().equals(ColumnUnit.DISTANCE) && TradeWords.saysHours(cell)) {
+                return false;
+            }
             return isNumber(cell);
         }
         if (column.kind().holdsDates() && hasShortYear(cell)) {

@@ -33,8 +33,9 @@ final class ColumnChoice {
         ColumnChoice choice = new ColumnChoice(table);
         List<Pair> pairs = new ArrayList<>();
         for (ColumnSample sample : samples) {
+            TradeHeading heading = new TradeHeading(sample.heading());
             for (Column<?> column : table.columns()) {
-                Pair pair = pair(table, column, sample, known);
+                Pair pair = pair(heading.likeness(table, column), column, sample, known);
                 if (pair.likeness() >= LEAST) {
                     pairs.add(pair);
                 }
@@ -52,18 +53,31 @@ final class ColumnChoice {
         return choice;
     }
 
-    private static Pair pair(Table<?> table, Column<?> column, ColumnSample sample, KnownNames known) {
-        double words = TradeWords.likeness(sample.heading(), table, column);
+    private static Pair pair(double words, Column<?> column, ColumnSample sample, KnownNames known) {
+        if (words == 0 && !isKnownByValues(column, known)) {
+            return new Pair(sample, column, 0, false); // most pairs: their values need no look
+        }
         double fits = sample.isEmpty() ? 1 : sample.share(cell -> CellTests.fits(column, cell));
         double byValues = 0;
-        if (column.kind() == (Object) CellKinds.VIN || column.kind() == (Object) CellKinds.FAULT_CODE) {
+        if (sample.share(CellTests::isEmptyWord) >= 1) {
+            byValues = 0; // words for nothing say nothing
+        } else if (column.kind() == (Object) CellKinds.VIN || column.kind() == (Object) CellKinds.FAULT_CODE) {
             byValues = !sample.isEmpty() && fits > 0.8 ? 0.6 : 0;
+        } else if (column.base().equals("engine_hours")) {
+            byValues = sample.share(TradeWords::saysHours) > 0.5 ? 0.6 : 0;
         } else if (known.has(column.name())) {
             double named = sample.share(cell -> known.alike(column.name(), cell).isPresent());
             byValues = named > 0.7 ? 0.6 : 0;
         }
         double byWords = fits < 0.3 ? 0.2 * words : words * (0.6 + 0.4 * fits);
         return new Pair(sample, column, Math.max(byWords, byValues), byValues > byWords);
+    }
+
+    private static boolean isKnownByValues(Column<?> column, KnownNames known) {
+        return column.kind() == (Object) CellKinds.VIN
+                || column.kind() == (Object) CellKinds.FAULT_CODE
+                || column.base().equals("engine_hours")
+                || known.has(column.name());
     }
 
     /** A column of times belongs to the moments whose column holds days only. */

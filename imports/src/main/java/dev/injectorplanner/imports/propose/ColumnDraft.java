@@ -24,7 +24,7 @@ import java.util.stream.Collectors;
 /** What is proposed for one heading: its unit, its words, and what a person should decide. */
 final class ColumnDraft {
     private static final int MOST_WORDS = 40; // of a column with a fixed list of words
-    private static final int MOST_NAMES = 1_000;
+    private static final int MOST_SAID = 4;
 
     private final ColumnSample sample;
     private final Column<?> column;
@@ -36,6 +36,8 @@ final class ColumnDraft {
     private final Set<String> asks = new TreeSet<>();
     private boolean asAbove;
     private boolean dropsShortened;
+    private boolean namesAlike;
+    private int unknown;
 
     ColumnDraft(Table<?> table, ColumnSample sample, Pick pick, KnownNames known) {
         this.sample = sample;
@@ -96,10 +98,7 @@ final class ColumnDraft {
         if (choice) {
             sample.frequent(MOST_WORDS).forEach(cell -> choiceWord(cell.getKey()));
         } else if (known.has(column.name())) {
-            sample.frequent(MOST_NAMES).forEach(cell -> knownName(known, cell.getKey()));
-            long here = sample.rows(cell -> known.isKnown(column.name(), cell)
-                    || !values.getOrDefault(cell, FileMatch.ASK).equals(FileMatch.ASK));
-            note = String.format(Locale.ROOT, "%,d of %,d rows have a known name", here, sample.filled());
+            knownNames(known);
         }
     }
 
@@ -118,24 +117,70 @@ final class ColumnDraft {
         String word = TradeWords.valueWord(column, cell);
         values.put(cell, word.isEmpty() ? FileMatch.ASK : word);
         if (word.isEmpty()) {
-            doubt = "does not know \"" + cell + "\"";
+            unknown(cell, "");
         }
     }
 
-    private void knownName(KnownNames known, String cell) {
-        if (known.isKnown(column.name(), cell) || CellTests.isEmptyWord(cell)) {
+    /** Names are matched by a rule, however many there are; of families, each that is not known is asked about. */
+    private void knownNames(KnownNames known) {
+        long here = sample.rows(cell -> known.alike(column.name(), cell).isPresent());
+        long exact = sample.rows(cell -> known.isKnown(column.name(), cell));
+        long all = sample.rows(cell -> true);
+        note = String.format(
+                Locale.ROOT,
+                "%,d of %,d rows%s have a known name",
+                here,
+                all,
+                all < sample.filled() ? " looked at" : "");
+        if (here > exact) {
+            namesAlike = true;
+            String cell = sample.values().keySet().stream()
+                    .filter(name -> !known.isKnown(column.name(), name)
+                            && known.alike(column.name(), name).isPresent())
+                    .findFirst()
+                    .orElseThrow();
+            questions.add(new Question(
+                    "names:" + sample.heading(),
+                    "Names in " + sample.heading(),
+                    String.format(
+                            Locale.ROOT,
+                            "%,d rows differ from a stored name in case, spaces or signs only, such as \"%s\" from \"%s\"",
+                            here - exact,
+                            cell,
+                            known.alike(column.name(), cell).orElseThrow()),
+                    List.of(
+                            new Option("alike", "Read them as the stored names", true),
+                            new Option("exact", "Take them as they are", false)),
+                    false,
+                    true));
+        }
+        if (column.name().equals("family")) {
+            sample.frequent(MOST_WORDS).forEach(cell -> unknownFamily(known, cell.getKey()));
+        }
+    }
+
+    private void unknownFamily(KnownNames known, String cell) {
+        if (known.alike("family", cell).isPresent() || CellTests.isEmptyWord(cell)) {
             return;
         }
-        Optional<String> alike = known.alike(column.name(), cell);
-        if (alike.isPresent()) {
-            values.put(cell, alike.get());
-        } else if (column.name().equals("family") && kit(known, cell).isPresent()) {
-            values.put(cell, FileMatch.ASK);
-            doubt = "does not know \"" + cell + "\"; perhaps "
-                    + kit(known, cell).orElseThrow();
-        } else if (column.name().equals("family")) {
-            values.put(cell, FileMatch.ASK);
-            doubt = "does not know \"" + cell + "\"; known: " + String.join(", ", known.names("family"));
+        values.put(cell, FileMatch.ASK);
+        unknown(
+                cell,
+                kit(known, cell)
+                        .map(kit -> "perhaps " + kit)
+                        .orElseGet(() -> "known: " + String.join(", ", known.names("family"))));
+    }
+
+    /** The first words that nobody knows, with what they may be. */
+    private void unknown(String cell, String hint) {
+        unknown++;
+        String words = "\"" + cell + "\"" + (hint.isEmpty() ? "" : " (" + hint + ")");
+        if (unknown == 1) {
+            doubt = "does not know " + words;
+        } else if (unknown <= MOST_SAID) {
+            doubt += ", " + words;
+        } else if (unknown == MOST_SAID + 1) {
+            doubt += " and more";
         }
     }
 
@@ -244,7 +289,7 @@ final class ColumnDraft {
     }
 
     ColumnMatch match() {
-        return new ColumnMatch(sample.heading(), heading, values, asAbove, dropsShortened);
+        return new ColumnMatch(sample.heading(), heading, values, asAbove, dropsShortened, namesAlike);
     }
 
     /** What a person must confirm before it holds, as {@link FileMatch#asks()} has it. */

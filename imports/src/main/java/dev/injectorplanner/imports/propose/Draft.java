@@ -99,7 +99,7 @@ final class Draft {
         List<String> first = column.first(SAMPLES);
         boolean nothing = column.share(CellTests::isEmptyWord) >= 1 || column.isEmpty();
         if (pick == null || (nothing && !pick.column().required())) {
-            columns.add(new ColumnMatch(column.heading(), "", Map.of(), false, false));
+            columns.add(ColumnMatch.unused(column.heading()));
             notes.add(new ColumnNote(column.heading(), first, "", State.LEFT_OUT, ""));
             return;
         }

@@ -38,14 +38,24 @@ public record Preview(List<String> columns, List<Row> rows, long good, long refu
      */
     public record Row(long line, List<String> cells, String problem) {}
 
-    /** @param most rows to show */
-    public static Preview of(Path file, FileMatch match, int most) {
+    /**
+     * The preview of a file.
+     *
+     * @param known names that are stored already
+     * @param most rows to show
+     */
+    static Preview of(Path file, FileMatch match, KnownNames known, int most) {
         Table<?> table = Tables.get(match.table());
         FileMatch readable = readable(match);
         Shown shown = new Shown(table, columns(table, readable), most);
         try {
             TableReader.read(
-                    file, ReadSettings.standard(truck -> ZoneOffset.UTC).withMatches(List.of(readable)), shown);
+                    file,
+                    ReadSettings.standard(truck -> ZoneOffset.UTC)
+                            .withMatches(List.of(readable))
+                            .withNameOf(
+                                    (column, cell) -> known.alike(column, cell).orElse(cell)),
+                    shown);
             return new Preview(shown.names(), shown.rows, shown.good, shown.refused, "");
         } catch (FileRefusedException e) {
             return new Preview(shown.names(), List.of(), 0, 0, e.reason() + ". Fix: " + e.fix() + ".");

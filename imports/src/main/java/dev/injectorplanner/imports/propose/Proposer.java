@@ -4,6 +4,7 @@ import dev.injectorplanner.imports.TableFinder;
 import dev.injectorplanner.imports.file.RawFile;
 import dev.injectorplanner.imports.file.RawSheet;
 import dev.injectorplanner.imports.file.ReadSettings;
+import dev.injectorplanner.imports.match.FileMatch;
 import dev.injectorplanner.imports.refusal.FileRefusedException;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.table.Tables;
@@ -56,6 +57,11 @@ public final class Proposer {
             }
             return propose(file, samples, said);
         }
+    }
+
+    /** The first rows as a match would read them, {@code most} of them. */
+    public Preview preview(Path file, FileMatch match, int most) {
+        return Preview.of(file, match, known, most);
     }
 
     private Proposal propose(Path file, List<SheetSample> samples, Said said) {

@@ -4,9 +4,6 @@ import dev.injectorplanner.imports.cell.CellText;
 import dev.injectorplanner.imports.file.RawRows;
 import dev.injectorplanner.imports.file.RawSheet;
 import dev.injectorplanner.imports.match.FileMatch;
-import dev.injectorplanner.imports.table.Column;
-import dev.injectorplanner.imports.table.Table;
-import dev.injectorplanner.imports.table.Tables;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -56,52 +53,14 @@ final class SheetSample implements RawRows {
         if (headingAt >= 0 || first.isEmpty()) {
             return;
         }
-        headingAt = choose();
-        headings = FileMatch.numbered(first.get(headingAt).cells());
+        HeadingChoice choice = new HeadingChoice(first, saidLine);
+        headingAt = choice.at();
+        headings = FileMatch.numbered(choice.headings());
         headingLine = first.get(headingAt).line();
         headings.forEach(heading -> columns.add(new ColumnSample(heading)));
         for (int i = headingAt + 1; i < first.size(); i++) {
             below(first.get(i).cells().toArray(String[]::new));
         }
-    }
-
-    private int choose() {
-        int best = 0;
-        double most = -1;
-        for (int i = 0; i < first.size(); i++) {
-            if (first.get(i).line() == saidLine) {
-                return i;
-            }
-            double score = score(first.get(i).cells());
-            if (score > most + 0.01) {
-                most = score;
-                best = i;
-            }
-        }
-        return best;
-    }
-
-    /** Cells that name a column of some table count, and a little those that are words at all. */
-    private static double score(List<String> cells) {
-        double score = 0;
-        for (String cell : cells) {
-            String text = CellText.trimmed(cell);
-            if (!text.isEmpty() && text.length() <= 60 && !CellTests.isNumber(text)) {
-                score += 0.1 + (namesColumn(text) ? 1 : 0);
-            }
-        }
-        return score;
-    }
-
-    private static boolean namesColumn(String heading) {
-        for (Table<?> table : Tables.ALL) {
-            for (Column<?> column : table.columns()) {
-                if (TradeWords.likeness(heading, table, column) >= 0.9) {
-                    return true;
-                }
-            }
-        }
-        return false;
     }
 
     private void below(String[] cells) {

@@ -17,42 +17,27 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** What offices call columns and the words in them. */
 final class TradeWords {
     private static final Map<String, List<String>> COLUMNS = read("trade-words.txt", 1);
     private static final Map<String, List<String>> VALUES = read("value-words.txt", 2);
 
+    private static final Map<String, String> PLAIN = new ConcurrentHashMap<>();
+    private static final Map<String, String> IN_WORDS = new ConcurrentHashMap<>();
+    private static final Set<String> HOURS = Set.of("h", "hr", "hrs", "hour", "hours");
+
     private TradeWords() {}
 
-    /** How well a heading names a column, 0 to 1, by its words alone. */
-    static double likeness(String heading, Table<?> table, Column<?> column) {
-        String plain = Heading.plain(heading);
-        if (plain.isEmpty()) {
-            return 0;
-        }
-        List<String> own = new ArrayList<>(column.headings());
-        own.add(column.base());
-        if (own.stream().anyMatch(name -> Heading.plain(name).equals(plain))) {
-            return 1;
-        }
-        String bare = column.units().isEmpty() ? plain : withoutUnit(heading);
-        double best = 0;
-        for (String name : names(table, column)) {
-            String word = Heading.plain(name);
-            if (word.equals(plain)) {
-                return 0.95;
-            }
-            if (!bare.isEmpty() && word.equals(bare)) {
-                best = Math.max(best, 0.9);
-            } else if (holds(heading, name)) {
-                best = Math.max(best, 0.5 + 0.3 * word.length() / plain.length());
-            }
-        }
-        return best;
+    /** The plain form of a name of ours; there are some hundreds of them. */
+    static String plainName(String name) {
+        return PLAIN.computeIfAbsent(name, Heading::plain);
     }
 
-    private static List<String> names(Table<?> table, Column<?> column) {
+    /** What offices call a column. */
+    static List<String> names(Table<?> table, Column<?> column) {
         List<String> names = new ArrayList<>(COLUMNS.getOrDefault(table.name() + "." + column.base(), List.of()));
         names.addAll(COLUMNS.getOrDefault(column.base(), List.of()));
         names.add(column.base().replace('_', ' '));
@@ -71,31 +56,35 @@ final class TradeWords {
         return null;
     }
 
+    static boolean isHours(String word) {
+        return HOURS.contains(word);
+    }
+
+    /** Whether a word names a unit of some column, or hours. */
+    static boolean isUnitOrHours(String word) {
+        String small = word.toLowerCase(Locale.ROOT);
+        return HOURS.contains(small) || isUnit(small);
+    }
+
+    /** Whether a cell says behind its number that it counts hours, such as 12,345 h. */
+    static boolean saysHours(String cell) {
+        List<String> words = words(cell);
+        return words.size() > 1 && HOURS.contains(words.get(words.size() - 1));
+    }
+
     /** Whether a word names a unit of some column. */
     static boolean isUnit(String word) {
         return Arrays.stream(ColumnUnit.values()).anyMatch(unit -> unit.isNamed(word));
     }
 
-    private static String withoutUnit(String heading) {
-        StringBuilder kept = new StringBuilder();
-        for (String word : words(heading)) {
-            boolean isUnit = false;
-            for (ColumnUnit unit : ColumnUnit.values()) {
-                isUnit |= unit.isNamed(word);
-            }
-            kept.append(isUnit ? "" : word);
-        }
-        return kept.toString();
-    }
-
     /** Whether the words of a name stand in the heading one after the other. */
-    private static boolean holds(String heading, String name) {
-        String words = " " + String.join(" ", words(heading)) + " ";
-        String wanted = " " + String.join(" ", words(name)) + " ";
-        return wanted.length() > 4 && words.contains(wanted);
+    static boolean holds(String inWords, String name) {
+        String wanted = IN_WORDS.computeIfAbsent(name, each -> " " + String.join(" ", words(each)) + " ");
+        return wanted.length() > 4 && inWords.contains(wanted);
     }
 
-    private static List<String> words(String text) {
+    /** The words of a text in small letters. */
+    static List<String> words(String text) {
         List<String> words = new ArrayList<>();
         for (String word : text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+")) {
             if (!word.isEmpty()) {

@@ -11,6 +11,7 @@ import dev.injectorplanner.imports.table.Tables;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 
@@ -70,7 +71,8 @@ class MatchedFilesTest {
     @Test
     void cylindersFromZeroAreShiftedHoweverTheyAreWritten() {
         Map<String, String> shift = Map.of("0", "1", "1", "2", "2", "3", "7", "8");
-        CellForm form = new CellForm(NumberForm.UNSTATED, true, Set.of(), List.of(), shift, 0, false, false);
+        CellForm form = new CellForm(
+                NumberForm.UNSTATED, true, Set.of(), List.of(), shift, 0, false, false, UnaryOperator.identity());
         assertThat(form.plain("cylinder", "Cyl 0")).isEqualTo("1");
         assertThat(form.plain("cylinder", "07")).isEqualTo("8");
         assertThat(form.plain("cylinders", "0-2")).isEqualTo("1-3");

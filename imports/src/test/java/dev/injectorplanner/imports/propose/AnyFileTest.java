@@ -45,6 +45,7 @@ class AnyFileTest {
         "#",
         "-"
     };
+    private static final String[] GROUPS = {"Odometer", "Fitted", "Removed", "Unit", "Test", "Remark"};
     private static final String[] CELLS = {
         "",
         "-",
@@ -94,16 +95,17 @@ class AnyFileTest {
             int rows = 1 + random.nextInt(60);
             Path file = folder.resolve("export " + seed + ".csv");
             Files.writeString(file, text(random, delimiter, rows));
+            Proposer proposer = new Proposer(names(random));
             Proposal proposal;
             try {
-                proposal = new Proposer(names(random)).propose(file, Proposer.Said.NOTHING);
+                proposal = proposer.propose(file, Proposer.Said.NOTHING);
             } catch (FileRefusedException e) {
                 assertThat(e.getMessage()).as("seed %d", seed).contains("Fix:");
                 continue;
             }
             String text = MatchFile.text(proposal.match(), proposal.remarks());
             assertThat(MatchText.parse(file, text)).as("seed %d", seed).isEqualTo(proposal.match());
-            Preview preview = Preview.of(file, proposal.match(), 20);
+            Preview preview = proposer.preview(file, proposal.match(), 20);
             assertThat(proposal.headingLine()).as("seed %d", seed).isPositive();
             if (preview.refusal().isEmpty()) {
                 assertThat(preview.good() + preview.refused())
@@ -128,6 +130,13 @@ class AnyFileTest {
             text.append("Title ").append(title).append('\n');
         }
         int columns = 2 + random.nextInt(9);
+        if (random.nextInt(3) == 0) { // groups over the headings
+            for (int at = 0; at < columns; at++) {
+                text.append(at == 0 ? "" : String.valueOf(delimiter))
+                        .append(random.nextBoolean() ? "" : GROUPS[random.nextInt(GROUPS.length)]);
+            }
+            text.append('\n');
+        }
         for (int row = 0; row <= rows; row++) {
             for (int at = 0; at < columns; at++) {
                 String[] from = row == 0 ? HEADINGS : CELLS;

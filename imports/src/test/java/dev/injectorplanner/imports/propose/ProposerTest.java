@@ -128,6 +128,22 @@ class ProposerTest {
         assertThat(text.sure()).isTrue();
     }
 
+    @Test
+    void hoursBehindTheirNumbersAreEngineHoursNotAnOdometer() throws IOException {
+        FileMatch match = propose(
+                "readings.csv",
+                "Unit,Date,Meter\nT1,2026-03-01,\"12,345 h\"\nT1,2026-03-02,\"12,350.5 h\"\n",
+                KnownNames.NONE);
+        assertThat(match.columns().get(2).column()).isEqualTo("engine_hours");
+        assertThat(match.ignored()).contains("h");
+        assertThat(match.open()).containsExactly("column \"Meter\"");
+        for (String heading : List.of("Meter (hrs)", "Engine hrs", "Hour meter", "Hrs", "Reading in hours")) {
+            FileMatch named =
+                    propose("readings.csv", "Unit,Date," + heading + "\nT1,2026-03-01,12345 h\n", KnownNames.NONE);
+            assertThat(named.columns().get(2).column()).as(heading).isEqualTo("engine_hours");
+        }
+    }
+
     private FileMatch propose(String name, String text, KnownNames known) throws IOException {
         Path file = Files.writeString(folder.resolve(name), text);
         return new Proposer(known).propose(file, Said.NOTHING).match();

@@ -55,7 +55,7 @@ final class DemoCommand implements Callable<Integer> {
         DemoFolder folder = DemoFolder.take(dir);
         List<Path> files = files(folder);
         DemoStore.Filled filled;
-        try (LoadProgress progress = LoadProgress.here(json, true);
+        try (LoadProgress progress = LoadProgress.only(json);
                 Application application = Application.open(StoreSettings.embedded(folder.data()))) {
             filled = DemoStore.fill(application, files, progress);
         }

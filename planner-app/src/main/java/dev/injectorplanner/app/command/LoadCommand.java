@@ -54,6 +54,9 @@ final class LoadCommand implements Callable<Integer> {
                 json);
     }
 
+    /** Exit code of a program that Ctrl-C ended, as shells have it: 128 and the number of the signal. */
+    private static final int STOPPED = 130;
+
     /** Of a folder of matches only those are kept by which a file was stored. */
     private static boolean isUsed(FileMatch match, List<FileReport> reports) {
         return reports.stream()
@@ -69,7 +72,19 @@ final class LoadCommand implements Callable<Integer> {
         List<FileReport> reports;
         try (LoadProgress listener = LoadProgress.here(json, mode == Mode.GOOD_ROWS);
                 Application application = Application.open(store.settings())) {
-            reports = application.intake().load(options.files(), settings, listener);
+            try {
+                reports = application.intake().load(options.files(), settings, listener);
+            } catch (LoadProgress.StoppedException e) {
+                LoadNotes.write(application.audit(), Person.here(), listener.reports());
+                listener.stoppedFile()
+                        .filter(file -> mode == Mode.GOOD_ROWS)
+                        .ifPresent(file ->
+                                application.audit().record(Person.here(), "load a file", file, "", listener.inWords()));
+                new LoadPrinter(out, mode == Mode.CHECK, options.all()).print(listener.reports());
+                out.flush();
+                listener.printStop();
+                return STOPPED;
+            }
             LoadNotes.write(application.audit(), Person.here(), reports);
             if (mode != Mode.CHECK && reports.stream().anyMatch(FileReport::applied)) {
                 settings.matches().stream()

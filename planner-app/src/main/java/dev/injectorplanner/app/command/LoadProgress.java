@@ -4,15 +4,18 @@ import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.intake.LoadListener;
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How far a load is: on a terminal a bar with rows, refused rows and the time left; in a pipe nothing. Stopped by Ctrl-C it
- * says what is stored: whole batches are.
+ * How far a load is: on a terminal a bar with rows, refused rows and the time left; in a pipe nothing. Ctrl-C ends the load
+ * behind the batch at hand, and what is stored is said: whole batches are.
  */
 final class LoadProgress implements LoadListener, AutoCloseable {
     private static final long LONG_FILE = 10_000;
@@ -20,23 +23,35 @@ final class LoadProgress implements LoadListener, AutoCloseable {
     private final boolean shown;
     private final boolean stores;
     private final PrintStream err;
-    private final Thread hook = new Thread(this::stopped, "load stopped by hand");
+    private final @Nullable StopByHand stop;
+    private final List<FileReport> finished = new ArrayList<>();
     private @Nullable ProgressBar bar;
     private volatile @Nullable Path file;
     private volatile long rows;
     private volatile long done;
     private volatile long refused;
 
-    LoadProgress(boolean shown, boolean stores, PrintStream err) {
+    /** @param stop where Ctrl-C ends the load behind a batch; null: the program just ends */
+    LoadProgress(boolean shown, boolean stores, PrintStream err, @Nullable StopByHand stop) {
         this.shown = shown;
         this.stores = stores;
         this.err = err;
-        Runtime.getRuntime().addShutdownHook(hook);
+        this.stop = stop;
+    }
+
+    /** The load was stopped by hand, between two batches. */
+    static final class StoppedException extends RuntimeException {
+        private static final long serialVersionUID = 1;
     }
 
     /** The listener for this run. */
     static LoadProgress here(boolean json, boolean stores) {
-        return new LoadProgress(!json && System.console() != null, stores, System.err);
+        return new LoadProgress(!json && System.console() != null, stores, System.err, new StopByHand());
+    }
+
+    /** The listener of a load with other work behind it, which Ctrl-C ends at once. */
+    static LoadProgress only(boolean json) {
+        return new LoadProgress(!json && System.console() != null, true, System.err, null);
     }
 
     @Override
@@ -45,6 +60,7 @@ final class LoadProgress implements LoadListener, AutoCloseable {
         refused = 0;
         rows = inIt;
         file = started;
+        stopIfAsked();
         if (shown && inIt >= LONG_FILE) {
             bar = new ProgressBarBuilder()
                     .setTaskName(String.valueOf(started.getFileName()))
@@ -65,6 +81,13 @@ final class LoadProgress implements LoadListener, AutoCloseable {
     }
 
     @Override
+    public void stopIfAsked() {
+        if (stop != null && stop.asked()) {
+            throw new StoppedException();
+        }
+    }
+
+    @Override
     public void refused(Path of, long refusedSoFar) {
         refused = refusedSoFar;
         if (bar != null && refusedSoFar > 0) {
@@ -75,14 +98,16 @@ final class LoadProgress implements LoadListener, AutoCloseable {
     @Override
     public void finished(FileReport report) {
         file = null;
+        finished.add(report);
         if (bar != null) {
             bar.close();
             bar = null;
         }
     }
 
-    private void stopped() {
-        err.println(inWords());
+    /** Files that were finished. */
+    List<FileReport> reports() {
+        return List.copyOf(finished);
     }
 
     /** Where a load that is stopped now stands. */
@@ -106,12 +131,24 @@ final class LoadProgress implements LoadListener, AutoCloseable {
                         : " Nothing of this file is stored.");
     }
 
+    /** Name of the file in which the load was stopped; none between files. */
+    Optional<String> stoppedFile() {
+        return Optional.ofNullable(file).map(path -> String.valueOf(path.getFileName()));
+    }
+
+    /** Says where the load was stopped. */
+    void printStop() {
+        if (bar != null) {
+            bar.close();
+        }
+        err.println(inWords());
+    }
+
     @Override
     public void close() {
-        try {
-            Runtime.getRuntime().removeShutdownHook(hook);
-        } catch (IllegalStateException e) {
-            err.flush(); // the program is ending already, and the hook has its say
+        err.flush();
+        if (stop != null) {
+            stop.close();
         }
     }
 }

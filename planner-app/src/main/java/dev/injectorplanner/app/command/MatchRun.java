@@ -25,6 +25,7 @@ final class MatchRun {
     private final boolean again;
     private final List<Map<String, Object>> files = new ArrayList<>();
     private final List<String> lines = new ArrayList<>();
+    private String folder = "";
 
     MatchRun(PrintWriter out, Proposer proposer, boolean again) {
         this.out = out;
@@ -59,8 +60,10 @@ final class MatchRun {
             return;
         }
         Proposal proposal = proposer.propose(file, said);
-        Preview preview = Preview.of(file, proposal.match(), SHOWN);
+        Preview preview = proposer.preview(file, proposal.match(), SHOWN);
         MatchFile.write(proposal.match(), proposal.remarks(), beside);
+        Path parent = file.getParent();
+        folder = MatchFile.inCommand(parent == null ? "." : parent.toString());
         report(name, beside, proposal, preview);
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("file", file.toString());
@@ -88,10 +91,7 @@ final class MatchRun {
                 proposal.rows(),
                 used,
                 proposal.columns().size(),
-                preview.refusal().isEmpty()
-                        ? String.format(
-                                Locale.ROOT, "; %,d rows can be read, %,d cannot", preview.good(), preview.refused())
-                        : ""));
+                inWords(preview, !proposal.match().open().isEmpty())));
         proposal.columns().stream()
                 .filter(column -> column.state() == State.IN_DOUBT)
                 .forEach(column -> lines.add("  in doubt: \"" + column.heading() + "\" as "
@@ -102,8 +102,28 @@ final class MatchRun {
         List<String> open = proposal.match().open();
         lines.add(
                 open.isEmpty()
-                        ? "  Read " + FileRefusedException.nameOf(beside) + ", correct what is wrong, then load both."
-                        : "  To answer in " + FileRefusedException.nameOf(beside) + ": " + String.join(", ", open));
+                        ? "  Nothing to answer. Look through " + FileRefusedException.nameOf(beside)
+                                + " before you load it."
+                        : "  Answer in " + FileRefusedException.nameOf(beside) + ": " + String.join(", ", open));
+    }
+
+    /** The folder in which matches were written, as a command line takes it; empty where none was. */
+    String folder() {
+        return folder;
+    }
+
+    private static String inWords(Preview preview, boolean asks) {
+        if (!preview.refusal().isEmpty()) {
+            return "";
+        }
+        String read = String.format(Locale.ROOT, "; %,d rows can be read", preview.good());
+        return preview.refused() == 0
+                ? read
+                : read
+                        + String.format(
+                                Locale.ROOT,
+                                asks ? ", %,d not before it is answered" : ", %,d cannot",
+                                preview.refused());
     }
 
     void print() {

@@ -13,9 +13,12 @@ import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.fleet.InvalidFleetException;
 import dev.injectorplanner.imports.refusal.FileRefusedException;
 import dev.injectorplanner.reports.table.TerminalOut;
+import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParseResult;
@@ -68,13 +71,20 @@ public final class PlannerCommand {
     public static int run(String... args) {
         PlainLog.of(args);
         CommandLine line = new CommandLine(new PlannerCommand());
-        int columns = TerminalWidth.columns();
-        if (columns > 0 && !Arrays.asList(args).contains("--all")) {
-            line.setOut(new TerminalOut(System.out, columns));
-        }
+        out(TerminalWidth.columns(), System.out, args).ifPresent(line::setOut);
         return line.registerConverter(LocalDate.class, PlannerCommand::date)
                 .setExecutionExceptionHandler(PlannerCommand::inWords)
                 .execute(args);
+    }
+
+    /**
+     * Where tables keep to the width of a terminal; none for a pipe, and where everything is wanted.
+     *
+     * @param columns characters in a line of the terminal; 0: there is none
+     */
+    static Optional<PrintWriter> out(int columns, PrintStream to, String... args) {
+        boolean cut = columns > 0 && !Arrays.asList(args).contains("--all");
+        return cut ? Optional.of(new TerminalOut(to, columns)) : Optional.empty();
     }
 
     private static LocalDate date(String text) {

@@ -89,7 +89,7 @@ final class StartCommand extends StoreCommand {
             } else {
                 print(added, filled, needs);
                 matches.print();
-                next(needs);
+                next(needs, matches.folder());
             }
             out().flush();
             return refused ? PlannerCommand.REFUSED : 0;
@@ -154,11 +154,12 @@ final class StartCommand extends StoreCommand {
         }
     }
 
-    private void next(List<Need> needs) {
+    /** @param matches where matches were written, or empty */
+    private void next(List<Need> needs, String matches) {
         boolean missing = needs.stream().anyMatch(need -> need.needed() && need.missing());
-        out().println(
-                        missing
-                                ? "Next: load your files (load FILE...; templates --out DIR writes their forms), then plan."
-                                : "Next: plan.");
+        String load = matches.isEmpty()
+                ? "load your files (load FILE...; templates --out DIR writes their forms), then plan."
+                : "answer what the matches ask, then: load --match " + matches + " FILE..., then: plan.";
+        out().println("Next: " + (missing || !matches.isEmpty() ? load : "plan."));
     }
 }

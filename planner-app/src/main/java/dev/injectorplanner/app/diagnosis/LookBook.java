@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Steps of diagnoses that are open, as they were found; ended together with the repair, or with "no fault found". */
@@ -55,15 +56,28 @@ public final class LookBook {
      * phone may have found it since.
      *
      * @param shown steps as they were shown to the sender; one that is missing counts as shown as it stands
+     * @param form what it was sent with; a form that arrived before changes nothing
      * @return the steps as they stand now
      * @throws dev.injectorplanner.app.entry.RefusedEntryException where a remark is too long; fields are {@code found.KEY}
      */
     public Map<String, Look> note(
-            String truck, DiagnosisKind kind, Map<String, Look> found, Map<String, Look> shown, Instant at, String by) {
+            String truck,
+            DiagnosisKind kind,
+            Map<String, Look> found,
+            Map<String, Look> shown,
+            LookForm form,
+            Instant at,
+            String by) {
         check(kind, found);
         return store.inJointTransaction((connection, writer) -> {
             StoreSql.update(connection, "update workshop_gate set turn = turn + 1 where id = 1");
             Map<String, Look> there = open(connection, truck, kind);
+            if (form.did(connection).isPresent()) {
+                return there;
+            }
+            if (!form.ends()) {
+                form.arrived(connection, truck, kind, at);
+            }
             List<Look> changed = kind.steps().stream()
                     .map(step -> found.get(step.key()))
                     .filter(Objects::nonNull)
@@ -122,10 +136,19 @@ public final class LookBook {
                 : before.state() == look.state() && before.found().equals(look.found());
     }
 
-    /** Ends an open diagnosis: its steps belong to what ended it. */
-    public void end(String truck, DiagnosisKind kind, String how, Instant at, String by) {
+    /** What a form did when it arrived before: how it ended the diagnosis, or empty text where it only noted steps. */
+    public Optional<String> did(LookForm form) {
+        return store.inJointTransaction((connection, writer) -> form.did(connection));
+    }
+
+    /** Ends an open diagnosis: its steps belong to what ended it. A form that arrived before ends nothing. */
+    public void end(String truck, DiagnosisKind kind, String how, LookForm form, Instant at, String by) {
         store.inJointTransaction((connection, writer) -> {
-            end(connection, truck, kind, how, at, by);
+            StoreSql.update(connection, "update workshop_gate set turn = turn + 1 where id = 1");
+            if (form.did(connection).isEmpty()) {
+                form.arrived(connection, truck, kind, at);
+                end(connection, truck, kind, how, at, by);
+            }
             return true;
         });
     }

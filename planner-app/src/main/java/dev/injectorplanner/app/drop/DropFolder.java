@@ -49,6 +49,11 @@ public final class DropFolder {
 
     /** One look at the folder. Remembers sizes from look to look, so keep one object for one folder. */
     public List<DropResult> pass() {
+        return pass(LoadListener.SILENT);
+    }
+
+    /** The same, while somebody hears how far it is. */
+    public List<DropResult> pass(LoadListener heard) {
         try {
             Files.createDirectories(settings.folder());
             TakenFolder taken = new TakenFolder(settings.taken(), node);
@@ -58,7 +63,7 @@ public final class DropFolder {
             for (Path each : listed()) {
                 look(each, taken, mine, all);
             }
-            all.addAll(load(mine, taken));
+            all.addAll(load(mine, taken, heard));
             taken.close();
             return all;
         } catch (IOException e) {
@@ -101,7 +106,7 @@ public final class DropFolder {
     }
 
     /** All together, so that files may refer to one another whatever their order. */
-    private List<DropResult> load(List<Path> mine, TakenFolder taken) throws IOException {
+    private List<DropResult> load(List<Path> mine, TakenFolder taken, LoadListener heard) throws IOException {
         if (mine.isEmpty()) {
             return List.of();
         }
@@ -110,7 +115,7 @@ public final class DropFolder {
             sizes.put(file, Files.size(file));
         }
         LOG.info("Drop folder: loading {} files", mine.size());
-        List<FileReport> reports = intake.load(mine, LoadSettings.of(Mode.GOOD_ROWS), new Beating(taken));
+        List<FileReport> reports = intake.load(mine, LoadSettings.of(Mode.GOOD_ROWS), new Beating(taken, heard));
         List<DropResult> all = new ArrayList<>();
         for (FileReport report : reports) {
             all.add(moved(report, sizes.getOrDefault(report.file(), -1L)));
@@ -146,19 +151,28 @@ public final class DropFolder {
     /** Signs of life while a long file is loaded. */
     private final class Beating implements LoadListener {
         private final TakenFolder taken;
+        private final LoadListener heard;
 
-        Beating(TakenFolder taken) {
+        Beating(TakenFolder taken, LoadListener heard) {
             this.taken = taken;
+            this.heard = heard;
         }
 
         @Override
         public void starting(Path file, long rows) {
             beat();
+            heard.starting(file, rows);
+        }
+
+        @Override
+        public void refused(Path file, long rows) {
+            heard.refused(file, rows);
         }
 
         @Override
         public void done(Path file, long rows) {
             beat();
+            heard.done(file, rows);
         }
 
         private void beat() {

@@ -121,8 +121,9 @@ final class FileLoad implements RowReceiver {
         done++;
         refusedSoFar++;
         if (refusedSoFar % BATCH == 0) {
-            listener.done(file, done);
             listener.refused(file, refusedSoFar);
+            listener.done(file, done);
+            listener.stopIfAsked();
         }
     }
 
@@ -178,8 +179,9 @@ final class FileLoad implements RowReceiver {
                 refused(full.table(), refused.placed().place(), List.of(refused.complaint()));
             }
         }
-        listener.done(file, done);
         listener.refused(file, refusedSoFar);
+        listener.done(file, done);
+        listener.stopIfAsked();
     }
 
     private void hold(Placed<?> placed) {

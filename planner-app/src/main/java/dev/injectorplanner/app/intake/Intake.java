@@ -107,7 +107,7 @@ public final class Intake {
     private FileReport load(FileScan scan, LoadSettings settings, LoadListener listener, Causes causes) {
         if (settings.mode() == Mode.ALL_OR_NOTHING) {
             try (StoreWriter writer = store.writer()) {
-                FileReport tried = pass(scan, settings, Destination.nowhere(writer, causes), LoadListener.SILENT);
+                FileReport tried = pass(scan, settings, Destination.nowhere(writer, causes), trying(listener));
                 if (tried.anyRefused()) {
                     causes.nothingStored(scan.file(), tried.tables());
                     return tried;
@@ -117,6 +117,16 @@ public final class Intake {
         try (StoreWriter writer = store.writer()) {
             return pass(scan, settings, Destination.store(writer, settings.mode() == Mode.GOOD_ROWS, causes), listener);
         }
+    }
+
+    /** Rows that are only tried are nobody's progress, but may be stopped as well. */
+    private static LoadListener trying(LoadListener listener) {
+        return new LoadListener() {
+            @Override
+            public void stopIfAsked() {
+                listener.stopIfAsked();
+            }
+        };
     }
 
     private FileReport pass(FileScan scan, LoadSettings settings, Destination destination, LoadListener listener) {
@@ -195,6 +205,7 @@ public final class Intake {
                 .withDates(settings.dates())
                 .withNumbers(settings.numbers())
                 .withMatches(settings.matches())
-                .withTruckOf(references::truckOfVin);
+                .withTruckOf(references::truckOfVin)
+                .withNameOf(references::nameOf);
     }
 }

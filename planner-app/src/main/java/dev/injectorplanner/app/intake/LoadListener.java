@@ -16,6 +16,9 @@ public interface LoadListener {
     /** {@code rows} rows of the file have been refused so far; they are among those dealt with. */
     default void refused(Path file, long rows) {}
 
+    /** Asked between two batches, also where rows are only tried; throws where the load is to end here. */
+    default void stopIfAsked() {}
+
     /** The file is finished. */
     default void finished(FileReport report) {}
 }

@@ -9,6 +9,7 @@ import dev.injectorplanner.core.fleet.FittedInjector;
 import dev.injectorplanner.core.fleet.IntervalTask;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Truck;
+import dev.injectorplanner.imports.cell.PlainNames;
 import java.time.ZoneId;
 import java.util.Collection;
 import java.util.HashMap;
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
 final class References {
     private final StoreWriter writer;
     private final Map<Class<?>, Map<String, Object>> known = new HashMap<>();
+    private final Map<Class<?>, PlainNames> plain = new HashMap<>();
 
     References(StoreWriter writer) {
         this.writer = writer;
@@ -78,6 +80,30 @@ final class References {
                 .orElse(vin.strip());
     }
 
+    /**
+     * The stored name that a cell of a column means: itself, or the only one that differs in case, spaces and signs alone.
+     * What is not known comes back as it is.
+     */
+    String nameOf(String column, String cell) {
+        PlainNames names = switch (column) {
+            case "truck" -> plain(Truck.class, of(Truck.class, Truck::truck));
+            case "depot" -> plain(Depot.class, of(Depot.class, Depot::depot));
+            case "family" -> plain(EngineFamily.class, of(EngineFamily.class, EngineFamily::family));
+            case "part" -> plain(Part.class, of(Part.class, Part::part));
+            case "duty_group" -> plain(DutyGroup.class, of(DutyGroup.class, DutyGroup::dutyGroup));
+            default -> new PlainNames();
+        };
+        return names.find(cell).orElse(cell);
+    }
+
+    private PlainNames plain(Class<?> type, Map<String, ?> names) {
+        return plain.computeIfAbsent(type, each -> {
+            PlainNames index = new PlainNames();
+            names.keySet().forEach(index::add);
+            return index;
+        });
+    }
+
     /** Zone of the depot of a truck; null for a truck that is not known. */
     @Nullable
     ZoneId zoneOfTruck(String name) {
@@ -125,6 +151,7 @@ final class References {
         if (names == null) {
             return; // not asked for so far: it will be read from the store with all others
         }
+        plain.remove(row.getClass()); // its names are gathered again when they are asked for
         if (row instanceof Depot depot) {
             names.put(depot.depot(), depot);
         } else if (row instanceof Part part) {

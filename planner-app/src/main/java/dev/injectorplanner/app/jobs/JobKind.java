@@ -18,6 +18,12 @@ public enum JobKind {
             "*/15 * * * *",
             Duration.ZERO,
             "the next sweep covers the same data"),
+    LIVE_PLAN(
+            "replan after changes",
+            Scope.FLEET,
+            "* * * * *",
+            Duration.ZERO,
+            "the next minute sees the same changes; nothing is recorded while there are none"),
     WORK_LIST("weekly work list", Scope.DEPOT, "0 12 * * 5", Duration.ofDays(4), "useful until the week has begun"),
     ORDER_LIST("order list", Scope.DEPOT, "0 6 * * 1,4", Duration.ofDays(2), "useful until the next list"),
     DEADLINES(

@@ -73,6 +73,10 @@ public final class JobRunner implements AutoCloseable {
             LOG.warn("The {} is not set up here: skipped", key);
             return false;
         }
+        boolean worthwhile = byHand || task.get().isWorthwhile(key);
+        if (!worthwhile && runs.find(key).isEmpty()) { // one that failed is tried again all the same
+            return false;
+        }
         int attempt = runs.claim(key, byHand, passedOver);
         if (attempt == 0) {
             return false;
@@ -98,7 +102,8 @@ public final class JobRunner implements AutoCloseable {
                 failed(key, attempt, "the program stopped during each of " + (attempt - 1) + " attempts");
                 return;
             }
-            TaskResult result = task.run(new JobContext(key, attempt, clock.instant(), zones.zoneOf(key.depot())));
+            TaskResult result = task.run(new JobContext(
+                    key, attempt, clock.instant(), zones.zoneOf(key.depot()), new RunProgress(runs, key, attempt)));
             runs.done(key, attempt, watched(key, result));
             LOG.info("Done: {}: {}", key, result.words());
         } catch (RunLostException e) {

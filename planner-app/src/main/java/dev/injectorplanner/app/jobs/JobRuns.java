@@ -116,6 +116,12 @@ public final class JobRuns {
                 == 1);
     }
 
+    /** Notes how far a run of ours is; its end replaces it, a failure leaves it. */
+    void progress(RunKey key, int attempt, String words) {
+        sql.retried(connection -> StoreSql.update(
+                connection, "update job_run set counts = ?" + OURS, shortened(words), key.text(), node, attempt));
+    }
+
     /**
      * Ends a run and writes its effect, both or neither.
      *
@@ -134,7 +140,7 @@ public final class JobRuns {
      */
     void failed(RunKey key, int attempt, String error, @Nullable Instant nextTry, TaskResult.Effect effect) {
         RunOutcome outcome = nextTry == null ? RunOutcome.GIVEN_UP : RunOutcome.FAILED;
-        end(key, attempt, outcome, nextTry, "", error, effect);
+        end(key, attempt, outcome, nextTry, null, error, effect);
     }
 
     private void end(
@@ -142,19 +148,20 @@ public final class JobRuns {
             int attempt,
             RunOutcome outcome,
             @Nullable Instant nextTry,
-            String counts,
+            @Nullable String counts,
             @Nullable String error,
             TaskResult.Effect effect) {
         Instant now = clock.instant();
         sql.retried(connection -> {
             int ended = StoreSql.update(
                     connection,
-                    "update job_run set outcome = ?, ended_at = ?, lease_until = null, next_try_at = ?, counts = ?,"
+                    "update job_run set outcome = ?, ended_at = ?, lease_until = null, next_try_at = ?,"
+                            + " counts = coalesce(?, counts),"
                             + " error = ?" + OURS,
                     outcome.name(),
                     now,
                     nextTry,
-                    shortened(counts),
+                    counts == null ? null : shortened(counts),
                     error == null ? null : shortened(error),
                     key.text(),
                     node,

@@ -10,4 +10,9 @@ public interface JobTask {
      * @throws Exception where it fails; it is tried again later
      */
     TaskResult run(JobContext context) throws Exception;
+
+    /** Whether a run that nobody asked for would do anything; where not, there is no run and no record of one. */
+    default boolean isWorthwhile(RunKey key) {
+        return true;
+    }
 }

@@ -5,6 +5,7 @@ import dev.injectorplanner.app.holds.HoldBook;
 import dev.injectorplanner.app.plans.KeptPlans;
 import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.check.UserError;
@@ -20,10 +21,14 @@ import dev.injectorplanner.core.plan.PreparedFleet;
 import dev.injectorplanner.core.plan.RulePrice;
 import dev.injectorplanner.core.replay.ReplayWatch;
 import dev.injectorplanner.core.schedule.ExtraCapacity;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -39,6 +44,7 @@ public final class Planning {
     private final SparePieces spares;
     private final SiteSettings settings;
     private final ForecastBook forecasts;
+    private volatile @Nullable Long previewedAt; // by the process's own count of nanoseconds
 
     public Planning(Store store, Planner planner, HoldBook holds, KeptPlans plans) {
         this.store = store;
@@ -103,9 +109,26 @@ public final class Planning {
             LocalDate today, Policy policy, @Nullable String depot, Holds tried, List<ExtraCapacity> extra) {
         PreparedFleets.Kept kept = kept(today, policy, depot);
         check(kept.fleet, policy, today, tried);
+        previewedAt = System.nanoTime();
         PreparedFleet.Trial before = base(kept, today, depot);
         PreparedFleet.Trial after = planner.tryOut(kept.prepared, all(today, depot, tried), extra, before);
         return new Tried(new Planned(kept.fleet, planner.tell(after)), kept.prepared.change(before, after));
+    }
+
+    /** Whether somebody of this process tried a change out a short while ago. */
+    public boolean previewedWithin(Duration time) {
+        Long at = previewedAt;
+        return at != null && System.nanoTime() - at < time.toNanos();
+    }
+
+    /** Depots and their zones. */
+    public Map<String, ZoneId> zones() {
+        return new StoreSql(store.dataSource())
+                        .list(
+                                "select depot, time_zone from depot order by depot",
+                                row -> Map.entry(row.getString(1), ZoneId.of(row.getString(2))))
+                        .stream()
+                        .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue, (a, b) -> a, TreeMap::new));
     }
 
     private PreparedFleets.Kept kept(LocalDate today, Policy policy, @Nullable String depot) {

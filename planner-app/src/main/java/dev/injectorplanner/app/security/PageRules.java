@@ -20,12 +20,16 @@ final class PageRules {
         "/icon.svg",
         "/script/**",
         "/bay.js",
+        "/bay-kept.js",
+        "/bay-answer.js",
+        "/bay-send.js",
         "/bay.css",
         "/bay-paper.css",
         "/scan.js",
         "/bay-worker.js",
         "/zxing/**",
         "/board.js",
+        "/live.js",
         CalendarPage.PATH + "*.ics"
     };
 

@@ -11,9 +11,11 @@ import io.github.bucket4j.TimeMeter;
 import jakarta.servlet.DispatcherType;
 import java.time.InstantSource;
 import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
+import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.core.Authentication;
@@ -27,6 +29,9 @@ import org.springframework.security.web.csrf.CsrfFilter;
 @Import({SignInPage.class, ApiSecurity.class})
 public class SecurityParts {
     static final String COOKIE = "planner_session";
+
+    /** The guard says so where the database does not answer; those that ask who is there come later. */
+    private static final int AFTER_THE_GUARD = Ordered.HIGHEST_PRECEDENCE + 10;
 
     @Bean
     People people(Store store) {
@@ -44,8 +49,20 @@ public class SecurityParts {
     }
 
     @Bean
-    SignInThrottle signInThrottle() {
-        return new SignInThrottle(TimeMeter.SYSTEM_NANOTIME);
+    SignInThrottle signInThrottle(Store store) {
+        return new SignInThrottle(
+                store.isShared()
+                        ? TryBuckets.shared(store.dataSource())
+                        : TryBuckets.ofThisProcess(TimeMeter.SYSTEM_NANOTIME));
+    }
+
+    @Bean
+    FilterRegistrationBean<SharedSessions> sharedSessions(Store store) {
+        SharedSessions sessions = new SharedSessions(store);
+        FilterRegistrationBean<SharedSessions> registered = new FilterRegistrationBean<>(sessions);
+        registered.setEnabled(sessions.areShared());
+        registered.setOrder(AFTER_THE_GUARD);
+        return registered;
     }
 
     /** Only within a page's request: there is somebody then. */

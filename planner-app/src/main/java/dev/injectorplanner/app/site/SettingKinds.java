@@ -33,6 +33,11 @@ public final class SettingKinds {
     static final String DATES = "dates";
     static final String PAPER = "paper";
 
+    /** When plans are made again by themselves. */
+    static final String REPLAN = "replan-after-changes";
+
+    static final String REPLAN_OFF = "off";
+
     public static final List<SettingKind> ALL = all();
 
     private SettingKinds() {}
@@ -107,12 +112,25 @@ public final class SettingKinds {
         kinds.add(unit(VOLUME, "Volumes", "coolant on pages and bay sheets", SiteUnits.Volume.values()));
         kinds.add(unit(DATES, "Dates", "dates in numbers on sheets and mails: year first is ISO", DateForm.values()));
         kinds.add(unit(PAPER, "Paper", "bay sheets, labels, orders, return notes and workbooks", PaperSize.values()));
+        kinds.add(choice(
+                REPLAN,
+                "Replan after changes",
+                "plans are made again by themselves after close-outs and loads, once there was no further change for so"
+                        + " long; not while a change is being previewed",
+                List.of("after 5 minutes", "after 1 minute", "after 15 minutes", "after 60 minutes", REPLAN_OFF)));
         kinds.add(unit(TEMPERATURE, "Temperatures", "freezing points of coolant", SiteUnits.Temperature.values()));
         return kinds;
     }
 
     private static SettingKind unit(String name, String title, String meaning, Enum<?>... units) {
-        List<String> words = List.of(units).stream().map(SettingKinds::words).toList();
+        return choice(
+                name,
+                title,
+                meaning,
+                List.of(units).stream().map(SettingKinds::words).toList());
+    }
+
+    private static SettingKind choice(String name, String title, String meaning, List<String> words) {
         return new SettingKind(
                 name,
                 SettingArea.SITE,

@@ -11,12 +11,14 @@ import dev.injectorplanner.imports.vehicle.LogNameRule;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -102,6 +104,15 @@ public final class SiteSettings {
             }
         }
         return units[0];
+    }
+
+    /** How long there must have been no change before plans are made again by themselves; empty: they are not. */
+    public Optional<Duration> quietBeforeReplanning() {
+        KeptSetting set = kept().get(SettingKinds.REPLAN);
+        String said = set == null ? SettingKinds.get(SettingKinds.REPLAN).standard() : set.value();
+        return said.equals(SettingKinds.REPLAN_OFF)
+                ? Optional.empty()
+                : Optional.of(Duration.ofMinutes(Long.parseLong(said.replaceAll("[^0-9]", ""))));
     }
 
     /** What the site calls itself; empty where it has not said. */

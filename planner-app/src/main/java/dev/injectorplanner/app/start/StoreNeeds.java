@@ -93,6 +93,12 @@ public final class StoreNeeds {
         });
     }
 
+    /** Whether there is a truck to plan for. */
+    public boolean anyTruck() {
+        return !sql.list("select truck from truck fetch first 1 rows only", row -> row.getString(1))
+                .isEmpty();
+    }
+
     /** Whether a first plan is possible. */
     public boolean enough() {
         return list().stream().noneMatch(need -> need.needed() && need.missing());

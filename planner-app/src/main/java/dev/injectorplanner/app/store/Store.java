@@ -131,7 +131,7 @@ public final class Store implements AutoCloseable {
     }
 
     /** Statements that Hibernate prepared since it was first asked. */
-    long statements() {
+    public long statements() {
         sessions.getStatistics().setStatisticsEnabled(true);
         return sessions.getStatistics().getPrepareStatementCount();
     }
@@ -184,5 +184,6 @@ public final class Store implements AutoCloseable {
         if (settings.isEmbedded()) { // else it keeps its redo log and reads it again at the next start
             StoreUpgrade.shutDown(settings);
         }
+        pool.giveUp();
     }
 }

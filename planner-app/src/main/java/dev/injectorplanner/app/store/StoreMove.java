@@ -22,8 +22,14 @@ import java.util.TreeSet;
  */
 public final class StoreMove {
     /** State of running nodes, and the schema's own history. */
-    private static final Set<String> LEFT_BEHIND =
-            Set.of("flyway_schema_history", "qrtz_fired_triggers", "qrtz_scheduler_state", "qrtz_locks");
+    private static final Set<String> LEFT_BEHIND = Set.of(
+            "flyway_schema_history",
+            "qrtz_fired_triggers",
+            "qrtz_scheduler_state",
+            "qrtz_locks",
+            "page_session",
+            "page_session_attributes",
+            "sign_in_tries");
 
     private StoreMove() {}
 

@@ -11,13 +11,14 @@ import java.util.Properties;
 import javax.sql.DataSource;
 import org.hibernate.SessionFactory;
 import org.hibernate.cfg.Configuration;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /** Opens a store: pool, schema, Hibernate. */
 final class StoreOpening {
     /** Version of the newest migration; a test holds it against the files. */
-    static final int NEWEST = 19;
+    static final int NEWEST = 21;
 
     private static final int CONNECTIONS = 8;
     private static final long WRITERS_WAIT_MILLIS = 10_000;
@@ -34,14 +35,24 @@ final class StoreOpening {
         }
         Path folder = Objects.requireNonNull(Path.of(settings.place()).getParent());
         try (FolderTurn turn = FolderTurn.take(folder)) {
-            StoreUpgrade upgrade = new StoreUpgrade(settings, folder, NEWEST);
-            upgrade.finishInterrupted();
-            boolean made = upgrade.isNew();
-            if (made) {
-                upgrade.make();
+            InUse held = InUse.take(folder, settings);
+            try {
+                return upgraded(settings, folder, held, entities);
+            } catch (RuntimeException e) {
+                held.close();
+                throw e;
             }
-            return withSchema(settings, broughtUp(settings, upgrade, entities), made, entities);
         }
+    }
+
+    private static Store upgraded(StoreSettings settings, Path folder, InUse held, List<Class<?>> entities) {
+        StoreUpgrade upgrade = new StoreUpgrade(settings, folder, NEWEST);
+        upgrade.finishInterrupted();
+        boolean made = upgrade.isNew();
+        if (made) {
+            upgrade.make();
+        }
+        return withSchema(settings, broughtUp(settings, upgrade, entities), held, made, entities);
     }
 
     /** The pool of a store with the newest schema; the store is shut down while a copy of it is upgraded. */
@@ -71,7 +82,7 @@ final class StoreOpening {
             } else if (changed) {
                 Schema.migrate(pool, NEWEST);
             }
-            return withSchema(settings, pool, changed, entities);
+            return withSchema(settings, pool, null, changed, entities);
         } catch (RuntimeException e) {
             pool.close();
             throw e;
@@ -79,9 +90,13 @@ final class StoreOpening {
     }
 
     private static Store withSchema(
-            StoreSettings settings, HikariDataSource pool, boolean validate, List<Class<?>> entities) {
+            StoreSettings settings,
+            HikariDataSource pool,
+            @Nullable InUse held,
+            boolean validate,
+            List<Class<?>> entities) {
         try {
-            StorePools pools = new StorePools(settings, pool, reading(settings));
+            StorePools pools = new StorePools(settings, pool, reading(settings), held);
             return new Store(settings, pools, hibernate(pools, validate, entities));
         } catch (RuntimeException e) {
             pool.close();

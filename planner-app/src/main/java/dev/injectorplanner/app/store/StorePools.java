@@ -20,11 +20,14 @@ final class StorePools implements DataSource, AutoCloseable {
     private final HikariDataSource writing;
     private final HikariDataSource reading;
     private final @Nullable DiskRoom room;
+    private final @Nullable InUse held;
     private final boolean shared;
     private final AtomicLong changes = new AtomicLong();
     private final AtomicLong commits = new AtomicLong();
 
-    StorePools(StoreSettings settings, HikariDataSource writing, HikariDataSource reading) {
+    /** @param held that this process has an embedded store, given up once its connections are closed */
+    StorePools(StoreSettings settings, HikariDataSource writing, HikariDataSource reading, @Nullable InUse held) {
+        this.held = held;
         this.writing = writing;
         this.reading = reading;
         this.shared = settings.isPostgres();
@@ -118,5 +121,12 @@ final class StorePools implements DataSource, AutoCloseable {
     public void close() {
         reading.close();
         writing.close();
+    }
+
+    /** Another process may have the store from now on. */
+    void giveUp() {
+        if (held != null) {
+            held.close();
+        }
     }
 }

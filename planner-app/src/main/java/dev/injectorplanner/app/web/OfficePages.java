@@ -39,6 +39,8 @@ import dev.injectorplanner.app.web.stock.StockPage;
 import dev.injectorplanner.app.web.truck.SafetyPage;
 import dev.injectorplanner.app.web.truck.TruckFilePage;
 import dev.injectorplanner.app.web.week.DecidePage;
+import dev.injectorplanner.app.web.week.LivePage;
+import dev.injectorplanner.app.web.week.LiveState;
 import dev.injectorplanner.app.web.week.WeekPage;
 import dev.injectorplanner.app.web.worklist.WorklistPage;
 import java.time.Duration;
@@ -52,6 +54,8 @@ import org.springframework.context.annotation.Import;
     Refusals.class,
     WeekPage.class,
     DecidePage.class,
+    LivePage.class,
+    LiveState.class,
     PlanPage.class,
     TruckFilePage.class,
     WorklistPage.class,

@@ -14,6 +14,8 @@ import dev.injectorplanner.app.jobs.task.CurrentPlans;
 import dev.injectorplanner.app.jobs.task.DropPass;
 import dev.injectorplanner.app.jobs.task.LetterJobs;
 import dev.injectorplanner.app.jobs.task.LifeRefit;
+import dev.injectorplanner.app.jobs.task.LiveChanges;
+import dev.injectorplanner.app.jobs.task.LivePlan;
 import dev.injectorplanner.app.jobs.task.MailOut;
 import dev.injectorplanner.app.jobs.task.NewRecords;
 import dev.injectorplanner.app.jobs.task.NightlyPlan;
@@ -26,6 +28,7 @@ import dev.injectorplanner.app.mail.Outbox;
 import dev.injectorplanner.app.planning.Planning;
 import dev.injectorplanner.app.planning.Planning.Planned;
 import dev.injectorplanner.app.plans.KeptPlan;
+import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.core.plan.Plan;
 import java.time.Clock;
 import java.util.UUID;
@@ -63,8 +66,8 @@ final class JobTasks {
     private void planning() {
         Alerts alerts = new Alerts(pool);
         Planning planning = application.planning();
-        PlanKeeper keeper = (runKey, depot, at, planned) -> {
-            long number = planning.keep(runKey, at, planned, depot, BY);
+        PlanKeeper keeper = (runKey, depot, at, planned, by) -> {
+            long number = planning.keep(runKey, at, planned, depot, by);
             // A run that comes twice kept its plan the first time: that one is in force, and alerts speak of it.
             Plan kept = application.plans().find(number).map(KeptPlan::plan).orElse(planned.plan());
             alerts.update(new Planned(planned.fleet(), kept), at, BY);
@@ -76,6 +79,14 @@ final class JobTasks {
             digests.daily(context.key().depot(), context.key().due());
             return result;
         });
+        add(
+                JobKind.LIVE_PLAN,
+                new LivePlan(
+                        planning,
+                        application.plans(),
+                        keeper,
+                        new LiveChanges(pool),
+                        new SiteSettings(pool)::quietBeforeReplanning));
         add(JobKind.SWEEP, new Sweep(planning, keeper, new NewRecords(pool)));
         add(JobKind.LIFE_REFIT, new LifeRefit(planning, new RefittedLives(pool)));
     }
@@ -103,6 +114,7 @@ final class JobTasks {
                                         DropSettings.standard(folder),
                                         "node-" + UUID.randomUUID(),
                                         Clock.systemUTC()),
+                                Clock.systemUTC(),
                                 reports -> LoadNotes.write(application.audit(), "drop folder", reports))));
         // A PostgreSQL database has its own tools and its own administrator for copies.
         application.store().findFolder().ifPresent(store -> {

@@ -3,6 +3,7 @@ package dev.injectorplanner.app.browser;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,6 +13,9 @@ import java.util.Optional;
 /** The browser of the tests: the machine's own Chromium, nothing is downloaded. */
 final class Chromium implements AutoCloseable {
     private static final String USUAL = "/usr/bin/chromium";
+
+    /** As long as a step may take on a busy machine. */
+    static final double MOST_WAIT = 20_000;
 
     private final Playwright playwright;
     private final Browser browser;
@@ -38,6 +42,7 @@ final class Chromium implements AutoCloseable {
     static Chromium start() {
         Playwright playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        PlaywrightAssertions.setDefaultAssertionTimeout(MOST_WAIT);
         return new Chromium(
                 playwright,
                 playwright

@@ -9,7 +9,6 @@ import com.microsoft.playwright.Page;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.testkit.Visitor;
 import java.nio.file.Path;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -17,29 +16,38 @@ import org.junit.jupiter.api.io.TempDir;
 @InBrowser
 class OfflinePhoneTest {
     private static final String TRUCK = "T003";
+    private static final String LEAKS = "T022";
 
     @Test
-    @Disabled(
-            "The emulated loss of network reaches a page past its worker in Chromium 156, sheet or list by turns (tried with and"
-                    + " without the browser asking the network beside the worker): opening sheets after a restart is not proved yet.")
     void sheets_open_entries_wait_are_sent_once_and_a_refusal_stands_beside_its_field(
             Site.Demo demo, Chromium chromium, @TempDir Path memory) {
+        try (PhoneLine line = PhoneLine.to(demo.address())) {
+            loaded(line, chromium, memory);
+            line.cut();
+            entered_without_network(line, chromium, memory);
+            back(line, chromium, memory);
+        }
+    }
+
+    private static void loaded(PhoneLine line, Chromium chromium, Path memory) {
         try (BrowserContext phone = on(chromium, memory)) {
-            Page page = signedIn(phone, demo);
+            Page page = signedIn(phone, line);
             assertThat(page.locator("h1")).hasText("Bay sheets");
             page.locator("a.row-link[href='/bay/T013']").waitFor();
             assertThat(page.locator("#kept")).containsText("are on this device");
-            page.navigate(at(demo, "/bay/" + TRUCK));
+            page.navigate(line.at("/bay/" + TRUCK));
             assertThat(page.locator("html[data-kept-sheets]")).hasCount(1);
             page.reload(); // what was kept is read once more before the phone is switched off
             assertThat(page.locator("html[data-kept-sheets]")).hasCount(1);
         }
+    }
+
+    private static void entered_without_network(PhoneLine line, Chromium chromium, Path memory) {
         try (BrowserContext phone = on(chromium, memory)) {
-            phone.setOffline(true);
             Page page = phone.pages().get(0);
-            page.navigate(at(demo, "/bay"));
+            page.navigate(line.at("/bay"));
             assertThat(page.locator("h1")).hasText("Bay sheets");
-            page.navigate(at(demo, "/bay/" + TRUCK));
+            page.navigate(line.at("/bay/" + TRUCK));
             assertThat(page.locator("#as-of")).containsText("No network: this page is as of");
             BaySheetAtHand sheet = new BaySheetAtHand(page);
             for (int cylinder : sheet.planned()) {
@@ -49,16 +57,18 @@ class OfflinePhoneTest {
             sheet.save(); // without hours: it is refused when it arrives
             assertThat(page.locator("#network")).containsText("No network.");
         }
+    }
+
+    private static void back(PhoneLine line, Chromium chromium, Path memory) {
         try (BrowserContext phone = on(chromium, memory)) {
-            phone.setOffline(true);
             Page page = phone.pages().get(0);
-            page.navigate(at(demo, "/bay"));
+            page.navigate(line.at("/bay"));
             assertThat(page.locator("#waiting")).containsText(TRUCK + ": no network; kept on this device");
-            phone.setOffline(false);
-            nobody_elses_entry_is_sent(phone, demo);
-            signedIn(phone, demo);
+            line.join();
+            nobody_elses_entry_is_sent(phone, line);
+            signedIn(phone, line);
             page = phone.pages().get(phone.pages().size() - 1);
-            page.navigate(at(demo, "/bay"));
+            page.navigate(line.at("/bay"));
             assertThat(page.locator("#waiting")).containsText(TRUCK + ": not saved, needs correcting.");
             page.locator("#waiting a").click();
             assertThat(page.locator("[id='w-labourHours']")).containsText("hours");
@@ -67,21 +77,69 @@ class OfflinePhoneTest {
             sheet.hours("2");
             sheet.save();
             assertThat(page.locator("main")).containsText("Saved.");
-            page.navigate(at(demo, "/bay/" + TRUCK + "/close-outs"));
+            page.navigate(line.at("/bay/" + TRUCK + "/close-outs"));
             assertThat(page.locator("main .fields dd").first()).hasText("1");
-            page.navigate(at(demo, "/bay"));
+            page.navigate(line.at("/bay"));
             assertThat(page.locator("#waiting")).isHidden();
         }
     }
 
     /** A manager on the same phone: what the mechanic entered waits for the mechanic. */
-    private static void nobody_elses_entry_is_sent(BrowserContext phone, Site.Demo demo) {
+    private static void nobody_elses_entry_is_sent(BrowserContext phone, PhoneLine line) {
         phone.clearCookies();
-        Page page = signedIn(phone, demo, Role.MANAGER);
-        page.navigate(at(demo, "/bay"));
+        Page page = signedIn(phone, line, Role.MANAGER);
+        page.navigate(line.at("/bay"));
         assertThat(page.locator("#waiting")).containsText(TRUCK + ": an entry of mechanic is on this device");
         assertThat(page.locator("#waiting")).not().containsText("not saved");
         phone.clearCookies();
+    }
+
+    /** A leak found without network: the way from the list to the diagnosis, and what is missing said beside its field. */
+    @Test
+    void a_diagnosis_waits_is_sent_once_and_a_refusal_stands_beside_its_field(
+            Site.Demo demo, Chromium chromium, @TempDir Path memory) {
+        String look = "/bay/" + LEAKS + "/look/leak";
+        try (PhoneLine line = PhoneLine.to(demo.address())) {
+            try (BrowserContext phone = on(chromium, memory)) {
+                Page page = signedIn(phone, line, Role.MANAGER);
+                page.navigate(line.at("/bay?depot=Aldermoor"));
+                assertThat(page.locator("#kept")).containsText("are on this device");
+            }
+            line.cut();
+            try (BrowserContext phone = on(chromium, memory)) {
+                Page page = phone.pages().get(0);
+                page.navigate(line.at("/bay/" + LEAKS));
+                page.locator("a[href='" + look + "']").click();
+                assertThat(page.locator("#as-of")).containsText("No network: this page is as of");
+                check(page, "state.filter-housing", "CAUSE");
+                page.locator("[id='found.filter-housing']").fill("drain plug weeps");
+                page.locator("button[value=repair]").click(); // without the work done: it is refused when it arrives
+                assertThat(page.locator("#network")).containsText("No network.");
+            }
+            line.join();
+            try (BrowserContext phone = on(chromium, memory)) {
+                Page page = signedIn(phone, line, Role.MANAGER);
+                page.navigate(line.at("/bay?depot=Aldermoor"));
+                assertThat(page.locator("#waiting")).containsText(LEAKS + ": not saved, needs correcting.");
+                page.locator("#waiting a").click();
+                assertThat(page.locator("[id='w-what']")).containsText("choose what was done");
+                assertThat(page.locator("[id='found.filter-housing']")).hasValue("drain plug weeps");
+                page.locator("label.pick", new Page.LocatorOptions().setHasText("fuel filter"))
+                        .click();
+                page.locator("button[value=repair]").click();
+                assertThat(page.locator("main")).containsText("Recorded.");
+                page.navigate(line.at("/safety/" + LEAKS));
+                assertThat(page.locator("main")).containsText("No safety fault is open");
+                page.navigate(line.at("/bay?depot=Aldermoor"));
+                assertThat(page.locator("#kept")).containsText("are on this device");
+                assertThat(page.locator("#waiting")).isHidden();
+            }
+        }
+    }
+
+    private static void check(Page page, String name, String value) {
+        page.locator("[name='" + name + "'][value=" + value + "]")
+                .check(new com.microsoft.playwright.Locator.CheckOptions().setForce(true));
     }
 
     private static BrowserContext on(Chromium chromium, Path memory) {
@@ -96,21 +154,17 @@ class OfflinePhoneTest {
                                 .setViewportSize(Size.PHONE.width(), Size.PHONE.height()));
     }
 
-    private static Page signedIn(BrowserContext phone, Site.Demo demo) {
-        return signedIn(phone, demo, Role.MECHANIC);
+    private static Page signedIn(BrowserContext phone, PhoneLine line) {
+        return signedIn(phone, line, Role.MECHANIC);
     }
 
-    private static Page signedIn(BrowserContext phone, Site.Demo demo, Role role) {
+    private static Page signedIn(BrowserContext phone, PhoneLine line, Role role) {
         Page page = phone.newPage();
-        page.navigate(at(demo, "/sign-in"));
+        page.navigate(line.at("/sign-in"));
         page.getByLabel("Name", new Page.GetByLabelOptions().setExact(true)).fill(Visitor.name(role));
         page.getByLabel("Password", new Page.GetByLabelOptions().setExact(true)).fill(Visitor.PASSWORD);
         page.locator("main button, form button[type=submit]").first().click();
         page.waitForURL(url -> !url.contains("sign-in"));
         return page;
-    }
-
-    private static String at(Site.Demo demo, String path) {
-        return demo.address().resolve(path).toString();
     }
 }

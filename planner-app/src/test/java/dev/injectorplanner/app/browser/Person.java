@@ -34,7 +34,7 @@ final class Person implements AutoCloseable {
                 .setLocale("en-GB")
                 .setTimezoneId("UTC");
         context = browser.newContext(cookies == null ? options : options.setStorageState(cookies));
-        context.setDefaultTimeout(20_000);
+        context.setDefaultTimeout(Chromium.MOST_WAIT);
         page = context.newPage();
         watch();
     }

@@ -1,15 +1,14 @@
 package dev.injectorplanner.app.closeout;
 
+import dev.injectorplanner.app.kill.KilledProcess;
 import dev.injectorplanner.app.store.Store;
-import dev.injectorplanner.app.store.StoreSettings;
-import java.nio.file.Path;
 
 /** Closes out one truck after the other and says on standard output which are kept for good; made to be killed. */
 final class CloseOutInAnotherProcess {
     private CloseOutInAnotherProcess() {}
 
     public static void main(String[] args) {
-        try (Store store = Store.open(StoreSettings.embedded(Path.of(args[0])))) {
+        try (Store store = Store.open(KilledProcess.store(args))) {
             CloseOuts closeOuts = new CloseOuts(store);
             System.out.println("open");
             for (String truck : DemoStore.trucksWithEight(store.snapshot())) {

@@ -2,19 +2,21 @@ package dev.injectorplanner.app.closeout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.injectorplanner.app.kill.Databases;
+import dev.injectorplanner.app.kill.KilledProcess;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
 import dev.injectorplanner.core.fleet.StockLine;
-import java.io.BufferedReader;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Close-outs into the embedded store, killed at a random moment. More of it: {@code -Dplanner.kill.times=10}. */
+/** Close-outs into either database, killed at a random moment. More of it: {@code -Dplanner.kill.times=20}. */
 class KilledCloseOutTest {
     private static final int TIMES = Integer.getInteger("planner.kill.times", 1);
     private static final long SEED = Long.getLong("planner.kill.seed", 7L);
@@ -23,16 +25,29 @@ class KilledCloseOutTest {
     private Path folder;
 
     @Test
-    void a_truck_is_closed_out_whole_or_not_at_all() throws Exception {
+    void in_the_embedded_store_a_truck_is_closed_out_whole_or_not_at_all() throws Exception {
+        try (Databases databases = Databases.embedded(folder)) {
+            killed(databases);
+        }
+    }
+
+    @Test
+    void in_a_shared_database_a_truck_is_closed_out_whole_or_not_at_all() throws Exception {
+        try (Databases databases = Databases.shared()) {
+            killed(databases);
+        }
+    }
+
+    private void killed(Databases databases) throws Exception {
         SplittableRandom random = new SplittableRandom(SEED);
         for (int time = 0; time < TIMES; time++) {
-            Path data = folder.resolve("data" + time);
+            StoreSettings data = databases.next();
             FleetSnapshot before;
-            try (var application = DemoStore.load(StoreSettings.embedded(data), folder.resolve("files" + time))) {
+            try (var application = DemoStore.load(data, folder.resolve("files" + time))) {
                 before = application.store().snapshot();
             }
             List<String> acknowledged = closeOutAndKill(data, random);
-            try (Store store = Store.open(StoreSettings.embedded(data))) {
+            try (Store store = Store.open(data)) {
                 wholeOrNot(store, before, acknowledged, "seed " + SEED + ", time " + time);
             }
         }
@@ -70,28 +85,17 @@ class KilledCloseOutTest {
         return fleet.stock().stream().mapToDouble(StockLine::onHand).sum();
     }
 
-    private static List<String> closeOutAndKill(Path data, SplittableRandom random) throws Exception {
-        Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        CloseOutInAnotherProcess.class.getName(),
-                        data.toString())
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
+    /** Trucks whose close-out was acknowledged. */
+    private static List<String> closeOutAndKill(StoreSettings data, SplittableRandom random) throws Exception {
         int killAfter = 2 + random.nextInt(10);
-        List<String> acknowledged = new ArrayList<>();
-        try (BufferedReader lines = process.inputReader()) {
-            assertThat(lines.readLine()).isEqualTo("open");
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                acknowledged.add(line);
-                if (acknowledged.size() == killAfter) {
-                    Thread.sleep(random.nextInt(15)); // into the next one
-                    process.toHandle().destroyForcibly();
-                }
-            }
-        }
-        process.waitFor();
-        return acknowledged;
+        List<String> said = KilledProcess.run(
+                CloseOutInAnotherProcess.class,
+                data,
+                List.of(),
+                lines -> lines.size() - 1 == killAfter
+                        ? Optional.of(Duration.ofMillis(random.nextInt(15))) // into the next one
+                        : Optional.empty());
+        assertThat(said).startsWith("open");
+        return said.subList(1, said.size());
     }
 }

@@ -41,7 +41,7 @@ class FirstHourTest {
         assertThat(start.out)
                 .contains("vehicle list.csv: table trucks, headings in row 4, 18 rows")
                 .contains("odometers.xlsx: table readings, headings in row 3")
-                .contains("To answer in injector jobs.csv.match.yaml: numbers")
+                .contains("Answer in injector jobs.csv.match.yaml: numbers")
                 .contains("NEEDED   Trucks");
         answer("injector jobs.csv.match.yaml", "numbers: \"ask\"", "numbers: \"1,234.5\"");
         answer("odometers.xlsx.match.yaml", "numbers: \"ask\"", "numbers: \"1,234.5\"");
@@ -67,7 +67,26 @@ class FirstHourTest {
         assertThat(next.exit).as(next.out).isZero();
         assertThat(next.out)
                 .contains("read as table readings by the match made from odometers.xlsx")
-                .doesNotContain("Refused");
+                .contains("table readings: 1,098 read, 72 added, 0 changed, 1,026 unchanged, 0 refused")
+                .contains("table replacements: 36 read, 0 added, 0 changed, 36 unchanged, 0 refused")
+                .doesNotContain("Refused", "goes back", "ask");
+    }
+
+    /** A workbook that a program wrote and no spreadsheet ever calculated has formulas without a result. */
+    @Test
+    void a_formula_without_a_saved_result_is_refused_with_what_to_do_and_the_rest_is_stored() throws IOException {
+        three_commands_make_a_plan_and_the_next_month_asks_nothing();
+        Path file = OfficeExports.odometersWithFormulas(folder.resolve("january"), LocalDate.of(2027, 1, 31));
+        Ran load = run("load", List.of(file.toString()));
+        assertThat(load.exit).isEqualTo(1);
+        assertThat(load.out)
+                .contains("table readings: 1,098 read, 72 added, 0 changed, 1,008 unchanged, 18 refused")
+                .contains("Refused: 18 rows, 1 cause")
+                .contains("formula", "Fix: ")
+                .contains("Refused rows, to correct and load again: ");
+        assertThat(load.out.lines().filter(line -> line.contains("formula")))
+                .as("one cause, said once")
+                .hasSize(1);
     }
 
     @Test

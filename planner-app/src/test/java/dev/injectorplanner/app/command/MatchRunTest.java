@@ -24,8 +24,7 @@ class MatchRunTest {
         Path file = Files.writeString(
                 folder.resolve("readings.csv"), "Unit,Date,Odometer (km)\nT1,03/04/2026,1000\n,03/05/2026,1100\n");
         String printed = run(file, false);
-        assertThat(printed)
-                .contains("To answer in readings.csv.match.yaml: ", "dates", "blank cells of column \"Unit\"");
+        assertThat(printed).contains("Answer in readings.csv.match.yaml: ", "dates", "blank cells of column \"Unit\"");
         assertThat(MatchFile.read(MatchFile.beside(file)).open())
                 .containsExactlyInAnyOrder("dates", "blank cells of column \"Unit\"");
     }

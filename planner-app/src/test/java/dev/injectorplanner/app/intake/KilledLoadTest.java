@@ -4,25 +4,28 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.injectorplanner.app.demo.FleetFiles;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
+import dev.injectorplanner.app.kill.Databases;
+import dev.injectorplanner.app.kill.KilledProcess;
 import dev.injectorplanner.app.store.OneOfEach;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.core.fleet.Reading;
 import dev.injectorplanner.imports.TableWriter;
 import dev.injectorplanner.imports.table.Tables;
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * A load into the embedded store, killed at random moments. More of it: {@code -Dplanner.kill.rows=200000
+ * A load into either database, killed at random moments. More of it: {@code -Dplanner.kill.rows=200000
  * -Dplanner.kill.times=20}.
  */
 class KilledLoadTest {
@@ -34,7 +37,20 @@ class KilledLoadTest {
     private Path folder;
 
     @Test
-    void what_was_acknowledged_is_there_and_nothing_by_halves() throws Exception {
+    void the_embedded_store_has_what_was_acknowledged_and_nothing_by_halves() throws Exception {
+        try (Databases databases = Databases.embedded(folder)) {
+            killed(databases);
+        }
+    }
+
+    @Test
+    void a_shared_database_has_what_was_acknowledged_and_nothing_by_halves() throws Exception {
+        try (Databases databases = Databases.shared()) {
+            killed(databases);
+        }
+    }
+
+    private void killed(Databases databases) throws Exception {
         List<Reading> readings = IntStream.range(0, ROWS)
                 .mapToObj(i -> new Reading(
                         i % 2 == 0 ? "T-1" : "T-2",
@@ -48,10 +64,10 @@ class KilledLoadTest {
         var all = new HashSet<>(readings);
         SplittableRandom random = new SplittableRandom(SEED);
         for (int time = 0; time < TIMES; time++) {
-            Path data = folder.resolve("data" + time);
+            StoreSettings data = databases.next();
             fill(data);
             long acknowledged = loadAndKill(data, file, random);
-            try (Store store = Store.open(StoreSettings.embedded(data))) {
+            try (Store store = Store.open(data)) {
                 var stored = new HashSet<>(store.snapshot().readings());
                 stored.removeAll(OneOfEach.fleet().readings());
                 String when = "seed " + SEED + ", time " + time;
@@ -69,9 +85,9 @@ class KilledLoadTest {
         }
     }
 
-    private void fill(Path data) throws IOException {
+    private void fill(StoreSettings data) throws IOException {
         Path files = Files.createDirectories(folder.resolve("files"));
-        try (Store store = Store.open(StoreSettings.embedded(data))) {
+        try (Store store = Store.open(data)) {
             assertThat(load(store, FleetFiles.write(OneOfEach.fleet(), files))).noneMatch(FileReport::anyRefused);
         }
     }
@@ -81,29 +97,20 @@ class KilledLoadTest {
     }
 
     /** Rows that the killed process had acknowledged. */
-    private static long loadAndKill(Path data, Path file, SplittableRandom random) throws Exception {
-        Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        LoadInAnotherProcess.class.getName(),
-                        data.toString(),
-                        file.toString())
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
+    private static long loadAndKill(StoreSettings data, Path file, SplittableRandom random) throws Exception {
         long killAfter = random.nextLong(ROWS);
-        long acknowledged = 0;
-        try (BufferedReader lines = process.inputReader()) {
-            assertThat(lines.readLine()).isEqualTo("open");
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                acknowledged = Long.parseLong(line);
-                if (acknowledged > killAfter) {
-                    Thread.sleep(random.nextInt(40)); // into the next batch
-                    process.toHandle().destroyForcibly(); // SIGKILL on Linux; leaves our end of the pipe open
-                }
-            }
-        }
-        process.waitFor();
-        return acknowledged;
+        List<String> said = KilledProcess.run(
+                LoadInAnotherProcess.class,
+                data,
+                List.of(file.toString()),
+                lines -> acknowledged(lines) > killAfter
+                        ? Optional.of(Duration.ofMillis(random.nextInt(40))) // into the next batch
+                        : Optional.empty());
+        assertThat(said).startsWith("open");
+        return acknowledged(said);
+    }
+
+    private static long acknowledged(List<String> said) {
+        return said.size() < 2 ? 0 : Long.parseLong(said.get(said.size() - 1));
     }
 }

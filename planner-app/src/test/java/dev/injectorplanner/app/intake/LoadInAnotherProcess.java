@@ -1,8 +1,8 @@
 package dev.injectorplanner.app.intake;
 
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
+import dev.injectorplanner.app.kill.KilledProcess;
 import dev.injectorplanner.app.store.Store;
-import dev.injectorplanner.app.store.StoreSettings;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -11,9 +11,9 @@ final class LoadInAnotherProcess {
     private LoadInAnotherProcess() {}
 
     public static void main(String[] args) {
-        try (Store store = Store.open(StoreSettings.embedded(Path.of(args[0])))) {
+        try (Store store = Store.open(KilledProcess.store(args))) {
             System.out.println("open");
-            new Intake(store).load(List.of(Path.of(args[1])), LoadSettings.of(Mode.GOOD_ROWS), new LoadListener() {
+            new Intake(store).load(List.of(Path.of(args[3])), LoadSettings.of(Mode.GOOD_ROWS), new LoadListener() {
                 @Override
                 public void done(Path file, long rows) {
                     System.out.println(rows);

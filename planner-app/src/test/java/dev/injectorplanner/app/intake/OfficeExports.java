@@ -4,10 +4,15 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Random;
+import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -20,10 +25,13 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 public final class OfficeExports {
     private static final int TRUCKS = 18;
     private static final int V8 = 12;
+    private static final LocalDate FIRST = LocalDate.of(2024, 1, 5);
 
     private final Random random = new Random(2020);
     private final Path folder;
     private final LocalDate until;
+
+    private boolean formulas;
 
     private OfficeExports(Path folder, LocalDate until) {
         this.folder = folder;
@@ -35,6 +43,14 @@ public final class OfficeExports {
         Files.createDirectories(folder);
         OfficeExports exports = new OfficeExports(folder, until);
         return List.of(exports.vehicles(), exports.odometers(), exports.jobs(), exports.faults());
+    }
+
+    /** The odometers with a formula in each truck's last row, as a program writes it: nothing has calculated it yet. */
+    public static Path odometersWithFormulas(Path folder, LocalDate until) throws IOException {
+        Files.createDirectories(folder);
+        OfficeExports exports = new OfficeExports(folder, until);
+        exports.formulas = true;
+        return exports.odometers();
     }
 
     private static String unit(int truck) {
@@ -64,6 +80,7 @@ public final class OfficeExports {
 
     private Path odometers() throws IOException {
         Path file = folder.resolve("odometers.xlsx");
+        LocalDate friday = until.with(TemporalAdjusters.previousOrSame(DayOfWeek.FRIDAY));
         try (XSSFWorkbook book = new XSSFWorkbook();
                 OutputStream out = Files.newOutputStream(file)) {
             Sheet sheet = book.createSheet("Fuel stops");
@@ -73,16 +90,24 @@ public final class OfficeExports {
             int at = 3;
             for (int i = 0; i < TRUCKS; i++) {
                 for (int week = 60; week >= 0; week--) {
-                    int miles = 120_000 + i * 22_000 + (60 - week) * (1_400 + i * 40) + random.nextInt(200);
+                    LocalDate day = friday.minusWeeks(week);
+                    long since = ChronoUnit.WEEKS.between(FIRST, day);
+                    int noise = Math.floorMod(31 * Objects.hash(i, day.toEpochDay()), 200);
+                    long miles = 40_000 + i * 22_000L + since * (1_400 + i * 40) + noise;
                     row(
                             sheet,
                             at++,
                             unit(i),
-                            us(until.minusWeeks(week)),
-                            "07:" + (10 + random.nextInt(50)),
+                            us(day),
+                            "07:" + (10 + noise % 50),
                             String.format(Locale.ROOT, "%,d", miles),
-                            week % 9 == 0 ? "n/a" : String.format(Locale.ROOT, "%,.1f", miles / 38.2),
+                            since % 9 == 0 ? "n/a" : String.format(Locale.ROOT, "%,.1f", miles / 38.2),
                             "X" + random.nextInt(999));
+                    if (formulas && week == 0) {
+                        Cell cell = sheet.getRow(at - 1).getCell(3);
+                        cell.setBlank();
+                        cell.setCellFormula("D" + (at - 1) + "+1400");
+                    }
                 }
             }
             book.write(out);
@@ -101,6 +126,7 @@ public final class OfficeExports {
         String[] eight = {"3", "1-4", "all", "left bank", "5, 7"};
         String[] six = {"3", "1-3", "all", "6"};
         String[] why = {"broke down", "wear", "PM", "-"};
+        Random random = new Random(2021); // the same jobs in each month's file
         StringBuilder rows = new StringBuilder("Unit;WO Date;Cyl;Miles;P/N;New/Reman;Why\n");
         for (int i = 0; i < TRUCKS; i++) {
             for (int year = 2022; year < 2022 + 1 + i % 3; year++) {

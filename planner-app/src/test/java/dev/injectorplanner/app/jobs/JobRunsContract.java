@@ -102,6 +102,32 @@ abstract class JobRunsContract {
     }
 
     @Test
+    void the_record_says_how_far_a_run_is_until_its_end_replaces_it() {
+        List<String> shown = new ArrayList<>();
+        frame("a", context -> {
+                    context.progress().accept("readings.csv: 2,000 of 9,000 rows read, 1,999 stored, 1 refused.");
+                    context.progress().accept("told too soon again");
+                    shown.add(stored().outcome() + " " + stored().counts());
+                    return TaskResult.counted(Map.of("rows", 9L));
+                })
+                .run(KEY, false, 0);
+        assertThat(shown).containsExactly("RUNNING readings.csv: 2,000 of 9,000 rows read, 1,999 stored, 1 refused.");
+        assertThat(stored().counts()).isEqualTo("rows 9");
+    }
+
+    @Test
+    void the_record_of_a_failed_run_keeps_how_far_it_was() {
+        frame("a", context -> {
+                    context.progress().accept("readings.csv: 2,000 of 9,000 rows read");
+                    throw new IllegalStateException("the disk is gone");
+                })
+                .run(KEY, false, 0);
+        assertThat(stored().outcome()).isEqualTo(RunOutcome.FAILED);
+        assertThat(stored().counts()).isEqualTo("readings.csv: 2,000 of 9,000 rows read");
+        assertThat(stored().error()).contains("the disk is gone");
+    }
+
+    @Test
     void of_many_nodes_at_once_one_runs_it() throws Exception {
         int nodes = 6;
         CountDownLatch start = new CountDownLatch(1);

@@ -118,7 +118,10 @@ class ProviderSignInTest {
         assertThat(location(in)).isEqualTo("/");
         assertThat(before).isNotEmpty();
         assertThat(visitor.session()).isNotEmpty().isNotEqualTo(before);
-        assertThat(location(visitor.get("/"))).isEqualTo("/order");
+        assertThat(location(visitor.get("/")))
+                .as("a store without trucks is set up first, by whom may load files")
+                .isEqualTo("/imports/start");
+        assertThat(visitor.get("/order").statusCode()).isEqualTo(200);
         assertThat(visitor.get("/trucks").statusCode())
                 .as("no password of here to change first")
                 .isEqualTo(200);

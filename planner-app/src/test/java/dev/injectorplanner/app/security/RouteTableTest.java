@@ -40,6 +40,8 @@ class RouteTableTest {
             GET  /sheets/trucks.xlsx     ask    in      in    in       in       in
             GET  /office.css             in     in      in    in       in       in
             GET  /find.js                in     in      in    in       in       in
+            GET  /live.js                in     in      in    in       in       in
+            GET  /week/state?plan=1      ask    in      in    in       in       in
             GET  /order                  ask    in      in    no       no       in
             POST /order/x                no     in      in    no       no       no
             GET  /orders                 ask    in      in    in       no       in

@@ -17,7 +17,7 @@ import java.util.zip.ZipInputStream;
  */
 final class OldStore {
     /** Schema version of the last release. */
-    static final int LAST_RELEASE = 10;
+    static final int LAST_RELEASE = 19;
 
     private OldStore() {}
 

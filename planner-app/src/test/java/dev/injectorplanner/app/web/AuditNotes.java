@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.injectorplanner.app.people.AuditEntry;
 import dev.injectorplanner.app.people.AuditTrail;
+import dev.injectorplanner.app.testkit.WorkshopForms;
 import java.net.http.HttpResponse;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -63,10 +63,6 @@ final class AuditNotes {
 
     /** Fields and their values, in turn. */
     static Map<String, String> form(String... pairs) {
-        Map<String, String> form = new LinkedHashMap<>();
-        for (int i = 0; i < pairs.length; i += 2) {
-            form.put(pairs[i], pairs[i + 1]);
-        }
-        return form;
+        return WorkshopForms.of(pairs);
     }
 }

@@ -6,13 +6,10 @@ import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.photo.Photos;
 import dev.injectorplanner.app.stock.SerialisedStock;
 import dev.injectorplanner.app.stock.StockInjector;
-import dev.injectorplanner.app.testkit.Multipart;
 import dev.injectorplanner.app.testkit.Visitor;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
+import dev.injectorplanner.app.testkit.WorkshopForms;
 import java.net.URI;
 import java.util.Map;
-import javax.imageio.ImageIO;
 
 /** What a mechanic changes at the truck beside the close-out of a planned visit. */
 final class AuditedBay {
@@ -28,24 +25,7 @@ final class AuditedBay {
 
     void all() throws Exception {
         Visitor mechanic = Visitor.as(Role.MECHANIC, address);
-        mechanic.post(
-                "/store",
-                "/store/receiving",
-                AuditNotes.form(
-                        "depot",
-                        "North",
-                        "part",
-                        "INJ-4R",
-                        "origin",
-                        "REMAN",
-                        "u0.serial",
-                        "R7",
-                        "u0.code",
-                        "GGGG",
-                        "u1.serial",
-                        "R8",
-                        "u1.code",
-                        "HHHH"));
+        mechanic.post("/store", "/store/receiving", WorkshopForms.twoReceived());
         job(mechanic);
         photographs(mechanic);
         notes.take(
@@ -58,20 +38,23 @@ final class AuditedBay {
     }
 
     private void job(Visitor mechanic) throws Exception {
-        Map<String, String> start = AuditNotes.form("formKey", "job-1", "failed", "1", "set", "1 2");
-        notes.take("/start/{truck}", "mechanic", "start a job", () -> mechanic.post("/store", "/start/T-1", start));
+        start(mechanic, "job-1");
         notes.take(
                 "/start/{truck}/call-off",
                 "mechanic",
                 "call a job off",
                 () -> mechanic.post("/store", "/start/T-1/call-off", AuditNotes.form("job", job())));
-        start.put("formKey", "job-2");
-        notes.take("/start/{truck}", "mechanic", "start a job", () -> mechanic.post("/store", "/start/T-1", start));
+        start(mechanic, "job-2");
         notes.take(
                 "/bay/{truck}/swap",
                 "mechanic",
                 "allocate a kit",
                 () -> mechanic.post("/store", "/bay/T-1/swap", swap()));
+    }
+
+    private void start(Visitor mechanic, String key) throws Exception {
+        Map<String, String> form = WorkshopForms.started(key);
+        notes.take("/start/{truck}", "mechanic", "start a job", () -> mechanic.post("/store", "/start/T-1", form));
     }
 
     private String job() {
@@ -88,18 +71,13 @@ final class AuditedBay {
     }
 
     private void photographs(Visitor mechanic) throws Exception {
-        ByteArrayOutputStream jpeg = new ByteArrayOutputStream();
-        ImageIO.write(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "jpeg", jpeg);
         String token = mechanic.csrf("/store");
         notes.take(
                 "/bay/{truck}/photos",
                 "mechanic",
                 "add a photograph",
-                () -> mechanic.send(new Multipart()
-                        .field("_csrf", token)
-                        .field("formKey", "photo-1")
+                () -> mechanic.send(WorkshopForms.photograph(token, "photo-1")
                         .field("note", "worn tip")
-                        .file("photo", "p.jpg", jpeg.toByteArray())
                         .to(address.resolve("/bay/T-1/photos"))));
         long photo = new Photos(app.application().store()).ofTruck("T-1").get(0).id();
         notes.take(
@@ -110,31 +88,9 @@ final class AuditedBay {
     }
 
     private void changedOver(Visitor mechanic) throws Exception {
-        Map<String, String> done = AuditNotes.form(
-                "formKey",
-                "key-job",
-                "doneOn",
-                "2026-03-02",
-                "labourHours",
-                "3",
-                "c1.fate",
-                "fitted",
-                "c1.found",
-                "FAILED",
-                "c1.asPicked",
-                "yes",
-                "c1.coded",
-                "yes",
-                "c2.fate",
-                "fitted",
-                "c2.found",
-                "WORN",
-                "c2.asPicked",
-                "yes",
-                "c2.coded",
-                "yes",
-                "do",
-                "close");
+        Map<String, String> done = WorkshopForms.closed("key-job");
+        done.putAll(WorkshopForms.fitted(1, "FAILED", "asPicked", "yes"));
+        done.putAll(WorkshopForms.fitted(2, "WORN", "asPicked", "yes"));
         notes.take("/bay/{truck}", "mechanic", "close out a visit", () -> mechanic.post("/store", "/bay/T-1", done));
         notes.take(
                 "/bay/{truck}/changed-over",

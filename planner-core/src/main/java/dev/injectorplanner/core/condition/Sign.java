@@ -9,10 +9,12 @@ import java.util.stream.Collectors;
  * defect is learned in {@code core.defect}.
  */
 public enum Sign {
-    /** Faults of the cylinder on one day of the last 60, those of its circuit on any number of days among them. */
+    /** Faults of the cylinder, those of its circuit apart, on one day of the last 60. */
     ONE_FAULT("a fault on one day"),
     /** Faults of the cylinder on two days or more of the last 60. */
     FAULTS("faults on several days"),
+    /** Faults of the injector's circuit within the last 60 days, on however many of them. */
+    CIRCUIT("circuit faults"),
     /** The latest balance or return-flow test of the last 180 days is over its limit. */
     TEST("test over its limit"),
     /**

@@ -23,6 +23,7 @@ import java.util.stream.Stream;
 public final class TruckSigns {
     static final int FAULT_DAYS = 60;
     static final int TEST_DAYS = 180;
+    private static final int SPELL_DAYS = 7;
 
     private static final int CYLINDERS = EngineFamily.MOST_CYLINDERS + 1;
 
@@ -100,41 +101,38 @@ public final class TruckSigns {
         long now = day.toEpochDay();
         long first = fittedOn.toEpochDay() + 1;
         long from = Math.max(now - FAULT_DAYS + 1, first);
-        int faultDays = from > now ? 0 : faultDays(cylinder, from, now + 1);
+        int faultDays = seen(faults.get(cylinder), from, now);
         if (faultDays > 0) {
             signs.add(faultDays == 1 ? Sign.ONE_FAULT : Sign.FAULTS);
+        }
+        if (seen(circuits.get(cylinder), from, now) > 0) {
+            signs.add(Sign.CIRCUIT);
         }
         long since = Math.max(now - TEST_DAYS + 1, first);
         if (lastIsOver(balance.get(cylinder), since, now) || lastIsOver(flow.get(cylinder), since, now)) {
             signs.add(Sign.TEST);
         }
-        if (from <= now && !rail.subSet(from, now + 1).isEmpty()) {
+        if (seen(rail, from, now) > 0) {
             signs.add(Sign.RAIL);
         }
         return signs;
     }
 
-    /**
-     * Days of faults, those of the circuit counted as one: an intermittent contact reports again and again, and its second day
-     * says no more of the injector than its first.
-     */
-    private int faultDays(int cylinder, long from, long until) {
-        TreeSet<Long> days = faults.get(cylinder);
-        int seen = days.subSet(from, until).size();
-        boolean more = circuits.get(cylinder).subSet(from, until).stream().anyMatch(day -> !days.contains(day));
-        return seen + (more ? 1 : 0);
+    private static int seen(TreeSet<Long> days, long from, long until) {
+        return from > until ? 0 : days.subSet(from, until + 1).size();
     }
 
-    /** The same on a track: a day of the circuit counts where none was counted in as many days as signs last. */
-    private TreeSet<Long> trackDays(int cylinder, long first, long end) {
-        TreeSet<Long> days = new TreeSet<>(faults.get(cylinder).subSet(first, end));
-        long counted = Long.MIN_VALUE / 2;
+    /** Days of circuit faults that begin a spell: none was seen in the {@link #SPELL_DAYS} before. */
+    private TreeSet<Long> spells(int cylinder, long first, long end) {
+        TreeSet<Long> begun = new TreeSet<>();
+        long last = Long.MIN_VALUE / 2;
         for (long day : circuits.get(cylinder).subSet(first, end)) {
-            if (day - counted >= FAULT_DAYS && days.add(day)) {
-                counted = day;
+            if (day - last > SPELL_DAYS) {
+                begun.add(day);
             }
+            last = day;
         }
-        return days;
+        return begun;
     }
 
     private static boolean lastIsOver(List<Tested> tests, long from, long until) {
@@ -156,18 +154,17 @@ public final class TruckSigns {
      */
     public SignTrack track(int cylinder, LocalDate after, LocalDate until, int weeks) {
         byte[] faultDays = new byte[weeks];
+        boolean[] circuit = new boolean[weeks];
         boolean[] railed = new boolean[weeks];
         long first = after.toEpochDay() + 1;
         long end = Math.min(until.toEpochDay() + 1, first + 7L * weeks);
         if (end > first) {
-            TreeSet<Long> days = trackDays(cylinder, first, end);
-            for (int week = 0; week < weeks; week++) {
-                long from = first + 7L * week;
-                long to = Math.min(end, from + 7);
-                faultDays[week] = from >= to
-                        ? 0
-                        : (byte) Math.min(
-                                SignTrack.MOST_FAULT_DAYS, days.subSet(from, to).size());
+            for (long day : faults.get(cylinder).subSet(first, end)) {
+                int week = (int) ((day - first) / 7);
+                faultDays[week] = (byte) Math.min(SignTrack.MOST_FAULT_DAYS, faultDays[week] + 1);
+            }
+            for (long day : spells(cylinder, first, end)) {
+                circuit[(int) ((day - first) / 7)] = true;
             }
             for (long day : rail.subSet(first, end)) {
                 railed[(int) ((day - first) / 7)] = true;
@@ -182,7 +179,7 @@ public final class TruckSigns {
             }
         }
         tests.sort(Comparator.comparingInt(SignTrack.Seen::week));
-        return new SignTrack(faultDays, railed, tests);
+        return new SignTrack(faultDays, circuit, railed, tests);
     }
 
     /** Days on which a cylinder's balance or return flow was tested in {@code from..until}, ascending. */

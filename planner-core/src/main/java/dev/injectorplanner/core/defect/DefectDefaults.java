@@ -18,6 +18,10 @@ public record DefectDefaults(double meanDelayKm, double sensitivity, double sile
     public static final DefectDefaults STANDARD = new DefectDefaults(20_000, 0.8, 0.5);
 
     /** Share of failures taken as sudden until records tell: a planner default. */
+    /** Spells of circuit faults a week: the wiring far more often than the coil (common practice; the figures are planner defaults). */
+    private static final double CIRCUIT_SOUND = 0.004;
+
+    private static final double CIRCUIT_DEFECTIVE = 0.016;
     private static final double SUDDEN = 0.1;
 
     private static final double LEAST_SHOWN = 0.02;
@@ -55,8 +59,14 @@ public record DefectDefaults(double meanDelayKm, double sensitivity, double sile
                 delay,
                 SUDDEN,
                 1 - SUDDEN,
-                new StateSigns(new double[] {0.99, 0.008, 0.002}, 0.003, passes, passes, 0.15),
-                new StateSigns(new double[] {1 - shown, 0.6 * shown, 0.4 * shown}, 0.01, fails5, fails5, 0.8),
+                new StateSigns(new double[] {0.99, 0.008, 0.002}, CIRCUIT_SOUND, 0.003, passes, passes, 0.15),
+                new StateSigns(
+                        new double[] {1 - shown, 0.6 * shown, 0.4 * shown},
+                        CIRCUIT_DEFECTIVE,
+                        0.01,
+                        fails5,
+                        fails5,
+                        0.8),
                 0);
     }
 }

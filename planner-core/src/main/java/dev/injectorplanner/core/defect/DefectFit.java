@@ -2,6 +2,7 @@ package dev.injectorplanner.core.defect;
 
 import dev.injectorplanner.core.history.LifeEnd;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Fits a defect model to lives by expectation and maximisation, with a prior that counts as a number of lives of its own. Source:
@@ -52,24 +53,26 @@ final class DefectFit {
         double delay = (tally.defectiveUse + FAILURES * prior.meanDelay()) / (tally.failuresOfDefects + FAILURES);
         double sudden = (tally.sudden + FAILURES * prior.suddenShare()) / (tally.suddenExpected + FAILURES);
         double arrivals = (tally.arrivals + FAILURES * prior.arrivalFactor()) / (tally.arrivalsExpected + FAILURES);
-        StateSigns sound = signs(tally, 0, prior.sound(), FAULT_WEEKS_SOUND, TESTS_SOUND, 0);
+        StateSigns sound = signs(tally, 0, prior.sound(), FAULT_WEEKS_SOUND, TESTS_SOUND, null);
         return new DefectModel(
                 delay,
                 Math.min(1, sudden),
                 arrivals,
                 sound,
-                signs(tally, 1, prior.defective(), FAULT_WEEKS_DEFECTIVE, TESTS_DEFECTIVE, sound.rail()),
+                signs(tally, 1, prior.defective(), FAULT_WEEKS_DEFECTIVE, TESTS_DEFECTIVE, sound),
                 failures);
     }
 
-    /** @param atLeast the least chance of a rail pressure fault: a defect never makes one rarer */
+    /** @param sound what a sound injector shows, or null for its own: a defect never makes a rail or circuit fault rarer */
     private static StateSigns signs(
-            Tally tally, int state, StateSigns prior, double weeks, double tests, double atLeast) {
+            Tally tally, int state, StateSigns prior, double weeks, double tests, @Nullable StateSigns sound) {
         double[] railPrior = {1 - prior.rail(), prior.rail()};
+        double[] circuitPrior = {1 - prior.circuit(), prior.circuit()};
         double[] wornPrior = {1 - prior.worn(), prior.worn()};
         return new StateSigns(
                 mixed(tally.faultDays[state], prior.faultDays(), weeks),
-                Math.max(atLeast, mixed(tally.rail[state], railPrior, weeks)[1]),
+                Math.max(sound == null ? 0 : sound.circuit(), mixed(tally.circuit[state], circuitPrior, weeks)[1]),
+                Math.max(sound == null ? 0 : sound.rail(), mixed(tally.rail[state], railPrior, weeks)[1]),
                 mixed(tally.balance[state], prior.balance(), tests),
                 mixed(tally.returnFlow[state], prior.returnFlow(), tests),
                 mixed(tally.worn[state], wornPrior, REMOVALS)[1]);

@@ -54,7 +54,7 @@ public record DefectModel(
      */
     public double silentShare(double perWeek) {
         double fails = -Math.expm1(-perWeek / meanDelay);
-        double quiet = defective.faultDays()[0];
+        double quiet = defective.quiet();
         double silent = quiet * fails / (1 - quiet * (1 - fails));
         return suddenShare + (1 - suddenShare) * silent;
     }
@@ -67,7 +67,12 @@ public record DefectModel(
     /** The same where nobody notes faults: that none is on record says nothing. */
     DefectModel withoutFaults() {
         StateSigns blind = new StateSigns(
-                sound.faultDays(), sound.rail(), defective.balance(), defective.returnFlow(), defective.worn());
+                sound.faultDays(),
+                sound.circuit(),
+                sound.rail(),
+                defective.balance(),
+                defective.returnFlow(),
+                defective.worn());
         return new DefectModel(meanDelay, suddenShare, arrivalFactor, sound, blind, failures);
     }
 
@@ -77,6 +82,7 @@ public record DefectModel(
             case ONE_FAULT -> faultRatio();
             case FAULTS -> faultRatio() * faultRatio();
             case TEST -> sensitivity() / falseAlarm();
+            case CIRCUIT -> defective.circuit() / sound.circuit();
             case RAIL -> defective.rail() / sound.rail();
         };
     }

@@ -20,7 +20,8 @@ final class Evidence {
     static double gainPerWeek(DefectModel model) {
         double[] sound = model.sound().faultDays();
         double[] defective = model.defective().faultDays();
-        double gain = gain(model.sound().rail(), model.defective().rail());
+        double gain = gain(model.sound().rail(), model.defective().rail())
+                + gain(model.sound().circuit(), model.defective().circuit());
         for (int days = 0; days < sound.length; days++) {
             gain += defective[days] > 0 ? defective[days] * Math.log(defective[days] / sound[days]) : 0;
         }

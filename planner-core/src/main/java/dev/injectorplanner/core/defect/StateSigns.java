@@ -7,17 +7,19 @@ import dev.injectorplanner.core.fleet.TestKind;
 /**
  * What an injector in one state, sound or with a defect, is likely to show.
  *
- * @param faultDays chance of a week with 0, 1, or 2 and more days with faults of the cylinder; adds up to 1
+ * @param faultDays chance of a week with 0, 1, or 2 and more days with faults of the cylinder, those of its circuit apart; adds up to 1
+ * @param circuit chance of a week in which a spell of circuit faults begins
  * @param rail chance of a week with a fuel pressure, leak or water fault of the engine
  * @param balance chance of a balance test in each band of {@link #BANDS}; adds up to 1
  * @param returnFlow the same for return flow
  * @param worn chance that it is called worn when it is taken out
  */
-record StateSigns(double[] faultDays, double rail, double[] balance, double[] returnFlow, double worn) {
+record StateSigns(double[] faultDays, double circuit, double rail, double[] balance, double[] returnFlow, double worn) {
     /** Upper ends of the bands of a test's value over its limit; the last band is open. */
     static final double[] BANDS = {0.5, 0.75, 1, 1.5};
 
     StateSigns {
+        Require.within("chance of a circuit fault", circuit, 0, 1);
         Require.within("chance of a rail fault", rail, 0, 1);
         Require.within("chance of being called worn", worn, 0, 1);
         faultDays = faultDays.clone();
@@ -40,7 +42,14 @@ record StateSigns(double[] faultDays, double rail, double[] balance, double[] re
 
     /** Chance of what a track shows in a week but for its tests. */
     double week(SignTrack track, int week) {
-        return faultDays[track.faultDays(week)] * (track.rail(week) ? rail : 1 - rail);
+        return faultDays[track.faultDays(week)]
+                * (track.circuit(week) ? circuit : 1 - circuit)
+                * (track.rail(week) ? rail : 1 - rail);
+    }
+
+    /** Chance of a week without a fault of the cylinder or its circuit. */
+    double quiet() {
+        return faultDays[0] * (1 - circuit);
     }
 
     /** Chance that one of the two tests is over its limit. */

@@ -8,6 +8,7 @@ final class Tally {
     private static final int BANDS = StateSigns.BANDS.length + 1;
 
     final double[][] faultDays = new double[2][SignTrack.MOST_FAULT_DAYS + 1];
+    final double[][] circuit = new double[2][2];
     final double[][] rail = new double[2][2];
     final double[][] balance = new double[2][BANDS];
     final double[][] returnFlow = new double[2][BANDS];
@@ -22,6 +23,9 @@ final class Tally {
     void week(SignTrack track, int week, double sound, double defective) {
         faultDays[0][track.faultDays(week)] += sound;
         faultDays[1][track.faultDays(week)] += defective;
+        int begun = track.circuit(week) ? 1 : 0;
+        circuit[0][begun] += sound;
+        circuit[1][begun] += defective;
         int railed = track.rail(week) ? 1 : 0;
         rail[0][railed] += sound;
         rail[1][railed] += defective;

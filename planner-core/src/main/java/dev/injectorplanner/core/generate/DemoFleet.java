@@ -41,7 +41,8 @@ public final class DemoFleet {
             LocalDate.of(2026, 4, 3), LocalDate.of(2026, 4, 6), LocalDate.of(2026, 5, 1), LocalDate.of(2026, 5, 25));
 
     private static final String HIRED = "T026";
-    private static final String LEAKING = "T028";
+    private static final String WITHOUT_PRESSURE = "T028";
+    private static final String LEAKING = "T022";
 
     private DemoFleet() {}
 
@@ -80,14 +81,13 @@ public final class DemoFleet {
 
     /**
      * One truck is on hire over the whole summer and cannot be spared, whatever is due; one lost rail pressure in the last
-     * days and must not wait (SPN 157 FMI 18 in SAE J1939-71 and -73).
+     * days, another leaks fuel, and neither must wait (SPN 157 FMI 18 in SAE J1939-71 and -73; P0093 in SAE J2012).
      */
     private static FleetSnapshot withExceptions(FleetSnapshot fleet) {
         List<Fault> faults = new ArrayList<>(fleet.faults());
-        for (int day = 3; day > 0; day -= 2) {
-            Instant seen = TODAY.minusDays(day).atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC);
-            faults.add(new Fault(LEAKING, seen, new FaultCode("SPN 157 FMI 18"), null, 1, null));
-        }
+        faults.add(seen(WITHOUT_PRESSURE, 3, "SPN 157 FMI 18"));
+        faults.add(seen(WITHOUT_PRESSURE, 1, "SPN 157 FMI 18"));
+        faults.add(seen(LEAKING, 2, "P0093"));
         List<AwayWindow> away = new ArrayList<>(fleet.away());
         away.removeIf(window -> window.truck().equals(HIRED));
         away.add(new AwayWindow(HIRED, TODAY.minusDays(12), LocalDate.of(2026, 9, 30), "on hire abroad, no spare"));
@@ -117,6 +117,11 @@ public final class DemoFleet {
                         List.of(),
                         List.of(),
                         returns(fleet)));
+    }
+
+    private static Fault seen(String truck, int daysAgo, String code) {
+        Instant at = TODAY.minusDays(daysAgo).atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC);
+        return new Fault(truck, at, new FaultCode(code), null, 1, null);
     }
 
     /** Cores of last autumn: one note a month, credited in full. */

@@ -7,6 +7,6 @@ public final class DrawnTrack {
     private DrawnTrack() {}
 
     public static SignTrack of(byte[] faultDays) {
-        return new SignTrack(faultDays, new boolean[faultDays.length], List.of());
+        return new SignTrack(faultDays, new boolean[faultDays.length], new boolean[faultDays.length], List.of());
     }
 }

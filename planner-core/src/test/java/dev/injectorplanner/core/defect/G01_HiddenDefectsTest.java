@@ -24,8 +24,8 @@ class G01_HiddenDefectsTest {
                 delay,
                 sudden,
                 arrivals,
-                new StateSigns(new double[] {0.97, 0.02, 0.01}, 0.003, SOUND_BANDS, SOUND_BANDS, 0.1),
-                new StateSigns(new double[] {0.7, 0.2, 0.1}, 0.01, DEFECT_BANDS, DEFECT_BANDS, 0.8),
+                new StateSigns(new double[] {0.97, 0.02, 0.01}, 0.001, 0.003, SOUND_BANDS, SOUND_BANDS, 0.1),
+                new StateSigns(new double[] {0.7, 0.2, 0.1}, 0.001, 0.01, DEFECT_BANDS, DEFECT_BANDS, 0.8),
                 0);
     }
 

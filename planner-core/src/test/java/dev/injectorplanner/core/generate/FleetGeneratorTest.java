@@ -45,7 +45,7 @@ class FleetGeneratorTest {
         assertThat(demo.snapshot().trucks()).hasSize(60);
         assertThat(demo.snapshot().injectors()).hasSize(644);
         assertThat(demo.snapshot().readings()).hasSize(7_689);
-        assertThat(demo.snapshot().faults()).hasSize(1_310 + 2); // drawn, and those of the truck that must not wait
+        assertThat(demo.snapshot().faults()).hasSize(1_310 + 3); // drawn, and those of the trucks that must not wait
         assertThat(demo.snapshot().cylinderTests()).hasSize(6_508);
     }
 

@@ -132,10 +132,22 @@ public record BaySheet(
             refilled |= refill;
             back.add(new Refit(back.size() + 1, RefitWords.of(step), refill ? refillNote() : "", refill));
         }
-        if (!refilled) {
-            back.add(new Refit(back.size() + 1, "Coolant refilled", refillNote(), true));
+        return refilled ? back : withRefill(back);
+    }
+
+    /** No step of its own let the coolant out: it goes in when all is on, before the batteries are connected. */
+    private List<Refit> withRefill(List<Refit> back) {
+        List<Refit> all = new ArrayList<>();
+        int last = back.size() - 1;
+        boolean batteries = last >= 0 && back.get(last).step().equals(RefitWords.BATTERIES);
+        for (Refit step : batteries ? back.subList(0, last) : back) {
+            all.add(step);
         }
-        return back;
+        all.add(new Refit(all.size() + 1, "Coolant refilled", refillNote(), true));
+        if (batteries) {
+            all.add(new Refit(all.size() + 1, RefitWords.BATTERIES, "", false));
+        }
+        return all;
     }
 
     private String refillNote() {

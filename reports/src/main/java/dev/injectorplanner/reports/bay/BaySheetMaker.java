@@ -121,7 +121,7 @@ public final class BaySheetMaker {
                 start,
                 bay,
                 work(visit),
-                Words.quantity(visit.labourHours()),
+                hours(visit.labourHours()),
                 drawing(visit),
                 seen,
                 visit.tasks(),
@@ -192,12 +192,18 @@ public final class BaySheetMaker {
                 steps.add(new BaySheet.Step(
                         steps.size() + 1,
                         step.step(),
-                        Words.quantity(step.hours()),
+                        hours(step.hours()),
                         served.size() == visit.cylinders().size() ? "all" : Words.cylinders(served),
                         step.cautions()));
             }
         }
         return steps;
+    }
+
+    /** With a tenth at least, so that a column of hours lines up: {@code 1.0}. */
+    private static String hours(double hours) {
+        String words = Words.quantity(hours);
+        return words.contains(".") ? words : words + ".0";
     }
 
     private List<BaySheet.CylinderWork> cylinders(Visit visit, Map<Integer, CodedInjector> bound) {

@@ -20,7 +20,7 @@ public final class Cautions {
             "Engine at working temperature, no load: write down its state beside the readings.",
             "Balance: read each cylinder's correction at a steady idle.",
             "Return flow: measure each injector for the same time, engine as the maker's manual says. Catch the fuel in a container. Never feel for leaks by hand.",
-            "Contribution, where the reader offers it: read each cylinder.");
+            "Contribution, where the scan tool offers it: read each cylinder.");
 
     private static final String BAGGED = "Old injectors bagged and tagged with truck and cylinder, for their cores";
     private static final String CODES = "Calibration codes entered under their cylinders and read back";

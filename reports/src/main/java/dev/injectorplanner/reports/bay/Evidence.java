@@ -28,8 +28,8 @@ final class Evidence {
             case FAULTS -> item.action() == DueAction.REPLACE ? 1 : 3;
             case BALANCE, RETURN_FLOW -> item.action() == DueAction.REPLACE ? 2 : 3;
             case RISK -> 4;
-            case WARRANTY -> 5;
-            case DISTANCE_KM, ENGINE_HOURS, AGE_MONTHS -> 6;
+            case DISTANCE_KM, ENGINE_HOURS, AGE_MONTHS -> 5;
+            case WARRANTY -> 6;
             case INSPECTION -> 7;
             case INTERVAL -> 8;
             case COST -> 9;
@@ -63,9 +63,15 @@ final class Evidence {
     }
 
     private static String remark(DueItem item, SiteUnits units) {
-        return units.sentence(item.evidence())
-                + (item.kind() == DueKind.COST
-                        ? " (worth doing while it's open)"
-                        : " (limit " + units.sentence(item.limit()) + ", " + item.limitSource() + ")");
+        String evidence = units.sentence(item.evidence());
+        if (item.kind() == DueKind.COST) {
+            return evidence + " (worth doing while it's open)";
+        }
+        String limit = units.sentence(item.limit());
+        if (item.kind() == DueKind.INSPECTION) { // what it is worth and costs, not a limit of anybody
+            return evidence + " (" + limit + ")";
+        }
+        boolean figure = !limit.isEmpty() && Character.isDigit(limit.charAt(0));
+        return evidence + " (" + (figure ? "limit " : "") + limit + ", " + item.limitSource() + ")";
     }
 }

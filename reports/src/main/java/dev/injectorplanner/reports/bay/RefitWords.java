@@ -10,10 +10,12 @@ import java.util.regex.Pattern;
  * {@code Charge pipes and intake on}. A name with no such word is put as {@code Refit: name}.
  */
 final class RefitWords {
+    static final String BATTERIES = "Batteries connected, earth last";
+
     private static final Map<Pattern, String> BACK = new LinkedHashMap<>();
 
     static {
-        put("batteries off", "Batteries connected, earth last");
+        put("batteries off", BATTERIES);
         put("drained\\b.*|(?<=coolant )(down|out|off)$", "refilled");
         put("disconnected\\b", "connected");
         put("unplugged\\b", "plugged in");

@@ -16,7 +16,7 @@ class EvidenceTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
 
     private static DueItem item(int cylinder, DueKind kind, DueAction action, String evidence, LocalDate by) {
-        return new DueItem("T1", "North", cylinder, kind, null, action, evidence, "limit of it", "site rule", by);
+        return new DueItem("T1", "North", cylinder, kind, null, action, evidence, "3 in 30 days", "site rule", by);
     }
 
     @Test
@@ -26,16 +26,18 @@ class EvidenceTest {
             String km = (cylinder == 8 ? "311,000" : "310,000") + " km since fitting";
             items.add(item(cylinder, DueKind.DISTANCE_KM, DueAction.REPLACE, km, DAY.minusDays(90)));
         }
+        items.add(item(4, DueKind.WARRANTY, DueAction.INSPECT, "warranty ends", DAY.minusDays(120)));
         items.add(item(5, DueKind.RETURN_FLOW, DueAction.INSPECT, "return flow 62 ml/min", DAY));
         items.add(item(3, DueKind.RISK, DueAction.REPLACE, "31 % chance", DAY));
         items.add(item(3, DueKind.FAULTS, DueAction.REPLACE, "4 faults of the cylinder", DAY));
-        String limit = " (limit limit of it, site rule)";
+        String limit = " (limit 3 in 30 days, site rule)";
         assertThat(Evidence.of(items, SiteUnits.METRIC))
                 .containsExactly(
                         "Cylinder 3: 4 faults of the cylinder" + limit,
                         "Cylinder 5: return flow 62 ml/min" + limit,
                         "Cylinder 3: 31 % chance" + limit,
                         "Cylinders 1 2 3 4 5 6 7: 310,000 km since fitting" + limit,
-                        "Cylinder 8: 311,000 km since fitting" + limit);
+                        "Cylinder 8: 311,000 km since fitting" + limit,
+                        "Cylinder 4: warranty ends" + limit);
     }
 }

@@ -55,17 +55,11 @@ class BaySheetPage {
             @RequestParam(name = "more", defaultValue = "false") boolean more,
             Model model) {
         TruckInBay at = desk.truck(viewer, name);
-        model.addAttribute("saved", saved);
-        model.addAttribute("more", more);
-        if (at.done() != null && !more) {
-            model.addAttribute("record", DoneRecord.of(at, at.done()));
-        } else if (model.getAttribute("swapped") instanceof Swapped swapped) {
-            model.addAttribute("again", true);
-            String page = show(at, swapped.typed(), model);
-            model.addAttribute("said", swapped.words());
-            return page;
+        boolean open = at.done() == null || more;
+        if (open && model.getAttribute("swapped") instanceof Swapped swapped) {
+            return show(at, SheetShown.again(swapped.typed(), more).saying(swapped.words()), model);
         }
-        return show(at, CloseOutForm.blank(at), model);
+        return show(at, SheetShown.first(CloseOutForm.blank(at), more, saved), model);
     }
 
     /** Keeps a close-out; with {@code check} it only says what is wrong so far. Either way all that was typed stays. */
@@ -93,11 +87,9 @@ class BaySheetPage {
                 e.problems().forEach(problem -> typed.wrong(problem, units));
             }
         }
-        model.addAttribute("again", true);
-        model.addAttribute("checkedOnly", only);
-        model.addAttribute("more", at.done() != null);
         response.setStatus(only && typed.allWrong().isEmpty() ? HttpServletResponse.SC_OK : NOT_KEPT);
-        return show(at, typed, model);
+        SheetShown again = SheetShown.again(typed, at.done() != null);
+        return show(at, only ? again.checked() : again, model);
     }
 
     /** Two injectors of the kit lie in each other's cylinder: the kit is put right, and both codes are asked for again. */
@@ -128,9 +120,7 @@ class BaySheetPage {
             e.problems().forEach(typed::wrong);
             response.setStatus(NOT_KEPT);
         }
-        model.addAttribute("again", true);
-        model.addAttribute("more", false);
-        return show(at, typed, model);
+        return show(at, SheetShown.again(typed, false), model);
     }
 
     /** The form after a swap, carried over the redirect. */
@@ -164,9 +154,9 @@ class BaySheetPage {
             desk.changed();
             return "redirect:" + BayAddresses.bay(name);
         } catch (RefusedEntryException e) {
-            model.addAttribute("overWrong", e.problems().get(0).words());
             response.setStatus(NOT_KEPT);
-            return sheet(viewer, name, "", false, model);
+            SheetShown shown = SheetShown.first(CloseOutForm.blank(at), false, "");
+            return show(at, shown.refusing(e.problems().get(0).words()), model);
         }
     }
 
@@ -191,8 +181,9 @@ class BaySheetPage {
         return new int[] {Integer.parseInt(both[0]), Integer.parseInt(both[1])};
     }
 
-    private String show(TruckInBay at, FormState typed, Model model) {
-        SheetModel.fill(at, typed, model);
+    private String show(TruckInBay at, SheetShown shown, Model model) {
+        SheetModel.fill(at, shown.typed(), model);
+        shown.into(at, model);
         String truck = at.truck().truck();
         model.addAttribute("photos", photos.ofVisit(truck, visits.of(at, photos.ofTruck(truck))));
         model.addAttribute("photoKey", UUID.randomUUID());

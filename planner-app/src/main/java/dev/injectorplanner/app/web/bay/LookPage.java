@@ -3,6 +3,7 @@ package dev.injectorplanner.app.web.bay;
 import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.diagnosis.Look;
 import dev.injectorplanner.app.diagnosis.LookBook;
+import dev.injectorplanner.app.diagnosis.LookForm;
 import dev.injectorplanner.app.entry.EntryProblem;
 import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.people.Viewer;
@@ -20,7 +21,10 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.UUID;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.util.MultiValueMap;
@@ -37,6 +41,12 @@ class LookPage {
 
     /** Characters that a repair's remark takes. */
     private static final int LONGEST_REMARK = 2_000;
+
+    private static final String NOTHING = "nothing";
+    private static final String REPLACE = "replace";
+
+    /** How a diagnosis can end. */
+    private static final Set<String> ENDS = Set.of("repair", NOTHING, REPLACE);
 
     private final BayDesk desk;
     private final LookBook looks;
@@ -69,6 +79,7 @@ class LookPage {
             typed.put("was.state." + step.key(), state);
             typed.put("was.found." + step.key(), look == null ? "" : look.found());
         }
+        typed.put("formKey", UUID.randomUUID());
         typed.put("doneOn", at.today());
         return show(at, kind, typed, model);
     }
@@ -85,23 +96,29 @@ class LookPage {
         DiagnosisKind kind = kind(key);
         TruckInBay at = desk.truck(viewer, name);
         FormState typed = new FormState(sent);
+        String end = ENDS.contains(typed.text("end")) ? typed.text("end") : "";
+        LookForm form = new LookForm(typed.text("formKey"), end.equals(REPLACE) ? "" : end);
         try {
-            Map<String, Look> found = looks.note(
-                    name,
-                    kind,
-                    looks(kind, typed, "", viewer),
-                    looks(kind, typed, "was.", viewer),
-                    desk.clock().now(),
-                    viewer.name());
-            String end = typed.text("end");
-            if (end.equals("replace")) {
-                return "redirect:" + replacement(at, kind, typed);
+            Optional<String> before = looks.did(form);
+            if (before.isEmpty() || end.equals(REPLACE)) {
+                Map<String, Look> found = looks.note(
+                        name,
+                        kind,
+                        looks(kind, typed, "", viewer),
+                        looks(kind, typed, "was.", viewer),
+                        form,
+                        desk.clock().now(),
+                        viewer.name());
+                if (end.equals(REPLACE)) {
+                    return "redirect:" + replacement(at, kind, typed);
+                }
+                if (!end.isEmpty()) {
+                    record(at, kind, typed, viewer, found, form);
+                }
             }
-            if (end.equals("repair") || end.equals("nothing")) {
-                record(at, kind, typed, viewer, found, end.equals("nothing"));
-                return "redirect:" + BayAddresses.bay(name) + "/look/" + kind.key() + "?ended=" + end;
-            }
-            return "redirect:" + BayAddresses.bay(name) + "/look/" + kind.key();
+            String ended = before.orElse(end);
+            return "redirect:" + BayAddresses.bay(name) + "/look/" + kind.key()
+                    + (ended.isEmpty() ? "" : "?ended=" + ended);
         } catch (RefusedEntryException e) {
             for (EntryProblem problem : e.problems()) {
                 typed.wrong(problem);
@@ -151,12 +168,8 @@ class LookPage {
     }
 
     private void record(
-            TruckInBay at,
-            DiagnosisKind kind,
-            FormState typed,
-            Viewer viewer,
-            Map<String, Look> found,
-            boolean nothing) {
+            TruckInBay at, DiagnosisKind kind, FormState typed, Viewer viewer, Map<String, Look> found, LookForm form) {
+        boolean nothing = form.end().equals(NOTHING);
         String truck = at.truck().truck();
         String steps = LookBook.words(kind, found);
         if (steps.isEmpty()) {
@@ -176,7 +189,7 @@ class LookPage {
         row.put("remark", whole(steps));
         row.put("by", viewer.name());
         repairs.record(row, desk.clock().now(), viewer.name());
-        looks.end(truck, kind, what, desk.clock().now(), viewer.name());
+        looks.end(truck, kind, what, form, desk.clock().now(), viewer.name());
         desk.changed();
         anew.plan(
                 viewer,

@@ -27,10 +27,14 @@ final class PageTurns extends OncePerRequestFilter {
             "/office.css",
             "/find.js",
             "/bay.js",
+            "/bay-kept.js",
+            "/bay-answer.js",
+            "/bay-send.js",
             "/bay.css",
             "/scan.js",
             "/bay-worker.js",
             "/board.js",
+            "/live.js",
             "/icon.svg");
 
     private final Semaphore turns =

@@ -29,10 +29,14 @@ final class TroubleFilter extends OncePerRequestFilter {
             "/office.css",
             "/find.js",
             "/bay.js",
+            "/bay-kept.js",
+            "/bay-answer.js",
+            "/bay-send.js",
             "/bay.css",
             "/scan.js",
             "/bay-worker.js",
             "/board.js",
+            "/live.js",
             "/icon.svg",
             "/error");
     /** Forms that are too large or cannot be read: the server has its own answer, and the page for it. */

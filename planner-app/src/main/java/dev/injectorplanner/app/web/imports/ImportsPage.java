@@ -19,9 +19,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -82,11 +82,16 @@ public class ImportsPage {
         }
         Mode how = mode(mode);
         Uploads.Taken taken = uploads.take(given);
-        String key = runs.start(
-                viewer.name(), Clock.systemUTC().instant(), listener -> load(taken, how, listener), reports -> {
-                    LoadNotes.write(audit, viewer.name(), reports.reports());
-                    office.changed();
-                });
+        return started(viewer, listener -> load(taken, how, listener), model, response);
+    }
+
+    /** Starts a load; shows what became of it, or how far it is where it takes long. */
+    String started(
+            Viewer viewer, Function<LoadListener, LoadRuns.Outcome> load, Model model, HttpServletResponse response) {
+        String key = runs.start(viewer.name(), load, outcome -> {
+            LoadNotes.write(audit, viewer.name(), outcome.reports());
+            office.changed();
+        });
         return runs.find(key, viewer.name()).filter(LoadRuns.Run::ended).isPresent()
                 ? run(viewer, key, model, response)
                 : "redirect:/imports/runs/" + key;
@@ -96,7 +101,7 @@ public class ImportsPage {
         try {
             List<FileReport> reports =
                     intake.load(taken.files(), LoadSettings.of(how).withRefusedFiles(), listener);
-            return new LoadRuns.Outcome(reports, how == Mode.CHECK, uploads.keepRefused(taken, reports));
+            return new LoadRuns.Outcome(reports, how == Mode.CHECK, uploads.keepRefused(taken, reports), "");
         } catch (IOException e) {
             throw new UncheckedIOException("cannot keep the refused rows", e);
         } finally {
@@ -116,16 +121,16 @@ public class ImportsPage {
                 .orElseThrow(() ->
                         new NotHereException("That load is no longer known. Fix: look under Imports, and load again."));
         if (!run.ended()) {
-            model.addAttribute("progress", run.progress(Clock.systemUTC().instant()));
+            model.addAttribute("progress", run.state());
             response.setHeader("Refresh", "3");
             return "load";
         }
-        run.outcome().ifPresent(outcome -> {
-            model.addAttribute("reports", ReportRow.of(outcome.reports()));
-            model.addAttribute("checked", outcome.checked());
-            model.addAttribute("refused", outcome.refused());
-        });
-        return page(viewer, model);
+        LoadRuns.Outcome outcome = run.outcome().orElseThrow();
+        model.addAttribute("reports", ReportRow.of(outcome.reports()));
+        model.addAttribute("checked", outcome.checked());
+        model.addAttribute("refused", outcome.refused());
+        model.addAttribute("source", outcome.source());
+        return outcome.source().isEmpty() ? page(viewer, model) : "match-done";
     }
 
     /** Rows of a file may be of any depot, and what is said of them names its trucks. */

@@ -2,10 +2,9 @@ package dev.injectorplanner.app.web.imports;
 
 import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.intake.LoadListener;
-import java.nio.file.Path;
+import dev.injectorplanner.app.intake.LoadState;
 import java.security.SecureRandom;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,57 +29,31 @@ final class LoadRuns implements AutoCloseable {
         return thread;
     });
 
-    /** What became of a load. */
-    record Outcome(List<FileReport> reports, boolean checked, List<Uploads.Refused> refused) {}
+    /**
+     * What became of a load.
+     *
+     * @param source whose match the file was read by and is kept, or empty
+     */
+    record Outcome(List<FileReport> reports, boolean checked, List<Uploads.Refused> refused, String source) {}
 
     /** One load. */
-    static final class Run implements LoadListener {
+    static final class Run {
         private final String owner;
-        private final Instant startedAt;
-        private volatile String file = "";
-        private volatile long rows;
-        private volatile long done;
-        private volatile long refused;
-        private volatile Instant fileStartedAt;
+        private final LoadState state = new LoadState(Clock.systemUTC());
         private volatile @Nullable Outcome outcome;
         private volatile @Nullable RuntimeException failure;
 
-        Run(String owner, Instant startedAt) {
+        Run(String owner) {
             this.owner = owner;
-            this.startedAt = startedAt;
-            this.fileStartedAt = startedAt;
-        }
-
-        @Override
-        public void starting(Path started, long inIt) {
-            done = 0;
-            refused = 0;
-            rows = inIt;
-            fileStartedAt = Clock.systemUTC().instant();
-            file = String.valueOf(started.getFileName());
-        }
-
-        @Override
-        public void done(Path of, long dealtWith) {
-            done = dealtWith;
-        }
-
-        @Override
-        public void refused(Path of, long soFar) {
-            refused = soFar;
         }
 
         String owner() {
             return owner;
         }
 
-        Instant startedAt() {
-            return startedAt;
-        }
-
-        /** What a page shows of it. */
-        Progress progress(Instant now) {
-            return Progress.of(file, rows, done, refused, fileStartedAt, now);
+        /** How far it is. */
+        LoadState state() {
+            return state;
         }
 
         boolean ended() {
@@ -97,8 +70,8 @@ final class LoadRuns implements AutoCloseable {
     }
 
     /** Starts a load and waits a moment for it: most are short. Returns its key. */
-    String start(String owner, Instant now, Function<LoadListener, Outcome> load, Consumer<Outcome> after) {
-        Run run = new Run(owner, now);
+    String start(String owner, Function<LoadListener, Outcome> load, Consumer<Outcome> after) {
+        Run run = new Run(owner);
         byte[] bytes = new byte[16];
         random.nextBytes(bytes);
         String key = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
@@ -110,7 +83,7 @@ final class LoadRuns implements AutoCloseable {
         }
         var future = worker.submit(() -> {
             try {
-                Outcome outcome = load.apply(run);
+                Outcome outcome = load.apply(run.state);
                 after.accept(outcome);
                 run.outcome = outcome;
             } catch (RuntimeException e) {

@@ -1,10 +1,12 @@
 package dev.injectorplanner.app.web.imports;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.Base64;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +21,7 @@ final class MatchFiles {
 
     private final SecureRandom random = new SecureRandom();
     private final Map<String, Waiting> waiting = new LinkedHashMap<>();
+    private final Map<String, Waiting> held = new HashMap<>(); // being loaded
 
     private record Waiting(Path file, String owner) {}
 
@@ -36,7 +39,8 @@ final class MatchFiles {
                 .map(Map.Entry::getKey)
                 .toList();
         for (String oldest : ofOwner.subList(0, Math.max(0, ofOwner.size() - MOST))) {
-            remove(oldest);
+            hold(oldest);
+            release(oldest);
         }
         return key;
     }
@@ -46,11 +50,26 @@ final class MatchFiles {
         return new Uploads.Taken(Objects.requireNonNull(file.toAbsolutePath().getParent()), List.of(file));
     }
 
-    /** Forgets a file, with its folder and the refused rows beside it. */
-    synchronized void remove(String key) throws IOException {
+    /** Takes a file out of those that wait; it stays on the disk until it is released. */
+    synchronized void hold(String key) {
         Waiting gone = waiting.remove(key);
         if (gone != null) {
-            FileSystemUtils.deleteRecursively(taken(gone.file()).folder());
+            held.put(key, gone);
+        }
+    }
+
+    /** Deletes a file that was loaded, with its folder and the refused rows beside it. */
+    void release(String key) {
+        Waiting gone;
+        synchronized (this) {
+            gone = held.remove(key);
+        }
+        if (gone != null) {
+            try {
+                FileSystemUtils.deleteRecursively(taken(gone.file()).folder());
+            } catch (IOException e) {
+                throw new UncheckedIOException("cannot remove the file that was sent, " + gone.file(), e);
+            }
         }
     }
 

@@ -4,7 +4,6 @@ import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.intake.FileReport;
 import dev.injectorplanner.app.intake.Intake;
 import dev.injectorplanner.app.intake.LoadListener;
-import dev.injectorplanner.app.intake.LoadNotes;
 import dev.injectorplanner.app.intake.LoadSettings;
 import dev.injectorplanner.app.intake.LoadSettings.Mode;
 import dev.injectorplanner.app.intake.StoredNames;
@@ -12,16 +11,16 @@ import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.web.office.NotHereException;
-import dev.injectorplanner.app.web.office.Office;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.imports.match.FileMatch;
 import dev.injectorplanner.imports.propose.Answers;
-import dev.injectorplanner.imports.propose.Preview;
 import dev.injectorplanner.imports.propose.Proposal;
 import dev.injectorplanner.imports.propose.Proposer;
 import dev.injectorplanner.imports.table.Table;
 import dev.injectorplanner.imports.table.Tables;
+import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
@@ -45,16 +44,14 @@ public class MatchPage {
     private final Store store;
     private final Intake intake;
     private final AuditTrail audit;
-    private final Office office;
-    private final Uploads uploads;
+    private final ImportsPage imports;
     private final MatchFiles files = new MatchFiles();
 
-    MatchPage(Application application, Office office, ImportsPage imports) {
-        this.uploads = imports.uploads();
+    MatchPage(Application application, ImportsPage imports) {
+        this.imports = imports;
         this.store = application.store();
         this.intake = application.intake();
         this.audit = application.audit();
-        this.office = office;
     }
 
     @PostMapping("/imports/match")
@@ -77,8 +74,8 @@ public class MatchPage {
             @ModelAttribute("viewer") Viewer viewer,
             @PathVariable("key") String key,
             @RequestParam MultiValueMap<String, String> form,
-            Model model)
-            throws IOException {
+            Model model,
+            HttpServletResponse response) {
         ImportsPage.allow(viewer);
         boolean sameAsBefore = first(form, "table").equals(first(form, "was.table"))
                 && first(form, "sheet").equals(first(form, "was.sheet"))
@@ -87,43 +84,50 @@ public class MatchPage {
             return shown(key, viewer, form, model);
         }
         Path file = file(key, viewer);
-        Proposal proposal = propose(file, form);
+        Proposal proposal = propose(file, form, new Proposer(StoredNames.read(store)));
         FileMatch match = Answers.apply(proposal, form);
         if (!match.open().isEmpty()) {
             return shown(key, viewer, form, model);
         }
-        LoadSettings settings = LoadSettings.of(Mode.GOOD_ROWS).withMatches(List.of(match));
-        List<FileReport> reports = intake.load(List.of(file), settings, LoadListener.SILENT);
-        if (reports.stream().anyMatch(FileReport::applied)) {
-            intake.matches().save(match, Instant.now(), viewer.name());
-            audit.record(viewer.name(), "match a file", match.source(), "", "read as " + match.table());
+        files.hold(key);
+        return imports.started(viewer, listener -> load(key, file, match, viewer, listener), model, response);
+    }
+
+    private LoadRuns.Outcome load(String key, Path file, FileMatch match, Viewer viewer, LoadListener listener) {
+        try {
+            LoadSettings settings = LoadSettings.of(Mode.GOOD_ROWS).withMatches(List.of(match));
+            List<FileReport> reports = intake.load(List.of(file), settings, listener);
+            if (reports.stream().anyMatch(FileReport::applied)) {
+                intake.matches().save(match, Instant.now(), viewer.name());
+                audit.record(viewer.name(), "match a file", match.source(), "", "read as " + match.table());
+            }
+            return new LoadRuns.Outcome(
+                    reports, false, imports.uploads().keepRefused(MatchFiles.taken(file), reports), match.source());
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot keep the refused rows", e);
+        } finally {
+            files.release(key);
         }
-        model.addAttribute("refused", uploads.keepRefused(files.taken(file), reports));
-        files.remove(key);
-        LoadNotes.write(audit, viewer.name(), reports);
-        office.changed();
-        model.addAttribute("reports", ReportRow.of(reports));
-        model.addAttribute("source", match.source());
-        return "match-done";
     }
 
     private String shown(String key, Viewer viewer, Map<String, List<String>> form, Model model) {
         Path file = file(key, viewer);
-        Proposal proposal = propose(file, form);
+        Proposer proposer = new Proposer(StoredNames.read(store));
+        Proposal proposal = propose(file, form, proposer);
         boolean answered = form.containsKey("asked")
                 && proposal.match().table().equals(first(form, "was.table"))
                 && String.valueOf(proposal.headingLine()).equals(first(form, "was.heading"))
                 && (proposal.sheet() == null || proposal.sheet().equals(first(form, "was.sheet")));
         FileMatch match = answered ? Answers.apply(proposal, form) : proposal.match();
-        model.addAttribute("match", MatchView.of(key, proposal, match, Preview.of(file, match, SHOWN)));
+        model.addAttribute("match", MatchView.of(key, proposal, match, proposer.preview(file, match, SHOWN)));
         return "match";
     }
 
-    private Proposal propose(Path file, Map<String, List<String>> form) {
+    private static Proposal propose(Path file, Map<String, List<String>> form, Proposer proposer) {
         String table = first(form, "table");
         Table<?> said = table.isEmpty() ? null : Tables.get(table);
         String sheet = first(form, "sheet");
-        return new Proposer(StoredNames.read(store)).propose(file, new Proposer.Said(said, sheet, line(form)));
+        return proposer.propose(file, new Proposer.Said(said, sheet, line(form)));
     }
 
     private static long line(Map<String, List<String>> form) {

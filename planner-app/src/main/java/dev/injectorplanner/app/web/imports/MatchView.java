@@ -187,6 +187,8 @@ record MatchView(
         return switch (option.value()) {
             case "empty" -> column.dropsShortened();
             case "above" -> column.asAbove();
+            case "alike" -> column.namesAlike();
+            case "exact" -> !column.namesAlike();
             case "shift" -> "1".equals(column.values().get("0"));
             case "leave" ->
                 !column.values().containsValue(FileMatch.ASK)

@@ -12,6 +12,7 @@ import dev.injectorplanner.app.web.office.OwnWords;
 import dev.injectorplanner.app.web.office.Permissions;
 import dev.injectorplanner.app.web.office.Replanning;
 import dev.injectorplanner.app.web.outlook.Outlooks;
+import dev.injectorplanner.app.web.week.LiveState;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.plan.Holds;
 import dev.injectorplanner.core.plan.SafetyCase;
@@ -38,8 +39,16 @@ public class PlanPage {
     private final PlanChanges changing;
     private final SiteClock clock;
     private final Outlooks outlooks;
+    private final LiveState live;
 
-    PlanPage(Application application, Office office, Replanning anew, SiteClock clock, Outlooks outlooks) {
+    PlanPage(
+            Application application,
+            Office office,
+            Replanning anew,
+            SiteClock clock,
+            Outlooks outlooks,
+            LiveState live) {
+        this.live = live;
         this.outlooks = outlooks;
         this.application = application;
         this.office = office;
@@ -68,6 +77,7 @@ public class PlanPage {
         if (!chosen.anyPlan()) {
             return "no-plan";
         }
+        model.addAttribute("live", live.of(viewer, chosen));
         Map<String, Holds> held = new TreeMap<>();
         for (DepotPlan each : chosen.plans()) {
             held.put(

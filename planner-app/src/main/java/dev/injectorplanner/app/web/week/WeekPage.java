@@ -5,8 +5,10 @@ import dev.injectorplanner.app.desk.Desk;
 import dev.injectorplanner.app.holds.HoldBook;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
+import dev.injectorplanner.app.start.StoreNeeds;
 import dev.injectorplanner.app.web.download.Downloads;
 import dev.injectorplanner.app.web.download.FileOffer;
+import dev.injectorplanner.app.web.frame.Navigation;
 import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.NotHereException;
@@ -33,18 +35,25 @@ public class WeekPage {
     private final Office office;
     private final HoldBook holds;
     private final WeekFiller filler;
+    private final StoreNeeds needs;
+    private final LiveState live;
 
-    WeekPage(Office office, Application application, Downloads downloads) {
+    WeekPage(Office office, Application application, Downloads downloads, LiveState live) {
+        this.live = live;
         this.application = application;
         this.downloads = downloads;
         this.office = office;
         this.holds = application.holds();
+        this.needs = new StoreNeeds(application.store());
         this.filler = new WeekFiller(application.plans(), new Desk(application.store(), application.holds()));
     }
 
-    /** Each reader's own page; who has several roles lands on the first of them. */
+    /** Each reader's own page; who has several roles lands on the first of them. A store without trucks is set up first. */
     @GetMapping("/")
     String home(@ModelAttribute("viewer") Viewer viewer) {
+        if (Navigation.mayGo(viewer, "/imports") && !needs.anyTruck()) {
+            return "redirect:/imports/start";
+        }
         if (viewer.is(Role.MANAGER)) {
             return "redirect:/week";
         }
@@ -69,6 +78,7 @@ public class WeekPage {
         if (!chosen.anyPlan()) {
             return "no-plan";
         }
+        model.addAttribute("live", live.of(viewer, chosen));
         model.addAttribute("shown", WeekFiller.SHOWN);
         model.addAttribute("key", UUID.randomUUID().toString());
         model.addAttribute("view", view(chosen, week));

@@ -86,7 +86,7 @@ class EmbeddedTasksTest {
     }
 
     private PlanKeeper keeper() {
-        return (runKey, depot, at, planned) ->
+        return (runKey, depot, at, planned, by) ->
                 kept.add(runKey + " " + planned.plan().today());
     }
 

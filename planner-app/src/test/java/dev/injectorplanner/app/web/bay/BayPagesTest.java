@@ -173,7 +173,7 @@ class BayPagesTest {
                         "Hours worked",
                         "Save and close out")
                 .doesNotContain("style=\"", "src=\"http", "href=\"http", "onclick");
-        assertThat(Visitor.withoutOwnScript(sheet).split("<script", -1)).hasSize(3);
+        assertThat(Visitor.withoutOwnScript(sheet).split("<script", -1)).hasSize(6);
         assertThat(sheet).contains("src=\"/bay.js\"", "autocapitalize=\"characters\"", "inputmode=\"decimal\"");
         assertThat(get(address, "/bay.js").statusCode()).isEqualTo(200);
         HttpResponse<byte[]> paper = manager.file("/bay/T-1/sheet.pdf");

@@ -13,24 +13,21 @@ import dev.injectorplanner.app.photo.Photos;
 import dev.injectorplanner.app.stock.SerialisedStock;
 import dev.injectorplanner.app.stock.StockInjector;
 import dev.injectorplanner.app.store.OneOfEach;
-import dev.injectorplanner.app.testkit.Multipart;
 import dev.injectorplanner.app.testkit.PlanByHand;
 import dev.injectorplanner.app.testkit.PlannerRuns;
 import dev.injectorplanner.app.testkit.Visitor;
+import dev.injectorplanner.app.testkit.WorkshopForms;
 import dev.injectorplanner.app.web.RunningApp;
 import dev.injectorplanner.core.diagnosis.DiagnosisKind;
 import dev.injectorplanner.core.fleet.Fault;
 import dev.injectorplanner.core.fleet.FaultCode;
 import dev.injectorplanner.core.fleet.Repair;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.net.URI;
 import java.net.http.HttpResponse;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
@@ -57,29 +54,14 @@ class PressedTwiceTest {
                         PlanByHand.of(OneOfEach.DAY, List.of(), List.of()).plan());
         jobs = new BayJobs(app.application().store());
         mechanic = Visitor.as(Role.MECHANIC, address);
-        post(
-                "/store/receiving",
-                "depot",
-                "North",
-                "part",
-                "INJ-4R",
-                "origin",
-                "REMAN",
-                "u0.serial",
-                "R7",
-                "u0.code",
-                "GGGG",
-                "u1.serial",
-                "R8",
-                "u1.code",
-                "HHHH");
+        post("/store/receiving", WorkshopForms.twoReceived());
     }
 
     private static HttpResponse<String> post(String path, String... fields) throws Exception {
-        Map<String, String> form = new LinkedHashMap<>();
-        for (int at = 0; at < fields.length; at += 2) {
-            form.put(fields[at], fields[at + 1]);
-        }
+        return post(path, WorkshopForms.of(fields));
+    }
+
+    private static HttpResponse<String> post(String path, Map<String, String> form) throws Exception {
         return mechanic.postBare(path, "_csrf=" + mechanic.csrf("/store") + "&" + Visitor.form(form));
     }
 
@@ -97,15 +79,15 @@ class PressedTwiceTest {
     @Test
     @Order(1)
     void a_form_whose_job_is_over_starts_no_other_and_cancels_none() throws Exception {
-        post("/start/T-1", "formKey", "job-1", "failed", "1", "set", "1 2");
-        post("/start/T-1", "formKey", "job-1", "failed", "1", "set", "1 2");
+        post("/start/T-1", WorkshopForms.started("job-1"));
+        post("/start/T-1", WorkshopForms.started("job-1"));
         String first = job();
         post("/start/T-1/call-off", "job", first);
-        HttpResponse<String> again = post("/start/T-1", "formKey", "job-1", "failed", "1", "set", "1 2");
+        HttpResponse<String> again = post("/start/T-1", WorkshopForms.started("job-1"));
         assertThat(again.statusCode()).isEqualTo(422);
         assertThat(again.body()).contains("the job of this form is over already");
         assertThat(jobs.findOpen(TRUCK)).isEmpty();
-        post("/start/T-1", "formKey", "job-2", "failed", "1", "set", "1 2");
+        post("/start/T-1", WorkshopForms.started("job-2"));
         post("/start/T-1/call-off", "job", first);
         assertThat(jobs.findOpen(TRUCK)).isPresent();
     }
@@ -165,18 +147,37 @@ class PressedTwiceTest {
                 .contains("High-pressure pump: in order");
     }
 
+    /** The second sending comes late: another phone began to look anew in between, and what it found stays. */
+    @Test
+    @Order(3)
+    void a_diagnosis_that_is_sent_twice_ends_once(RunningApp app) throws Exception {
+        String look = "/bay/T-1/look/pressure";
+        String[] form = {
+            "formKey", "look-1", "state.filter", "CAUSE", "was.state.filter", "NOT_LOOKED", "end", "nothing"
+        };
+        assertThat(post(look, form).headers().firstValue("Location"))
+                .hasValueSatisfying(at -> assertThat(at).endsWith("?ended=nothing"));
+        LookBook looks = new LookBook(app.application().store());
+        assertThat(looks.open(TRUCK, DiagnosisKind.PRESSURE)).isEmpty();
+        post(look, "formKey", "look-2", "state.filter", "IN_ORDER", "was.state.filter", "NOT_LOOKED");
+        assertThat(post(look, form).headers().firstValue("Location"))
+                .hasValueSatisfying(at -> assertThat(at).endsWith("?ended=nothing"));
+        assertThat(LookBook.words(DiagnosisKind.PRESSURE, looks.open(TRUCK, DiagnosisKind.PRESSURE)))
+                .isEqualTo("Fuel filter: in order");
+        String[] late = {"formKey", "look-2", "state.filter", "IN_ORDER", "was.state.filter", "NOT_LOOKED"};
+        post(look, "formKey", "look-3", "state.filter", "CAUSE", "was.state.filter", "IN_ORDER");
+        post(look, late);
+        assertThat(LookBook.words(DiagnosisKind.PRESSURE, looks.open(TRUCK, DiagnosisKind.PRESSURE)))
+                .isEqualTo("Fuel filter: cause found");
+    }
+
     @Test
     @Order(4)
     void the_photographs_of_a_visit_are_six_whatever_the_form_says(URI address, RunningApp app) throws Exception {
-        ByteArrayOutputStream jpeg = new ByteArrayOutputStream();
-        ImageIO.write(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "jpeg", jpeg);
         String token = mechanic.csrf("/store");
         for (int photo = 0; photo < 8; photo++) {
-            mechanic.send(new Multipart()
-                    .field("_csrf", token)
-                    .field("formKey", "photo-" + photo)
+            mechanic.send(WorkshopForms.photograph(token, "photo-" + photo)
                     .field("visit", "another " + photo)
-                    .file("photo", "p.jpg", jpeg.toByteArray())
                     .to(address.resolve("/bay/T-1/photos")));
         }
         assertThat(new Photos(app.application().store()).ofTruck(TRUCK))
@@ -185,29 +186,11 @@ class PressedTwiceTest {
                 .containsOnly("job " + job());
     }
 
-    private static String[] done(String key, int cylinder, String serial, String code, String... more) {
-        String c = "c" + cylinder + ".";
-        List<String> form = new java.util.ArrayList<>(List.of(
-                "formKey",
-                key,
-                "doneOn",
-                "2026-03-02",
-                "labourHours",
-                "3",
-                c + "fate",
-                "fitted",
-                c + "found",
-                "FAILED",
-                c + "serial",
-                serial,
-                c + "code",
-                code,
-                c + "coded",
-                "yes",
-                "do",
-                "close"));
-        form.addAll(List.of(more));
-        return form.toArray(String[]::new);
+    private static Map<String, String> done(String key, int cylinder, String serial, String code, String... more) {
+        Map<String, String> form = WorkshopForms.closed(key);
+        form.putAll(WorkshopForms.fitted(cylinder, "FAILED", "serial", serial, "code", code));
+        form.putAll(WorkshopForms.of(more));
+        return form;
     }
 
     @Test
@@ -222,25 +205,9 @@ class PressedTwiceTest {
     @Order(6)
     void a_swap_of_a_closed_out_job_is_done_once(RunningApp app) throws Exception {
         CloseOuts closeOuts = new CloseOuts(app.application().store());
-        post(
-                "/bay/T-1",
-                done(
-                        "key-job",
-                        1,
-                        "R8",
-                        "HHHH",
-                        "job",
-                        job(),
-                        "c2.fate",
-                        "fitted",
-                        "c2.found",
-                        "WORN",
-                        "c2.serial",
-                        "R7",
-                        "c2.code",
-                        "GGGG",
-                        "c2.coded",
-                        "yes"));
+        Map<String, String> both = done("key-job", 1, "R8", "HHHH", "job", job());
+        both.putAll(WorkshopForms.fitted(2, "WORN", "serial", "R7", "code", "GGGG"));
+        post("/bay/T-1", both);
         assertThat(jobs.findOpen(TRUCK)).isEmpty();
         CloseOut made = closeOuts.ofTruck(TRUCK).get(0);
         String[] form = {"first", "1", "second", "2", "coded", "yes", "version", String.valueOf(made.id())};

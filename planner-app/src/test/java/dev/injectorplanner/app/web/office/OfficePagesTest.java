@@ -121,7 +121,7 @@ class OfficePagesTest {
         HttpResponse<String> page = get(path);
 
         assertThat(page.statusCode()).isEqualTo(200);
-        String body = page.body().replaceAll("<script[^>]*src=\"/(?:board|find).js\"[^>]*></script>", "");
+        String body = page.body().replaceAll("<script[^>]*src=\"/(?:board|find|live).js\"[^>]*></script>", "");
         assertThat(body).endsWith("</html>\n").doesNotContain("<script").doesNotContain("style=\"");
         Matcher addresses = ADDRESS.matcher(page.body());
         while (addresses.find()) {

@@ -84,7 +84,14 @@ public final class OwnFleet {
         }
         double trucks = families.stream().mapToDouble(FamilyTruth::share).sum();
         SignTruth signs = new SignTruth(
-                faults / trucks, KM_BETWEEN_FALSE_CODES, 0.1, BALANCE_NOISE, shift / trucks, FLOW_NOISE, FLOW_SHIFT);
+                faults / trucks,
+                KM_BETWEEN_FALSE_CODES,
+                0.1,
+                BALANCE_NOISE,
+                shift / trucks,
+                FLOW_NOISE,
+                FLOW_SHIFT,
+                SignTruth.Codes.TOLD_APART);
         return new Scenario(
                 NAME,
                 "the loaded fleet's own tables, usage and learned lives, as of " + plan.today(),

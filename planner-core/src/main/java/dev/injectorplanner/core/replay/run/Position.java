@@ -69,6 +69,11 @@ final class Position {
         return day >= defectDay;
     }
 
+    /** Whether the injector itself stored a fault on a day. */
+    boolean isOwnFault(int day) {
+        return Arrays.stream(faultDays).anyMatch(own -> own == day);
+    }
+
     /** Days with a fault since fitting, from one day to another, both included. */
     int countFaultDays(TruckWorld truck, int from, int to) {
         int first = Math.max(from, fittedDay + 1);

@@ -143,7 +143,7 @@ final class TruckRecords {
         for (int day : position.listFaultDays(truck, from, to)) {
             Draws draws = notes(3, position.cylinder, day);
             LocalDate date = LocalDate.ofEpochDay(day);
-            int fmi = draws.chance(0.2) ? 7 : 5;
+            int fmi = draws.chance(truck.circuitCodes(position.isOwnFault(day))) ? 5 : 7;
             faults.add(new Fault(
                     truck.truck().truck(),
                     truck.clock().moment(date, draws.between(5 * 3_600, 20 * 3_600)),

@@ -12,10 +12,14 @@ public final class Scenarios {
     private static final int TRUCKS = 40;
     private static final double DELAY_KM = 14_000;
 
-    private static final SignTruth USUAL_SIGNS = new SignTruth(6_000, 90_000, 0.1, 1.6, 7, 12, 52);
-    private static final SignTruth WEAK_SIGNS = new SignTruth(15_000, 90_000, 0.1, 1.9, 3.2, 16, 24);
-    private static final SignTruth STRONG_SIGNS = new SignTruth(1_500, 400_000, 0.02, 1.0, 11, 6, 85);
-    private static final SignTruth FALSE_CODES = new SignTruth(6_000, 25_000, 1, 1.7, 7, 13, 52);
+    private static final SignTruth USUAL_SIGNS =
+            new SignTruth(6_000, 90_000, 0.1, 1.6, 7, 12, 52, SignTruth.Codes.TOLD_APART);
+    private static final SignTruth WEAK_SIGNS =
+            new SignTruth(15_000, 90_000, 0.1, 1.9, 3.2, 16, 24, SignTruth.Codes.TOLD_APART);
+    private static final SignTruth STRONG_SIGNS =
+            new SignTruth(1_500, 400_000, 0.02, 1.0, 11, 6, 85, SignTruth.Codes.TOLD_APART);
+    private static final SignTruth FALSE_CODES =
+            new SignTruth(6_000, 25_000, 1, 1.7, 7, 13, 52, SignTruth.Codes.TOLD_APART);
 
     private static final LifeComponent WEAR_V8 = new LifeComponent(1, 2.5, 420_000, DELAY_KM, 0.15);
     private static final LifeComponent WEAR_SIX = new LifeComponent(0.92, 3, 450_000, DELAY_KM, 0.15);
@@ -65,6 +69,13 @@ public final class Scenarios {
                     TRUCKS,
                     List.of(V8, SIX),
                     FALSE_CODES,
+                    ShopTruth.ordinary()),
+            scenario(
+                    "circuit-codes",
+                    "mixed, where worn injectors and chafed wires store the same circuit codes",
+                    TRUCKS,
+                    List.of(V8, SIX),
+                    USUAL_SIGNS.withCodes(SignTruth.Codes.ALIKE),
                     ShopTruth.ordinary()),
             scenario(
                     "sudden",

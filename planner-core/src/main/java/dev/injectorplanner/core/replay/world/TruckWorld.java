@@ -41,6 +41,7 @@ public final class TruckWorld {
 
     private final UnitMaker maker;
     private final TestTruth shown;
+    private final SignTruth.Codes codes;
     private final List<List<TrueUnit>> units = new ArrayList<>();
 
     /** What sits in a cylinder when the truck is first looked at. */
@@ -79,6 +80,7 @@ public final class TruckWorld {
         falseDays = make.falseDays();
         maker = make.maker();
         shown = make.signs().tests();
+        codes = make.signs().codes();
         for (int c = 0; c < engine.cylinders(); c++) {
             units.add(new ArrayList<>());
         }
@@ -101,6 +103,11 @@ public final class TruckWorld {
 
     public EngineFamily engine() {
         return engine;
+    }
+
+    /** Share of circuit codes among those of a defect, or of strays and the harness. */
+    public double circuitCodes(boolean ofDefect) {
+        return ofDefect ? codes.ofDefects() : codes.ofOthers();
     }
 
     /** Place of its family in the scenario's list. */
