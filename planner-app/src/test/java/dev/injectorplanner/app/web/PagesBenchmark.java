@@ -56,7 +56,8 @@ class PagesBenchmark {
             "/store");
 
     private static final String TALLEST = "Math.round(Math.max(0, ...Array.from(document.querySelectorAll('table'))"
-            + ".map(table => table.getBoundingClientRect().height)))";
+            + ".map(table => Math.min(table.getBoundingClientRect().height,"
+            + " (table.closest('.scroll') || { clientHeight: Infinity }).clientHeight))))";
 
     @TempDir
     private Path folder;
