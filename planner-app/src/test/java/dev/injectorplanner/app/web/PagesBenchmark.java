@@ -68,7 +68,7 @@ class PagesBenchmark {
         assertThat(PlannerCommand.run("demo", "--trucks", TRUCKS, "--dir", demo.toString()))
                 .isZero();
         Application application = Application.open(StoreSettings.embedded(demo.resolve("data")));
-        Visitor.addAll(application.store());
+        Visitor.addAll(application.store(), "D001"); // the first depot of a generated fleet
         try (RunningApp app = WebApp.start(
                 CompletableFuture.completedFuture(application),
                 JobsSettings.of(Settings.none()),
