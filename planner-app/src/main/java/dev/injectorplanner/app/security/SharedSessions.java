@@ -58,6 +58,7 @@ final class SharedSessions extends OncePerRequestFilter implements DisposableBea
     }
 
     /** What an earlier release wrote and this one cannot read counts as nothing: the person signs in again. */
+    @SuppressWarnings("NullAway") // a converter may answer null, which its lambda cannot say
     private static GenericConversionService conversions() {
         DeserializingConverter read = new DeserializingConverter(SharedSessions.class.getClassLoader());
         GenericConversionService conversions = new GenericConversionService();

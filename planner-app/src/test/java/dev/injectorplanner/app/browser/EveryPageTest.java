@@ -49,6 +49,7 @@ class EveryPageTest {
                 "/trucks?state=planned&sort=-visit",
                 "/find?q=T00",
                 "/find?q=nothing+like+it",
+                "/trucks/T005",
                 "/trucks/T026",
                 "/trucks/T040?failed=6",
                 "/trucks/T028/record",

@@ -19,7 +19,8 @@ final class Fitness {
     private static final int TALLEST = 4_000;
 
     private static final String TALL = "Math.round(Math.max(0, ...Array.from(document.querySelectorAll('table'))"
-            + ".map(table => table.getBoundingClientRect().height)))";
+            + ".map(table => Math.min(table.getBoundingClientRect().height,"
+            + " (table.closest('.scroll') || { clientHeight: Infinity }).clientHeight))))";
 
     private static final List<String> GRAVE = List.of("serious", "critical");
     private static final String ASK = """

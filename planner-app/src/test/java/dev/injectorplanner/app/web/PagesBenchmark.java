@@ -56,7 +56,8 @@ class PagesBenchmark {
             "/store");
 
     private static final String TALLEST = "Math.round(Math.max(0, ...Array.from(document.querySelectorAll('table'))"
-            + ".map(table => table.getBoundingClientRect().height)))";
+            + ".map(table => Math.min(table.getBoundingClientRect().height,"
+            + " (table.closest('.scroll') || { clientHeight: Infinity }).clientHeight))))";
 
     @TempDir
     private Path folder;
@@ -67,7 +68,7 @@ class PagesBenchmark {
         assertThat(PlannerCommand.run("demo", "--trucks", TRUCKS, "--dir", demo.toString()))
                 .isZero();
         Application application = Application.open(StoreSettings.embedded(demo.resolve("data")));
-        Visitor.addAll(application.store());
+        Visitor.addAll(application.store(), "D001"); // the first depot of a generated fleet
         try (RunningApp app = WebApp.start(
                 CompletableFuture.completedFuture(application),
                 JobsSettings.of(Settings.none()),

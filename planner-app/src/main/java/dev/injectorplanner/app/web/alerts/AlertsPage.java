@@ -30,7 +30,8 @@ import org.springframework.web.bind.annotation.RequestParam;
 /** What somebody is told about: to acknowledge it, or to snooze it until a date with a reason. */
 @Controller
 public class AlertsPage {
-    private static final int MOST = 200;
+    /** Alerts of a list shown at once. */
+    private static final int MOST = 25;
 
     private final Alerts alerts;
     private final Office office;
@@ -57,6 +58,7 @@ public class AlertsPage {
     /**
      * Alerts of one state.
      *
+     * @param from the first row shown, counted from 0
      * @param folded whether nothing has to be decided there, so that they open only when asked for
      */
     public record Group(
@@ -67,7 +69,28 @@ public class AlertsPage {
             boolean toSee,
             boolean toMute,
             boolean folded,
-            String state) {
+            String state,
+            int from) {
+        /** The page that holds a row; opened, since somebody turned its pages. */
+        Group startingAt(int row) {
+            int least = Math.max(0, Math.min(row, rows.size() - 1)) / MOST * MOST;
+            return new Group(letter, title, empty, rows, toSee, toMute, false, state, least);
+        }
+
+        /** Those shown now. */
+        public List<Row> page() {
+            return rows.subList(from, upTo());
+        }
+
+        public int upTo() {
+            return Math.min(rows.size(), from + MOST);
+        }
+
+        /** Where the page before this one begins, or below 0. */
+        public int before() {
+            return from - MOST;
+        }
+
         /** Whether its alerts are snoozed, and can be woken. */
         public boolean toWake() {
             return state.equals(AlertState.MUTED.name());
@@ -78,6 +101,8 @@ public class AlertsPage {
     String alerts(
             @ModelAttribute("viewer") Viewer viewer,
             @RequestParam(name = "depot", defaultValue = "") String depot,
+            @RequestParam(name = "list", defaultValue = "") String list,
+            @RequestParam(name = "from", defaultValue = "0") int from,
             Model model) {
         ChosenDepots chosen = office.choose(viewer, depot);
         model.addAttribute("chosen", chosen);
@@ -86,18 +111,27 @@ public class AlertsPage {
         model.addAttribute(
                 "groups",
                 List.of(
-                        group("A", "Raised", "No new alerts.", only, AlertState.RAISED, may, may),
-                        group(
-                                "B",
-                                "Seen",
-                                "No acknowledged alert is waiting for a visit.",
-                                only,
-                                AlertState.SEEN,
-                                false,
-                                may),
-                        group("C", "Planned", "No alert is covered by a visit.", only, AlertState.PLANNED, false, may),
-                        group("D", "Snoozed", "Nothing is snoozed.", only, AlertState.MUTED, false, false)));
-        model.addAttribute("most", MOST);
+                                group("A", "Raised", "No new alerts.", only, AlertState.RAISED, may, may),
+                                group(
+                                        "B",
+                                        "Seen",
+                                        "No acknowledged alert is waiting for a visit.",
+                                        only,
+                                        AlertState.SEEN,
+                                        false,
+                                        may),
+                                group(
+                                        "C",
+                                        "Planned",
+                                        "No alert is covered by a visit.",
+                                        only,
+                                        AlertState.PLANNED,
+                                        false,
+                                        may),
+                                group("D", "Snoozed", "Nothing is snoozed.", only, AlertState.MUTED, false, false))
+                        .stream()
+                        .map(group -> group.letter().equals(list) ? group.startingAt(from) : group)
+                        .toList());
         return "alerts";
     }
 
@@ -114,7 +148,7 @@ public class AlertsPage {
                 .map(alert -> row(alert, units))
                 .toList();
         boolean folded = state == AlertState.PLANNED || state == AlertState.MUTED;
-        return new Group(letter, title, empty, rows, see, mute, folded, state.name());
+        return new Group(letter, title, empty, rows, see, mute, folded, state.name(), 0);
     }
 
     private static Row row(Alert alert, SiteUnits units) {
