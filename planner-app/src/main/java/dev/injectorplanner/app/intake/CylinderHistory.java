@@ -85,7 +85,7 @@ final class CylinderHistory {
         }
         FittedInjector open = openOn(day).orElse(null);
         if (open == null && injectors.stream().noneMatch(each -> each.fittedOn().isBefore(day))) {
-            open = beforeRecords(fresh, otherwise);
+            open = FittedInjector.beforeRecords(fresh.truck(), fresh.cylinder(), otherwise);
         }
         FittedInjector added = open == null || open.removedOn() == null
                 ? fresh.removedOn() == null ? untilNext(fresh) : fresh
@@ -156,23 +156,6 @@ final class CylinderHistory {
                 .filter(each -> each.fittedOn().isBefore(day))
                 .filter(each -> each.removedOn() == null || each.removedOn().isAfter(day))
                 .findFirst();
-    }
-
-    private static FittedInjector beforeRecords(FittedInjector fresh, String part) {
-        return new FittedInjector(
-                fresh.truck(),
-                fresh.cylinder(),
-                part,
-                null,
-                null,
-                Origin.UNKNOWN,
-                FittedInjector.BEFORE_RECORDS,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null);
     }
 
     /** Two cannot sit in one cylinder: where a later one is known, the new one came out by then. */

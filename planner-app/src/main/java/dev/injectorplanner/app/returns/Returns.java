@@ -3,6 +3,7 @@ package dev.injectorplanner.app.returns;
 import dev.injectorplanner.app.entry.EntryProblems;
 import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.people.AuditTrail;
+import dev.injectorplanner.app.people.Who;
 import dev.injectorplanner.app.stock.FormKeys;
 import dev.injectorplanner.app.stock.Series;
 import dev.injectorplanner.app.store.Store;
@@ -32,7 +33,6 @@ import java.util.stream.Collectors;
  * answer is recorded unit by unit. Each change is one transaction with its note of who and when, and counts once.
  */
 public final class Returns {
-    private static final int LONGEST_NAME = 60;
 
     private final Store store;
 
@@ -120,7 +120,7 @@ public final class Returns {
         return FormKeys.once(store, key, at, by, (connection, writer) -> {
             UnitReturn there = open(writer, what, unit);
             try {
-                UnitReturn now = there.settled(day, shortened(by), credit, reason.strip());
+                UnitReturn now = there.settled(day, Who.shortened(by), credit, reason.strip());
                 writer.merge(UnitReturn.class, List.of(now), true);
                 note(
                         connection,
@@ -142,7 +142,7 @@ public final class Returns {
     public void creditAll(String key, String document, LocalDate day, Instant at, String by) {
         FormKeys.once(store, key, at, by, (connection, writer) -> {
             List<UnitReturn> rows = openOf(connection, document).stream()
-                    .map(row -> row.settled(day, shortened(by), row.amount(), row.reason()))
+                    .map(row -> row.settled(day, Who.shortened(by), row.amount(), row.reason()))
                     .toList();
             writer.merge(UnitReturn.class, rows, true);
             BigDecimal sum = rows.stream().map(UnitReturn::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
@@ -190,16 +190,12 @@ public final class Returns {
                 unit.fitting(),
                 number,
                 day,
-                shortened(by),
+                Who.shortened(by),
                 amount,
                 null,
                 null,
                 null,
                 "");
-    }
-
-    private static String shortened(String who) {
-        return who.length() <= LONGEST_NAME ? who : who.substring(0, LONGEST_NAME - 1) + "…";
     }
 
     private static FittedInjector fitted(StoreWriter writer, Unit unit) {

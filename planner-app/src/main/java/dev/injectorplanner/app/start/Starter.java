@@ -10,7 +10,6 @@ import dev.injectorplanner.app.store.StoreWriter;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.FittedInjector;
-import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.Truck;
 import java.io.IOException;
 import java.io.InputStream;
@@ -141,7 +140,7 @@ public final class Starter {
                     Set<Integer> known = fitted.getOrDefault(truck.truck(), Set.of());
                     for (int cylinder = 1; cylinder <= family.cylinders(); cylinder++) {
                         if (!known.contains(cylinder)) {
-                            added.add(before(truck.truck(), cylinder, family.injectorPart()));
+                            added.add(FittedInjector.beforeRecords(truck.truck(), cylinder, family.injectorPart()));
                         }
                     }
                 }
@@ -150,22 +149,5 @@ public final class Starter {
             writer.commit();
             return added.size();
         }
-    }
-
-    private static FittedInjector before(String truck, int cylinder, String part) {
-        return new FittedInjector(
-                truck,
-                cylinder,
-                part,
-                null,
-                null,
-                Origin.UNKNOWN,
-                FittedInjector.BEFORE_RECORDS,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null);
     }
 }

@@ -118,6 +118,17 @@ public record FittedInjector(
         return !day.isBefore(fittedOn) && (removedOn == null || day.isBefore(removedOn));
     }
 
+    /**
+     * An injector that was in before the records began: no day, meter, serial or origin is known.
+     *
+     * @param part its part number; that of the family where nobody knows another
+     * @return one that is still in
+     */
+    public static FittedInjector beforeRecords(String truck, int cylinder, String part) {
+        return new FittedInjector(
+                truck, cylinder, part, null, null, Origin.UNKNOWN, BEFORE_RECORDS, null, null, null, null, null, null);
+    }
+
     /** Whether it is known when it went in. */
     public boolean fittingKnown() {
         return !fittedOn.equals(BEFORE_RECORDS);

@@ -6,6 +6,7 @@ import dev.injectorplanner.app.entry.EntryProblem;
 import dev.injectorplanner.app.entry.RefusedEntryException;
 import dev.injectorplanner.app.people.ApiToken;
 import dev.injectorplanner.app.people.Secrets;
+import dev.injectorplanner.app.people.Who;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSql;
 import java.time.Instant;
@@ -19,8 +20,6 @@ import org.jspecify.annotations.Nullable;
 /** Close-outs that another program sends, under the very rules of the form, and those that it reads. */
 public final class CloseOutIntake {
     private static final String REFUSED = "The close-out was refused";
-
-    private static final int LONGEST_WHO = 60;
 
     private final CloseOuts closeOuts;
     private final TokenTrucks trucks;
@@ -49,9 +48,9 @@ public final class CloseOutIntake {
         try {
             Long voids = sent.voids();
             if (voids != null) {
-                return CloseOutAnswer.of(voided(voids, truck, sent.why(), now, shortened(token.who())));
+                return CloseOutAnswer.of(voided(voids, truck, sent.why(), now, Who.shortened(token.who())));
             }
-            CloseOuts.Saved saved = keep(sent, now, shortened(token.who()), today);
+            CloseOuts.Saved saved = keep(sent, now, Who.shortened(token.who()), today);
             if (saved.again() && !sent.isOf(saved.closeOut())) {
                 throw new ApiRefusal(
                         409,
@@ -78,10 +77,6 @@ public final class CloseOutIntake {
                 .find(id)
                 .filter(row -> row.truck().equals(truck) && row.voided() != null)
                 .orElseGet(() -> closeOuts.voidIt(id, truck, why, now, who));
-    }
-
-    private static String shortened(String who) {
-        return who.length() <= LONGEST_WHO ? who : who.substring(0, LONGEST_WHO - 1) + "…";
     }
 
     private CloseOuts.Saved keep(SentCloseOut sent, Instant now, String who, LocalDate today) {

@@ -2,6 +2,7 @@ package dev.injectorplanner.app.web.api;
 
 import dev.injectorplanner.app.people.ApiToken;
 import dev.injectorplanner.app.people.Secrets;
+import dev.injectorplanner.app.people.Who;
 import dev.injectorplanner.core.fleet.Depot;
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -22,7 +23,6 @@ import tools.jackson.databind.json.JsonMapper;
  * @param depots known depots by name
  */
 record ShopRequest(JsonFields fields, ApiToken token, String key, Instant now, Map<String, Depot> depots) {
-    private static final int LONGEST_WHO = 60;
 
     static ShopRequest of(
             String body,
@@ -37,8 +37,7 @@ record ShopRequest(JsonFields fields, ApiToken token, String key, Instant now, M
     }
 
     String by() {
-        String who = token.who();
-        return who.length() <= LONGEST_WHO ? who : who.substring(0, LONGEST_WHO - 1) + "…";
+        return Who.shortened(token.who());
     }
 
     /** A depot that the token covers. */
