@@ -5,6 +5,7 @@ import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.planning.Planning;
+import dev.injectorplanner.app.store.PageAnswers;
 import dev.injectorplanner.app.web.frame.SiteClock;
 import dev.injectorplanner.app.web.office.ChosenDepots;
 import dev.injectorplanner.app.web.office.DepotPlan;
@@ -37,6 +38,10 @@ public class LifePage {
     private final Planning planning;
     private final Replanning anew;
     private final SiteClock clock;
+    private final PageAnswers<Of, List<LifeCurves.Curve>> curves;
+
+    /** Curves of the depots shown, by the numbers of their plans. */
+    private record Of(List<Long> plans, String depots) {}
 
     LifePage(Application application, Office office, Replanning anew, SiteClock clock) {
         this.application = application;
@@ -44,6 +49,7 @@ public class LifePage {
         this.office = office;
         this.anew = anew;
         this.clock = clock;
+        this.curves = new PageAnswers<>(application.store().dataSource());
     }
 
     /** A part without a failure on record, and the question about it. */
@@ -134,7 +140,10 @@ public class LifePage {
                                 new Asked(question.part(), chosen.units().sentence(question.words())))
                         .toList());
         model.addAttribute("answers", answers());
-        model.addAttribute("curves", new LifeCurves(chosen.plans(), planning.policy(), chosen.units()).curves());
+        Of of = new Of(chosen.plans().stream().map(plan -> plan.kept().id()).toList(), chosen.depotOrAll());
+        model.addAttribute(
+                "curves",
+                curves.of(of, key -> new LifeCurves(chosen.plans(), planning.policy(), chosen.units()).curves()));
         return "life";
     }
 }
