@@ -18,8 +18,9 @@ import java.util.regex.Pattern;
  * remarks of several cylinders are one line.
  */
 final class Evidence {
-    private static final Comparator<DueItem> STRONGEST =
-            Comparator.comparingInt(Evidence::rank).thenComparing(Evidence::lessLikely).thenComparing(DueItem::by);
+    private static final Comparator<DueItem> STRONGEST = Comparator.comparingInt(Evidence::rank)
+            .thenComparing(Evidence::lessLikely)
+            .thenComparing(DueItem::by);
 
     /** As the sentences of due items say it. */
     private static final Pattern CHANCE = Pattern.compile("(\\d+) % chance of failing");
@@ -44,7 +45,9 @@ final class Evidence {
     /** The less likely a failure, the later: percent below 0, and 0 where no chance is said or it is under 1 %. */
     private static int lessLikely(DueItem item) {
         Matcher chance = CHANCE.matcher(item.evidence());
-        return chance.find() && !item.evidence().contains("under " + chance.group()) ? -Integer.parseInt(chance.group(1)) : 0;
+        return chance.find() && !item.evidence().contains("under " + chance.group())
+                ? -Integer.parseInt(chance.group(1))
+                : 0;
     }
 
     /** A remark with the cylinders it is said of. */

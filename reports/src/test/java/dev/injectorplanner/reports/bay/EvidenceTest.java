@@ -23,7 +23,8 @@ class EvidenceTest {
     void the_strongest_comes_first_and_none_is_cut() {
         List<DueItem> items = new ArrayList<>();
         for (int cylinder = 1; cylinder <= 8; cylinder++) {
-            String km = "310,000 km since fitting; " + (cylinder == 8 ? "47" : "5") + " % chance of failing within 12 weeks";
+            String km = "310,000 km since fitting; " + (cylinder == 8 ? "47" : "5")
+                    + " % chance of failing within 12 weeks";
             items.add(item(cylinder, DueKind.DISTANCE_KM, DueAction.REPLACE, km, DAY.minusDays(90)));
         }
         items.add(item(4, DueKind.WARRANTY, DueAction.INSPECT, "warranty ends", DAY.minusDays(120)));

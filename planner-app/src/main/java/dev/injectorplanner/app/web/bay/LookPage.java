@@ -121,7 +121,13 @@ class LookPage {
         if (before.isEmpty()) {
             Map<String, Look> shown = looks(kind, typed, "was.", viewer);
             Map<String, Look> found = looks.note(
-                    truck, kind, looks(kind, typed, "", viewer), shown, form, desk.clock().now(), viewer.name());
+                    truck,
+                    kind,
+                    looks(kind, typed, "", viewer),
+                    shown,
+                    form,
+                    desk.clock().now(),
+                    viewer.name());
             if (!form.end().isEmpty()) {
                 record(at, kind, typed, viewer, found, form);
             }

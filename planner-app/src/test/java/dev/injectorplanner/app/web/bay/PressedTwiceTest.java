@@ -167,7 +167,14 @@ class PressedTwiceTest {
         String[] late = {"formKey", "look-2", "state.filter", "IN_ORDER", "was.state.filter", "NOT_LOOKED"};
         post(look, "formKey", "look-3", "state.filter", "CAUSE", "was.state.filter", "IN_ORDER");
         post(look, late);
-        post(look, "formKey", "look-2", "state.supply", "IN_ORDER", "was.state.supply", "NOT_LOOKED"); // back, and more found
+        post(
+                look,
+                "formKey",
+                "look-2",
+                "state.supply",
+                "IN_ORDER",
+                "was.state.supply",
+                "NOT_LOOKED"); // back, and more found
         assertThat(LookBook.words(DiagnosisKind.PRESSURE, looks.open(TRUCK, DiagnosisKind.PRESSURE)))
                 .isEqualTo("Fuel filter: cause found; Low-pressure supply: in order");
     }
