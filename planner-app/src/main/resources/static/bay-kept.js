@@ -1,5 +1,5 @@
 // What is typed at the truck, kept on this device: by its person, truck and job, until the server has it. A close-out and a
-// diagnosis are kept alike. The other scripts of the bay take from here what they share.
+// diagnosis are kept the same way. The other scripts of the bay take from here what they share.
 (function () {
   'use strict';
   // Who is signed in: what another typed on this device is neither shown nor sent in this one's name.

@@ -128,7 +128,7 @@ public final class MatchFile {
                     + "}");
         }
         if (column.namesAlike()) {
-            parts.add("names: \"alike\""); // or "exact"
+            parts.add("names: \"similar\""); // or "exact"
         }
         if (match.asks("column", column)) {
             parts.add("confirm: \"ask\""); // "yes" once a person has seen it

@@ -127,10 +127,10 @@ public final class MatchText {
         choice(heading, parts, "blank", "above", "as above");
         choice(heading, parts, "shortened", "shortened", "empty");
         String names = String.valueOf(parts.getOrDefault("names", "exact"));
-        if (!Set.of("alike", "exact").contains(names)) {
+        if (!Set.of("similar", "exact").contains(names)) {
             throw refused(
                     "names: \"" + names + "\" of column \"" + heading + "\" is not known",
-                    "write \"alike\" or \"exact\"");
+                    "write \"similar\" or \"exact\"");
         }
         for (String key : parts.keySet()) {
             if (!PARTS.contains(key)) {
@@ -145,7 +145,7 @@ public final class MatchText {
                 values,
                 Set.of("as above", FileMatch.ASK).contains(String.valueOf(parts.get("blank"))),
                 Set.of("empty", FileMatch.ASK).contains(String.valueOf(parts.get("shortened"))),
-                names.equals("alike"));
+                names.equals("similar"));
     }
 
     private void choice(String heading, Map<String, Object> parts, String key, String ask, String word) {

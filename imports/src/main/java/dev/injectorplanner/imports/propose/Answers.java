@@ -117,7 +117,7 @@ public final class Answers {
             return column.withDropsShortened(answer.equals("empty"));
         }
         if (id.startsWith("names:")) {
-            return column.withNamesAlike(answer.equals("alike"));
+            return column.withNamesAlike(answer.equals("similar"));
         }
         if (id.startsWith("above:")) {
             return column.withAsAbove(answer.equals("above"));

@@ -149,7 +149,7 @@ final class ColumnDraft {
                             cell,
                             known.alike(column.name(), cell).orElseThrow()),
                     List.of(
-                            new Option("alike", "Read them as the stored names", true),
+                            new Option("similar", "Read them as the stored names", true),
                             new Option("exact", "Take them as they are", false)),
                     false,
                     true));

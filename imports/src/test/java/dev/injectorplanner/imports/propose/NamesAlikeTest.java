@@ -49,9 +49,9 @@ class NamesAlikeTest {
                 .contains(
                         "differ from a stored name in case, spaces or signs only, such as \"t 00000\" from \"T-00000\"");
 
-        FileMatch match = answered(proposal, "q.names:Kennung", "alike");
+        FileMatch match = answered(proposal, "q.names:Kennung", "similar");
         String text = MatchFile.text(match, Map.of());
-        assertThat(text).contains("\"Kennung\": {to: \"truck\", names: \"alike\"}");
+        assertThat(text).contains("\"Kennung\": {to: \"truck\", names: \"similar\"}");
         assertThat(MatchText.parse(Path.of("x.match.yaml"), text)).isEqualTo(match);
         List<Reading> read = ReadRows.of(file, known, match).of(Reading.class);
         assertThat(read).hasSize(TRUCKS);

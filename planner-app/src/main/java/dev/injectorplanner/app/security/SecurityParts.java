@@ -17,6 +17,7 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
+import org.springframework.core.env.Environment;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContextHolder;
@@ -57,8 +58,9 @@ public class SecurityParts {
     }
 
     @Bean
-    FilterRegistrationBean<SharedSessions> sharedSessions(Store store) {
-        SharedSessions sessions = new SharedSessions(store);
+    FilterRegistrationBean<SharedSessions> sharedSessions(Store store, Environment environment) {
+        boolean tlsOnly = environment.getProperty("server.servlet.session.cookie.secure", Boolean.class, true);
+        SharedSessions sessions = new SharedSessions(store, tlsOnly);
         FilterRegistrationBean<SharedSessions> registered = new FilterRegistrationBean<>(sessions);
         registered.setEnabled(sessions.areShared());
         registered.setOrder(AFTER_THE_GUARD);

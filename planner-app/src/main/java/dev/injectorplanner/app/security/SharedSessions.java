@@ -25,6 +25,7 @@ import org.springframework.session.web.http.CookieHttpSessionIdResolver;
 import org.springframework.session.web.http.DefaultCookieSerializer;
 import org.springframework.session.web.http.SessionRepositoryFilter;
 import org.springframework.transaction.TransactionDefinition;
+import org.springframework.transaction.TransactionSystemException;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.springframework.web.filter.OncePerRequestFilter;
 
@@ -40,9 +41,10 @@ final class SharedSessions extends OncePerRequestFilter implements DisposableBea
     private final @Nullable JdbcIndexedSessionRepository sessions;
     private final @Nullable SessionRepositoryFilter<?> filter;
 
-    SharedSessions(Store store) {
+    /** @param tlsOnly whether browsers may send the session by TLS alone */
+    SharedSessions(Store store, boolean tlsOnly) {
         sessions = store.isShared() ? repository(store.dataSource()) : null;
-        filter = sessions == null ? null : filter(sessions);
+        filter = sessions == null ? null : filter(sessions, tlsOnly);
     }
 
     private static JdbcIndexedSessionRepository repository(DataSource pool) {
@@ -80,12 +82,13 @@ final class SharedSessions extends OncePerRequestFilter implements DisposableBea
         return sessions != null;
     }
 
-    private static SessionRepositoryFilter<?> filter(JdbcIndexedSessionRepository sessions) {
+    private static SessionRepositoryFilter<?> filter(JdbcIndexedSessionRepository sessions, boolean tlsOnly) {
         DefaultCookieSerializer cookie = new DefaultCookieSerializer();
         cookie.setCookieName(SecurityParts.COOKIE);
         cookie.setCookiePath("/");
         cookie.setUseHttpOnlyCookie(true);
         cookie.setSameSite("Lax");
+        cookie.setUseSecureCookie(tlsOnly);
         CookieHttpSessionIdResolver byCookie = new CookieHttpSessionIdResolver();
         byCookie.setCookieSerializer(cookie);
         SessionRepositoryFilter<?> made = new SessionRepositoryFilter<>(sessions);
@@ -96,7 +99,11 @@ final class SharedSessions extends OncePerRequestFilter implements DisposableBea
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        Objects.requireNonNull(filter).doFilter(request, response, chain);
+        try {
+            Objects.requireNonNull(filter).doFilter(request, response, chain);
+        } catch (TransactionSystemException e) { // the rollback failed too: what came before it says why
+            throw e.getApplicationException() instanceof RuntimeException first ? first : e;
+        }
     }
 
     /** Health, and the page that says the database does not answer, must not ask it for a session. */

@@ -50,7 +50,7 @@ class ManagerDayTest {
                 .click();
         work_out(manager, week);
         manager.page().locator("#change .button.main").click();
-        assertThat(manager.page().locator("main [role=status]")).containsText(truck);
+        assertThat(manager.page().locator("main p[role=status]")).containsText(truck);
         assertThat(manager.section("B").locator("h2")).containsText("Visits of " + week);
         assertThat(manager.section("B")
                         .locator("tr", new Locator.LocatorOptions().setHasText(truck))

@@ -133,7 +133,10 @@ abstract class PlansContract {
 
     @Test
     void a_stored_pin_holds_in_every_later_plan() {
-        Visit visit = plan.visits().get(0);
+        Visit visit = plan.visits().stream()
+                .filter(each -> !each.cylinders().isEmpty()) // no pin puts a safety visit off
+                .findFirst()
+                .orElseThrow();
         IsoWeek week = visit.week().plus(3);
         application.holds().hold(hold(visit.truck(), Hold.Kind.PIN, week));
         assertThat(weekOf(planned(DEPOT), visit.truck())).isEqualTo(week);

@@ -11,6 +11,7 @@ import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Repair;
 import dev.injectorplanner.core.fleet.ShopRecords;
+import dev.injectorplanner.core.fleet.StockLine;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.fleet.UnitReturn;
 import java.time.DayOfWeek;
@@ -40,6 +41,7 @@ public final class DemoFleet {
     private static final List<LocalDate> CLOSED = List.of(
             LocalDate.of(2026, 4, 3), LocalDate.of(2026, 4, 6), LocalDate.of(2026, 5, 1), LocalDate.of(2026, 5, 25));
 
+    private static final int LEFT = 5;
     private static final String HIRED = "T026";
     private static final String WITHOUT_PRESSURE = "T028";
     private static final String LEAKING = "T022";
@@ -104,7 +106,7 @@ public final class DemoFleet {
                 fleet.cylinderTests(),
                 fleet.parts(),
                 fleet.jobParts(),
-                fleet.stock(),
+                stock(fleet),
                 fleet.purchaseLines(),
                 away,
                 fleet.intervals(),
@@ -117,6 +119,15 @@ public final class DemoFleet {
                         List.of(),
                         List.of(),
                         returns(fleet)));
+    }
+
+    /** The shelf that others are helped from is short of the six-cylinder's injectors itself. */
+    private static List<StockLine> stock(FleetSnapshot fleet) {
+        return fleet.stock().stream()
+                .map(line -> line.depot().equals("Aldermoor") && line.part().equals("KL-6110")
+                        ? new StockLine(line.depot(), line.part(), LEFT)
+                        : line)
+                .toList();
     }
 
     private static Fault seen(String truck, int daysAgo, String code) {

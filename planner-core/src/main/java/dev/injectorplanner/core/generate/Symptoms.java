@@ -60,12 +60,12 @@ final class Symptoms {
             double km = unit.defectKm + draws.exponential(KM_BETWEEN_FAULTS);
             while (km < unit.endKm) {
                 count++;
-                fault(faults, unit, unit.fittedKm + km, codeOf(unit.cylinder, draws.chance(0.2)), Math.min(count, 3));
+                fault(faults, unit, unit.fittedKm + km, ofDefect(unit.cylinder, draws.chance(0.2)), Math.min(count, 3));
                 km += draws.exponential(KM_BETWEEN_FAULTS);
             }
             double stray = draws.exponential(KM_BETWEEN_STRAY_FAULTS);
             while (stray < unit.endKm) {
-                fault(faults, unit, unit.fittedKm + stray, codeOf(unit.cylinder, true), 1);
+                fault(faults, unit, unit.fittedKm + stray, ofCircuit(unit.cylinder), 1);
                 stray += draws.exponential(KM_BETWEEN_STRAY_FAULTS * 4);
             }
         }
@@ -88,12 +88,17 @@ final class Symptoms {
         faults.put(fault.seenAt() + code, fault);
     }
 
-    /** A code of the cylinder's own: contribution or circuit where lettered, else the injector's SPN. */
-    private String codeOf(int cylinder, boolean misfire) {
+    /** A worn injector mostly says that it does not do its work; now and then that its circuit is wrong or that its cylinder misfires. */
+    private String ofDefect(int cylinder, boolean other) {
         if (use.lettered()) {
-            return misfire ? "P03" + two(cylinder) : "P0" + (263 + 3 * (cylinder - 1));
+            return other ? "P03" + two(cylinder) : "P0" + (263 + 3 * (cylinder - 1));
         }
-        return "SPN " + (650 + cylinder) + " FMI " + (misfire ? 7 : 5);
+        return other ? ofCircuit(cylinder) : "SPN " + (650 + cylinder) + " FMI 7";
+    }
+
+    /** What a chafed wire or a loose plug says. */
+    private String ofCircuit(int cylinder) {
+        return use.lettered() ? "P02" + two(cylinder) : "SPN " + (650 + cylinder) + " FMI 5";
     }
 
     private static String two(int number) {

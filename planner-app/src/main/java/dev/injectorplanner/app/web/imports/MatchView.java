@@ -187,7 +187,7 @@ record MatchView(
         return switch (option.value()) {
             case "empty" -> column.dropsShortened();
             case "above" -> column.asAbove();
-            case "alike" -> column.namesAlike();
+            case "similar" -> column.namesAlike();
             case "exact" -> !column.namesAlike();
             case "shift" -> "1".equals(column.values().get("0"));
             case "leave" ->

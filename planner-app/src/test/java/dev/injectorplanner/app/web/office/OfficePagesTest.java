@@ -49,6 +49,8 @@ class OfficePagesTest {
     private static final String PLANTED = "<script>alert(1)</script>";
     private static final Pattern ADDRESS = Pattern.compile("(?:href|src|action)=\"([^\"]*)\"");
 
+    private static final String SHORT = "\\d+ short for \\d+ visits?";
+
     @TempDir
     private static Path folder;
 
@@ -176,11 +178,13 @@ class OfficePagesTest {
     void a_part_that_is_short_is_one_question_whose_answers_act() throws Exception {
         String page = get("/week").body();
 
-        assertThat(page)
-                .containsOnlyOnce("KL-6110 (injector, inline six), Brennick: 9 short for 2 visits")
-                .contains("action=\"/week/decide\"", "no change", "Leave", "Proposed: ");
+        assertThat(Pattern.compile("KL-6110 \\(injector, inline six\\), Brennick: " + SHORT)
+                        .matcher(page)
+                        .results())
+                .hasSize(1);
+        assertThat(page).contains("action=\"/week/decide\"", "no change", "Leave", "Proposed: ");
         String buyer = Visitor.as(Role.BUYER, app.address()).get("/week").body();
-        assertThat(buyer).contains("9 short for 2 visits").doesNotContain("/week/decide", "/week/undo");
+        assertThat(buyer).containsPattern(SHORT).doesNotContain("/week/decide", "/week/undo");
     }
 
     @Test
@@ -189,7 +193,8 @@ class OfficePagesTest {
                 Loader.loadPDF(manager.file("/sheets/summary.pdf").body())) {
             assertThat(paper.getNumberOfPages()).isEqualTo(1);
             assertThat(new PDFTextStripper().getText(paper).replaceAll("\\s+", " "))
-                    .contains("T028", "9 short for 2 visits", "Best possible within", "Brennick");
+                    .contains("T028", "Best possible within", "Brennick")
+                    .containsPattern(SHORT);
         }
         assertThat(Visitor.as(Role.MECHANIC, app.address())
                         .get("/sheets/summary.pdf")
