@@ -139,7 +139,9 @@ class F02_RiskLawsTest {
             double before = costs.policyOf(truck, risk.part(), Origin.NEW).costRate();
             double cost = known.of(truck, risk).later();
             InjectorRisk worse = withDefectChance(risk, 0.5 + 0.5 * risk.defectChance());
-            assertThat(sicker.of(truck, worse).later()).as(risk.toString()).isGreaterThan(cost);
+            if (worse.defectChance() > risk.defectChance()) { // certain already, to the last digit
+                assertThat(sicker.of(truck, worse).later()).as(risk.toString()).isGreaterThan(cost);
+            }
             assertThat(costs.policyOf(truck, risk.part(), Origin.NEW).costRate())
                     .isEqualTo(before);
         }
