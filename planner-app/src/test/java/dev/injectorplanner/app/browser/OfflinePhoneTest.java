@@ -91,6 +91,8 @@ class OfflinePhoneTest {
         page.navigate(line.at("/bay"));
         assertThat(page.locator("#waiting")).containsText(TRUCK + ": an entry of mechanic is on this device");
         assertThat(page.locator("#waiting")).not().containsText("not saved");
+        // a sheet fetched while nobody is signed in would get a session that takes the place of the next one's
+        assertThat(page.locator("#kept")).containsText("on this device");
         phone.clearCookies();
     }
 
