@@ -86,7 +86,10 @@ self.addEventListener('fetch', function (event) {
 // A page says who is signed in and which sheets to keep: all others go first.
 self.addEventListener('message', function (event) {
   var asked = event.data || {};
-  if (asked.forget) { event.waitUntil(dropSheets('')); }
+  if (asked.forget) {
+    if (fetching) { fetching.abort(); }
+    event.waitUntil(dropSheets(''));
+  }
   if (!asked.keep || !asked.user) { return; }
   var name = sheetsOf(asked.user);
   event.waitUntil(dropSheets(name).then(function () { return keepAll(name, asked.keep); }).then(function (kept) {
@@ -95,16 +98,21 @@ self.addEventListener('message', function (event) {
 });
 
 // One page after another, since all at once would wait for each other at the server; with each sheet the diagnoses it leads to.
+// Whoever signs out, or asks anew, ends what is still being fetched: its answer's session would take the place of the next one's.
+var fetching = null;
 function keepAll(name, addresses) {
   var left = addresses.slice();
+  if (fetching) { fetching.abort(); }
+  fetching = new AbortController();
+  var asked = fetching.signal;
   var seen = {};
   function next(kept) {
     var address = left.shift();
-    if (address === undefined) { return kept; }
+    if (address === undefined || asked.aborted) { return kept; }
     if (seen[address]) { return next(kept); }
     seen[address] = true;
     var request = new Request(address, { credentials: 'same-origin' });
-    return fetch(request).then(function (answer) { return keepSheet(name, request, answer); }).then(function (page) {
+    return fetch(request, { signal: asked }).then(function (answer) { return asked.aborted ? Promise.reject(new Error('not kept')) : keepSheet(name, request, answer); }).then(function (page) {
       left = left.concat((page.match(/href="\/bay\/[^"\/]+\/look\/[^"\/?]+"/g) || []).map(function (href) { return href.slice(6, -1); }));
       return kept + 1;
     }, function () { return kept; }).then(next);

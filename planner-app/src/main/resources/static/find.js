@@ -17,7 +17,11 @@ document.querySelectorAll('form[action$="/sign-out"]').forEach(function (out) {
     if (!('caches' in window) || out.dataset.dropped) { return; }
     event.preventDefault();
     const leave = function () { if (!out.dataset.dropped) { out.dataset.dropped = 'yes'; out.submit(); } };
-    caches.keys().then(function (names) {
+    const worker = 'serviceWorker' in navigator ? navigator.serviceWorker.getRegistration('/bay') : Promise.resolve();
+    worker.then(function (there) {
+      if (there && there.active) { there.active.postMessage({ forget: true }); } // it may still be fetching some
+      return caches.keys();
+    }).then(function (names) {
       return Promise.all(names.filter((name) => name.startsWith('bay-sheets')).map((name) => caches.delete(name)));
     }).then(leave, leave);
     setTimeout(leave, 1000);

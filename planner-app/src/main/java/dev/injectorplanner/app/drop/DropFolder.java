@@ -175,6 +175,16 @@ public final class DropFolder {
             heard.done(file, rows);
         }
 
+        @Override
+        public void stopIfAsked() {
+            heard.stopIfAsked();
+        }
+
+        @Override
+        public void finished(FileReport report) {
+            heard.finished(report);
+        }
+
         private void beat() {
             try {
                 taken.beat(clock.instant());

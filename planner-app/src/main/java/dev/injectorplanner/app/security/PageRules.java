@@ -14,22 +14,11 @@ final class PageRules {
     static final String[] OPEN = {
         SignInPage.SIGN_IN,
         "/actuator/health",
-        "/planner.css",
-        "/office.css",
-        "/find.js",
+        "/*.css",
+        "/*.js",
         "/icon.svg",
         "/script/**",
-        "/bay.js",
-        "/bay-kept.js",
-        "/bay-answer.js",
-        "/bay-send.js",
-        "/bay.css",
-        "/bay-paper.css",
-        "/scan.js",
-        "/bay-worker.js",
         "/zxing/**",
-        "/board.js",
-        "/live.js",
         CalendarPage.PATH + "*.ics"
     };
 

@@ -13,7 +13,6 @@ import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.springframework.beans.factory.DisposableBean;
 import org.springframework.core.convert.support.GenericConversionService;
 import org.springframework.core.serializer.support.DeserializingConverter;
 import org.springframework.core.serializer.support.SerializationFailedException;
@@ -33,7 +32,7 @@ import org.springframework.web.filter.OncePerRequestFilter;
  * Keeps sessions in a database that several nodes share: who signed in at one is known to all, and stays so when a node is lost.
  * An embedded store has one node, whose own memory will do.
  */
-final class SharedSessions extends OncePerRequestFilter implements DisposableBean {
+final class SharedSessions extends OncePerRequestFilter {
     private static final Logger LOG = LoggerFactory.getLogger(SharedSessions.class);
     private static final Duration BEFORE_SIGNING_IN = Duration.ofMinutes(15);
     private static final String EVERY_TEN_MINUTES = "0 */10 * * * *";

@@ -1,12 +1,8 @@
 package dev.injectorplanner.app.store;
 
+import dev.injectorplanner.app.store.SystemLock.Holder;
 import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One process at a time opens an embedded store, so that nobody opens it between its upgrade and its renames. The system
@@ -15,11 +11,9 @@ import org.jspecify.annotations.Nullable;
 final class FolderTurn implements AutoCloseable {
     private static final String FILE = "opening.lock";
 
-    private final FileChannel channel;
-    private final FileLock lock;
+    private final SystemLock lock;
 
-    private FolderTurn(FileChannel channel, FileLock lock) {
-        this.channel = channel;
+    private FolderTurn(SystemLock lock) {
         this.lock = lock;
     }
 
@@ -29,55 +23,24 @@ final class FolderTurn implements AutoCloseable {
      * @throws StoreException in words, where another process keeps it or the folder takes no file
      */
     static FolderTurn take(Path folder) {
-        FileChannel channel = open(folder);
+        SystemLock lock = SystemLock.on(folder, FILE);
         LockWait wait = LockWait.begin(System::nanoTime);
-        FileLock lock = tryLock(channel, folder);
-        while (lock == null && wait.hasTimeForAnother() && LockWait.pause()) {
-            lock = tryLock(channel, folder);
+        boolean taken = lock.take() == Holder.US;
+        while (!taken && wait.hasTimeForAnother() && LockWait.pause()) {
+            taken = lock.take() == Holder.US;
         }
-        if (lock == null) {
-            closeQuietly(channel);
+        if (!taken) {
+            lock.close();
             throw new StoreException(
                     "The store in " + folder
                             + " is being opened by another process. Fix: wait for that one, or stop it.",
                     new IOException("locked"));
         }
-        return new FolderTurn(channel, lock);
-    }
-
-    private static FileChannel open(Path folder) {
-        try {
-            return FileChannel.open(folder.resolve(FILE), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-        } catch (IOException e) {
-            throw StoreFailures.inWords("The store in " + folder + " cannot be opened", e);
-        }
-    }
-
-    private static @Nullable FileLock tryLock(FileChannel channel, Path folder) {
-        try {
-            return channel.tryLock();
-        } catch (OverlappingFileLockException e) {
-            return null; // held within this process
-        } catch (IOException e) {
-            closeQuietly(channel);
-            throw StoreFailures.inWords("The store in " + folder + " cannot be opened", e);
-        }
-    }
-
-    private static void closeQuietly(FileChannel channel) {
-        try {
-            channel.close();
-        } catch (IOException e) {
-            throw new IllegalStateException(e);
-        }
+        return new FolderTurn(lock);
     }
 
     @Override
     public void close() {
-        try (channel) {
-            lock.release();
-        } catch (IOException e) {
-            throw new IllegalStateException(e);
-        }
+        lock.close();
     }
 }

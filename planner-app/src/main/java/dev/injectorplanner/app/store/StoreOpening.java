@@ -207,15 +207,17 @@ final class StoreOpening {
 
     private static StoreException inWords(StoreSettings settings, RuntimeException e) {
         if (isHeld(e)) {
-            return new StoreException(
-                    "The store in " + settings + " is in use by another process. Fix: stop it (serve) first, or use"
-                            + " its pages.",
-                    e);
+            return new StoreException(inUse(settings), e);
         }
         return new StoreException(
                 "The store at " + settings + " cannot be opened: " + StoreFailures.lastMessage(e)
                         + ". Fix: check the address, the folder's permissions, user and password.",
                 e);
+    }
+
+    static String inUse(StoreSettings settings) {
+        return "The store in " + settings
+                + " is in use by another process. Fix: stop it (serve) first, or use its pages.";
     }
 
     private static String messages(Throwable e) {

@@ -65,12 +65,9 @@ final class AuditedWorkshop {
                 .kitOf("T-1")
                 .get(2)
                 .id());
-        notes.take(
-                kits,
-                "mechanic",
-                "release an injector from a kit",
-                () -> mechanic.post(
-                        "/store", kits, AuditNotes.form("depot", "North", "injector", injector, "do", "release")));
+        AuditNotes.Sending release = () ->
+                mechanic.post("/store", kits, AuditNotes.form("depot", "North", "injector", injector, "do", "release"));
+        notes.take(kits, "mechanic", "release an injector from a kit", release);
         notes.take(
                 kits,
                 "mechanic",
@@ -89,12 +86,7 @@ final class AuditedWorkshop {
                                 "3",
                                 "do",
                                 "bind")));
-        notes.take(
-                kits,
-                "mechanic",
-                "release an injector from a kit",
-                () -> mechanic.post(
-                        "/store", kits, AuditNotes.form("depot", "North", "injector", injector, "do", "release")));
+        notes.take(kits, "mechanic", "release an injector from a kit", release);
         notes.take(
                 kits,
                 "mechanic",

@@ -23,6 +23,8 @@ import java.util.stream.Stream;
 public final class TruckSigns {
     static final int FAULT_DAYS = 60;
     static final int TEST_DAYS = 180;
+
+    /** A circuit fault that comes again within as many days belongs to the same spell: a planner default. */
     private static final int SPELL_DAYS = 7;
 
     private static final int CYLINDERS = EngineFamily.MOST_CYLINDERS + 1;

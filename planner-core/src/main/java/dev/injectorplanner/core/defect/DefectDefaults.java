@@ -17,11 +17,12 @@ public record DefectDefaults(double meanDelayKm, double sensitivity, double sile
     /** Planner defaults, of no source: 20,000 km, 80 %, 50 %. */
     public static final DefectDefaults STANDARD = new DefectDefaults(20_000, 0.8, 0.5);
 
-    /** Share of failures taken as sudden until records tell: a planner default. */
     /** Spells of circuit faults a week: the wiring far more often than the coil (common practice; the figures are planner defaults). */
     private static final double CIRCUIT_SOUND = 0.004;
 
     private static final double CIRCUIT_DEFECTIVE = 0.016;
+
+    /** Share of failures taken as sudden until records tell: a planner default. */
     private static final double SUDDEN = 0.1;
 
     private static final double LEAST_SHOWN = 0.02;

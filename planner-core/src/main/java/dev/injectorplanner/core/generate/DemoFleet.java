@@ -41,7 +41,7 @@ public final class DemoFleet {
     private static final List<LocalDate> CLOSED = List.of(
             LocalDate.of(2026, 4, 3), LocalDate.of(2026, 4, 6), LocalDate.of(2026, 5, 1), LocalDate.of(2026, 5, 25));
 
-    private static final int LEFT = 5;
+    private static final int LEFT_AT_ALDERMOOR = 5;
     private static final String HIRED = "T026";
     private static final String WITHOUT_PRESSURE = "T028";
     private static final String LEAKING = "T022";
@@ -125,7 +125,7 @@ public final class DemoFleet {
     private static List<StockLine> stock(FleetSnapshot fleet) {
         return fleet.stock().stream()
                 .map(line -> line.depot().equals("Aldermoor") && line.part().equals("KL-6110")
-                        ? new StockLine(line.depot(), line.part(), LEFT)
+                        ? new StockLine(line.depot(), line.part(), LEFT_AT_ALDERMOOR)
                         : line)
                 .toList();
     }

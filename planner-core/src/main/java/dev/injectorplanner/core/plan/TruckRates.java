@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** Rates and cylinder sets of every truck, and what a visit costs beyond parts and own labour. */
-final class TruckRates implements VisitCosts {
+public final class TruckRates implements VisitCosts {
     /** Of its share of a visit a cylinder bears this much: some visits are paid by another that fails. By replay. */
     private static final double BORNE = 0.5;
 
@@ -23,7 +23,8 @@ final class TruckRates implements VisitCosts {
     private final Map<String, Double> downtime = new HashMap<>();
     private final Map<String, Double> bayHours = new HashMap<>();
 
-    TruckRates(FleetIndex index, Policy policy, ShiftBook shifts) {
+    /** @param shifts of the depots, for the hours that a bay works a day */
+    public TruckRates(FleetIndex index, Policy policy, ShiftBook shifts) {
         this.index = index;
         this.policy = policy;
         index.fleet().depots().forEach(depot -> bayHours.put(depot.depot(), shifts.bayHoursPerDay(depot)));
@@ -37,7 +38,8 @@ final class TruckRates implements VisitCosts {
                 truck.family(), family -> new CylinderSets(index.family(family), index.accessOf(family)));
     }
 
-    Rates of(Truck truck) {
+    /** What an hour, a litre, a bay and a day off the road cost a truck, in the site's currency. */
+    public Rates of(Truck truck) {
         VisitRules rules = policy.visits();
         String group = truck.dutyGroup();
         return new Rates(

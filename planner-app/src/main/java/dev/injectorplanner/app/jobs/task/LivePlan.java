@@ -30,6 +30,9 @@ public final class LivePlan implements JobTask {
     /** How long after a preview nobody is thought to look at it any more. Planner default. */
     static final Duration PREVIEWED = Duration.ofMinutes(5);
 
+    /** Begins what the audit trail has for the maker of such a plan; what it was made after follows. */
+    public static final String AFTER = "replan after ";
+
     private static final String ALL = "";
 
     private final Planning planning;
@@ -96,7 +99,7 @@ public final class LivePlan implements JobTask {
                     depot,
                     due,
                     planned,
-                    "replan after " + words(all));
+                    AFTER + words(all));
         }
         return new TaskResult(counts, LiveChanges.seen(newest));
     }

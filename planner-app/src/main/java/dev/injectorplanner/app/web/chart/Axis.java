@@ -52,7 +52,7 @@ public final class Axis {
         return new Axis(0, 1, Math::sqrt, ticks);
     }
 
-    /** Days by their number, from one to another, with first days of months, at most so many; 0 for none. */
+    /** Days by their number, from one to another, with first days of months, {@code most} of them at most; 0 for none. */
     public static Axis days(LocalDate from, LocalDate to, int most, Function<LocalDate, String> words) {
         LocalDate end = to.isAfter(from) ? to : from.plusDays(1);
         return new Axis(

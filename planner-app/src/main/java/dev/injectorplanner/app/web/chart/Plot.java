@@ -232,7 +232,7 @@ public final class Plot {
         return Math.rint(value * 10) / 10;
     }
 
-    /** Two figures to so many places after the point, for tables. */
+    /** Two figures to a number of places after the point, for tables. */
     public static String figure(double value, int places) {
         return String.format(Locale.ROOT, "%,." + places + "f", value).replace('-', '\u2212');
     }

@@ -14,7 +14,7 @@ public final class Ticks {
     private Ticks() {}
 
     /**
-     * The smallest round step, 1, 2, 2.5 or 5 times a power of ten, of which so many reach a span.
+     * The smallest round step, 1, 2, 2.5 or 5 times a power of ten, of which {@code most} reach a span.
      *
      * @param span what is divided; 1 where it is not above 0
      * @param most steps at most
@@ -44,7 +44,7 @@ public final class Ticks {
         return ticks;
     }
 
-    /** First days of months, quarters or years within a time, at most so many. */
+    /** First days of months, quarters or years within a time, {@code most} of them at most. */
     public static List<LocalDate> months(LocalDate from, LocalDate to, int most) {
         long span = 12L * (to.getYear() - from.getYear()) + to.getMonthValue() - from.getMonthValue();
         int step = MONTHS[MONTHS.length - 1];

@@ -5,7 +5,6 @@ import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import java.util.Set;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import org.springframework.web.filter.OncePerRequestFilter;
@@ -21,21 +20,7 @@ final class PageTurns extends OncePerRequestFilter {
     /** With those who send a body, still fewer than the server's 200 threads: health finds one. */
     private static final int MOST_WAITING = 100;
 
-    private static final Set<String> AT_ONCE = Set.of(
-            "/actuator/health",
-            "/planner.css",
-            "/office.css",
-            "/find.js",
-            "/bay.js",
-            "/bay-kept.js",
-            "/bay-answer.js",
-            "/bay-send.js",
-            "/bay.css",
-            "/scan.js",
-            "/bay-worker.js",
-            "/board.js",
-            "/live.js",
-            "/icon.svg");
+    private static final String HEALTH = "/actuator/health";
 
     private final Semaphore turns =
             new Semaphore(A_PROCESSOR * Runtime.getRuntime().availableProcessors(), true);
@@ -45,7 +30,8 @@ final class PageTurns extends OncePerRequestFilter {
         String method = request.getMethod(); // what changes something may take long and must not hold up readers
         String path = request.getRequestURI();
         return !(method.equals("GET") || method.equals("HEAD"))
-                || AT_ONCE.contains(path)
+                || path.equals(HEALTH)
+                || StaticFiles.contain(path)
                 || path.endsWith(".xlsx") // made beside the pages; the request only waits
                 || path.endsWith(".pdf");
     }

@@ -23,22 +23,7 @@ import org.springframework.web.multipart.MultipartException;
  * store that is away is told at once, without waiting for it.
  */
 final class TroubleFilter extends OncePerRequestFilter {
-    private static final Set<String> WITHOUT_STORE = Set.of(
-            "/actuator/health",
-            "/planner.css",
-            "/office.css",
-            "/find.js",
-            "/bay.js",
-            "/bay-kept.js",
-            "/bay-answer.js",
-            "/bay-send.js",
-            "/bay.css",
-            "/scan.js",
-            "/bay-worker.js",
-            "/board.js",
-            "/live.js",
-            "/icon.svg",
-            "/error");
+    private static final Set<String> WITHOUT_STORE = Set.of("/actuator/health", "/error");
     /** Forms that are too large or cannot be read: the server has its own answer, and the page for it. */
     private static final int SERVERS_OWN = -1;
 
@@ -54,7 +39,8 @@ final class TroubleFilter extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        if (!watch.isUp() && !WITHOUT_STORE.contains(request.getRequestURI())) {
+        String path = request.getRequestURI();
+        if (!watch.isUp() && !WITHOUT_STORE.contains(path) && !StaticFiles.contain(path)) {
             answer(request, response, Trouble.of(Cause.AWAY));
             return;
         }

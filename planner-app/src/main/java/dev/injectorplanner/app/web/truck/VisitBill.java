@@ -3,7 +3,6 @@ package dev.injectorplanner.app.web.truck;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.fleet.AccessStep;
-import dev.injectorplanner.core.fleet.DutyGroup;
 import dev.injectorplanner.core.fleet.EngineFamily;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.fleet.Truck;
@@ -11,6 +10,7 @@ import dev.injectorplanner.core.option.Rates;
 import dev.injectorplanner.core.parts.Kit;
 import dev.injectorplanner.core.parts.PartNeeds;
 import dev.injectorplanner.core.plan.Policy;
+import dev.injectorplanner.core.plan.TruckRates;
 import dev.injectorplanner.core.schedule.days.ShiftBook;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.visit.Visit;
@@ -153,17 +153,7 @@ final class VisitBill {
     }
 
     private Rates rates() {
-        double perDay = plan.fleet().fleet().dutyGroups().stream()
-                .filter(group -> group.dutyGroup().equals(truck.dutyGroup()))
-                .map(DutyGroup::downtimePerDay)
-                .mapToDouble(BigDecimal::doubleValue)
-                .findFirst()
-                .orElse(policy.visits().downtimePerDay());
-        return new Rates(
-                plan.site().labourPerHour().doubleValue(),
-                policy.visits().coolantPerLitre(),
-                policy.visits().bayPerVisit(),
-                perDay,
-                new ShiftBook(plan.fleet(), policy.bayHoursPerDay()).bayHoursPerDay(plan.site()));
+        ShiftBook shifts = new ShiftBook(plan.fleet(), policy.bayHoursPerDay());
+        return new TruckRates(plan.fleet(), policy, shifts).of(truck);
     }
 }

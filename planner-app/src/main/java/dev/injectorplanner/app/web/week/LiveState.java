@@ -3,6 +3,7 @@ package dev.injectorplanner.app.web.week;
 import dev.injectorplanner.app.jobs.JobKind;
 import dev.injectorplanner.app.jobs.JobRun;
 import dev.injectorplanner.app.jobs.RunOutcome;
+import dev.injectorplanner.app.jobs.task.LivePlan;
 import dev.injectorplanner.app.people.AuditEntry;
 import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.people.Viewer;
@@ -23,7 +24,6 @@ public class LiveState {
     private static final Set<JobKind> PLANNING = EnumSet.of(JobKind.LIVE_PLAN, JobKind.NIGHTLY_PLAN);
     private static final int LOOKED_AT = 20;
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm");
-    private static final String AFTER = "replan after ";
 
     private final JobParts jobs;
     private final AuditTrail audit;
@@ -97,8 +97,8 @@ public class LiveState {
         return audit.findNewest("make a plan")
                 .filter(entry -> entry.after().startsWith("plan " + plan + " "))
                 .map(AuditEntry::who)
-                .filter(who -> who.startsWith(AFTER))
-                .map(who -> ", made after " + who.substring(AFTER.length()))
+                .filter(who -> who.startsWith(LivePlan.AFTER))
+                .map(who -> ", made after " + who.substring(LivePlan.AFTER.length()))
                 .orElse("");
     }
 }
