@@ -98,7 +98,7 @@ self.addEventListener('message', function (event) {
 });
 
 // One page after another, since all at once would wait for each other at the server; with each sheet the diagnoses it leads to.
-// Whoever signs out, or asks anew, ends what is still being fetched: its answer's session would take the place of the next one's.
+// Whoever signs out, or asks again, ends what is still being fetched: its answer's session would take the place of the next one's.
 var fetching = null;
 function keepAll(name, addresses) {
   var left = addresses.slice();

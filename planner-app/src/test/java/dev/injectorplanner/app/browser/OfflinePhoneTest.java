@@ -18,6 +18,9 @@ class OfflinePhoneTest {
     private static final String TRUCK = "T003";
     private static final String LEAKS = "T022";
 
+    /** Longer than the fetching of a sheet that is under way. */
+    private static final int LATER_MILLIS = 1_500;
+
     @Test
     void sheets_open_entries_wait_are_sent_once_and_a_refusal_stands_beside_its_field(
             Site.Demo demo, Chromium chromium, @TempDir Path memory) {
@@ -136,6 +139,32 @@ class OfflinePhoneTest {
                 assertThat(page.locator("#kept")).containsText("are on this device");
                 assertThat(page.locator("#waiting")).isHidden();
             }
+        }
+    }
+
+    /** Signing out while sheets are still being fetched leaves none of them here, and the next one signs in at once. */
+    @Test
+    void who_signs_out_leaves_no_sheet_and_the_next_signs_in(Site.Demo demo, Chromium chromium, @TempDir Path memory) {
+        try (PhoneLine line = PhoneLine.to(demo.address());
+                BrowserContext phone = on(chromium, memory)) {
+            Page page = signedIn(phone, line);
+            page.locator("a.row-link[href='/bay/T013']").waitFor();
+            page.waitForFunction("() => navigator.serviceWorker.ready.then(there => !!there.active)");
+            page.getByRole(
+                            com.microsoft.playwright.options.AriaRole.LINK,
+                            new Page.GetByRoleOptions().setName("Menu").setExact(true))
+                    .click();
+            page.locator("form[action$='/sign-out'] button").first().click();
+            page.waitForURL("**/sign-in**");
+            Page next = phone.newPage();
+            next.navigate(line.at("/sign-in"));
+            next.waitForTimeout(LATER_MILLIS);
+            assertThat(
+                            String.valueOf(
+                                    next.evaluate(
+                                            "() => caches.keys().then(names => names.filter(name => name.startsWith('bay-sheets')).length)")))
+                    .isEqualTo("0");
+            assertThat(signedIn(phone, line).locator("h1")).hasText("Bay sheets");
         }
     }
 
