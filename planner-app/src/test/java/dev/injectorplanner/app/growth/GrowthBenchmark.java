@@ -62,8 +62,8 @@ class GrowthBenchmark {
         Map<Integer, Map<String, Double>> all = new LinkedHashMap<>();
         for (String size : SIZES.split(",", -1)) {
             all.put(Integer.valueOf(size.strip()), measured(Integer.parseInt(size.strip())));
+            print(all); // a larger one may take an hour
         }
-        print(all);
     }
 
     private Map<String, Double> measured(int trucks) throws Exception {

@@ -15,6 +15,7 @@ public final class Book implements AutoCloseable {
     private static final String AUTHOR = "Injector Planner";
 
     private final XSSFWorkbook workbook = new XSSFWorkbook();
+    private final LongTables tables;
     private final SiteForm form;
     private final Styles styles;
     private final List<Runnable> charts = new ArrayList<>();
@@ -30,7 +31,13 @@ public final class Book implements AutoCloseable {
      * @param title what the workbook is, in its properties
      */
     public Book(String title, SiteForm form) {
+        this(title, form, LongTables.IN_MEMORY);
+    }
+
+    /** @param inMemory rows of a table that stay in memory */
+    Book(String title, SiteForm form, int inMemory) {
         this.form = form;
+        this.tables = new LongTables(workbook, inMemory);
         this.styles = new Styles(workbook, form);
         workbook.getProperties().getCoreProperties().setTitle(title);
         workbook.getProperties().getCoreProperties().setCreator(AUTHOR);
@@ -49,7 +56,7 @@ public final class Book implements AutoCloseable {
      * @param remark the line below, such as the day and the weeks
      */
     public TableSheet table(String name, String title, String remark, List<SheetColumn> columns) {
-        return new TableSheet(add(name), styles, charts::add, title, remark, columns);
+        return new TableSheet(add(name), tables, styles, charts::add, title, remark, columns);
     }
 
     /** Adds a sheet that is read from top to bottom like a page. */
@@ -78,7 +85,7 @@ public final class Book implements AutoCloseable {
             String end = " " + i;
             unique = safe.substring(0, Math.min(safe.length(), 31 - end.length())) + end;
         }
-        return workbook.createSheet(unique);
+        return tables.add(unique);
     }
 
     /** Writes the workbook; it opens on its first sheet and calculates when opened. */
@@ -87,11 +94,11 @@ public final class Book implements AutoCloseable {
         charts.clear();
         workbook.setActiveSheet(0);
         workbook.setForceFormulaRecalculation(true);
-        workbook.write(out);
+        tables.write(out);
     }
 
     @Override
     public void close() throws IOException {
-        workbook.close();
+        tables.close();
     }
 }

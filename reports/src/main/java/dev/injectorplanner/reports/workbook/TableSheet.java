@@ -3,6 +3,7 @@ package dev.injectorplanner.reports.workbook;
 import java.util.List;
 import java.util.function.Consumer;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.ss.util.CellReference;
@@ -20,23 +21,28 @@ public final class TableSheet {
     private static final int HEAD = 3;
 
     private final XSSFSheet sheet;
+    private final LongTables tables;
     private final Styles styles;
     private final Consumer<Runnable> whenWhole;
     private final Cells cells;
     private final List<SheetColumn> columns;
     private final List<SiteColumn> site;
     private final double[] sums;
+    private Sheet body;
     private int next = HEAD + 1;
 
     /** @param whenWhole takes what must wait until every sheet of the workbook is there */
     TableSheet(
             XSSFSheet sheet,
+            LongTables tables,
             Styles styles,
             Consumer<Runnable> whenWhole,
             String title,
             String remark,
             List<SheetColumn> columns) {
         this.sheet = sheet;
+        this.body = sheet;
+        this.tables = tables;
         this.styles = styles;
         this.whenWhole = whenWhole;
         this.cells = new Cells(styles);
@@ -63,7 +69,10 @@ public final class TableSheet {
         if (values.length != columns.size()) {
             throw new IllegalArgumentException(values.length + " values for " + columns.size() + " columns");
         }
-        Row row = sheet.createRow(next++);
+        if (next - HEAD - 1 == tables.inMemory()) {
+            body = tables.streamed(sheet);
+        }
+        Row row = body.createRow(next++);
         int lines = 1;
         for (int c = 0; c < values.length; c++) {
             Object value = site.get(c).value(values[c]);
@@ -90,6 +99,9 @@ public final class TableSheet {
     public TableSheet finish() {
         int last = Math.max(next - 1, HEAD + 1);
         totals(last);
+        if (body != sheet) {
+            sheet.setDimensionOverride(new CellRangeAddress(TITLE, last, 0, columns.size() - 1));
+        }
         sheet.setAutoFilter(new CellRangeAddress(HEAD, last, 0, columns.size() - 1));
         sheet.createFreezePane(0, HEAD + 1);
         sheet.setRepeatingRows(CellRangeAddress.valueOf((HEAD + 1) + ":" + (HEAD + 1)));
