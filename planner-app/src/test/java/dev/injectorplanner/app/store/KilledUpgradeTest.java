@@ -2,12 +2,14 @@ package dev.injectorplanner.app.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.injectorplanner.app.kill.KilledProcess;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
-import java.io.BufferedReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -110,30 +112,19 @@ class KilledUpgradeTest {
     private void openAndKill(StoreSettings settings, int firstVersion) throws Exception {
         int killAt = firstVersion + random.nextInt(StoreOpening.NEWEST - firstVersion + 1);
         int delay = random.nextBoolean() ? 0 : random.nextInt(600);
-        Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        OpensAStore.class.getName(),
-                        settings.url(),
-                        settings.user(),
-                        settings.password())
-                .redirectErrorStream(true)
-                .start();
-        List<String> said = new java.util.ArrayList<>();
-        boolean killed = false;
-        try (BufferedReader lines = process.inputReader()) {
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                said.add(line);
-                var named = VERSION.matcher(line);
-                if (named.find() && Integer.parseInt(named.group(1)) == killAt) {
-                    Thread.sleep(delay);
-                    process.toHandle().destroyForcibly();
-                    killed = true;
-                }
-            }
-        }
-        process.waitFor();
-        assertThat(killed).as("version " + killAt + " was named in %s", said).isTrue();
+        List<String> said = KilledProcess.run(
+                OpensAStore.class,
+                settings,
+                List.of(),
+                lines -> named(lines.get(lines.size() - 1)) == killAt
+                        ? Optional.of(Duration.ofMillis(delay))
+                        : Optional.empty());
+        assertThat(said).as("version " + killAt + " is named").anyMatch(line -> named(line) == killAt);
+    }
+
+    /** The schema version that a line of the log begins, 0 where it names none. */
+    private static int named(String line) {
+        var version = VERSION.matcher(line);
+        return version.find() ? Integer.parseInt(version.group(1)) : 0;
     }
 }

@@ -9,6 +9,7 @@ final class OpensAStore {
     private OpensAStore() {}
 
     public static void main(String[] args) {
+        System.setErr(System.out); // the log is what names the moment of the kill
         ((Logger) LoggerFactory.getLogger("org.flywaydb.core.internal.command.DbMigrate")).setLevel(Level.INFO);
         try (Store store = Store.open(new StoreSettings(args[0], args[1], args[2]))) {
             System.err.println("open " + store);

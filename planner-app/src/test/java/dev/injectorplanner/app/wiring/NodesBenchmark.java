@@ -11,6 +11,7 @@ import dev.injectorplanner.app.jobs.JobKind;
 import dev.injectorplanner.app.jobs.JobTimes;
 import dev.injectorplanner.app.jobs.quartz.QuartzJobs;
 import dev.injectorplanner.app.jobs.quartz.QuartzSettings;
+import dev.injectorplanner.app.kill.KilledProcess;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.fleet.FleetSnapshot;
@@ -24,6 +25,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,12 +34,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The nightly plans of all depots on one PostgreSQL, by one node and by two with a core each ({@code taskset}), then by two of which
- * one is killed half way. {@code -Dnodes.trucks=2000}, in depots of 250.
+ * The nightly plans of all depots on one PostgreSQL, by nodes with a core each ({@code taskset}): one and two of them by turns, since
+ * others use the machine, then three, then two of which one is killed half way. Beside the time, the seconds of processor that the
+ * busiest node used for the plans: what the time would be on cores that nobody else uses. {@code -Dnodes.trucks=2000}, in depots of 250.
  */
 @Tag("benchmark")
 class NodesBenchmark {
     private static final int TRUCKS = Integer.getInteger("nodes.trucks", 2_000);
+    private static final int PAIRS = Integer.getInteger("nodes.pairs", 2);
+    private static final Duration LONGEST = Duration.ofMinutes(Integer.getInteger("nodes.minutes", 15));
     private static final double READING_EVERY_DAYS = 14;
     private static final String DONE = "select count(*) from job_run where outcome = 'DONE' and job = 'NIGHTLY_PLAN'";
 
@@ -70,30 +75,18 @@ class NodesBenchmark {
         }
     }
 
-    private record Running(Process process) implements AutoCloseable {
-        static Running start(String url, int core) throws Exception {
-            Process process = new ProcessBuilder(
-                            "taskset",
-                            "-c",
-                            String.valueOf(core),
-                            Path.of(System.getProperty("java.home"), "bin", "java")
-                                    .toString(),
-                            "-Xmx1g",
-                            "-cp",
-                            System.getProperty("java.class.path"),
-                            Node.class.getName(),
-                            url)
-                    .redirectError(ProcessBuilder.Redirect.INHERIT)
-                    .start();
-            assertThat(process.inputReader().readLine()).isEqualTo("ready true");
-            return new Running(process);
-        }
+    private static KilledProcess node(String url, int core) throws Exception {
+        KilledProcess node = KilledProcess.start(
+                List.of("taskset", "-c", String.valueOf(core)),
+                List.of("-Xmx1g", "-XX:ActiveProcessorCount=1"),
+                Node.class,
+                List.of(url));
+        node.awaitLine("ready true");
+        return node;
+    }
 
-        @Override
-        public void close() throws Exception {
-            process.outputWriter().close();
-            process.waitFor();
-        }
+    private static double processor(KilledProcess node) {
+        return node.processorTime().toMillis() / 1_000.0;
     }
 
     @Test
@@ -112,22 +105,39 @@ class NodesBenchmark {
                 var pool = application.store().dataSource();
                 new JobTimes(pool, new DepotZones(pool)).set(JobKind.NIGHTLY_PLAN, "", onceAYear(), true);
                 StoreSql sql = new StoreSql(pool);
-                round(sql, url, List.of(0), false); // fills the database's memory and the system's
-                double one = round(sql, url, List.of(0), false);
-                double two = round(sql, url, List.of(0, 1), false);
-                double lost = round(sql, url, List.of(0, 1), true);
-                System.out.printf(
-                        "%,d trucks, %d depots: one node %.1f s, two nodes with a core each %.1f s (%.2f times as fast), two of which"
-                                + " one is killed half way %.1f s; load average %.1f%n",
-                        TRUCKS,
-                        depots,
-                        one,
-                        two,
-                        one / two,
-                        lost,
-                        ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
+                print("one node, to fill memories", round(sql, url, List.of(0), false));
+                for (int pair = 0; pair < PAIRS; pair++) {
+                    Round one = round(sql, url, List.of(0), false);
+                    Round two = round(sql, url, List.of(0, 1), false);
+                    print("one node", one);
+                    print("two nodes", two);
+                    System.out.printf(
+                            "two nodes %.2f times as fast by the clock, %.2f by processor%n",
+                            one.seconds() / two.seconds(), one.busiest() / two.busiest());
+                }
+                print("three nodes, two on one core", round(sql, url, List.of(0, 1, 0), false));
+                print("two nodes, one killed half way", round(sql, url, List.of(0, 1), true));
             }
         }
+    }
+
+    /**
+     * @param seconds from the moment all depots are due to the last plan
+     * @param busiest processor of the node that used most since it was ready
+     * @param depotsByNode plans that each node made
+     */
+    private record Round(double seconds, double busiest, List<Long> depotsByNode) {}
+
+    private void print(String what, Round round) {
+        System.out.printf(
+                "%,d trucks, %d depots, %s: %.1f s, busiest node %.1f s of processor, depots by node %s; load average %.1f%n",
+                TRUCKS,
+                depots,
+                what,
+                round.seconds(),
+                round.busiest(),
+                round.depotsByNode(),
+                ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
     }
 
     private static FleetSnapshot fleet() {
@@ -144,33 +154,53 @@ class NodesBenchmark {
                 .snapshot();
     }
 
-    /** Seconds from the moment all depots are due to the last plan; each depot is planned once. */
-    private double round(StoreSql sql, String url, List<Integer> cores, boolean kill) throws Exception {
-        List<Running> nodes = new ArrayList<>();
+    /** All depots made due at once; each is planned once. */
+    private Round round(StoreSql sql, String url, List<Integer> cores, boolean kill) throws Exception {
+        List<KilledProcess> nodes = new ArrayList<>();
         try {
             for (int core : cores) {
-                nodes.add(Running.start(url, core));
+                nodes.add(node(url, core));
             }
-            long before = count(sql, DONE);
+            List<Double> before = nodes.stream().map(NodesBenchmark::processor).toList();
+            long done = count(sql, DONE);
             Instant due = Instant.now().plusSeconds(2);
             sql.retried(connection -> StoreSql.update(
                     connection,
                     "update qrtz_triggers set next_fire_time = ? where trigger_group = 'times' and job_name like 'nightly-plan%'",
                     due.toEpochMilli()));
-            boolean killed = !kill;
-            while (count(sql, DONE) < before + depots) {
-                Thread.sleep(50);
-                if (!killed && count(sql, DONE) >= before + depots / 2) {
-                    nodes.remove(0).process().toHandle().destroyForcibly();
-                    killed = true;
-                }
-            }
+            await(sql, done, nodes, kill);
             double seconds = Duration.between(due, Instant.now()).toMillis() / 1_000.0;
-            assertThat(count(sql, DONE)).isEqualTo(before + depots);
-            return seconds;
+            double busiest = 0;
+            for (int i = 0; i < nodes.size(); i++) {
+                busiest = Math.max(busiest, processor(nodes.get(i)) - before.get(i));
+            }
+            assertThat(count(sql, DONE)).isEqualTo(done + depots);
+            return new Round(
+                    seconds,
+                    busiest,
+                    sql.list(
+                            "select count(*) from job_run where outcome = 'DONE' and job = 'NIGHTLY_PLAN' and due_at >= ? group by"
+                                    + " node order by 1",
+                            row -> row.getLong(1),
+                            due.minusSeconds(1).atOffset(ZoneOffset.UTC)));
         } finally {
-            for (Running node : nodes) {
+            for (KilledProcess node : nodes) {
                 node.close();
+            }
+        }
+    }
+
+    private void await(StoreSql sql, long before, List<KilledProcess> nodes, boolean kill) throws Exception {
+        Instant end = Instant.now().plus(LONGEST);
+        boolean killed = !kill;
+        while (count(sql, DONE) < before + depots) {
+            assertThat(Instant.now())
+                    .as("%s done, %s before", count(sql, DONE), before)
+                    .isBefore(end);
+            Thread.sleep(50);
+            if (!killed && count(sql, DONE) >= before + depots / 2) {
+                nodes.get(0).kill();
+                killed = true;
             }
         }
     }

@@ -1,6 +1,5 @@
 package dev.injectorplanner.reports.paper;
 
-import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
@@ -10,6 +9,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.Locale;
 import java.util.Map;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.thymeleaf.TemplateEngine;
 import org.thymeleaf.context.Context;
 import org.thymeleaf.templatemode.TemplateMode;
@@ -54,17 +54,19 @@ public final class PdfPage {
     public static void write(String template, Map<String, Object> model, PaperSize size, OutputStream out)
             throws IOException {
         String page = onPaper(TEMPLATES.process(template, new Context(Locale.ENGLISH, model)), size);
-        PdfRendererBuilder builder = new PdfRendererBuilder();
-        builder.useFastMode();
-        builder.useUriResolver((base, uri) -> null);
-        builder.useSVGDrawer(new BatikSVGDrawer());
-        font(builder, "LiberationSans-Regular", "Liberation Sans", 400);
-        font(builder, "LiberationSans-Bold", "Liberation Sans", 700);
-        font(builder, "LiberationMono-Bold", "Liberation Mono", 700);
-        builder.withHtmlContent(page, null);
-        builder.withProducer("Injector Planner");
-        builder.toStream(out);
-        builder.run();
+        try (PDDocument document = new PDDocument();
+                PaperFonts fonts = new PaperFonts(document)) {
+            PdfRendererBuilder builder = new PdfRendererBuilder();
+            builder.usePDDocument(document);
+            builder.useFastMode();
+            builder.useUriResolver((base, uri) -> null);
+            builder.useSVGDrawer(new BatikSVGDrawer());
+            fonts.into(builder);
+            builder.withHtmlContent(page, null);
+            builder.withProducer("Injector Planner");
+            builder.toStream(out);
+            builder.run();
+        }
     }
 
     /** What stands between a page's body tags, for a browser that prints the same. */
@@ -106,11 +108,7 @@ public final class PdfPage {
                 : page.substring(0, body).replace("size: A4;", "size: letter;") + page.substring(body);
     }
 
-    private static void font(PdfRendererBuilder builder, String file, String family, int weight) {
-        builder.useFont(() -> resource("bay/fonts/" + file + ".ttf"), family, weight, FontStyle.NORMAL, true);
-    }
-
-    private static InputStream resource(String name) {
+    static InputStream resource(String name) {
         InputStream stream = PdfPage.class.getResourceAsStream("/" + FOLDER + name);
         if (stream == null) {
             throw new IllegalStateException(name + " is missing in " + FOLDER);

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.injectorplanner.app.jobs.DepotZones;
 import dev.injectorplanner.app.jobs.JobKind;
 import dev.injectorplanner.app.jobs.JobTimes;
+import dev.injectorplanner.app.kill.KilledProcess;
 import dev.injectorplanner.app.store.Store;
 import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.app.store.StoreSql;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -24,35 +24,8 @@ class TwoNodesTest {
     private static final int DEPOTS = 200;
     private static final int HALF = DEPOTS / 2;
 
-    private record Node(Process process, String name) implements AutoCloseable {
-        static Node start(String url, String name) throws Exception {
-            Process process = new ProcessBuilder(
-                            Path.of(System.getProperty("java.home"), "bin", "java")
-                                    .toString(),
-                            "-Xmx256m",
-                            "-cp",
-                            System.getProperty("java.class.path"),
-                            TestNode.class.getName(),
-                            url,
-                            name)
-                    .redirectError(ProcessBuilder.Redirect.INHERIT)
-                    .start();
-            return new Node(process, name);
-        }
-
-        void awaitReady() throws Exception {
-            assertThat(process.inputReader().readLine()).isEqualTo("ready true");
-        }
-
-        void kill() {
-            process.toHandle().destroyForcibly(); // SIGKILL on Linux
-        }
-
-        @Override
-        public void close() throws Exception {
-            process.outputWriter().close();
-            process.waitFor();
-        }
+    private static KilledProcess node(String url, String name) throws Exception {
+        return KilledProcess.start(List.of(), List.of("-Xmx256m"), TestNode.class, List.of(url, name));
     }
 
     @Test
@@ -63,10 +36,10 @@ class TwoNodesTest {
             try (Store store = Store.open(new StoreSettings(url, "postgres", "postgres"))) {
                 StoreSql sql = new StoreSql(store.dataSource());
                 fill(store, sql);
-                try (Node lost = Node.start(url, "lost");
-                        Node other = Node.start(url, "other")) {
-                    lost.awaitReady();
-                    other.awaitReady();
+                try (KilledProcess lost = node(url, "lost");
+                        KilledProcess other = node(url, "other")) {
+                    lost.awaitLine("ready true");
+                    other.awaitLine("ready true");
                     run(sql, lost);
                 }
             }
@@ -94,7 +67,7 @@ class TwoNodesTest {
         return "0 12 " + Math.min(28, yesterday.getDayOfMonth()) + " " + yesterday.getMonthValue() + " *";
     }
 
-    private static void run(StoreSql sql, Node lost) throws Exception {
+    private static void run(StoreSql sql, KilledProcess lost) throws Exception {
         assertThat(count(sql, "select count(*) from qrtz_triggers where trigger_group = 'times'"))
                 .isEqualTo(DEPOTS);
         Instant due = Instant.now().plusSeconds(2);
@@ -110,7 +83,7 @@ class TwoNodesTest {
             Thread.sleep(5);
         }
         lost.kill();
-        lost.process().waitFor();
+        lost.close();
         Instant killed = Instant.now();
         List<String> left = held(sql, lost);
         await(sql, "outcome = 'DONE'", DEPOTS);
@@ -128,11 +101,11 @@ class TwoNodesTest {
     }
 
     /** Runs that the node has under way, by the process number in its name. */
-    private static List<String> held(StoreSql sql, Node node) {
+    private static List<String> held(StoreSql sql, KilledProcess node) {
         return sql.list(
                 "select run_key from job_run where outcome = 'RUNNING' and node like ?",
                 row -> row.getString(1),
-                node.process().pid() + "@%");
+                node.pid() + "@%");
     }
 
     private static void await(StoreSql sql, String what, long least) throws InterruptedException {
