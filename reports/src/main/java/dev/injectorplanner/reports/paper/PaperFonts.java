@@ -16,7 +16,7 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
  * The faces that paper is set in, for one document. Ligatures are off: the library looks for them by an expression that it compiles
- * anew for every piece of text, which took two fifths of the time of a bay sheet, and the text can be searched as it was written.
+ * again for every piece of text, which took two fifths of the time of a bay sheet, and the text can be searched as it was written.
  */
 final class PaperFonts implements Closeable {
     private final PDDocument document;
