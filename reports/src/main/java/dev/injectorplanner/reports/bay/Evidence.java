@@ -10,8 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * What speaks for a visit, the strongest first and nothing left out: what was seen at the truck before what its age says. Equal
@@ -19,11 +17,8 @@ import java.util.regex.Pattern;
  */
 final class Evidence {
     private static final Comparator<DueItem> STRONGEST = Comparator.comparingInt(Evidence::rank)
-            .thenComparing(Evidence::lessLikely)
+            .thenComparingDouble(Evidence::lessLikely)
             .thenComparing(DueItem::by);
-
-    /** As the sentences of due items say it. */
-    private static final Pattern CHANCE = Pattern.compile("(\\d+) % chance of failing");
 
     private Evidence() {}
 
@@ -42,12 +37,9 @@ final class Evidence {
         };
     }
 
-    /** The less likely a failure, the later: percent below 0, and 0 where no chance is said or it is under 1 %. */
-    private static int lessLikely(DueItem item) {
-        Matcher chance = CHANCE.matcher(item.evidence());
-        return chance.find() && !item.evidence().contains("under " + chance.group())
-                ? -Integer.parseInt(chance.group(1))
-                : 0;
+    /** The less likely a failure, the later: below 0, and 0 where no chance is known. */
+    private static double lessLikely(DueItem item) {
+        return item.chance12() == null ? 0 : -item.chance12();
     }
 
     /** A remark with the cylinders it is said of. */
