@@ -3,6 +3,7 @@ package dev.injectorplanner.reports.bay;
 import dev.injectorplanner.core.due.DueAction;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.due.DueKind;
+import dev.injectorplanner.core.units.SiteForm.DateForm;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.reports.workbook.Words;
 import java.util.Comparator;
@@ -69,11 +70,11 @@ final class Evidence {
     }
 
     private static String remark(DueItem item, SiteUnits units) {
-        String evidence = units.sentence(item.evidence());
+        String evidence = DateForm.WORDS.sentence(units.sentence(item.evidence()));
         if (item.kind() == DueKind.COST) {
             return evidence + " (worth doing while it's open)";
         }
-        String limit = units.sentence(item.limit());
+        String limit = DateForm.WORDS.sentence(units.sentence(item.limit()));
         if (item.kind() == DueKind.INSPECTION) { // what it is worth and costs, not a limit of anybody
             return evidence + " (" + limit + ")";
         }

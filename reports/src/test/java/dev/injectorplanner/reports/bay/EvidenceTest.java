@@ -51,6 +51,15 @@ class EvidenceTest {
                         "Cylinder 4: warranty ends" + limit);
     }
 
+    /** The engine writes ISO dates, which files keep; the sheet names the month. */
+    @Test
+    void a_date_reads_as_everywhere_on_the_sheet() {
+        assertThat(Evidence.of(
+                        List.of(item(3, DueKind.FAULTS, DueAction.REPLACE, "4 faults, last on 2026-02-20", DAY)),
+                        SiteUnits.METRIC))
+                .containsExactly("Cylinder 3: 4 faults, last on 20 Feb 2026 (limit 3 in 30 days, site rule)");
+    }
+
     /** Both are "under 1 %" in words; a plan that was kept without chances goes last. */
     @Test
     void a_chance_counts_as_a_figure_not_as_its_words() {
