@@ -72,7 +72,7 @@ class LiveDeskTest {
 
             strip.locator("a").click();
             page.waitForLoadState();
-            assertThat(page.locator("#live")).isEmpty();
+            assertThat(page.locator("#live")).hasText("");
             assertThat(page.locator("#change h3")).containsText("T026");
         }
     }

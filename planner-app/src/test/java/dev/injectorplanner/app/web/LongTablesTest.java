@@ -73,7 +73,7 @@ class LongTablesTest {
                 "/plan?week=2026-W12",
                 "/trucks",
                 "/trucks?sort=-visit&page=2",
-                "/trucks/T0001",
+                "/trucks/T001",
                 "/find?q=T0",
                 "/alerts",
                 "/alerts?list=A&from=25",
