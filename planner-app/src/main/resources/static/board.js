@@ -1,16 +1,17 @@
-// Moves a visit on the week's board: by pointer onto another day, or from its "Move" link with the arrow keys and Enter.
+// Moves a visit on the week's board: by pointer onto another day or bay, or from its "Move" link with the arrow keys and Enter.
 // Nothing is kept here: the page that opens shows what the move means, and keeps it only when asked.
 'use strict';
 (function () {
   const says = document.getElementById('board-says');
-  const days = function (cell) {
-    return Array.from(cell.parentElement.querySelectorAll('[data-day]'));
+  // The places of a depot where work can stand, by bay and day.
+  const places = function (cell) {
+    return Array.from(cell.closest('table').querySelectorAll('[data-day]'));
   };
-  const open = function (visit, day) {
-    const link = visit.querySelector('a.move');
+  const aim = function (link, cell) {
     const to = new URL(link.href, window.location.href);
-    to.searchParams.set('day', day);
-    window.location.assign(to.toString());
+    to.searchParams.set('day', cell.dataset.day);
+    to.searchParams.set('bay', cell.dataset.bay);
+    link.href = to.toString();
   };
 
   document.querySelectorAll('[data-truck]').forEach(function (visit) {
@@ -27,7 +28,7 @@
   document.querySelectorAll('[data-day]').forEach(function (cell) {
     cell.addEventListener('dragover', function (event) {
       const visit = document.querySelector('.dragged');
-      if (visit && visit.closest('tr') === cell.parentElement) {
+      if (visit && visit.closest('table') === cell.closest('table')) {
         event.preventDefault();
         cell.classList.add('drop-here');
       }
@@ -40,28 +41,32 @@
       cell.classList.remove('drop-here');
       if (visit) {
         event.preventDefault();
-        open(visit, cell.dataset.day);
+        const link = visit.querySelector('a.move');
+        aim(link, cell);
+        window.location.assign(link.href);
       }
     });
   });
 
+  const steps = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] };
   document.querySelectorAll('a.move').forEach(function (link) {
     const visit = link.closest('[data-truck]');
-    const cell = link.closest('[data-day]');
-    let wanted = visit ? visit.dataset.from : '';
+    let at = link.closest('[data-day]');
     link.addEventListener('keydown', function (event) {
-      if (!visit || !cell || (event.key !== 'ArrowLeft' && event.key !== 'ArrowRight')) {
+      const step = steps[event.key];
+      if (!visit || !at || !step) {
         return;
       }
       event.preventDefault();
-      const all = days(cell).map(function (each) { return each.dataset.day; });
-      const next = all.indexOf(wanted) + (event.key === 'ArrowRight' ? 1 : -1);
-      if (next >= 0 && next < all.length) {
-        wanted = all[next];
-        const to = new URL(link.href, window.location.href);
-        to.searchParams.set('day', wanted);
-        link.href = to.toString();
-        says.textContent = visit.dataset.truck + ' to ' + wanted + ': press Enter to see what that means.';
+      const all = places(at);
+      const days = Array.from(new Set(all.map(function (each) { return each.dataset.day; })));
+      const day = days[days.indexOf(at.dataset.day) + step[0]];
+      const bay = String(Number(at.dataset.bay) + step[1]);
+      const next = all.find(function (each) { return each.dataset.day === day && each.dataset.bay === bay; });
+      if (next) {
+        at = next;
+        aim(link, at);
+        says.textContent = visit.dataset.truck + ' to ' + day + ', bay ' + bay + ': press Enter to see what that means.';
       }
     });
   });

@@ -4,7 +4,6 @@ import dev.injectorplanner.app.closeout.CloseOut.Done;
 import dev.injectorplanner.app.people.AuditTrail;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.time.Instant;
 import java.util.StringJoiner;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -13,13 +12,13 @@ import org.jspecify.annotations.Nullable;
 final class CloseOutNotes {
     private CloseOutNotes() {}
 
-    static void closedOut(Connection connection, Instant at, String by, @Nullable CloseOut before, CloseOut made)
+    static void closedOut(Connection connection, String by, @Nullable CloseOut before, CloseOut made)
             throws SQLException {
         String subject = "truck " + made.truck() + ", " + made.doneOn()
                 + (made.week() == null ? "" : ", visit of " + made.week());
-        AuditTrail.write(
+        AuditTrail.writeOfTruck(
                 connection,
-                at,
+                made.truck(),
                 by,
                 before == null ? "close out a visit" : "correct a close-out",
                 subject,
@@ -27,10 +26,10 @@ final class CloseOutNotes {
                 words(made) + (made.why().isEmpty() ? "" : "; because: " + made.why()));
     }
 
-    static void voided(Connection connection, Instant at, String by, CloseOut made, String why) throws SQLException {
-        AuditTrail.write(
+    static void voided(Connection connection, String by, CloseOut made, String why) throws SQLException {
+        AuditTrail.writeOfTruck(
                 connection,
-                at,
+                made.truck(),
                 by,
                 "void a close-out",
                 "truck " + made.truck() + ", " + made.doneOn()

@@ -76,7 +76,7 @@ final class CloseOutWork {
         }
         over(checked, ended);
         tasks(checked, ended);
-        CloseOutNotes.closedOut(connection, at, by, before, made);
+        CloseOutNotes.closedOut(connection, by, before, made);
         return made;
     }
 

@@ -145,7 +145,7 @@ public final class CloseOuts {
             BayJobRows.openAgain(connection, truck, id);
             rows.markVoid(id, new CloseOut.Voided(at, by, why.strip()));
             ClearedAlerts.openAgain(connection, reopened(before, List.of(), at, by, "the close-out was voided"));
-            CloseOutNotes.voided(connection, at, by, before, why.strip());
+            CloseOutNotes.voided(connection, by, before, why.strip());
             return rows.find(id).orElseThrow();
         });
     }

@@ -2,9 +2,13 @@ package dev.injectorplanner.app.diagnosis;
 
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.diagnosis.DiagnosisKind;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.HexFormat;
 import java.util.Optional;
 
 /**
@@ -26,8 +30,14 @@ public record LookForm(String key, String end, String content) {
         return !end.isEmpty();
     }
 
+    /** Other notes of the same form have another key: a digest of both, since the column is short and notes are long. */
     private String noteKey() {
-        return key + ":" + Integer.toHexString(content.hashCode());
+        try {
+            byte[] both = (key.length() + ":" + key + content).getBytes(StandardCharsets.UTF_8);
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(both));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("SHA-256 is part of every Java", e);
+        }
     }
 
     /** What it did when it arrived before: how it ended the diagnosis, or empty text where it noted the same. */

@@ -18,7 +18,8 @@ public final class OrderMailing {
 
     /** Queues an order's mail; the same order to the same address is queued once. */
     public boolean queue(String order, Mail mail, Instant at, String by) {
-        return sql.inTransaction(connection -> {
+        // made again where another transaction was in the way: the embedded database gives up one of two that meet
+        return sql.retried(connection -> {
             boolean queued = outbox.queue(connection, mail, at);
             if (queued) {
                 OrderBooks.mailed(connection, order, mail.recipient());

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.sql.DataSource;
+import org.jspecify.annotations.Nullable;
 
 /** Who changed what, when. Entries are added and read; nothing here, or elsewhere, changes or removes one. */
 public final class AuditTrail {
@@ -44,7 +45,7 @@ public final class AuditTrail {
      */
     public void record(String who, String what, String subject, String before, String after) {
         sql.inTransaction(connection -> {
-            insert(connection, clock.instant(), who, what, subject, before, after);
+            insert(connection, clock.instant(), null, who, what, subject, before, after);
             return true;
         });
     }
@@ -58,23 +59,38 @@ public final class AuditTrail {
     public static void write(
             Connection connection, Instant at, String who, String what, String subject, String before, String after)
             throws SQLException {
-        insert(connection, Instant.now(), who, what, subject, before, after);
+        insert(connection, Instant.now(), null, who, what, subject, before, after);
+    }
+
+    /** As above, of one truck, by whose name the entry can be found. */
+    public static void writeOfTruck(
+            Connection connection, String truck, String who, String what, String subject, String before, String after)
+            throws SQLException {
+        insert(connection, Instant.now(), truck, who, what, subject, before, after);
     }
 
     private static void insert(
-            Connection connection, Instant at, String who, String what, String subject, String before, String after)
+            Connection connection,
+            Instant at,
+            @Nullable String truck,
+            String who,
+            String what,
+            String subject,
+            String before,
+            String after)
             throws SQLException {
         StoreSql.update(
                 connection,
-                "insert into audit_entry (id, happened_at, who, what, subject, value_before, value_after)"
-                        + " values (?, ?, ?, ?, ?, ?, ?)",
+                "insert into audit_entry (id, happened_at, who, what, subject, value_before, value_after, truck)"
+                        + " values (?, ?, ?, ?, ?, ?, ?, ?)",
                 StoreSql.nextIds(connection, "audit_entry_seq"),
                 at,
                 cut(who, MOST_WHO),
                 cut(what, MOST_WHAT),
                 cut(subject, MOST_SUBJECT),
                 cut(before, MOST_VALUE),
-                cut(after, MOST_VALUE));
+                cut(after, MOST_VALUE),
+                truck);
     }
 
     /** The database takes no zero character, and no more than its column holds. */

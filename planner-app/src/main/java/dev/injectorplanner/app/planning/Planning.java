@@ -23,6 +23,7 @@ import dev.injectorplanner.core.replay.ReplayWatch;
 import dev.injectorplanner.core.schedule.ExtraCapacity;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -44,7 +45,7 @@ public final class Planning {
     private final SparePieces spares;
     private final SiteSettings settings;
     private final ForecastBook forecasts;
-    private volatile @Nullable Long previewedAt; // by the process's own count of nanoseconds
+    private final Previews previews;
 
     public Planning(Store store, Planner planner, HoldBook holds, KeptPlans plans) {
         this.store = store;
@@ -56,6 +57,7 @@ public final class Planning {
         this.spares = new SparePieces(store, plans);
         this.settings = new SiteSettings(store.dataSource());
         this.forecasts = new ForecastBook(store.dataSource());
+        this.previews = new Previews(store.dataSource(), InstantSource.system());
     }
 
     /** How plans of this site are made: the planner's defaults with what the site has set. */
@@ -109,16 +111,15 @@ public final class Planning {
             LocalDate today, Policy policy, @Nullable String depot, Holds tried, List<ExtraCapacity> extra) {
         PreparedFleets.Kept kept = kept(today, policy, depot);
         check(kept.fleet, policy, today, tried);
-        previewedAt = System.nanoTime();
+        previews.begun();
         PreparedFleet.Trial before = base(kept, today, depot);
         PreparedFleet.Trial after = planner.tryOut(kept.prepared, all(today, depot, tried), extra, before);
         return new Tried(new Planned(kept.fleet, planner.tell(after)), kept.prepared.change(before, after));
     }
 
-    /** Whether somebody of this process tried a change out a short while ago. */
+    /** Whether somebody tried a change out a short while ago, on whichever node. */
     public boolean previewedWithin(Duration time) {
-        Long at = previewedAt;
-        return at != null && System.nanoTime() - at < time.toNanos();
+        return previews.within(time);
     }
 
     /** Depots and their zones. */

@@ -10,6 +10,7 @@ public enum SettingArea {
     INSPECTION("Inspection"),
     PARTS("Buying parts"),
     COOLANT("Coolant"),
+    ENGINE("Engine figures"),
     SITE("Site and units");
 
     private final String words;

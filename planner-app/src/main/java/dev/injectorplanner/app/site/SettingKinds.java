@@ -64,6 +64,7 @@ public final class SettingKinds {
         kinds.addAll(VisitSettings.LIST);
         kinds.addAll(ConditionSettings.LIST);
         kinds.addAll(SupplySettings.LIST);
+        kinds.addAll(EngineSettings.LIST);
         kinds.addAll(words());
         kinds.addAll(forms());
         return List.copyOf(kinds);
@@ -94,7 +95,7 @@ public final class SettingKinds {
                         "sign or code that headings of amounts bear on sheets, mails and pages, such as EUR or $",
                         SettingKind.NONE,
                         (policy, kept) -> {
-                            new SiteForm(SiteUnits.METRIC, kept, DateForm.ISO, PaperSize.A4);
+                            new SiteForm(SiteUnits.METRIC, kept, DateForm.WORDS, PaperSize.A4);
                             return policy;
                         }));
     }
@@ -110,7 +111,11 @@ public final class SettingKinds {
         kinds.add(unit(
                 DISTANCE, "Distances", "odometers and distances on pages and bay sheets", SiteUnits.Distance.values()));
         kinds.add(unit(VOLUME, "Volumes", "coolant on pages and bay sheets", SiteUnits.Volume.values()));
-        kinds.add(unit(DATES, "Dates", "dates in numbers on sheets and mails: year first is ISO", DateForm.values()));
+        kinds.add(unit(
+                DATES,
+                "Dates",
+                "dates on sheets and mails; pages and bay sheets always name the month: 2 Mar 2026",
+                DateForm.values()));
         kinds.add(unit(PAPER, "Paper", "bay sheets, labels, orders, return notes and workbooks", PaperSize.values()));
         kinds.add(choice(
                 REPLAN,

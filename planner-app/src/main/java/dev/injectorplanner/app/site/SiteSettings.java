@@ -5,6 +5,7 @@ import dev.injectorplanner.app.store.PageAnswers;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.plan.Policy;
+import dev.injectorplanner.core.replay.tune.EngineFigure;
 import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.imports.vehicle.LogNameRule;
@@ -15,10 +16,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -34,6 +37,7 @@ public final class SiteSettings {
     private final StoreSql sql;
     private final InstantSource clock;
     private final PageAnswers<String, Map<String, KeptSetting>> kept;
+    private final EngineTunings tunings;
 
     public SiteSettings(DataSource store) {
         this(store, InstantSource.system());
@@ -43,6 +47,7 @@ public final class SiteSettings {
         this.sql = new StoreSql(store);
         this.clock = clock;
         this.kept = new PageAnswers<>(store);
+        this.tunings = new EngineTunings(store);
     }
 
     /** What is set, by name. */
@@ -54,10 +59,11 @@ public final class SiteSettings {
         });
     }
 
-    /** How plans are made: the planner's defaults with what the site has set. */
+    /** How plans are made: the planner's defaults, the engine's figures as they were last tuned, and what the site has set. */
     public Policy policy() {
         Map<String, KeptSetting> kept = kept();
         Policy policy = Policy.standard();
+        policy = policy.withFigures(tunings.findFigures().orElse(policy.figures()));
         for (SettingKind kind : SettingKinds.ALL) {
             KeptSetting set = kept.get(kind.name());
             if (set != null) {
@@ -74,6 +80,17 @@ public final class SiteSettings {
             LOG.warn("Setting {} is {}, which is not valid: the default is used", set.name(), set.value());
             return policy;
         }
+    }
+
+    /** Figures of the engine that the site holds: no tuning moves them. */
+    public Set<EngineFigure> heldFigures() {
+        Set<EngineFigure> held = EnumSet.noneOf(EngineFigure.class);
+        for (EngineFigure figure : EngineFigure.values()) {
+            if (kept().containsKey(figure.setting())) {
+                held.add(figure);
+            }
+        }
+        return held;
     }
 
     /** The units in which people of the site read and type. */

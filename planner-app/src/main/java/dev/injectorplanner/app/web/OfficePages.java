@@ -15,8 +15,10 @@ import dev.injectorplanner.app.web.imports.MatchPage;
 import dev.injectorplanner.app.web.imports.SetUpPage;
 import dev.injectorplanner.app.web.life.LifePage;
 import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.app.web.office.ReadAhead;
 import dev.injectorplanner.app.web.office.Refusals;
 import dev.injectorplanner.app.web.office.Replanning;
+import dev.injectorplanner.app.web.office.TurnedAdvice;
 import dev.injectorplanner.app.web.order.OrderFilePage;
 import dev.injectorplanner.app.web.order.OrderPages;
 import dev.injectorplanner.app.web.order.OrderPapers;
@@ -52,6 +54,7 @@ import org.springframework.context.annotation.Import;
 @Configuration(proxyBeanMethods = false)
 @Import({
     Refusals.class,
+    TurnedAdvice.class,
     WeekPage.class,
     DecidePage.class,
     LivePage.class,
@@ -88,6 +91,11 @@ public class OfficePages {
     @Bean
     Office office(Store store, PlansInForce plans, Fleets fleets) {
         return new Office(store, plans, fleets);
+    }
+
+    @Bean(destroyMethod = "close")
+    ReadAhead readAhead(Office office, Application application) {
+        return new ReadAhead(office, application.plans());
     }
 
     @Bean

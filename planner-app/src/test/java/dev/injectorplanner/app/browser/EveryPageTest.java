@@ -8,6 +8,8 @@ import dev.injectorplanner.app.web.frame.Navigation;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
@@ -19,6 +21,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Every page, at a desk, on a phone, in the dark: fit for everybody, nothing from other hosts, no complaint. */
 @InBrowser
 class EveryPageTest {
+    /** Pages say 2 Mar 2026. */
+    private static final Pattern ISO_DATE = Pattern.compile("(?<![\\w-]).{0,30}\\d{4}-\\d{2}-\\d{2}(?![\\w-])");
+
     /** One window a site and role for all pages: a new one would fetch every style and script again. */
     private static final Map<String, Person> PEOPLE = new HashMap<>();
 
@@ -152,5 +157,10 @@ class EveryPageTest {
         assertThat(person.open(path).status()).isEqualTo(200);
         assertThat(Fitness.faults(person.page())).as(path).isEmpty();
         assertThat(person.complaints()).as(path).isEmpty();
+        if (!path.matches("/imports.*|/settings.*")) { // those show what files and stored rows say
+            assertThat(ISO_DATE.matcher(person.sees()).results().map(MatchResult::group))
+                    .as("dates of another form: " + path)
+                    .isEmpty();
+        }
     }
 }

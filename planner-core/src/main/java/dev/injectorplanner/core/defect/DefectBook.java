@@ -98,6 +98,17 @@ public final class DefectBook {
         });
     }
 
+    /** The same book with the signs of each part believed less or more, as {@link DefectModel#withSignWeight} says. */
+    public DefectBook withSignWeight(double weight) {
+        if (weight == 1) {
+            return this;
+        }
+        DefectBook book = new DefectBook();
+        entries.forEach((part, old) -> book.entries.put(
+                part, new Entry(old.model().withSignWeight(weight), old.clock(), old.perWeek(), old.kmPerHour())));
+        return book;
+    }
+
     /** The same book with another model of one of its parts. */
     public DefectBook with(String part, DefectModel model) {
         DefectBook book = new DefectBook();

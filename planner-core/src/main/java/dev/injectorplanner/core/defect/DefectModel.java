@@ -64,6 +64,23 @@ public record DefectModel(
         return new DefectModel(meanDelay, suddenShare, arrivalFactor * factor, sound, defective, failures);
     }
 
+    /**
+     * The same with its signs believed less or more.
+     *
+     * @param weight power of the likelihood ratio of each sign, 0 or more; 1 for none changed
+     */
+    public DefectModel withSignWeight(double weight) {
+        return weight == 1
+                ? this
+                : new DefectModel(
+                        meanDelay,
+                        suddenShare,
+                        arrivalFactor,
+                        sound,
+                        defective.withRatiosTo(Require.notNegative("sign weight", weight), sound),
+                        failures);
+    }
+
     /** The same where nobody notes faults: that none is on record says nothing. */
     DefectModel withoutFaults() {
         StateSigns blind = new StateSigns(

@@ -47,6 +47,37 @@ record StateSigns(double[] faultDays, double circuit, double rail, double[] bala
                 * (track.rail(week) ? rail : 1 - rail);
     }
 
+    /**
+     * What an injector with a defect shows if each likelihood ratio against these signs of a sound one is raised to a power: 0 leaves
+     * nothing that tells the two apart, 1 changes nothing. What is called worn when it is taken out stays.
+     */
+    StateSigns withRatiosTo(double power, StateSigns sound) {
+        return new StateSigns(
+                raised(faultDays, sound.faultDays, power),
+                raised(circuit, sound.circuit, power),
+                raised(rail, sound.rail, power),
+                raised(balance, sound.balance, power),
+                raised(returnFlow, sound.returnFlow, power),
+                worn);
+    }
+
+    private static double raised(double defective, double sound, double power) {
+        return raised(new double[] {defective, 1 - defective}, new double[] {sound, 1 - sound}, power)[0];
+    }
+
+    private static double[] raised(double[] defective, double[] sound, double power) {
+        double[] raised = new double[defective.length];
+        double sum = 0;
+        for (int i = 0; i < raised.length; i++) {
+            raised[i] = sound[i] > 0 ? sound[i] * Math.pow(defective[i] / sound[i], power) : 0;
+            sum += raised[i];
+        }
+        for (int i = 0; i < raised.length; i++) {
+            raised[i] /= sum;
+        }
+        return raised;
+    }
+
     /** Chance of a week without a fault of the cylinder or its circuit. */
     double quiet() {
         return faultDays[0] * (1 - circuit);

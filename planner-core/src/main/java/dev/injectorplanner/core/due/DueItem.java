@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param limitSource whose limit that is: "site rule" or "planner default"
  * @param by the day by which it should be done; in the past where it is overdue
  * @param faultCode the safety fault where {@code kind} is SAFETY, else null
+ * @param chance12 chance that the injector of the cylinder fails within 12 weeks, 0 to 1; null where the due item is not of one
+ *     injector, its chance is unknown, or the plan was kept before due items had it
  */
 public record DueItem(
         String truck,
@@ -30,12 +32,32 @@ public record DueItem(
         String limit,
         String limitSource,
         LocalDate by,
-        @Nullable String faultCode) {
+        @Nullable String faultCode,
+        @Nullable Double chance12) {
     public DueItem {
         truck = Require.name("truck", truck);
         depot = Require.name("depot", depot);
         evidence = Require.text("evidence", evidence);
         limit = Require.text("limit", limit);
+        if (chance12 != null && !(chance12 >= 0 && chance12 <= 1)) {
+            throw new IllegalArgumentException("chance12 of " + truck + " is " + chance12 + ", not within 0 to 1");
+        }
+    }
+
+    /** One without the chance of its injector. */
+    public DueItem(
+            String truck,
+            String depot,
+            @Nullable Integer cylinder,
+            DueKind kind,
+            @Nullable String task,
+            DueAction action,
+            String evidence,
+            String limit,
+            String limitSource,
+            LocalDate by,
+            @Nullable String faultCode) {
+        this(truck, depot, cylinder, kind, task, action, evidence, limit, limitSource, by, faultCode, null);
     }
 
     /** One of no certain fault. */
@@ -50,6 +72,6 @@ public record DueItem(
             String limit,
             String limitSource,
             LocalDate by) {
-        this(truck, depot, cylinder, kind, task, action, evidence, limit, limitSource, by, null);
+        this(truck, depot, cylinder, kind, task, action, evidence, limit, limitSource, by, null, null);
     }
 }

@@ -7,6 +7,7 @@ import dev.injectorplanner.core.fleet.FleetIndex;
 import dev.injectorplanner.core.fleet.RuleKind;
 import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.risk.FleetRisk;
+import dev.injectorplanner.core.risk.InjectorRisk;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.usage.TruckUsage;
 import java.time.Instant;
@@ -121,6 +122,7 @@ final class TruckCheck {
             String limitSource,
             LocalDate by) {
         if (inHorizon(by)) {
+            Double chance12 = chance12(cylinder);
             dueItems.add(new DueItem(
                     truck.truck(),
                     truck.depot(),
@@ -128,10 +130,12 @@ final class TruckCheck {
                     kind,
                     task,
                     action,
-                    evidence + chance(cylinder),
+                    evidence + chance(chance12),
                     limit,
                     limitSource,
-                    by));
+                    by,
+                    null,
+                    chance12));
         }
     }
 
@@ -151,13 +155,16 @@ final class TruckCheck {
                 faultCode));
     }
 
-    /** The injector's chance of failing within 12 weeks, in words to follow its evidence. */
-    private String chance(@Nullable Integer cylinder) {
+    /** The injector's chance of failing within 12 weeks, 0 to 1; null where it is unknown. */
+    private @Nullable Double chance12(@Nullable Integer cylinder) {
         return cylinder == null || risk == null
-                ? ""
-                : risk.find(truck.truck(), cylinder)
-                        .map(found -> "; " + Figures.percent(found.chance12()) + " chance of failing within 12 weeks")
-                        .orElse("");
+                ? null
+                : risk.find(truck.truck(), cylinder).map(InjectorRisk::chance12).orElse(null);
+    }
+
+    /** In words to follow the evidence. */
+    private static String chance(@Nullable Double chance12) {
+        return chance12 == null ? "" : "; " + Figures.percent(chance12) + " chance of failing within 12 weeks";
     }
 
     List<DueItem> dueItems() {

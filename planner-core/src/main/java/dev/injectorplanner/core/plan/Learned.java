@@ -79,14 +79,24 @@ record Learned(
         FleetIndex index = new FleetIndex(fleet);
         FleetUsage usage = new FleetUsage(index, policy.usageWindowDays(), today);
         List<InjectorAge> ages = usage.injectorAges();
-        FleetRisk risk = FleetRisk.of(index, usage, ages, rules::ratio, today, policy.defects(), shared);
+        FleetRisk risk = FleetRisk.of(
+                index,
+                usage,
+                ages,
+                rules::ratio,
+                today,
+                policy.defects(),
+                policy.figures().signWeight(),
+                shared);
         UnseenLimit unseen = UnseenLimit.of(policy.unseenFailureLimit());
         PlanWeeks weeks = new PlanWeeks(today, policy.weeks());
         ShiftBook shifts = new ShiftBook(index, policy.bayHoursPerDay());
         TruckRates rates = new TruckRates(index, policy, shifts);
-        ReplacementCosts costs = new ReplacementCosts(index, risk, rates);
+        ReplacementCosts costs =
+                new ReplacementCosts(index, risk, rates, policy.figures().renewalMargin());
         Deferrals deferrals = new Deferrals(costs, usage, weeks);
-        TestPlans tests = new TestPlans(index, risk, costs, deferrals, rates, weeks);
+        TestPlans tests = new TestPlans(
+                index, risk, costs, deferrals, rates, weeks, policy.figures().testWorth());
         List<DueItem> dueItems = new DueItems(
                         index, rules, usage, new DueItems.Forecasts(risk, tests, weeks), unseen, policy.safety())
                 .find(ages, today, weeks.dayOf(policy.weeks()).minusDays(1));

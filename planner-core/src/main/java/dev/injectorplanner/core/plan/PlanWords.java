@@ -66,7 +66,8 @@ public final class PlanWords {
                 units.sentence(item.limit()),
                 item.limitSource(),
                 item.by(),
-                item.faultCode());
+                item.faultCode(),
+                item.chance12());
     }
 
     private Visit of(Visit visit) {

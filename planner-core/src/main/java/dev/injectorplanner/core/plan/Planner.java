@@ -78,7 +78,7 @@ public final class Planner {
         FleetIndex index = new FleetIndex(wholeFleet);
         FleetUsage usage = new FleetUsage(index, policy.usageWindowDays(), today);
         RuleBook rules = new RuleBook(wholeFleet);
-        return FleetRisk.of(index, usage, List.of(), rules::ratio, today, policy.defects(), null)
+        return FleetRisk.of(index, usage, List.of(), rules::ratio, today, policy.defects(), 1, null)
                 .shared();
     }
 

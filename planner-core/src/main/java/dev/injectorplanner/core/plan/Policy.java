@@ -28,6 +28,7 @@ import java.util.TreeMap;
  * @param accessShareHours hours of access labour that a cylinder bears, by family, as the last plans paid it ({@link AccessLabourShares}); the
  *     full set's access labour divided by its cylinders where missing
  * @param staleReadingDays a truck whose last reading is older than that is reported, 1 to 3,650
+ * @param figures the engine's free figures
  */
 @RecordBuilder
 @RecordBuilder.Options(addClassRetainedGenerated = true)
@@ -43,7 +44,8 @@ public record Policy(
         SafetyLimit safety,
         DefectDefaults defects,
         Map<String, Double> accessShareHours,
-        int staleReadingDays)
+        int staleReadingDays,
+        EngineFigures figures)
         implements PolicyBuilder.With {
     /** A truck not read for longer is reported: planner default. */
     public static final int USUAL_STALE_DAYS = 30;
@@ -84,7 +86,8 @@ public record Policy(
                 safety,
                 defects,
                 accessShareHours,
-                USUAL_STALE_DAYS);
+                USUAL_STALE_DAYS,
+                EngineFigures.STANDARD);
     }
 
     /** With the usual haste for leaks, usual defects and the first run's access shares. */

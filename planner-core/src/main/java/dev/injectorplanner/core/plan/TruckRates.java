@@ -14,9 +14,6 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /** Rates and cylinder sets of every truck, and what a visit costs beyond parts and own labour. */
 public final class TruckRates implements VisitCosts {
-    /** Of its share of a visit a cylinder bears this much: some visits are paid by another that fails. By replay. */
-    private static final double BORNE = 0.5;
-
     private final FleetIndex index;
     private final Policy policy;
     private final Map<String, CylinderSets> sets = new ConcurrentHashMap<>();
@@ -65,7 +62,7 @@ public final class TruckRates implements VisitCosts {
             visit += (paidHours - of.accessHours(full) / of.cylinders()) * rates.labourPerHour();
         }
         double downtime = rates.downtime(of.labourHours(full)) / of.cylinders();
-        return Math.max(0, BORNE * visit) + downtime;
+        return Math.max(0, policy.figures().accessShare() * visit) + downtime;
     }
 
     @Override

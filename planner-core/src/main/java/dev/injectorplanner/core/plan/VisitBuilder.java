@@ -136,7 +136,11 @@ final class VisitBuilder {
                         evidence(truck.truck().truck(), done.cylinder()),
                         "leaving it out of this visit costs " + Figures.whole(done.otherWayCosts()) + " more",
                         "cost of deferring",
-                        firstWeek.plus(chosen.week()).sunday()));
+                        firstWeek.plus(chosen.week()).sunday(),
+                        null,
+                        risk.find(truck.truck().truck(), done.cylinder())
+                                .map(InjectorRisk::chance12)
+                                .orElse(null)));
             }
         }
         return rows;

@@ -8,16 +8,17 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.hipparchus.distribution.continuous.TDistribution;
 
-/** Holds policies against the best fixed interval, fleet by fleet: each fleet had the same draws under both. */
-final class Comparison {
+/** Holds policies against one of them, fleet by fleet: each fleet had the same draws under both. */
+public final class Comparison {
     private static final double UPPER = 0.975;
 
     /** One policy's totals by fleet. */
-    record Played(String policy, String settings, List<Ledger> fleets) {}
+    public record Played(String policy, String settings, List<Ledger> fleets) {}
 
     private Comparison() {}
 
-    static List<PolicyResult> of(List<Played> policies, Played base) {
+    /** Each policy's figures, its differences to the one that is the base. */
+    public static List<PolicyResult> of(List<Played> policies, Played base) {
         List<PolicyResult> results = new ArrayList<>();
         policies.forEach(played -> results.add(of(played, base)));
         return results;

@@ -15,28 +15,43 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.IntFunction;
+import java.util.function.LongFunction;
 import java.util.function.Supplier;
 
 /** The fleets of a replay on the day planning begins, and threads to play them with. */
-final class Fleets implements AutoCloseable {
+public final class Fleets implements AutoCloseable {
     private static final int RECORDED_WEEKS = 104;
     private static final double PRACTICE_SPREAD = 0.5;
 
     private final ExecutorService threads;
     private final List<FleetRun> starts;
 
-    /** Plays each fleet up to the first day of planning under the shop's practice, its last two years on record. */
+    /** The fleets of a replay, all of one scenario. */
     Fleets(ReplayRequest request) {
-        threads = Executors.newFixedThreadPool(request.threads());
-        starts = forEach(request.fleets(), fleet -> start(request, fleet));
+        this(seed -> request.scenario(), request.fleets(), request.weeks(), request.seed(), request.threads());
     }
 
-    private static FleetRun start(ReplayRequest request, int fleet) {
-        World world = World.of(request.scenario(), request.seed() * 1_000_003 + fleet, request.weeks());
+    /**
+     * Plays each fleet up to the first day of planning under the shop's practice, its last two years on record.
+     *
+     * @param truths the truth of a fleet by its seed
+     * @param fleets how many
+     * @param weeks weeks of planning that follow
+     * @param seed the same gives the same fleets
+     * @param threads fleets played at once
+     */
+    public Fleets(LongFunction<Scenario> truths, int fleets, int weeks, long seed, int threads) {
+        this.threads = Executors.newFixedThreadPool(threads);
+        starts = forEach(fleets, fleet -> start(truths, seed * 1_000_003 + fleet, weeks));
+    }
+
+    private static FleetRun start(LongFunction<Scenario> truths, long seed, int weeks) {
+        Scenario scenario = truths.apply(seed);
+        World world = World.of(scenario, seed, weeks);
         FleetRun run = new FleetRun(world);
-        Keeper practice = practice(request.scenario());
+        Keeper practice = practice(scenario);
         run.playUntil(world.begin() - 7 * RECORDED_WEEKS, practice);
-        run.beginRecords(request.seed() * 1_000_003 + fleet);
+        run.beginRecords(seed);
         run.playUntil(world.begin(), practice);
         return run;
     }
@@ -57,12 +72,13 @@ final class Fleets implements AutoCloseable {
         return new AgesAndSigns(figures);
     }
 
-    List<FleetRun> starts() {
+    /** The fleets on the day planning begins; play copies of them. */
+    public List<FleetRun> starts() {
         return starts;
     }
 
     /** Plays every fleet to its end under a policy: ledgers by fleet, then by family. */
-    List<List<Ledger>> play(Supplier<Keeper> keepers) {
+    public List<List<Ledger>> play(Supplier<Keeper> keepers) {
         return forEach(starts.size(), fleet -> {
             FleetRun run = starts.get(fleet).copy(false);
             run.playUntil(run.end(), keepers.get());
@@ -71,7 +87,7 @@ final class Fleets implements AutoCloseable {
     }
 
     /** Something for each fleet, in their order. */
-    <R> List<R> forEach(int count, IntFunction<R> work) {
+    public <R> List<R> forEach(int count, IntFunction<R> work) {
         List<Future<R>> futures = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             int fleet = i;

@@ -12,7 +12,7 @@ import java.util.TreeMap;
  * @param settings its figures in words; empty where it has none
  * @param costPer1000Km cost per 1,000 km driven, in the site's currency
  * @param costKinds the same by kind; the kinds add up to it
- * @param difference cost per 1,000 km above that of the best fixed interval, mean over fleets
+ * @param difference cost per 1,000 km above that of the policy it is held against (in a replay the best fixed interval), mean over fleets
  * @param low lower end of its 95 % interval over fleets, paired
  * @param high upper end
  * @param roadFailures failures in service, a fleet

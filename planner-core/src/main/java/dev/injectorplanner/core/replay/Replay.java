@@ -116,12 +116,8 @@ public final class Replay {
     }
 
     private String words(List<RuleFigures> figures) {
-        List<String> words = new ArrayList<>();
-        List<FamilyTruth> families = request.scenario().families();
-        for (int family = 0; family < families.size(); family++) {
-            words.add(families.get(family).family() + ": " + figures.get(family).words());
-        }
-        return String.join("; ", words);
+        return RuleFigures.words(
+                request.scenario().families().stream().map(FamilyTruth::family).toList(), figures);
     }
 
     private static Comparison.Played played(Fleets fleets, String name, String words, Supplier<Keeper> keepers) {

@@ -41,6 +41,7 @@ public final class FleetRisk {
     private final FleetUsage usage;
     private final LifeHistory history;
     private final FleetSigns signs;
+    private final DefectBook learnedBook;
     private final DefectBook book;
     private final DefectDefaults given;
     private final LifeBook lives;
@@ -58,13 +59,14 @@ public final class FleetRisk {
             TestLimit limits,
             LocalDate today,
             DefectDefaults otherwise,
+            double signWeight,
             @Nullable FleetLives shared) {
         this.usage = usage;
         given = otherwise;
         history = new LifeHistory(index, usage, today);
         signs = new FleetSigns(index, limits);
         if (shared != null) {
-            book = shared.defects;
+            learnedBook = shared.defects;
             lives = shared.lives;
             signEffects = shared.signEffects;
             questions = shared.questions;
@@ -73,12 +75,13 @@ public final class FleetRisk {
             LearnedLives learned =
                     LearnedLives.of(history, parts(index), signs, otherwise, today, part -> supplier(index, part));
             lives = learned.lives();
-            book = new ForecastLevel(lives, usage, new DefectChances(signs, today))
+            learnedBook = new ForecastLevel(lives, usage, new DefectChances(signs, today))
                     .level(learned.defects(), usage.injectorAges());
-            signEffects = SignEffects.of(book, lives, history, signs);
+            signEffects = SignEffects.of(learnedBook, lives, history, signs);
             questions = history.questions();
             testKinds = signs.testKinds();
         }
+        book = learnedBook.withSignWeight(signWeight);
         for (Truck truck : index.fleet().trucks()) {
             depots.put(truck.truck(), truck.depot());
         }
@@ -104,6 +107,7 @@ public final class FleetRisk {
      * @param limits holds tests against their limits
      * @param today the day the usage was made for
      * @param otherwise how defects behave where there are too few records
+     * @param signWeight how far signs are believed, 1 as the records say
      * @param shared lives of a fleet that has all injector parts of this one; null to learn them here
      */
     public static FleetRisk of(
@@ -113,15 +117,16 @@ public final class FleetRisk {
             TestLimit limits,
             LocalDate today,
             DefectDefaults otherwise,
+            double signWeight,
             @Nullable FleetLives shared) {
-        FleetRisk risk = new FleetRisk(index, usage, limits, today, otherwise, shared);
+        FleetRisk risk = new FleetRisk(index, usage, limits, today, otherwise, signWeight, shared);
         ages.forEach(age -> risk.judge(age, today));
         return risk;
     }
 
     /** What was learned here, to judge parts of the fleet by. */
     public FleetLives shared() {
-        return new FleetLives(lives, book, testKinds, signEffects, questions);
+        return new FleetLives(lives, learnedBook, testKinds, signEffects, questions);
     }
 
     private void judge(InjectorAge age, LocalDate today) {

@@ -26,14 +26,19 @@ public final class ReplacementCosts {
     private final FleetIndex index;
     private final FleetRisk risk;
     private final VisitCosts visits;
+    private final double renewalMargin;
     private final Map<String, UnitCosts> costs = new ConcurrentHashMap<>();
     private final Map<String, AgeReplacementPolicy> policies = new ConcurrentHashMap<>();
 
-    /** @param visits what visits cost beyond parts and own labour */
-    public ReplacementCosts(FleetIndex index, FleetRisk risk, VisitCosts visits) {
+    /**
+     * @param visits what visits cost beyond parts and own labour
+     * @param renewalMargin keeping an injector is held against this multiple of the long-run rate
+     */
+    public ReplacementCosts(FleetIndex index, FleetRisk risk, VisitCosts visits, double renewalMargin) {
         this.index = index;
         this.risk = risk;
         this.visits = visits;
+        this.renewalMargin = renewalMargin;
     }
 
     /**
@@ -111,7 +116,7 @@ public final class ReplacementCosts {
                 unit.planned(),
                 unit.alone(),
                 unit.failure(),
-                policyOf(truck, injector.part(), Origin.NEW).costRate(),
+                renewalMargin * policyOf(truck, injector.part(), Origin.NEW).costRate(),
                 renewed::hazard,
                 perWeek,
                 leavesInWeeks);

@@ -35,24 +35,28 @@ public final class TestPlans {
     private final Deferrals deferrals;
     private final VisitCosts visits;
     private final PlanWeeks weeks;
+    private final double believed;
     private final Set<TestKind> kinds;
     private final double[] moments;
     private final Map<String, Optional<TestPlan>> known = new ConcurrentHashMap<>();
     private final Map<String, WorthBeforeVisit> beforeVisit = new ConcurrentHashMap<>();
 
+    /** @param believed what a test is taken to be worth, as a multiple of what its result would change; 0 for no tests */
     public TestPlans(
             FleetIndex index,
             FleetRisk risk,
             ReplacementCosts costs,
             Deferrals deferrals,
             VisitCosts visits,
-            PlanWeeks weeks) {
+            PlanWeeks weeks,
+            double believed) {
         this.index = index;
         this.risk = risk;
         this.costs = costs;
         this.deferrals = deferrals;
         this.visits = visits;
         this.weeks = weeks;
+        this.believed = believed;
         this.kinds = risk.testKinds();
         double[] within = weeks.moments();
         this.moments = new double[within.length + WEEKS_BEYOND.length];
@@ -72,7 +76,7 @@ public final class TestPlans {
         return beforeVisit.computeIfAbsent(
                 truck.truck() + "\n" + cylinder,
                 key -> risk.find(truck.truck(), cylinder)
-                        .filter(injector -> !kinds.isEmpty() && deferrals.perWeek(injector) > 0)
+                        .filter(injector -> made() && deferrals.perWeek(injector) > 0)
                         .map(injector -> beforeVisit(truck, injector))
                         .orElse(WorthBeforeVisit.NONE));
     }
@@ -87,8 +91,12 @@ public final class TestPlans {
                 weeks.moments());
     }
 
+    private boolean made() {
+        return believed > 0 && !kinds.isEmpty();
+    }
+
     private Optional<TestPlan> made(Truck truck, List<InjectorRisk> injectors) {
-        if (kinds.isEmpty() || injectors.isEmpty()) {
+        if (!made() || injectors.isEmpty()) {
             return Optional.empty();
         }
         double cost = visits.test(truck);
@@ -149,13 +157,15 @@ public final class TestPlans {
         for (int i = 0; i < own.length && moments[i] < leaves; i++) {
             path.goOn((moments[i] - reached) * perWeek);
             reached = moments[i];
-            own[i] = worth(injector, terms, leaveSound, leaves - reached).at(path.chanceDefective());
+            own[i] = believed
+                    * worth(injector, terms, leaveSound, leaves - reached).at(path.chanceDefective());
         }
         FailurePath tested = costs.pathOf(injector, 0);
         for (int i = 0; i < routine.length && (i + 1) * STEP_WEEKS < leaves; i++) {
             tested.goOn(STEP_WEEKS * perWeek);
-            routine[i] += worth(injector, terms, leaveSound, leaves - (i + 1) * STEP_WEEKS)
-                    .at(tested.chanceDefective());
+            routine[i] += believed
+                    * worth(injector, terms, leaveSound, leaves - (i + 1) * STEP_WEEKS)
+                            .at(tested.chanceDefective());
         }
     }
 

@@ -5,6 +5,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -13,7 +14,7 @@ import java.util.regex.Pattern;
  *
  * @param units units of figures
  * @param currency sign or code of the currency, such as EUR or $, at most {@value #MOST_CURRENCY} characters; empty: not said
- * @param dates form of dates in numbers
+ * @param dates form of dates on sheets and mails
  * @param paper size of printed pages
  */
 public record SiteForm(SiteUnits units, String currency, DateForm dates, PaperSize paper) {
@@ -23,11 +24,13 @@ public record SiteForm(SiteUnits units, String currency, DateForm dates, PaperSi
     private static final Pattern ISO_DATE = Pattern.compile("(?<![\\w-])\\d{4}-\\d{2}-\\d{2}(?![\\w-])");
     private static final Pattern SPREADSHEET_LETTERS = Pattern.compile("[=+@\\-\\d]|\\p{Cntrl}");
 
-    /** Km, litres, degrees C, no currency said, ISO dates, A4. */
-    public static final SiteForm STANDARD = new SiteForm(SiteUnits.METRIC, "", DateForm.ISO, PaperSize.A4);
+    /** Km, litres, degrees C, no currency said, dates with the month's name, A4. */
+    public static final SiteForm STANDARD = new SiteForm(SiteUnits.METRIC, "", DateForm.WORDS, PaperSize.A4);
 
-    /** Forms of dates in numbers. */
+    /** Forms of dates. */
     public enum DateForm {
+        /** 2 Mar 2026, as on pages: read in one way everywhere. */
+        WORDS("d MMM uuuu", "d mmm yyyy"),
         /** 2026-03-02. */
         ISO("uuuu-MM-dd", "yyyy-mm-dd"),
         /** 02/03/2026. */
@@ -39,13 +42,18 @@ public record SiteForm(SiteUnits units, String currency, DateForm dates, PaperSi
         private final String cellPattern;
 
         DateForm(String pattern, String cellPattern) {
-            this.formatter = DateTimeFormatter.ofPattern(pattern, Locale.ROOT);
+            this.formatter = DateTimeFormatter.ofPattern(pattern, Locale.ENGLISH);
             this.cellPattern = cellPattern;
         }
 
         /** A day in this form. */
         public String of(LocalDate day) {
             return formatter.format(day);
+        }
+
+        /** A sentence of the engine, which writes ISO dates, with its dates in this form. */
+        public String sentence(String engine) {
+            return this == ISO ? engine : dated(engine, this::of);
         }
 
         /** The form as spreadsheet programs write it. */
@@ -79,21 +87,22 @@ public record SiteForm(SiteUnits units, String currency, DateForm dates, PaperSi
 
     /** A sentence of the engine in the site's units and dates. */
     public String sentence(String engine) {
-        String words = units.sentence(engine);
-        if (dates == DateForm.ISO) {
-            return words;
-        }
-        Matcher found = ISO_DATE.matcher(words);
+        return dates.sentence(units.sentence(engine));
+    }
+
+    /** A text with each ISO date in it written by {@code form}; parts of longer names, such as order numbers, stay. */
+    public static String dated(String text, Function<LocalDate, String> form) {
+        Matcher found = ISO_DATE.matcher(text);
         StringBuilder made = new StringBuilder();
         while (found.find()) {
-            found.appendReplacement(made, Matcher.quoteReplacement(day(found.group())));
+            found.appendReplacement(made, Matcher.quoteReplacement(written(found.group(), form)));
         }
         return found.appendTail(made).toString();
     }
 
-    private String day(String iso) {
+    private static String written(String iso, Function<LocalDate, String> form) {
         try {
-            return dates.of(LocalDate.parse(iso));
+            return form.apply(LocalDate.parse(iso));
         } catch (DateTimeException e) { // a serial that looks like a date
             return iso;
         }

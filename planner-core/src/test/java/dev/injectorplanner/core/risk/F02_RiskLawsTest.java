@@ -131,7 +131,7 @@ class F02_RiskLawsTest {
         Map<String, Truck> trucks = new HashMap<>();
         DEMO.fleet().trucks().forEach(truck -> trucks.put(truck.truck(), truck));
         PlanWeeks weeks = new PlanWeeks(DemoFleet.TODAY, 26);
-        ReplacementCosts costs = new ReplacementCosts(DEMO.index(), DEMO.risk(), VISITS);
+        ReplacementCosts costs = new ReplacementCosts(DEMO.index(), DEMO.risk(), VISITS, 1);
         Deferrals known = new Deferrals(costs, DEMO.usage(), weeks);
         Deferrals sicker = new Deferrals(costs, DEMO.usage(), weeks);
         for (InjectorRisk risk : DEMO.risk().risks()) {
@@ -175,7 +175,7 @@ class F02_RiskLawsTest {
                 new FleetBuilder().truck("T1").allInjectors("T1", 100_000).build(), FleetBuilder.TODAY);
         Truck truck = small.fleet().trucks().get(0);
         UnitCosts costs =
-                new ReplacementCosts(small.index(), small.risk(), VISITS).costsOf(truck, FleetBuilder.INJECTOR);
+                new ReplacementCosts(small.index(), small.risk(), VISITS, 1).costsOf(truck, FleetBuilder.INJECTOR);
         assertThat(costs.planned()).isCloseTo(564, within(1e-9));
         assertThat(costs.alone()).isCloseTo(1_004, within(1e-9));
         assertThat(costs.failure()).isCloseTo(5_204, within(1e-9));
@@ -186,7 +186,7 @@ class F02_RiskLawsTest {
     void aPartThatThePartsTableLacksIsRefusedNotPricedAtNothing() {
         Forecasted small = Forecasted.on(
                 new FleetBuilder().truck("T1").allInjectors("T1", 100_000).build(), FleetBuilder.TODAY);
-        ReplacementCosts costs = new ReplacementCosts(small.index(), small.risk(), VISITS);
+        ReplacementCosts costs = new ReplacementCosts(small.index(), small.risk(), VISITS, 1);
         Truck truck = small.fleet().trucks().get(0);
         assertThatThrownBy(() -> costs.costsOf(truck, "UNKNOWN"))
                 .isInstanceOf(InvalidValueException.class)

@@ -126,7 +126,7 @@ class F03_InspectionDatesTest {
     @Test
     void aBestIntervalFollowsFromCosts() {
         Forecasted demo = Forecasted.on(DemoFleet.make().snapshot(), DemoFleet.TODAY);
-        ReplacementCosts costs = new ReplacementCosts(demo.index(), demo.risk(), F02_RiskLawsTest.VISITS);
+        ReplacementCosts costs = new ReplacementCosts(demo.index(), demo.risk(), F02_RiskLawsTest.VISITS, 1);
         FamilyInspection cheap = FamilyInspection.of(demo.index(), demo.risk(), costs, 0.05).stream()
                 .filter(row -> row.family().equals("V8-140"))
                 .findFirst()

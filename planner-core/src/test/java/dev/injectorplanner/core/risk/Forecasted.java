@@ -24,7 +24,7 @@ record Forecasted(FleetSnapshot fleet, FleetIndex index, FleetUsage usage, List<
                 index,
                 usage,
                 ages,
-                FleetRisk.of(index, usage, ages, new RuleBook(fleet)::ratio, day, DefectDefaults.STANDARD, null));
+                FleetRisk.of(index, usage, ages, new RuleBook(fleet)::ratio, day, DefectDefaults.STANDARD, 1, null));
     }
 
     /** A made-up fleet of three years' history with a reading a fortnight. */

@@ -24,7 +24,9 @@ class SiteFormTest {
         assertThat(with(DateForm.MONTH_FIRST).sentence(engine))
                 .isEqualTo("100,000 mi since fitting on 03/02/2026 (order PO-2026-03-02)");
         assertThat(with(DateForm.DAY_FIRST).sentence(engine)).contains("on 02/03/2026 (");
-        assertThat(SiteForm.STANDARD.sentence(engine)).isEqualTo(engine);
+        assertThat(with(DateForm.ISO).sentence("since 2026-03-02")).isEqualTo("since 2026-03-02");
+        assertThat(SiteForm.STANDARD.sentence(engine))
+                .isEqualTo("160,934 km since fitting on 2 Mar 2026 (order PO-2026-03-02)");
         assertThat(with(DateForm.DAY_FIRST).sentence("serial 2026-13-45")).isEqualTo("serial 2026-13-45");
     }
 

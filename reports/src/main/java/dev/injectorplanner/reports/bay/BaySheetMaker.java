@@ -19,6 +19,7 @@ import dev.injectorplanner.core.parts.PartNeeds;
 import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Plan;
 import dev.injectorplanner.core.schedule.days.DayPlan;
+import dev.injectorplanner.core.units.SiteForm.DateForm;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.core.visit.Visit;
 import dev.injectorplanner.reports.workbook.Words;
@@ -131,7 +132,13 @@ public final class BaySheetMaker {
                 visit.drainedLitres() > 0 ? coolant(needs) : List.of(),
                 tested ? readings(visit.family()) : List.of(),
                 tested ? frontToRear(visit.family()) : List.of(),
-                visit.diagnosis() ? Diagnoses.of(visit.dueItems()).lines() : List.of());
+                visit.diagnosis() ? diagnosis(visit) : List.of());
+    }
+
+    private static List<String> diagnosis(Visit visit) {
+        return Diagnoses.of(visit.dueItems()).lines().stream()
+                .map(DateForm.WORDS::sentence)
+                .toList();
     }
 
     private List<Integer> frontToRear(String family) {
@@ -174,7 +181,8 @@ public final class BaySheetMaker {
         if (visit.cylinders().isEmpty()) {
             return visit.inspection() ? "injector test" : String.join(", ", visit.tasks());
         }
-        return (visit.cylinders().size() == 1 ? "cylinder " : "cylinders ") + Words.cylinders(visit.cylinders());
+        return (visit.cylinders().size() == 1 ? "cylinder " : "cylinders ") + Words.cylinders(visit.cylinders())
+                + (visit.inspection() ? ", injector test" : "");
     }
 
     private @Nullable String drawing(Visit visit) {
@@ -225,7 +233,7 @@ public final class BaySheetMaker {
                 .filter(injector -> injector.cylinder() == cylinder && injector.removedOn() == null)
                 .findFirst();
         return now.map(injector -> injector.part() + (injector.serial() == null ? "" : ", serial " + injector.serial())
-                        + ", fitted " + injector.fittedWords())
+                        + ", fitted " + DateForm.WORDS.sentence(injector.fittedWords()))
                 .orElse("no record of the fitted injector");
     }
 
@@ -261,7 +269,7 @@ public final class BaySheetMaker {
                     + Words.quantity(need.mix().afterPercent()) + " % glycol by volume.");
         }
         if (!need.remark().isEmpty()) {
-            lines.add(units.sentence(need.remark()));
+            lines.add(DateForm.WORDS.sentence(units.sentence(need.remark())));
         }
         return lines;
     }

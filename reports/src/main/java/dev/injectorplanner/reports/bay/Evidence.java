@@ -3,6 +3,7 @@ package dev.injectorplanner.reports.bay;
 import dev.injectorplanner.core.due.DueAction;
 import dev.injectorplanner.core.due.DueItem;
 import dev.injectorplanner.core.due.DueKind;
+import dev.injectorplanner.core.units.SiteForm.DateForm;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.reports.workbook.Words;
 import java.util.Comparator;
@@ -10,8 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * What speaks for a visit, the strongest first and nothing left out: what was seen at the truck before what its age says. Equal
@@ -19,11 +18,8 @@ import java.util.regex.Pattern;
  */
 final class Evidence {
     private static final Comparator<DueItem> STRONGEST = Comparator.comparingInt(Evidence::rank)
-            .thenComparing(Evidence::lessLikely)
+            .thenComparingDouble(Evidence::lessLikely)
             .thenComparing(DueItem::by);
-
-    /** As the sentences of due items say it. */
-    private static final Pattern CHANCE = Pattern.compile("(\\d+) % chance of failing");
 
     private Evidence() {}
 
@@ -42,12 +38,9 @@ final class Evidence {
         };
     }
 
-    /** The less likely a failure, the later: percent below 0, and 0 where no chance is said or it is under 1 %. */
-    private static int lessLikely(DueItem item) {
-        Matcher chance = CHANCE.matcher(item.evidence());
-        return chance.find() && !item.evidence().contains("under " + chance.group())
-                ? -Integer.parseInt(chance.group(1))
-                : 0;
+    /** The less likely a failure, the later: below 0, and 0 where no chance is known. */
+    private static double lessLikely(DueItem item) {
+        return item.chance12() == null ? 0 : -item.chance12();
     }
 
     /** A remark with the cylinders it is said of. */
@@ -77,11 +70,11 @@ final class Evidence {
     }
 
     private static String remark(DueItem item, SiteUnits units) {
-        String evidence = units.sentence(item.evidence());
+        String evidence = DateForm.WORDS.sentence(units.sentence(item.evidence()));
         if (item.kind() == DueKind.COST) {
             return evidence + " (worth doing while it's open)";
         }
-        String limit = units.sentence(item.limit());
+        String limit = DateForm.WORDS.sentence(units.sentence(item.limit()));
         if (item.kind() == DueKind.INSPECTION) { // what it is worth and costs, not a limit of anybody
             return evidence + " (" + limit + ")";
         }

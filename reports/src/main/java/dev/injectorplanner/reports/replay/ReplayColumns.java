@@ -2,6 +2,8 @@ package dev.injectorplanner.reports.replay;
 
 import dev.injectorplanner.core.replay.PolicyResult;
 import dev.injectorplanner.core.replay.run.CostKind;
+import dev.injectorplanner.core.replay.tune.EngineFigure;
+import dev.injectorplanner.core.replay.tune.FigureTrial;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.reports.table.TableColumn;
 import dev.injectorplanner.reports.table.Unit;
@@ -26,10 +28,42 @@ public final class ReplayColumns {
 
     /** Cost, difference to the best fixed interval, and what was done, a fleet. */
     public List<TableColumn<PolicyResult>> compared() {
+        return against("Against the best fixed interval");
+    }
+
+    /** The same against the planner with the figures it had before. */
+    public List<TableColumn<PolicyResult>> confirmed() {
+        return against("Against the figures before");
+    }
+
+    /** Figures of the engine that were tried. */
+    public List<TableColumn<FigureTrial>> trials() {
+        List<TableColumn<FigureTrial>> columns = new ArrayList<>();
+        for (EngineFigure figure : EngineFigure.values()) {
+            columns.add(TableColumn.text(
+                    capital(figure.words()), 14, trial -> TuningWords.percent(figure.of(trial.figures()))));
+        }
+        columns.add(tried("Cost per " + distance(), each -> each.costPer1000Km()));
+        columns.add(tried("Against the best so far", each -> each.difference()));
+        columns.add(tried("Standard error", each -> each.error()));
+        columns.add(TableColumn.text("Kept", 6, trial -> trial.kept() ? "yes" : "no"));
+        return columns;
+    }
+
+    private interface TrialFigure {
+        double of(FigureTrial trial);
+    }
+
+    private TableColumn<FigureTrial> tried(String heading, TrialFigure figure) {
+        return TableColumn.<FigureTrial>money(heading, 13, each -> figure.of(each) * perUnit)
+                .written(Format.ONE_DECIMAL);
+    }
+
+    private List<TableColumn<PolicyResult>> against(String base) {
         return List.of(
                 TableColumn.text("Policy", 24, PolicyResult::policy),
                 amount("Cost per " + distance(), each -> each.costPer1000Km()),
-                amount("Against the best fixed interval", each -> each.difference()),
+                amount(base, each -> each.difference()),
                 amount("95 % from", each -> each.low()),
                 amount("to", each -> each.high()),
                 count("Road failures", each -> each.roadFailures()),

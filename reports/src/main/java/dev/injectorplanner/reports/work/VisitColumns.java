@@ -49,7 +49,7 @@ public final class VisitColumns {
             TableColumn.figure("Coolant", Unit.LITRES, 10, Visit::drainedLitres),
             WHY.valued(VisitColumns::firstEvidence));
 
-    private static final DateTimeFormatter START = DateTimeFormatter.ofPattern("EEE yyyy-MM-dd HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter START = DateTimeFormatter.ofPattern("EEE d MMM yyyy HH:mm", Locale.ENGLISH);
     private static final int SHOWN = 2;
 
     private VisitColumns() {}

@@ -77,7 +77,7 @@ class BookTest {
         Cell day = sheet.getRow(4).getCell(2);
         assertThat(day.getLocalDateTimeCellValue().toLocalDate()).isEqualTo(LocalDate.of(2026, 3, 2));
         assertThat(DateUtil.isCellDateFormatted(day)).isTrue();
-        assertThat(day.getCellStyle().getDataFormatString()).isEqualTo("yyyy-mm-dd");
+        assertThat(day.getCellStyle().getDataFormatString()).isEqualTo("d mmm yyyy");
         assertThat(sheet.getRow(5).getCell(1).getNumericCellValue()).isEqualTo(3.5);
         assertThat(sheet.getRow(5).getCell(2).getCellType()).isEqualTo(CellType.BLANK);
         assertThat(sheet.getRow(5).getCell(3).getCellFormula()).isEqualTo("B6*2");

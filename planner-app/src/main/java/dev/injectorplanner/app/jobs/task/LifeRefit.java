@@ -50,7 +50,7 @@ public final class LifeRefit implements JobTask {
         Policy policy = planning.policy();
         FleetUsage usage = new FleetUsage(index, policy.usageWindowDays(), today);
         RuleBook rules = new RuleBook(index.fleet());
-        return FleetRisk.of(index, usage, List.of(), rules::ratio, today, policy.defects(), null)
+        return FleetRisk.of(index, usage, List.of(), rules::ratio, today, policy.defects(), 1, null)
                 .lives()
                 .lives();
     }

@@ -8,8 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import javax.sql.DataSource;
 
 /**
@@ -25,7 +23,6 @@ public final class LiveChanges {
             "load a file", "load",
             "send a vehicle log", "vehicle log");
 
-    private static final Pattern TRUCK = Pattern.compile("truck (.+?), \\d{4}-\\d{2}-\\d{2}.*");
     private static final String MARK = "audit";
 
     private final StoreSql sql;
@@ -39,14 +36,9 @@ public final class LiveChanges {
      *
      * @param id its number in the audit trail
      * @param subject what it was done to
+     * @param truck the truck of a close-out; empty for a load, which may bring rows of any
      */
-    record Change(long id, Instant at, String who, String what, String subject) {
-        /** The truck of a close-out; none for a load, which may bring rows of any. */
-        Optional<String> truck() {
-            Matcher truck = TRUCK.matcher(subject);
-            return truck.matches() ? Optional.of(truck.group(1)) : Optional.empty();
-        }
-
+    record Change(long id, Instant at, String who, String what, String subject, Optional<String> truck) {
         String words() {
             return KINDS.getOrDefault(what, what) + " of " + subject + " by " + who;
         }
@@ -75,7 +67,7 @@ public final class LiveChanges {
         List<Object> values = new ArrayList<>(List.of(mark));
         values.addAll(KINDS.keySet());
         return sql.list(
-                "select id, happened_at, who, what, subject from audit_entry where id > ? and what in ("
+                "select id, happened_at, who, what, subject, truck from audit_entry where id > ? and what in ("
                         + String.join(
                                 ", ", KINDS.keySet().stream().map(each -> "?").toList()) + ") order by id",
                 row -> new Change(
@@ -83,7 +75,8 @@ public final class LiveChanges {
                         StoreSql.moment(row, "happened_at"),
                         row.getString(3),
                         row.getString(4),
-                        row.getString(5)),
+                        row.getString(5),
+                        Optional.ofNullable(row.getString(6))),
                 values.toArray());
     }
 

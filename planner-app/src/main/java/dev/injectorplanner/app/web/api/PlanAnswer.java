@@ -51,7 +51,7 @@ public final class PlanAnswer {
         fields.put("inspection", visit.inspection());
         fields.put("labour_hours", visit.labourHours());
         AnswerUnits.volume(fields, "drained", visit.drainedLitres(), form);
-        fields.put("why", form.sentence(visit.why()));
+        fields.put("why", form.units().sentence(visit.why()));
         return fields;
     }
 }

@@ -21,6 +21,7 @@ final class LifeChart {
     private static final int FEW = 10;
 
     private static final double FEW_HIGH = 0.1;
+    private static final double BEST_AT = 0.96;
     private static final int TOLD = 8;
     private static final int STEPS = 4;
     private static final int FEW_STEPS = 3;
@@ -30,6 +31,7 @@ final class LifeChart {
     private final @Nullable Band band;
     private final double shownPerUnit;
     private final double most;
+    private final @Nullable Double bestAge;
 
     /** Bounds of the life at an age. */
     record Band(DoubleUnaryOperator upper, DoubleUnaryOperator lower) {}
@@ -38,8 +40,16 @@ final class LifeChart {
      * @param least the age that must be on it, above 0
      * @param shownPerUnit what people read for an age of 1: 1, or the miles in a km
      * @param band bounds of the life, or null where too few failures tell of them
+     * @param bestAge age at which replacing is cheapest, or null where it never is by age alone
      */
-    LifeChart(KaplanMeier steps, DoubleUnaryOperator life, @Nullable Band band, double least, double shownPerUnit) {
+    LifeChart(
+            KaplanMeier steps,
+            DoubleUnaryOperator life,
+            @Nullable Band band,
+            double least,
+            double shownPerUnit,
+            @Nullable Double bestAge) {
+        this.bestAge = bestAge;
         this.steps = steps;
         this.life = life;
         this.band = band;
@@ -96,6 +106,11 @@ final class LifeChart {
                     plot.upright(Ink.EVENT, point.age() * shownPerUnit, 0, FEW_HIGH);
                     plot.label(point.age() * shownPerUnit, FEW_HIGH, false, "fewer than ten left");
                 });
+        Double best = bestAge;
+        if (best != null && best <= this.most) {
+            plot.upright(Ink.EVENT, best * shownPerUnit, 0, 1);
+            plot.label(best * shownPerUnit, BEST_AT, true, "best age " + Figures.whole(best * shownPerUnit));
+        }
         plot.label(this.most * shownPerUnit, life.applyAsDouble(this.most), true, "plan");
         for (double age : told()) {
             tell(plot, age, unit);

@@ -75,7 +75,9 @@ final class LifeCurves {
         LifeChart.Band band = fit == null
                 ? null
                 : new LifeChart.Band(age -> bound(life.life(), fit, age, -1), age -> bound(life.life(), fit, age, 1));
-        LifeChart chart = new LifeChart(steps, life::survival, band, most, km ? units.ofKm(1) : 1);
+        BestAge best = BestAge.of(plans, life);
+        LifeChart chart = new LifeChart(
+                steps, life::survival, band, most, km ? units.ofKm(1) : 1, best == null ? null : best.age());
         String title = life.part() + ", " + life.origin().name().toLowerCase(Locale.ROOT);
         String unit = km ? units.distanceUnit() : life.clock().unit();
         List<List<String>> rows = new ArrayList<>();
@@ -91,7 +93,15 @@ final class LifeCurves {
                     atRisk(records, age)));
         }
         List<String> heads = List.of("Age, " + unit, "Steps", "Line", "Band", "Number at risk");
-        return new Curve(letter, title, about(life), chart.both(title, unit, new Chart.Figures(heads, rows)));
+        return new Curve(
+                letter,
+                title,
+                about(life) + (best == null ? "" : " " + units.sentence(best.words(unitOf(life)))),
+                chart.both(title, unit, new Chart.Figures(heads, rows)));
+    }
+
+    private static String unitOf(PartLife life) {
+        return life.clock().unit();
     }
 
     private String about(PartLife life) {

@@ -115,6 +115,11 @@ public final class Office {
         fleets.changed();
     }
 
+    /** Every depot of the store. */
+    List<String> depots() {
+        return depots(null);
+    }
+
     private List<String> depots(@Nullable String only) {
         return depots
                 .of(

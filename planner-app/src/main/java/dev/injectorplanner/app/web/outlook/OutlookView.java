@@ -67,8 +67,9 @@ public final class OutlookView {
     /** A figure of a row: its middle value and its band. */
     public record Cell(String middle, String band) {}
 
-    /** One part. */
-    public record PartRow(String part, String description, Cell soon, Cell whole, String onHand, String onOrder) {}
+    /** One part, with its months as a small picture. */
+    public record PartRow(
+            String part, String description, Cell soon, Cell whole, String onHand, String onOrder, MonthSpark months) {}
 
     /** What stands at the top. */
     public List<Figure> head() {
@@ -227,12 +228,22 @@ public final class OutlookView {
                         new Cell(Figures.whole(soon(total.part())), "mean"),
                         cell(total.pieces(), Figures::whole),
                         DisplayFormat.pieces(onHand.getOrDefault(total.part(), 0.0)),
-                        DisplayFormat.pieces(onOrder.getOrDefault(total.part(), 0.0))))
+                        DisplayFormat.pieces(onOrder.getOrDefault(total.part(), 0.0)),
+                        spark(total.part())))
                 .toList();
     }
 
     private static double value(@Nullable Part part, PartMonth total) {
         return (part == null ? 0 : part.price().doubleValue()) * total.pieces().mean();
+    }
+
+    private MonthSpark spark(String part) {
+        Map<YearMonth, Double> pieces = new HashMap<>();
+        outlook.partsOf(null).stream()
+                .filter(row -> row.part().equals(part))
+                .forEach(row -> pieces.put(row.month(), row.pieces().median()));
+        return MonthSpark.of(
+                outlook.months().stream().map(Outlook.Month::month).toList(), month -> pieces.getOrDefault(month, 0.0));
     }
 
     private double soon(String part) {

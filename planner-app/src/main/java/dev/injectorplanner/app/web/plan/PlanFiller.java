@@ -155,6 +155,9 @@ final class PlanFiller {
     }
 
     private static String waiting(DepotPlan plan, Visit visit) {
+        if (visit.diagnosis()) {
+            return "must not wait";
+        }
         VisitReason reason =
                 plan.findReason(visit.truck()).map(TruckReason::reason).orElse(null);
         Double later = reason == null ? null : reason.weekLater();

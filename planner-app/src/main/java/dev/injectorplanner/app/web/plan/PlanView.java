@@ -77,7 +77,28 @@ public record PlanView(
             int visits,
             @Nullable String before,
             @Nullable String after,
-            List<Depot> depots) {}
+            List<Depot> depots) {
+        /** Its visits one after the other, each with its depot. */
+        public List<Line> lines() {
+            return depots.stream()
+                    .flatMap(depot -> depot.visits().stream()
+                            .map(visit -> new Line(
+                                    depot, visit, visit == depot.visits().get(0))))
+                    .toList();
+        }
+
+        /** Where the visit being changed stands among them, or below 0. */
+        public int chosenAt() {
+            return lines().stream().map(line -> line.visit().chosen()).toList().indexOf(true);
+        }
+    }
+
+    /**
+     * A visit in the list of its week.
+     *
+     * @param first whether it is its depot's first
+     */
+    public record Line(Depot depot, Visit visit, boolean first) {}
 
     public record Depot(String depot, String hours, boolean toAnnounce, List<Visit> visits) {}
 

@@ -4,6 +4,8 @@ import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.planning.Planning;
+import dev.injectorplanner.app.site.EngineTunings;
+import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.web.download.Downloads;
 import dev.injectorplanner.app.web.download.FileOffer;
 import dev.injectorplanner.app.web.office.Address;
@@ -47,12 +49,16 @@ public class ReplayPage implements AutoCloseable {
     private final Office office;
     private final Planning planning;
     private final Downloads downloads;
+    private final SiteSettings settings;
+    private final EngineTunings tunings;
     private final BackgroundWork<ReplayQuestion, ReplayResult> replays = new BackgroundWork<>("replay", KEPT);
 
     ReplayPage(Office office, Application application, Downloads downloads) {
         this.office = office;
         this.planning = application.planning();
         this.downloads = downloads;
+        this.settings = application.settings();
+        this.tunings = new EngineTunings(application.store().dataSource());
     }
 
     @GetMapping("/replay")
@@ -74,6 +80,7 @@ public class ReplayPage implements AutoCloseable {
         Optional<BackgroundWork.Job<ReplayResult>> job = replays.peek(question);
         Optional<ReplayResult> found = job.flatMap(BackgroundWork.Job::find);
         model.addAttribute("question", question);
+        model.addAttribute("engine", EngineFiguresView.of(tunings.find(), planning.policy(), settings, office.form()));
         model.addAttribute("scenarios", Scenarios.list());
         model.addAttribute("fleetChoices", ReplayQuestion.FLEETS);
         model.addAttribute("yearChoices", ReplayQuestion.YEARS);

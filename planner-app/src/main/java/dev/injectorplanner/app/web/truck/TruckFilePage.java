@@ -38,7 +38,15 @@ public class TruckFilePage {
 
     /** A set of cylinders to do while the engine is open. */
     public record Set(
-            String name, String cylinders, String hours, String cost, String sharedCost, String left, boolean best) {}
+            String name,
+            String cylinders,
+            String hours,
+            String cost,
+            String sharedCost,
+            String left,
+            boolean best,
+            List<VisitBill.Line> bill,
+            String sum) {}
 
     @GetMapping("/trucks/{truck}")
     String file(
@@ -70,22 +78,28 @@ public class TruckFilePage {
         if (!failed.isEmpty()) {
             Advisor.Advice advice = Advisor.advise(
                     plan.fleet().fleet(), application.planning().policy(), plan.today(), name, failed, List.of());
-            model.addAttribute("sets", sets(advice));
+            model.addAttribute("sets", sets(advice, plan, name));
             model.addAttribute("advice", advice.why());
         }
         return "truck";
     }
 
-    private static List<Set> sets(Advisor.Advice advice) {
+    private List<Set> sets(Advisor.Advice advice, DepotPlan plan, String truck) {
         return advice.options().stream()
-                .map(option -> new Set(
-                        option.name(),
-                        DisplayFormat.numbers(option.cylinders()),
-                        DisplayFormat.tenth(option.hours()),
-                        DisplayFormat.more(option.cost()),
-                        DisplayFormat.money(option.sharedCost()),
-                        DisplayFormat.chance(option.chanceLeft()),
-                        option.cylinders().equals(advice.best())))
+                .map(option -> {
+                    SetBill bill = new SetBill(
+                            plan, truck(plan, truck), application.planning().policy(), option);
+                    return new Set(
+                            option.name(),
+                            DisplayFormat.numbers(option.cylinders()),
+                            DisplayFormat.tenth(option.hours()),
+                            DisplayFormat.more(option.cost()),
+                            DisplayFormat.money(option.sharedCost()),
+                            DisplayFormat.chance(option.chanceLeft()),
+                            option.cylinders().equals(advice.best()),
+                            bill.lines(),
+                            DisplayFormat.money(bill.sum()));
+                })
                 .toList();
     }
 

@@ -2,12 +2,10 @@ package dev.injectorplanner.app.web.week;
 
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.app.web.office.DisplayFormat;
-import dev.injectorplanner.app.web.office.VisitStates;
 import dev.injectorplanner.app.web.week.WeekView.Cell;
 import dev.injectorplanner.app.web.week.WeekView.Column;
 import dev.injectorplanner.app.web.week.WeekView.NotLaid;
 import dev.injectorplanner.app.web.week.WeekView.Row;
-import dev.injectorplanner.app.web.week.WeekView.Stay;
 import dev.injectorplanner.core.calendar.IsoWeek;
 import dev.injectorplanner.core.fleet.CapacityOverride;
 import dev.injectorplanner.core.fleet.Depot;
@@ -15,8 +13,6 @@ import dev.injectorplanner.core.plan.DepotDays;
 import dev.injectorplanner.core.plan.Holds;
 import dev.injectorplanner.core.schedule.WeekLoad;
 import dev.injectorplanner.core.schedule.days.DayPlan;
-import dev.injectorplanner.core.schedule.days.DayPlan.DayWork;
-import dev.injectorplanner.core.schedule.days.DayPlan.Laid;
 import dev.injectorplanner.core.units.Figures;
 import dev.injectorplanner.core.visit.Visit;
 import java.time.LocalDate;
@@ -26,7 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
-/** The week's board: depots as rows, days as columns. */
+/** The week's board: days as columns, below each depot a lane for each of its bays. */
 final class BoardFiller {
     private final IsoWeek week;
     private final List<DepotPlan> plans;
@@ -65,11 +61,11 @@ final class BoardFiller {
 
     private Row row(DepotPlan plan) {
         Optional<WeekLoad> load = plan.findLoad(week);
-        double booked =
-                plan.visitsOf(week).stream().mapToDouble(Visit::labourHours).sum();
+        List<Visit> visits = plan.visitsOf(week);
+        double booked = visits.stream().mapToDouble(Visit::labourHours).sum();
         double available = load.map(WeekLoad::availableHours).orElse(0.0);
         double over = load.map(WeekLoad::overtimeHours).orElse(0.0);
-        int visits = plan.visitsOf(week).size();
+        BayLanes lanes = new BayLanes(plan, week, days(), day -> available(plan, day) > 0, holds(plan));
         return new Row(
                 plan.depot(),
                 Figures.count(plan.site().bays(), "bay", "bays"),
@@ -79,57 +75,26 @@ final class BoardFiller {
                 (over > 0
                                 ? DisplayFormat.tenth(over) + " h overtime"
                                 : DisplayFormat.tenth(Math.max(0, available - booked)) + " h free")
-                        + ", " + Figures.count(visits, "visit", "visits"),
-                days().stream().map(day -> cell(plan, day)).toList());
+                        + ", " + Figures.count(visits.size(), "visit", "visits"),
+                days().stream().map(day -> cell(plan, day, lanes.booked(day))).toList(),
+                lanes.lanes(),
+                lanes.quarters(),
+                lanes.span());
     }
 
-    private Cell cell(DepotPlan plan, LocalDate day) {
+    private Holds holds(DepotPlan plan) {
+        return holds.getOrDefault(plan.depot(), Holds.none());
+    }
+
+    private static Cell cell(DepotPlan plan, LocalDate day, double booked) {
         double available = available(plan, day);
-        List<Stay> stays = new ArrayList<>();
-        double booked = 0;
-        for (Laid laid : plan.days().laid()) {
-            for (DayWork work : laid.days()) {
-                Optional<Visit> visit =
-                        plan.findVisit(laid).filter(each -> each.week().equals(week));
-                if (work.date().equals(day) && visit.isPresent()) {
-                    booked += work.labourHours();
-                    stays.add(stay(plan, visit.get(), laid, work));
-                }
-            }
-        }
         return new Cell(
                 day.toString(),
                 DisplayFormat.day(day),
                 available > 0,
                 booked,
                 available,
-                DisplayFormat.tenth(booked) + " of " + DisplayFormat.tenth(available) + " h",
-                stays);
-    }
-
-    private Stay stay(DepotPlan plan, Visit visit, Laid laid, DayWork work) {
-        if (!laid.start().toLocalDate().equals(work.date())) {
-            return new Stay(
-                    visit.truck(),
-                    "continues",
-                    DisplayFormat.tenth(work.labourHours()) + " h, bay " + laid.bay(),
-                    "",
-                    "",
-                    false,
-                    "");
-        }
-        VisitStates.State state = VisitStates.of(plan, visit, holds.getOrDefault(plan.depot(), Holds.none()));
-        String hours = laid.days().size() == 1
-                ? DisplayFormat.tenth(visit.labourHours()) + " h"
-                : DisplayFormat.tenth(work.labourHours()) + " of " + DisplayFormat.tenth(visit.labourHours()) + " h";
-        return new Stay(
-                visit.truck(),
-                plan.work(visit),
-                DisplayFormat.time(laid.start()) + ", " + hours + ", bay " + laid.bay(),
-                state.mark(),
-                state.words(),
-                state.strong(),
-                plan.plan().isMain(visit) ? laid.start().toLocalDate().toString() : "");
+                DisplayFormat.tenth(booked) + " of " + DisplayFormat.tenth(available) + " h");
     }
 
     private static double available(DepotPlan plan, LocalDate day) {

@@ -45,15 +45,15 @@ final class WaitingFor {
     }
 
     private static String otherwise(ShortLine line) {
-        String express = "express " + DisplayFormat.money(line.expeditePrice().doubleValue());
-        String moved = "moved to " + DisplayFormat.week(line.moveTo()) + " "
+        String express = "express, " + DisplayFormat.money(line.expeditePrice().doubleValue());
+        String moved = "move to " + DisplayFormat.week(line.moveTo()) + ", "
                 + DisplayFormat.money(line.postponementCost().doubleValue());
         return switch (line.advice()) {
-            case EXPEDITE -> "express: " + express + "; " + moved;
+            case EXPEDITE -> express + "; or " + moved;
             case TRANSFER ->
-                "transfer from " + line.fromDepot() + " "
-                        + DisplayFormat.money(line.expeditePrice().doubleValue()) + "; " + moved;
-            case MOVE -> "move: " + moved + "; " + express;
+                "transfer from " + line.fromDepot() + ", "
+                        + DisplayFormat.money(line.expeditePrice().doubleValue()) + "; or " + moved;
+            case MOVE -> moved + "; or " + express;
             case ORDER_TODAY -> "order today; if it is late, " + moved;
             case GO_AHEAD -> "go ahead; if one breaks, " + moved;
         };

@@ -81,13 +81,41 @@ public record WeekView(
      * @param booked hours booked
      * @param available hours available
      * @param free what is left, in words
+     * @param quarters quarter hours of a day on its lanes
+     * @param span the hours of a lane, in words
      */
     public record Row(
-            String depot, String about, double booked, double available, String hours, String free, List<Cell> cells) {}
+            String depot,
+            String about,
+            double booked,
+            double available,
+            String hours,
+            String free,
+            List<Cell> cells,
+            List<Lane> lanes,
+            int quarters,
+            String span) {
+        /** A line at each full hour of a lane, for a drawing that is 10 high. */
+        public String ticks() {
+            StringBuilder ticks = new StringBuilder();
+            for (int quarter = 4; quarter < quarters; quarter += 4) {
+                ticks.append('M').append(quarter).append(" 0V10");
+            }
+            return ticks.toString();
+        }
+    }
 
     /** A depot's day; {@code open} is false where nobody works. */
-    public record Cell(
-            String date, String day, boolean open, double booked, double available, String hours, List<Stay> visits) {}
+    public record Cell(String date, String day, boolean open, double booked, double available, String hours) {}
+
+    /** A bay's week. */
+    public record Lane(int bay, List<Place> places) {}
+
+    /** A bay's day: what stands in it, drawn by its hours, and the visits in their order. */
+    public record Place(String date, String day, boolean open, List<Bar> bars, List<Stay> visits) {}
+
+    /** A truck in a bay, in quarter hours from the start of the lane. */
+    public record Bar(int from, int length) {}
 
     /** A truck in a bay on a day; {@code movesFrom} is the day it starts, where it may be moved from it. */
     public record Stay(

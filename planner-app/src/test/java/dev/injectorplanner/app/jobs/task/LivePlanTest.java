@@ -26,6 +26,9 @@ import dev.injectorplanner.app.store.StoreSettings;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.app.testkit.MovedClock;
 import dev.injectorplanner.core.plan.Holds;
+import dev.injectorplanner.core.plan.Planner;
+import dev.injectorplanner.core.schedule.exact.ExactScheduler;
+import dev.injectorplanner.core.schedule.exact.SearchLimits;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -86,7 +89,17 @@ class LivePlanTest {
     }
 
     private void closeOut(String who) {
-        audit.record(who, "close out a visit", "truck T-1, " + LocalDate.ofInstant(now, ZONE), "", "done");
+        new StoreSql(application.store().dataSource()).inTransaction(connection -> {
+            AuditTrail.writeOfTruck(
+                    connection,
+                    "T-1",
+                    who,
+                    "close out a visit",
+                    "truck T-1, " + LocalDate.ofInstant(now, ZONE),
+                    "",
+                    "done");
+            return true;
+        });
     }
 
     private LivePlan task(PlanKeeper kept) {
@@ -170,6 +183,29 @@ class LivePlanTest {
         closeOut("ann");
         Planning planning = application.planning();
         planning.tryOut(LocalDate.ofInstant(now, ZONE), planning.policy(), "North", Holds.none(), List.of());
+        assertThat(minute(6)).isFalse();
+        assertThat(inForce()).isEqualTo(first);
+    }
+
+    /** The name is a field of the entry: nothing is read out of its sentence. */
+    @Test
+    void the_truck_of_a_close_out_is_a_field_of_its_entry() {
+        closeOut("ann");
+        audit.record("drop folder", "load a file", "truck T-1, 2026-03-02.csv", "", "reading: 10 added");
+        assertThat(new LiveChanges(application.store().dataSource()).since(0))
+                .extracting(LiveChanges.Change::truck)
+                .containsExactly(Optional.of("T-1"), Optional.empty());
+    }
+
+    @Test
+    void it_waits_while_a_change_is_previewed_on_another_node() {
+        closeOut("ann");
+        Planning other = new Planning(
+                application.store(),
+                new Planner(new ExactScheduler(SearchLimits.USUAL)),
+                application.holds(),
+                application.plans());
+        other.tryOut(LocalDate.ofInstant(now, ZONE), other.policy(), "North", Holds.none(), List.of());
         assertThat(minute(6)).isFalse();
         assertThat(inForce()).isEqualTo(first);
     }

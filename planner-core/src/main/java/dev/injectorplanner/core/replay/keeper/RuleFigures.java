@@ -1,6 +1,9 @@
 package dev.injectorplanner.core.replay.keeper;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Figures of a rule of thumb for one family. Distances are km since fitting; infinite means never.
@@ -85,6 +88,14 @@ public record RuleFigures(
             words.append(", tested every ").append(km(testEveryKm)).append(secondLook ? " with a second look" : "");
         }
         return words.toString();
+    }
+
+    /** In words by family, such as "V8: at 160,000 km the whole set; I6: no age". */
+    public static String words(List<String> families, List<RuleFigures> figures) {
+        return IntStream.range(0, families.size())
+                .mapToObj(family ->
+                        families.get(family) + ": " + figures.get(family).words())
+                .collect(Collectors.joining("; "));
     }
 
     private static String km(double km) {

@@ -131,6 +131,7 @@ class F05_ForecastTest {
                 new RuleBook(fleet)::ratio,
                 LocalDate.ofEpochDay(run.today()),
                 DefectDefaults.STANDARD,
+                1,
                 null);
     }
 

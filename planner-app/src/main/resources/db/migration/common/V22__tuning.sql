@@ -1,0 +1,13 @@
+-- The engine's figures as each tuning chose them, with all that was tried. ${bytes} is the database's word for a long run of bytes.
+
+create table engine_tuning (
+    run_key varchar(200) not null,
+    kept_at timestamp(6) with time zone not null,
+    access_share double precision not null,
+    renewal_margin double precision not null,
+    test_worth double precision not null,
+    sign_weight double precision not null,
+    document ${bytes} not null,
+    primary key (run_key)
+);
+create index engine_tuning_newest on engine_tuning (kept_at);
