@@ -31,6 +31,8 @@ final class BayLanes {
     private static final int DAY = 24 * HOUR;
     private static final int SHORTEST = 8 * HOUR; // of a lane where no shift says how long a day is
 
+    private static final String HOURS = "\u00a0h";
+
     private final DepotPlan plan;
     private final List<LocalDate> days;
     private final Predicate<LocalDate> open;
@@ -169,7 +171,7 @@ final class BayLanes {
             return new Stay(
                     visit.truck(),
                     "continues",
-                    until(laid.end(), work.date()) + ", " + hours + " h",
+                    until(laid.end(), work.date()) + ", " + hours + HOURS,
                     "",
                     "",
                     false,
@@ -180,7 +182,7 @@ final class BayLanes {
                 visit.truck(),
                 plan.work(visit),
                 DisplayFormat.time(laid.start()) + " " + until(laid.end(), work.date()) + ", " + hours
-                        + (laid.days().size() == 1 ? "" : " of " + DisplayFormat.tenth(visit.labourHours())) + " h",
+                        + (laid.days().size() == 1 ? "" : " of " + DisplayFormat.tenth(visit.labourHours())) + HOURS,
                 state.mark(),
                 state.words(),
                 state.strong(),
