@@ -63,7 +63,7 @@ final class AdviseCommand implements Callable<Integer> {
         Advice advice;
         SiteForm form;
         try (Application application = Application.open(store.settings())) {
-            form = application.settings().form();
+            form = application.settings().form().inTerminal();
             advice = Advisor.advise(
                     application.planning().fleet(options.depot()),
                     options.policy(application.planning().policy()),

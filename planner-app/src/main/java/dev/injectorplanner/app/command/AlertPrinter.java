@@ -22,12 +22,12 @@ final class AlertPrinter {
         for (Alert alert : alerts) {
             table.row(
                     alert.id(),
-                    form.dates().of(alert.by()),
+                    form.inTerminal().dates().of(alert.by()),
                     alert.depot() == null ? "" : alert.depot(),
                     alert.about(),
                     alert.ruleWords(),
                     state(alert),
-                    form.sentence(alert.evidence() + "; limit " + alert.limit()));
+                    form.inTerminal().sentence(alert.evidence() + "; limit " + alert.limit()));
         }
         if (table.isEmpty()) {
             out.println("No alerts.");

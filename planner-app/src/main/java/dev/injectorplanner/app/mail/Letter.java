@@ -24,7 +24,7 @@ public final class Letter {
     private final StringBuilder text = new StringBuilder();
     private final StringBuilder html = new StringBuilder();
 
-    /** In km, litres and ISO dates. */
+    /** In km and litres. */
     public Letter(String title) {
         this(title, SiteForm.STANDARD);
     }

@@ -74,7 +74,7 @@ class DigestsTest {
         String text =
                 (String) ((MimeMultipart) mail.getContent()).getBodyPart(0).getContent();
         assertThat(text)
-                .contains("To decide: ", "T-1, cylinder 1, by 2026-03-05.")
+                .contains("To decide: ", "T-1, cylinder 1, by 5 Mar 2026.")
                 .contains("4 faults in 30 days", "3 faults in 30 days (site rule)")
                 .contains("Covered by a planned visit", "2026-W10")
                 .contains("engine maker's manual");

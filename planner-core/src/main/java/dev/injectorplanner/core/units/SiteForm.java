@@ -85,6 +85,11 @@ public record SiteForm(SiteUnits units, String currency, DateForm dates, PaperSi
         return currency.isEmpty() ? heading : heading + ", " + currency;
     }
 
+    /** The same for a terminal, where dates are typed back: ISO unless the site chose another form in numbers. */
+    public SiteForm inTerminal() {
+        return dates == DateForm.WORDS ? new SiteForm(units, currency, DateForm.ISO, paper) : this;
+    }
+
     /** A sentence of the engine in the site's units and dates. */
     public String sentence(String engine) {
         return dates.sentence(units.sentence(engine));

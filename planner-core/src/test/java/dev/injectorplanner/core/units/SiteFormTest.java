@@ -25,6 +25,8 @@ class SiteFormTest {
                 .isEqualTo("100,000 mi since fitting on 03/02/2026 (order PO-2026-03-02)");
         assertThat(with(DateForm.DAY_FIRST).sentence(engine)).contains("on 02/03/2026 (");
         assertThat(with(DateForm.ISO).sentence("since 2026-03-02")).isEqualTo("since 2026-03-02");
+        assertThat(SiteForm.STANDARD.inTerminal().sentence(engine)).isEqualTo(engine);
+        assertThat(with(DateForm.DAY_FIRST).inTerminal()).isEqualTo(with(DateForm.DAY_FIRST));
         assertThat(SiteForm.STANDARD.sentence(engine))
                 .isEqualTo("160,934 km since fitting on 2 Mar 2026 (order PO-2026-03-02)");
         assertThat(with(DateForm.DAY_FIRST).sentence("serial 2026-13-45")).isEqualTo("serial 2026-13-45");

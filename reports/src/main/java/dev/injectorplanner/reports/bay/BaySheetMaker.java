@@ -181,8 +181,7 @@ public final class BaySheetMaker {
         if (visit.cylinders().isEmpty()) {
             return visit.inspection() ? "injector test" : String.join(", ", visit.tasks());
         }
-        return (visit.cylinders().size() == 1 ? "cylinder " : "cylinders ") + Words.cylinders(visit.cylinders())
-                + (visit.inspection() ? ", injector test" : "");
+        return (visit.cylinders().size() == 1 ? "cylinder " : "cylinders ") + Words.cylinders(visit.cylinders());
     }
 
     private @Nullable String drawing(Visit visit) {

@@ -156,7 +156,7 @@ final class PlanFiller {
 
     private static String waiting(DepotPlan plan, Visit visit) {
         if (visit.diagnosis()) {
-            return "must not wait";
+            return "safety: bring in now";
         }
         VisitReason reason =
                 plan.findReason(visit.truck()).map(TruckReason::reason).orElse(null);

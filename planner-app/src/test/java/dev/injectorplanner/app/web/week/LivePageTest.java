@@ -89,7 +89,8 @@ class LivePageTest {
 
         run("live 1", "RUNNING", "all depots, plan 1 of 1, after close-out of truck T026, 2026-03-02 by ann");
         assertThat(get(manager, state))
-                .contains("Replanning: all depots, plan 1 of 1, after close-out of truck T026, 2026-03-02 by ann.")
+                .contains(
+                        "Replanning: all depots, plan 1 of 1, after close-out of truck T026, 2\u00a0Mar\u00a02026 by ann.")
                 .contains("<a href=\"\">Look again</a>");
         assertThat(get(manager, "/plan"))
                 .as("without scripts the page itself says it")
