@@ -66,7 +66,7 @@
       if (next) {
         at = next;
         aim(link, at);
-        says.textContent = visit.dataset.truck + ' to ' + day + ', bay ' + bay + ': press Enter to see what that means.';
+        says.textContent = visit.dataset.truck + ' to ' + (next.dataset.words || day) + ', bay ' + bay + ': press Enter to preview.';
       }
     });
   });

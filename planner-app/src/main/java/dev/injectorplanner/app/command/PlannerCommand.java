@@ -43,7 +43,7 @@ import picocli.CommandLine.TypeConversionException;
             ConfirmCommand.class,
             AdviseCommand.class,
             ReplayCommand.class,
-            TuneCommand.class,
+            CalibrateCommand.class,
             OutlookCommand.class,
             RulesCommand.class,
             SheetsCommand.class,

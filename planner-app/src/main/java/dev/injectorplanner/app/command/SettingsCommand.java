@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,28 +39,33 @@ final class SettingsCommand {
     int list(
             @Mixin StoreOptions store,
             @Option(names = "--json", description = "Prints one JSON object.") boolean json) {
-        Map<String, KeptSetting> kept;
+        List<Listed> listed;
         SiteUnits units;
         try (Application application = Application.open(store.settings())) {
-            kept = application.settings().kept();
-            units = application.settings().units();
+            SiteSettings settings = application.settings();
+            Map<String, KeptSetting> kept = settings.kept();
+            listed = SettingKinds.ALL.stream()
+                    .map(kind -> new Listed(kind, kept.get(kind.name()), settings.calibrated(kind)))
+                    .toList();
+            units = settings.units();
         }
         var out = spec.commandLine().getOut();
         if (json) {
             List<Map<String, Object>> rows = new ArrayList<>();
-            SettingKinds.ALL.forEach(kind -> rows.add(row(kind, kept.get(kind.name()), units)));
+            listed.forEach(each -> rows.add(row(each, units)));
             Json.print(out, Map.of("settings", rows));
             return 0;
         }
         TextTable table = new TextTable("Setting", "Is", "Planner default", "Set by", "What it is");
-        for (SettingKind kind : SettingKinds.ALL) {
-            KeptSetting set = kept.get(kind.name());
+        for (Listed each : listed) {
+            SettingKind kind = each.kind();
+            KeptSetting set = each.set();
             table.row(
                     kind.name(),
-                    set == null ? kind.standardWords(units) : SiteSettings.words(kind, set.value(), units),
+                    each.value().isEmpty() ? "none" : kind.words(each.value(), units),
                     kind.standardWords(units),
                     set == null
-                            ? ""
+                            ? each.calibrated().isPresent() ? "last calibration" : ""
                             : set.changedBy() + " " + set.changedAt().toString().substring(0, 10),
                     kind.title() + ": " + kind.meaning());
         }
@@ -68,14 +74,23 @@ final class SettingsCommand {
         return 0;
     }
 
-    private static Map<String, Object> row(SettingKind kind, @Nullable KeptSetting set, SiteUnits units) {
+    private record Listed(SettingKind kind, @Nullable KeptSetting set, Optional<String> calibrated) {
+        /** The value in force, as kept. */
+        String value() {
+            return set != null ? set.value() : calibrated.orElse(kind.standard());
+        }
+    }
+
+    private static Map<String, Object> row(Listed each, SiteUnits units) {
+        SettingKind kind = each.kind();
+        KeptSetting set = each.set();
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("name", kind.name());
-        row.put("value", kind.shown(set == null ? kind.standard() : set.value(), units));
+        row.put("value", kind.shown(each.value(), units));
         row.put("unit", kind.unit(units));
         row.put("plannerDefault", kind.shown(kind.standard(), units));
         row.put("range", kind.range(units));
-        row.put("whose", set == null ? "planner default" : "site");
+        row.put("whose", set != null ? "site" : each.calibrated().isPresent() ? "last calibration" : "planner default");
         if (set != null) {
             row.put("setBy", set.changedBy());
             row.put("setAt", set.changedAt().toString());
@@ -110,7 +125,7 @@ final class SettingsCommand {
             spec.commandLine()
                     .getOut()
                     .println(kind.title() + ": "
-                            + SiteSettings.words(kind, set == null ? "" : set.value(), settings.units()));
+                            + settings.words(kind, set == null ? "" : set.value(), settings.units()));
             spec.commandLine().getOut().flush();
         }
         return 0;

@@ -30,12 +30,12 @@ public enum JobKind {
             "core and warranty deadlines", Scope.DEPOT, "0 7 * * *", Duration.ofDays(1), "deadlines cannot be skipped"),
     DROP_FOLDER("drop folder", Scope.FLEET, "*/5 * * * *", Duration.ZERO, "files wait for the next run"),
     LIFE_REFIT("life refit", Scope.FLEET, "0 3 * * 0", Duration.ofDays(6), "useful until the next refit"),
-    ENGINE_TUNING(
-            "tuning of the engine's figures",
+    CALIBRATION(
+            "calibration of the planning figures",
             Scope.FLEET,
-            "30 4 * * 0",
+            "30 0 * * 0",
             Duration.ofDays(6),
-            "useful until the next tuning"),
+            "useful until the next calibration"),
     BACKUP("backup", Scope.FLEET, "0 4 * * *", Duration.ofDays(1), "better late than never"),
     MAIL_OUT("mail out", Scope.FLEET, "*/5 * * * *", Duration.ZERO, "mails wait for the next run");
 

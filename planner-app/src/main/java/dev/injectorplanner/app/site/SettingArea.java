@@ -10,7 +10,7 @@ public enum SettingArea {
     INSPECTION("Inspection"),
     PARTS("Buying parts"),
     COOLANT("Coolant"),
-    ENGINE("Engine figures"),
+    PLANNING_FIGURES("Planning figures"),
     SITE("Site and units");
 
     private final String words;

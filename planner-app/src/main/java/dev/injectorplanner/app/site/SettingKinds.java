@@ -64,7 +64,7 @@ public final class SettingKinds {
         kinds.addAll(VisitSettings.LIST);
         kinds.addAll(ConditionSettings.LIST);
         kinds.addAll(SupplySettings.LIST);
-        kinds.addAll(EngineSettings.LIST);
+        kinds.addAll(PlanningFigureSettings.LIST);
         kinds.addAll(words());
         kinds.addAll(forms());
         return List.copyOf(kinds);

@@ -4,8 +4,9 @@ import dev.injectorplanner.app.people.AuditTrail;
 import dev.injectorplanner.app.store.PageAnswers;
 import dev.injectorplanner.app.store.StoreSql;
 import dev.injectorplanner.core.check.InvalidValueException;
+import dev.injectorplanner.core.check.Require;
 import dev.injectorplanner.core.plan.Policy;
-import dev.injectorplanner.core.replay.tune.EngineFigure;
+import dev.injectorplanner.core.replay.calibrate.PlanningFigure;
 import dev.injectorplanner.core.units.SiteForm;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.imports.vehicle.LogNameRule;
@@ -15,6 +16,7 @@ import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -37,7 +39,7 @@ public final class SiteSettings {
     private final StoreSql sql;
     private final InstantSource clock;
     private final PageAnswers<String, Map<String, KeptSetting>> kept;
-    private final EngineTunings tunings;
+    private final KeptCalibrations calibrations;
 
     public SiteSettings(DataSource store) {
         this(store, InstantSource.system());
@@ -47,7 +49,7 @@ public final class SiteSettings {
         this.sql = new StoreSql(store);
         this.clock = clock;
         this.kept = new PageAnswers<>(store);
-        this.tunings = new EngineTunings(store);
+        this.calibrations = new KeptCalibrations(store);
     }
 
     /** What is set, by name. */
@@ -59,11 +61,11 @@ public final class SiteSettings {
         });
     }
 
-    /** How plans are made: the planner's defaults, the engine's figures as they were last tuned, and what the site has set. */
+    /** How plans are made: the planner's defaults, the planning figures as they were last calibrated, and what the site has set. */
     public Policy policy() {
         Map<String, KeptSetting> kept = kept();
         Policy policy = Policy.standard();
-        policy = policy.withFigures(tunings.findFigures().orElse(policy.figures()));
+        policy = policy.withFigures(calibrations.findFigures().orElse(policy.figures()));
         for (SettingKind kind : SettingKinds.ALL) {
             KeptSetting set = kept.get(kind.name());
             if (set != null) {
@@ -82,15 +84,15 @@ public final class SiteSettings {
         }
     }
 
-    /** Figures of the engine that the site holds: no tuning moves them. */
-    public Set<EngineFigure> heldFigures() {
-        Set<EngineFigure> held = EnumSet.noneOf(EngineFigure.class);
-        for (EngineFigure figure : EngineFigure.values()) {
+    /** Planning figures that the site has set: no calibration moves them. */
+    public Set<PlanningFigure> setFigures() {
+        Set<PlanningFigure> set = EnumSet.noneOf(PlanningFigure.class);
+        for (PlanningFigure figure : PlanningFigure.values()) {
             if (kept().containsKey(figure.setting())) {
-                held.add(figure);
+                set.add(figure);
             }
         }
-        return held;
+        return set;
     }
 
     /** The units in which people of the site read and type. */
@@ -276,19 +278,31 @@ public final class SiteSettings {
         AuditTrail.write(connection, now, who, "set", kind.title(), before, words(kind, value, units));
     }
 
-    private static String meanwhile(SettingKind kind, @Nullable KeptSetting there, SiteUnits units) {
+    private String meanwhile(SettingKind kind, @Nullable KeptSetting there, SiteUnits units) {
         return (there == null
-                        ? "Somebody reset it to the planner default"
+                        ? "Somebody reset it"
                         : there.changedBy() + " set it to " + words(kind, there.value(), units))
                 + MEANWHILE;
     }
 
     /** In words, with its unit. */
-    public static String words(SettingKind kind, String value, SiteUnits units) {
-        if (value.isEmpty()) {
-            return kind.standardWords(units) + " (planner default)";
-        }
-        return kind.words(value, units);
+    public String words(SettingKind kind, String value, SiteUnits units) {
+        return value.isEmpty() ? unset(kind, units) : kind.words(value, units);
+    }
+
+    /** What holds where the site has not set it, and who chose that. */
+    public String unset(SettingKind kind, SiteUnits units) {
+        return calibrated(kind)
+                .map(value -> kind.words(value, units) + " (last calibration)")
+                .orElseGet(() -> kind.standardWords(units) + " (planner default)");
+    }
+
+    /** The value, as kept, that the last calibration chose for a planning figure. */
+    public Optional<String> calibrated(SettingKind kind) {
+        return Arrays.stream(PlanningFigure.values())
+                .filter(figure -> figure.setting().equals(kind.name()))
+                .findFirst()
+                .flatMap(figure -> calibrations.findFigures().map(figures -> Require.plain(figure.of(figures))));
     }
 
     /**

@@ -15,6 +15,7 @@ import dev.injectorplanner.app.web.imports.MatchPage;
 import dev.injectorplanner.app.web.imports.SetUpPage;
 import dev.injectorplanner.app.web.life.LifePage;
 import dev.injectorplanner.app.web.office.Office;
+import dev.injectorplanner.app.web.office.PageDates;
 import dev.injectorplanner.app.web.office.ReadAhead;
 import dev.injectorplanner.app.web.office.Refusals;
 import dev.injectorplanner.app.web.office.Replanning;
@@ -91,6 +92,11 @@ public class OfficePages {
     @Bean
     Office office(Store store, PlansInForce plans, Fleets fleets) {
         return new Office(store, plans, fleets);
+    }
+
+    @Bean
+    PageDates pageDates() {
+        return new PageDates();
     }
 
     @Bean(destroyMethod = "close")

@@ -22,7 +22,7 @@ import dev.injectorplanner.app.jobs.task.NightlyPlan;
 import dev.injectorplanner.app.jobs.task.PlanKeeper;
 import dev.injectorplanner.app.jobs.task.RefittedLives;
 import dev.injectorplanner.app.jobs.task.Sweep;
-import dev.injectorplanner.app.jobs.task.WeeklyTuning;
+import dev.injectorplanner.app.jobs.task.WeeklyCalibration;
 import dev.injectorplanner.app.mail.MailSending;
 import dev.injectorplanner.app.mail.MailSettings;
 import dev.injectorplanner.app.mail.Outbox;
@@ -91,8 +91,8 @@ final class JobTasks {
         add(JobKind.SWEEP, new Sweep(planning, keeper, new NewRecords(pool)));
         add(JobKind.LIFE_REFIT, new LifeRefit(planning, new RefittedLives(pool)));
         add(
-                JobKind.ENGINE_TUNING,
-                new WeeklyTuning(application.store(), planning, new SiteSettings(pool), Clock.systemUTC()));
+                JobKind.CALIBRATION,
+                new WeeklyCalibration(application.store(), planning, new SiteSettings(pool), Clock.systemUTC()));
     }
 
     private void letters() {

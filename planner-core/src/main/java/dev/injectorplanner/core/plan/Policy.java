@@ -28,7 +28,7 @@ import java.util.TreeMap;
  * @param accessShareHours hours of access labour that a cylinder bears, by family, as the last plans paid it ({@link AccessLabourShares}); the
  *     full set's access labour divided by its cylinders where missing
  * @param staleReadingDays a truck whose last reading is older than that is reported, 1 to 3,650
- * @param figures the engine's free figures
+ * @param figures the planning figures that no record tells
  */
 @RecordBuilder
 @RecordBuilder.Options(addClassRetainedGenerated = true)
@@ -45,7 +45,7 @@ public record Policy(
         DefectDefaults defects,
         Map<String, Double> accessShareHours,
         int staleReadingDays,
-        EngineFigures figures)
+        PlanningFigures figures)
         implements PolicyBuilder.With {
     /** A truck not read for longer is reported: planner default. */
     public static final int USUAL_STALE_DAYS = 30;
@@ -59,6 +59,36 @@ public record Policy(
         Require.within("stale_reading_days", staleReadingDays, 1, 3_650);
         accessShareHours = Collections.unmodifiableMap(new TreeMap<>(accessShareHours));
         accessShareHours.values().forEach(hours -> Require.notNegative("set_up_share_hours", hours));
+    }
+
+    /** With the usual planning figures. */
+    public Policy(
+            int weeks,
+            int usageWindowDays,
+            double inspectionHours,
+            double bayHoursPerDay,
+            double unseenFailureLimit,
+            OrderRules orders,
+            CoolantRules coolant,
+            VisitRules visits,
+            SafetyLimit safety,
+            DefectDefaults defects,
+            Map<String, Double> accessShareHours,
+            int staleReadingDays) {
+        this(
+                weeks,
+                usageWindowDays,
+                inspectionHours,
+                bayHoursPerDay,
+                unseenFailureLimit,
+                orders,
+                coolant,
+                visits,
+                safety,
+                defects,
+                accessShareHours,
+                staleReadingDays,
+                PlanningFigures.STANDARD);
     }
 
     /** With the usual patience for readings. */
@@ -86,8 +116,7 @@ public record Policy(
                 safety,
                 defects,
                 accessShareHours,
-                USUAL_STALE_DAYS,
-                EngineFigures.STANDARD);
+                USUAL_STALE_DAYS);
     }
 
     /** With the usual haste for leaks, usual defects and the first run's access shares. */

@@ -1,9 +1,9 @@
 package dev.injectorplanner.reports.replay;
 
 import dev.injectorplanner.core.replay.PolicyResult;
+import dev.injectorplanner.core.replay.calibrate.FigureTrial;
+import dev.injectorplanner.core.replay.calibrate.PlanningFigure;
 import dev.injectorplanner.core.replay.run.CostKind;
-import dev.injectorplanner.core.replay.tune.EngineFigure;
-import dev.injectorplanner.core.replay.tune.FigureTrial;
 import dev.injectorplanner.core.units.SiteUnits;
 import dev.injectorplanner.reports.table.TableColumn;
 import dev.injectorplanner.reports.table.Unit;
@@ -39,9 +39,9 @@ public final class ReplayColumns {
     /** Figures of the engine that were tried. */
     public List<TableColumn<FigureTrial>> trials() {
         List<TableColumn<FigureTrial>> columns = new ArrayList<>();
-        for (EngineFigure figure : EngineFigure.values()) {
+        for (PlanningFigure figure : PlanningFigure.values()) {
             columns.add(TableColumn.text(
-                    capital(figure.words()), 14, trial -> TuningWords.percent(figure.of(trial.figures()))));
+                    capital(figure.words()), 14, trial -> CalibrationWords.percent(figure.of(trial.figures()))));
         }
         columns.add(tried("Cost per " + distance(), each -> each.costPer1000Km()));
         columns.add(tried("Against the best so far", each -> each.difference()));

@@ -7,6 +7,7 @@ import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.stock.GoodsIn;
 import dev.injectorplanner.app.stock.Kits;
 import dev.injectorplanner.app.stock.SerialisedStock;
+import dev.injectorplanner.app.web.office.Turned;
 import dev.injectorplanner.core.fleet.Depot;
 import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.reports.bay.LabelForm;
@@ -140,6 +141,7 @@ class StorePage {
     private String show(Viewer viewer, String asked, FormState typed, Model model) {
         model.addAttribute("depots", desk.depots(viewer));
         model.addAttribute("form", typed);
+        model.addAttribute("turned", Turned.of("/store", Map.of("depot", new String[] {asked})));
         model.addAttribute("forms", LabelForm.values());
         model.addAttribute("mayChange", viewer.is(Role.MANAGER, Role.BUYER, Role.STOREMAN, Role.MECHANIC));
         model.addAttribute(

@@ -21,11 +21,6 @@ public class FrameParts {
     }
 
     @Bean
-    PageDates pageDates() {
-        return new PageDates();
-    }
-
-    @Bean
     SiteName siteName(Application application) {
         return application.settings()::siteName;
     }

@@ -3,6 +3,7 @@ package dev.injectorplanner.app.web.life;
 import dev.injectorplanner.app.web.office.DepotPlan;
 import dev.injectorplanner.core.fleet.AccessStep;
 import dev.injectorplanner.core.fleet.EngineFamily;
+import dev.injectorplanner.core.fleet.Origin;
 import dev.injectorplanner.core.fleet.Part;
 import dev.injectorplanner.core.history.PartLife;
 import dev.injectorplanner.core.replace.AgeReplacement;
@@ -20,8 +21,11 @@ import org.jspecify.annotations.Nullable;
  * @param failure cost of one that failed on the road
  */
 record BestAge(@Nullable Double age, String family, double planned, double failure) {
-    /** By the first depot shown whose trucks carry the part; nothing where it has no price or no family. */
+    /** By the first depot shown whose trucks carry the part; nothing for reman units, and where it has no price or no family. */
     static @Nullable BestAge of(List<DepotPlan> plans, PartLife life) {
+        if (life.origin() != Origin.NEW) {
+            return null; // the price at hand is that of a new unit
+        }
         for (DepotPlan plan : plans) {
             Optional<EngineFamily> family = plan.fleet().fleet().engineFamilies().stream()
                     .filter(each -> each.injectorPart().equals(life.part()))
@@ -51,12 +55,13 @@ record BestAge(@Nullable Double age, String family, double planned, double failu
 
     /** In a sentence. */
     String words(String unit) {
-        String costs = "With " + Figures.whole(Math.rint(planned)) + " for a cylinder done in a set of " + family
-                + ", and " + Figures.whole(Math.rint(failure)) + " for one that fails on the road, ";
+        String costs = "Counting the injector, labour and the road failure alone, with "
+                + Figures.whole(Math.rint(planned)) + " for a cylinder done in a set of " + family + ", and "
+                + Figures.whole(Math.rint(failure)) + " for one that fails on the road, ";
         return costs
                 + (age == null
                         ? "replacing by age alone never pays."
                         : "replacing by age alone is cheapest at " + Figures.whole(age) + " " + unit
-                                + "; the plan also weighs tests, signs and shared access.");
+                                + "; the plan also weighs other parts, coolant, time off the road, tests and signs.");
     }
 }

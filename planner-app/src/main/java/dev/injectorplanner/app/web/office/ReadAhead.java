@@ -50,16 +50,19 @@ public final class ReadAhead implements AutoCloseable {
     void lookNow() {
         for (String depot : office.depots()) {
             Optional<Long> inForce = plans.findInForceId(depot);
-            if (inForce.isPresent() && !inForce.get().equals(read.get(depot))) {
-                office.find(depot).ifPresent(DepotPlan::visits);
-                read.put(depot, inForce.get());
+            if (inForce.isPresent() && !inForce.get().equals(read.put(depot, inForce.get()))) {
+                readNow(depot);
             }
         }
     }
 
-    /** Numbers of the plans that were read, by depot. */
-    Map<String, Long> plansRead() {
-        return Map.copyOf(read);
+    /** One that cannot be read keeps no other from being read. */
+    private void readNow(String depot) {
+        try {
+            office.find(depot).ifPresent(DepotPlan::visits);
+        } catch (RuntimeException e) {
+            LOG.debug("The plan of {} could not be read ahead; its page says why.", depot, e);
+        }
     }
 
     @Override

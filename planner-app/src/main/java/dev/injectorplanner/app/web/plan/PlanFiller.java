@@ -75,7 +75,7 @@ final class PlanFiller {
                 DisplayFormat.tenth(sum(plans, WeekLoad::availableHours)),
                 DisplayFormat.tenth(sum(plans, WeekLoad::overtimeHours)),
                 visits.stream().mapToInt(visit -> visit.cylinders().size()).sum(),
-                chosen.anyPlanOfOthers() ? null : saves(plans),
+                chosen.anyPlanOfOthers() ? null : money(plans),
                 new PlanQuality(rules.keptSets()).sentences(plans, chosen.anyPlanOfOthers()),
                 outlook != null,
                 grid.months(),
@@ -91,9 +91,9 @@ final class PlanFiller {
                 .sum();
     }
 
-    private static String saves(List<DepotPlan> plans) {
-        return DisplayFormat.money(
-                -PlanQuality.costs(plans).stream().mapToDouble(PlanCost::money).sum());
+    private static String money(List<DepotPlan> plans) {
+        return DisplayFormat.costs(
+                PlanQuality.costs(plans).stream().mapToDouble(PlanCost::money).sum());
     }
 
     private PlanView.Shown shown(List<DepotPlan> plans, IsoWeek week, IsoWeek first, int weeks, String truck) {

@@ -152,10 +152,15 @@ public class PlanPage {
             @ModelAttribute("viewer") Viewer viewer,
             @RequestParam("truck") String truck,
             @RequestParam(name = "shown", required = false) @Nullable String shown,
+            @RequestParam(name = "list", defaultValue = "") String list,
+            @RequestParam(name = "from", defaultValue = "0") int from,
             RedirectAttributes next) {
         Permissions.require(viewer, Role.MANAGER);
         DepotPlan plan = planOf(viewer, truck);
         changing.release(viewer, plan, truck);
+        if (!list.isEmpty()) { // back to the rows that were shown
+            next.addAttribute("list", list).addAttribute("from", from);
+        }
         return shown(next, shown == null ? plan.depot() : shown, "", truck + " released and replanned.");
     }
 

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param available labour hours available
  * @param overtime labour hours beyond those
  * @param cylinders injectors replaced
- * @param saves what it saves against doing nothing in these weeks, or null where that sum holds depots not shown
+ * @param money what it saves or costs against doing nothing in these weeks, in words, or null where that sum holds depots not shown
  * @param quality money, weights and how near to the best possible, a sentence each
  * @param expects whether expected later work is known
  * @param months months above the weeks
@@ -27,7 +27,7 @@ public record PlanView(
         String available,
         String overtime,
         int cylinders,
-        @Nullable String saves,
+        @Nullable String money,
         List<String> quality,
         boolean expects,
         List<Month> months,

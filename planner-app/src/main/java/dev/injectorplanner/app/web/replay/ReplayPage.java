@@ -4,7 +4,7 @@ import dev.injectorplanner.app.assembly.Application;
 import dev.injectorplanner.app.people.Role;
 import dev.injectorplanner.app.people.Viewer;
 import dev.injectorplanner.app.planning.Planning;
-import dev.injectorplanner.app.site.EngineTunings;
+import dev.injectorplanner.app.site.KeptCalibrations;
 import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.web.download.Downloads;
 import dev.injectorplanner.app.web.download.FileOffer;
@@ -50,7 +50,7 @@ public class ReplayPage implements AutoCloseable {
     private final Planning planning;
     private final Downloads downloads;
     private final SiteSettings settings;
-    private final EngineTunings tunings;
+    private final KeptCalibrations calibrations;
     private final BackgroundWork<ReplayQuestion, ReplayResult> replays = new BackgroundWork<>("replay", KEPT);
 
     ReplayPage(Office office, Application application, Downloads downloads) {
@@ -58,7 +58,7 @@ public class ReplayPage implements AutoCloseable {
         this.planning = application.planning();
         this.downloads = downloads;
         this.settings = application.settings();
-        this.tunings = new EngineTunings(application.store().dataSource());
+        this.calibrations = new KeptCalibrations(application.store().dataSource());
     }
 
     @GetMapping("/replay")
@@ -73,6 +73,7 @@ public class ReplayPage implements AutoCloseable {
         ChosenDepots chosen = office.choose(viewer, depot);
         model.addAttribute("chosen", chosen);
         model.addAttribute("mayPlan", viewer.is(Role.MANAGER));
+        model.addAttribute("maySet", viewer.is(Role.MANAGER) && viewer.depot() == null);
         if (!chosen.anyPlan()) {
             return "no-plan";
         }
@@ -80,7 +81,8 @@ public class ReplayPage implements AutoCloseable {
         Optional<BackgroundWork.Job<ReplayResult>> job = replays.peek(question);
         Optional<ReplayResult> found = job.flatMap(BackgroundWork.Job::find);
         model.addAttribute("question", question);
-        model.addAttribute("engine", EngineFiguresView.of(tunings.find(), planning.policy(), settings, office.form()));
+        model.addAttribute(
+                "figures", PlanningFiguresView.of(calibrations.find(), planning.policy(), settings, office.form()));
         model.addAttribute("scenarios", Scenarios.list());
         model.addAttribute("fleetChoices", ReplayQuestion.FLEETS);
         model.addAttribute("yearChoices", ReplayQuestion.YEARS);

@@ -15,6 +15,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -35,7 +36,7 @@ import java.util.stream.Collectors;
  * @param toClaim claims to send
  * @param sentClaims claims that wait for an answer
  * @param months deposits by month, the newest first
- * @param answered the last answers
+ * @param answered the newest answer first
  * @param today of the plan, for the forms
  */
 public record ReturnsView(
@@ -49,7 +50,6 @@ public record ReturnsView(
         List<MonthRow> months,
         List<SentRow> answered,
         String today) {
-    private static final int MOST_ANSWERED = 30;
     private static final int MONTHS = 12;
 
     /** Cores of one supplier that go together. */
@@ -156,12 +156,19 @@ public record ReturnsView(
                         .map(ReturnsView::sent)
                         .toList(),
                 months(chosen).stream().map(month -> month(month, rows)).toList(),
-                rows.stream()
-                        .filter(row -> row.settledOn() != null)
-                        .limit(MOST_ANSWERED)
-                        .map(ReturnsView::sent)
-                        .toList(),
+                answered(rows),
                 chosen.plans().get(0).today().toString());
+    }
+
+    /** The newest answer first. */
+    private static List<SentRow> answered(List<UnitReturn> rows) {
+        return rows.stream()
+                .filter(row -> row.settledOn() != null)
+                .sorted(Comparator.comparing(
+                                UnitReturn::settledOn, Comparator.nullsFirst(Comparator.<LocalDate>naturalOrder()))
+                        .reversed())
+                .map(ReturnsView::sent)
+                .toList();
     }
 
     /** Months of all depots together, the newest first, from the first shipment of any. */

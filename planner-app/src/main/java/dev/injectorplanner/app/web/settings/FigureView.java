@@ -9,6 +9,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,10 +46,11 @@ record FigureView(
         String whose,
         String wrong) {
     private static final String PLANNER = "planner default";
+    private static final String CALIBRATED = "last calibration";
     private static final DateTimeFormatter AT =
             DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm 'UTC'", Locale.UK).withZone(ZoneOffset.UTC);
 
-    static FigureView of(SettingKind kind, @Nullable KeptSetting set, SiteUnits units) {
+    static FigureView of(SettingKind kind, @Nullable KeptSetting set, SiteUnits units, Optional<String> calibrated) {
         String shown = set == null ? "" : kind.shown(set.value(), units);
         return new FigureView(
                 kind.name(),
@@ -61,13 +63,15 @@ record FigureView(
                                         ? ""
                                         : "from ")
                                 + kind.range(units)),
-                kind.standardWords(units),
-                kind.standard().isEmpty() ? "none" : kind.shown(kind.standard(), units),
+                calibrated.map(value -> kind.words(value, units)).orElseGet(() -> kind.standardWords(units)),
+                kind.standard().isEmpty() ? "none" : kind.shown(calibrated.orElse(kind.standard()), units),
                 kind.choices(),
                 shown,
                 shown,
                 set == null ? KeptSetting.UNSET : set.version(),
-                set == null ? PLANNER : "set by " + set.changedBy() + ", " + AT.format(set.changedAt()),
+                set == null
+                        ? calibrated.isPresent() ? CALIBRATED : PLANNER
+                        : "set by " + set.changedBy() + ", " + AT.format(set.changedAt()),
                 "");
     }
 
@@ -85,6 +89,6 @@ record FigureView(
 
     /** Whether the site has set it. */
     public boolean bySite() {
-        return !whose.equals(PLANNER);
+        return !whose.equals(PLANNER) && !whose.equals(CALIBRATED);
     }
 }

@@ -143,7 +143,8 @@ public class FiguresPage {
         for (SettingArea area : SettingArea.values()) {
             List<FigureView> rows = kinds(path)
                     .filter(kind -> kind.area() == area)
-                    .map(kind -> field(FigureView.of(kind, kept.get(kind.name()), units), sent, wrong))
+                    .map(kind -> field(
+                            FigureView.of(kind, kept.get(kind.name()), units, settings.calibrated(kind)), sent, wrong))
                     .toList();
             if (!rows.isEmpty()) {
                 groups.add(new Group(String.valueOf((char) ('A' + groups.size())), area.words(), rows));

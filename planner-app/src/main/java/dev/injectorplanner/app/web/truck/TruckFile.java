@@ -239,7 +239,7 @@ public final class TruckFile {
                 visit.drainedLitres() == 0 ? "none drained" : plan.units().volume(visit.drainedLitres()) + " drained"));
         facts.add(new Pair("Bill", DisplayFormat.money(bill.sum())));
         reason.map(TruckReason::reason).ifPresent(figures -> {
-            facts.add(new Pair("Compared with no visit", "saves " + DisplayFormat.money(figures.saves())));
+            facts.add(new Pair("Compared with no visit", DisplayFormat.costs(-figures.saves())));
             if (figures.otherWeeks().isEmpty()) {
                 move("A week earlier", figures.weekEarlier(), figures.earlierLimit(), facts);
                 move("A week later", figures.weekLater(), figures.laterLimit(), facts);

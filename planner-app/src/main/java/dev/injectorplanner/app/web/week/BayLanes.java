@@ -29,7 +29,8 @@ final class BayLanes {
     private static final int QUARTER = 15; // minutes
     private static final int HOUR = 60;
     private static final int DAY = 24 * HOUR;
-    private static final int SHORTEST = 8 * HOUR; // of a lane where no shift says how long a day is
+    private static final int SHORTEST =
+            9 * HOUR; // of a lane where no shift says how long a day is: eight hours and a break
 
     private static final String HOURS = "\u00a0h";
 
@@ -44,8 +45,7 @@ final class BayLanes {
     /** A visit of the week with its place. */
     private record Standing(Visit visit, Laid laid) {
         boolean isIn(LocalDate day) {
-            return !day.isBefore(laid.start().toLocalDate())
-                    && !day.isAfter(laid.end().toLocalDate());
+            return !day.isBefore(laid.start().toLocalDate()) && !day.isAfter(lastDay(laid));
         }
     }
 
@@ -91,14 +91,22 @@ final class BayLanes {
         int shift = shifts().stream().mapToInt(each -> minute(each.end())).max().orElse(0);
         return Math.max(
                 shift,
-                standing.stream()
-                        .mapToInt(each -> minute(each.laid().end().toLocalTime()))
-                        .max()
-                        .orElse(shift));
+                standing.stream().mapToInt(each -> endMinute(each.laid())).max().orElse(shift));
     }
 
     private List<DepotShift> shifts() {
         return plan.fleet().shiftsOf(plan.depot());
+    }
+
+    /** The day of its last minute: who is done at midnight is not in on the next day. */
+    private static LocalDate lastDay(Laid laid) {
+        return laid.end().minusNanos(1).toLocalDate();
+    }
+
+    /** When it ends on its last day, minutes after midnight. */
+    private static int endMinute(Laid laid) {
+        int minute = minute(laid.end().toLocalTime());
+        return minute == 0 ? DAY : minute;
     }
 
     private static int minute(LocalTime time) {
@@ -157,7 +165,7 @@ final class BayLanes {
 
     private Bar bar(Laid laid, LocalDate day) {
         int from = laid.start().toLocalDate().equals(day) ? minute(laid.start().toLocalTime()) : opens;
-        int to = laid.end().toLocalDate().equals(day) ? minute(laid.end().toLocalTime()) : closes;
+        int to = lastDay(laid).equals(day) ? endMinute(laid) : closes;
         int first = Math.max(0, from - opens) / QUARTER;
         int last = Math.min(quarters(), (Math.max(to, from) - opens + QUARTER - 1) / QUARTER);
         return new Bar(first, Math.max(1, last - first));

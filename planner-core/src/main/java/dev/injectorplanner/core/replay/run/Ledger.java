@@ -27,7 +27,8 @@ public final class Ledger {
     /** Km driven. */
     public double km;
 
-    void add(CostKind kind, double amount) {
+    /** Adds money spent. */
+    public void add(CostKind kind, double amount) {
         cost[kind.ordinal()] += amount;
     }
 

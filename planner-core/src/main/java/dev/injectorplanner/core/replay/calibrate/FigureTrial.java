@@ -1,6 +1,6 @@
-package dev.injectorplanner.core.replay.tune;
+package dev.injectorplanner.core.replay.calibrate;
 
-import dev.injectorplanner.core.plan.EngineFigures;
+import dev.injectorplanner.core.plan.PlanningFigures;
 
 /**
  * Figures that were tried.
@@ -11,4 +11,5 @@ import dev.injectorplanner.core.plan.EngineFigures;
  * @param error its standard error
  * @param kept whether the search went on from these
  */
-public record FigureTrial(EngineFigures figures, double costPer1000Km, double difference, double error, boolean kept) {}
+public record FigureTrial(
+        PlanningFigures figures, double costPer1000Km, double difference, double error, boolean kept) {}

@@ -1,6 +1,5 @@
-package dev.injectorplanner.app.web.frame;
+package dev.injectorplanner.app.web.office;
 
-import dev.injectorplanner.app.web.office.DisplayFormat;
 import dev.injectorplanner.core.units.SiteForm;
 import java.util.Set;
 import org.thymeleaf.engine.AbstractTemplateHandler;

@@ -1,31 +1,32 @@
 package dev.injectorplanner.app.web.replay;
 
-import dev.injectorplanner.app.site.EngineTunings;
+import dev.injectorplanner.app.site.KeptCalibrations;
 import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.web.office.TablesView;
-import dev.injectorplanner.core.plan.EngineFigures;
+import dev.injectorplanner.core.plan.PlanningFigures;
 import dev.injectorplanner.core.plan.Policy;
-import dev.injectorplanner.core.replay.tune.EngineFigure;
-import dev.injectorplanner.core.replay.tune.TuningResult;
+import dev.injectorplanner.core.replay.calibrate.CalibrationResult;
+import dev.injectorplanner.core.replay.calibrate.PlanningFigure;
 import dev.injectorplanner.core.units.SiteForm;
+import dev.injectorplanner.reports.replay.CalibrationWords;
 import dev.injectorplanner.reports.replay.ReplayColumns;
-import dev.injectorplanner.reports.replay.TuningWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
 /**
- * The engine's figures as they are planned with, and what the last tuning tried.
+ * The planning figures as they are used, and what the last calibration tried.
  *
  * @param figures one line a figure
- * @param answer what the last tuning found, in sentences; says so where there was none
+ * @param answer what the last calibration found, in sentences; says so where there was none
  * @param about what was played; empty where there was none
  * @param sections what was tried, and how the choice did beside simple rules; empty where there was none
  */
-public record EngineFiguresView(List<Figure> figures, String answer, String about, List<TablesView.Section> sections) {
-    private static final String NO_TUNING =
-            "No tuning has run yet, so the planner's defaults hold. The job “tuning of the engine's figures” runs every week; the jobs page starts it at once.";
+public record PlanningFiguresView(
+        List<Figure> figures, String answer, String about, List<TablesView.Section> sections) {
+    private static final String NONE_YET =
+            "No calibration has run yet, so the planner’s defaults are in use. It runs every week by itself.";
 
     /**
      * A figure.
@@ -37,32 +38,33 @@ public record EngineFiguresView(List<Figure> figures, String answer, String abou
      */
     public record Figure(String name, String used, String standard, String source) {}
 
-    static EngineFiguresView of(
-            Optional<EngineTunings.Kept> kept, Policy policy, SiteSettings settings, SiteForm form) {
-        Set<EngineFigure> held = settings.heldFigures();
+    static PlanningFiguresView of(
+            Optional<KeptCalibrations.Kept> kept, Policy policy, SiteSettings settings, SiteForm form) {
+        Set<PlanningFigure> set = settings.setFigures();
         List<Figure> figures = new ArrayList<>();
-        for (EngineFigure figure : EngineFigure.values()) {
-            String source =
-                    held.contains(figure) ? "held by the site" : kept.isPresent() ? "last tuning" : "planner default";
+        for (PlanningFigure figure : PlanningFigure.values()) {
+            String source = set.contains(figure)
+                    ? "set by the site"
+                    : kept.isPresent() ? "last calibration" : "planner default";
             figures.add(new Figure(
                     capital(figure.words()),
-                    TuningWords.percent(figure.of(policy.figures())),
-                    TuningWords.percent(figure.of(EngineFigures.STANDARD)),
+                    CalibrationWords.percent(figure.of(policy.figures())),
+                    CalibrationWords.percent(figure.of(PlanningFigures.STANDARD)),
                     source));
         }
         if (kept.isEmpty()) {
-            return new EngineFiguresView(figures, NO_TUNING, "", List.of());
+            return new PlanningFiguresView(figures, NONE_YET, "", List.of());
         }
-        TuningResult result = kept.get().result();
-        TuningWords words = new TuningWords(result, form.units());
-        return new EngineFiguresView(
+        CalibrationResult result = kept.get().result();
+        CalibrationWords words = new CalibrationWords(result, form.units());
+        return new PlanningFiguresView(
                 figures,
                 words.answer(),
                 form.sentence(words.about()),
                 List.of(trials(result, form), policies(result, form)));
     }
 
-    private static TablesView.Section trials(TuningResult result, SiteForm form) {
+    private static TablesView.Section trials(CalibrationResult result, SiteForm form) {
         return TablesView.Rows.of(
                         "G",
                         "Figures tried",
@@ -73,10 +75,10 @@ public record EngineFiguresView(List<Figure> figures, String answer, String abou
                 .section(
                         "one figure after another, each step held against the best so far",
                         "",
-                        "Nothing was tried: the site holds every figure.");
+                        "Nothing was tried: the site has set every figure.");
     }
 
-    private static TablesView.Section policies(TuningResult result, SiteForm form) {
+    private static TablesView.Section policies(CalibrationResult result, SiteForm form) {
         return TablesView.Rows.of(
                         "H",
                         "On fresh fleets",

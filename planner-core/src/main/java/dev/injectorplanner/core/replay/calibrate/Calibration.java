@@ -1,7 +1,7 @@
-package dev.injectorplanner.core.replay.tune;
+package dev.injectorplanner.core.replay.calibrate;
 
-import dev.injectorplanner.core.plan.EngineFigures;
 import dev.injectorplanner.core.plan.Planner;
+import dev.injectorplanner.core.plan.PlanningFigures;
 import dev.injectorplanner.core.replay.Comparison;
 import dev.injectorplanner.core.replay.Fleets;
 import dev.injectorplanner.core.replay.PolicyResult;
@@ -22,34 +22,39 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
- * Chooses the engine's free figures by replay: one figure after another, each step kept only where its paired gain is more than
- * its standard error. What is found is then played on fresh fleets, beside the figures before and the simple rules, and is
- * chosen only where it is cheaper there too, since the best of many tries looks better than it is.
+ * Chooses the planning figures by replay: one figure after another, each step kept only where its paired gain is more than its
+ * standard error. What is found is then played on fresh fleets, beside the figures before and the simple rules, and is chosen
+ * only where it gains more than two standard errors there, since the best of many tries looks better than it is.
  *
  * <p>After its weeks under each policy every fleet is kept for two more years by one rule, the best ages and signs of the
  * search, and those years count as well: otherwise whoever renews little would look cheap on the last day.
  */
-public final class EngineTuning {
+public final class Calibration {
     private static final List<String> RULES = List.of(
             ReplayResult.RUN_TO_FAILURE, ReplayResult.FIXED_INTERVAL, ReplayResult.THRESHOLDS, ReplayResult.SIGNS);
 
     private static final int AFTER_WEEKS = 104;
 
-    private final TuningRequest request;
+    /** Standard errors that a step must gain for the search to go on from it, and that what it found must gain on fresh fleets. */
+    private static final double TO_GO_ON = 1;
+
+    private static final double TO_BELIEVE = 2;
+
+    private final CalibrationRequest request;
     private final Planner planner;
     private final ReplayWatch watch;
     private final List<List<RuleFigures>> rules = new ArrayList<>();
     private final List<FigureTrial> trials = new ArrayList<>();
     private int played;
 
-    private EngineTuning(TuningRequest request, Planner planner, ReplayWatch watch) {
+    private Calibration(CalibrationRequest request, Planner planner, ReplayWatch watch) {
         this.request = request;
         this.planner = planner;
         this.watch = watch;
     }
 
     /** Figures with what each fleet came to under them. */
-    private record Tried(EngineFigures figures, List<Ledger> fleets) {}
+    private record Tried(PlanningFigures figures, List<Ledger> fleets) {}
 
     /**
      * Chooses.
@@ -57,13 +62,13 @@ public final class EngineTuning {
      * @param planner used for every plan; one that may be used from several threads at once
      * @param watch told of progress, asked whether to stop
      */
-    public static TuningResult run(TuningRequest request, Planner planner, ReplayWatch watch) {
-        return new EngineTuning(request, planner, watch).run();
+    public static CalibrationResult run(CalibrationRequest request, Planner planner, ReplayWatch watch) {
+        return new Calibration(request, planner, watch).run();
     }
 
-    private TuningResult run() {
-        EngineFigures before = request.policy().figures();
-        EngineFigures found = before;
+    private CalibrationResult run() {
+        PlanningFigures before = request.policy().figures();
+        PlanningFigures found = before;
         try (Fleets search = fleets(2 * request.seed())) {
             findRules(search);
             Optional<Tried> start = play(search, before);
@@ -75,16 +80,14 @@ public final class EngineTuning {
             return result(true, found, before, List.of());
         }
         try (Fleets fresh = fleets(2 * request.seed() + 1)) {
-            List<PolicyResult> confirmed = confirm(fresh, before, found);
-            boolean stopped = confirmed.isEmpty();
-            boolean better = !stopped && confirmed.get(confirmed.size() - 1).difference() < 0;
-            return result(stopped, found, better ? found : before, confirmed);
+            Optional<CalibrationResult> confirmed = confirm(fresh, before, found);
+            return confirmed.isPresent() ? confirmed.get() : result(true, found, before, List.of());
         }
     }
 
-    private TuningResult result(
-            boolean stopped, EngineFigures found, EngineFigures chosen, List<PolicyResult> policies) {
-        return new TuningResult(
+    private CalibrationResult result(
+            boolean stopped, PlanningFigures found, PlanningFigures chosen, List<PolicyResult> policies) {
+        return new CalibrationResult(
                 request.scenario().words(),
                 request.scenario().trucks(),
                 request.fleets(),
@@ -102,42 +105,56 @@ public final class EngineTuning {
         return new Fleets(request.truths(), request.fleets(), request.weeks() + AFTER_WEEKS, seed, request.threads());
     }
 
-    /** One figure after another; a figure that gains by a step takes one more in the same direction. */
+    /** One figure after another, by steps; where no step gains, once by a leap and on from there. */
     private Tried search(Fleets fleets, Tried start) {
         Tried best = start;
-        for (EngineFigure step : EngineFigure.values()) {
-            if (request.held().contains(step)) {
-                continue;
-            }
-            for (EngineFigure.Direction way : EngineFigure.Direction.values()) {
-                Tried before = best;
-                best = walk(fleets, best, step, way);
-                if (best != before) {
-                    break; // what gained one way loses the other way
-                }
+        for (PlanningFigure figure : PlanningFigure.values()) {
+            if (!request.held().contains(figure)) {
+                Tried stepped = byStep(fleets, best, figure);
+                best = stepped.equals(best) ? byLeap(fleets, best, figure) : stepped;
             }
         }
         return best;
     }
 
-    private Tried walk(Fleets fleets, Tried from, EngineFigure step, EngineFigure.Direction way) {
-        Tried best = from;
-        for (int steps = 0; steps < step.most() && !watch.stopped(); steps++) {
-            Optional<EngineFigures> next = step.next(best.figures(), way);
-            Optional<Tried> tried = next.flatMap(figures -> play(fleets, figures));
-            if (tried.isEmpty()) {
-                return best;
+    private Tried byStep(Fleets fleets, Tried from, PlanningFigure figure) {
+        for (PlanningFigure.Direction way : PlanningFigure.Direction.values()) {
+            Tried walked = from;
+            for (int steps = 0; steps < figure.most(); steps++) {
+                Tried next = better(fleets, walked, figure.next(walked.figures(), way));
+                if (next.equals(walked)) {
+                    break;
+                }
+                walked = next;
             }
-            PairedGain gain = PairedGain.of(tried.get().fleets(), best.fleets());
-            boolean kept = gain.isSure();
-            trials.add(new FigureTrial(
-                    tried.get().figures(), cost(tried.get().fleets()), gain.difference(), gain.error(), kept));
-            if (!kept) {
-                return best;
+            if (!walked.equals(from)) {
+                return walked; // what gained one way loses the other way
             }
-            best = tried.get();
         }
-        return best;
+        return from;
+    }
+
+    private Tried byLeap(Fleets fleets, Tried from, PlanningFigure figure) {
+        for (PlanningFigure.Direction way : PlanningFigure.Direction.values()) {
+            Tried leapt = better(fleets, from, figure.leap(from.figures(), way));
+            if (!leapt.equals(from)) {
+                return byStep(fleets, leapt, figure);
+            }
+        }
+        return from;
+    }
+
+    /** What is surely cheaper, of the best so far and what is tried; the best so far where nothing is, or it was stopped. */
+    private Tried better(Fleets fleets, Tried best, Optional<PlanningFigures> next) {
+        Optional<Tried> tried = watch.stopped() ? Optional.empty() : next.flatMap(figures -> play(fleets, figures));
+        if (tried.isEmpty()) {
+            return best;
+        }
+        PairedGain gain = PairedGain.of(tried.get().fleets(), best.fleets());
+        boolean kept = gain.isSure(TO_GO_ON);
+        trials.add(new FigureTrial(
+                tried.get().figures(), cost(tried.get().fleets()), gain.difference(), gain.error(), kept));
+        return kept ? tried.get() : best;
     }
 
     private static double cost(List<Ledger> fleets) {
@@ -147,7 +164,7 @@ public final class EngineTuning {
     }
 
     /** Every fleet under figures; empty where it was stopped. */
-    private Optional<Tried> play(Fleets fleets, EngineFigures figures) {
+    private Optional<Tried> play(Fleets fleets, PlanningFigures figures) {
         PlannerKeeper.Use use = PlannerKeeper.Use.standard(request.policy().withFigures(figures));
         int number = ++played;
         AtomicInteger weeks = new AtomicInteger();
@@ -200,8 +217,13 @@ public final class EngineTuning {
         return rules.get(rules.size() - 1);
     }
 
-    /** On fresh fleets: the rules, the figures before, the figures found. */
-    private List<PolicyResult> confirm(Fleets fleets, EngineFigures before, EngineFigures found) {
+    /** On fresh fleets: the rules, the figures before, the figures found; empty where it was stopped. */
+    private Optional<CalibrationResult> confirm(Fleets fleets, PlanningFigures before, PlanningFigures found) {
+        Optional<Tried> was = play(fleets, before);
+        Optional<Tried> is = found.equals(before) ? was : play(fleets, found);
+        if (was.isEmpty() || is.isEmpty()) {
+            return Optional.empty();
+        }
         List<Comparison.Played> all = new ArrayList<>();
         List<String> families =
                 request.scenario().families().stream().map(FamilyTruth::family).toList();
@@ -209,17 +231,13 @@ public final class EngineTuning {
             List<RuleFigures> figures = rules.get(i);
             all.add(new Comparison.Played(RULES.get(i), RuleFigures.words(families, figures), totals(fleets, figures)));
         }
-        Optional<Tried> was = play(fleets, before);
-        Optional<Tried> is = found.equals(before) ? was : play(fleets, found);
-        if (was.isEmpty() || is.isEmpty()) {
-            return List.of();
-        }
         Comparison.Played base = new Comparison.Played(
-                TuningResult.BEFORE, before.words(), was.get().fleets());
+                CalibrationResult.BEFORE, before.words(), was.get().fleets());
         all.add(base);
         all.add(new Comparison.Played(
-                TuningResult.FOUND, found.words(), is.get().fleets()));
-        return Comparison.of(all, base);
+                CalibrationResult.FOUND, found.words(), is.get().fleets()));
+        boolean sure = PairedGain.of(is.get().fleets(), was.get().fleets()).isSure(TO_BELIEVE);
+        return Optional.of(result(false, found, sure ? found : before, Comparison.of(all, base)));
     }
 
     private List<Ledger> totals(Fleets fleets, List<RuleFigures> figures) {

@@ -4,44 +4,50 @@ import dev.injectorplanner.app.jobs.JobContext;
 import dev.injectorplanner.app.jobs.JobTask;
 import dev.injectorplanner.app.jobs.RunKey;
 import dev.injectorplanner.app.jobs.TaskResult;
-import dev.injectorplanner.app.planning.FleetTuning;
+import dev.injectorplanner.app.planning.FleetCalibration;
 import dev.injectorplanner.app.planning.Planning;
-import dev.injectorplanner.app.site.EngineTunings;
+import dev.injectorplanner.app.site.KeptCalibrations;
 import dev.injectorplanner.app.site.SiteSettings;
 import dev.injectorplanner.app.store.Store;
+import dev.injectorplanner.core.check.InvalidValueException;
 import dev.injectorplanner.core.replay.ReplayWatch;
-import dev.injectorplanner.core.replay.tune.TuningResult;
+import dev.injectorplanner.core.replay.calibrate.CalibrationResult;
+import dev.injectorplanner.core.replay.calibrate.PlanningFigure;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.LongFunction;
 
 /**
- * Chooses the engine's figures by replay on the fleet's own learned lives. Each week has draws of its own, so that luck is not
+ * Chooses the planning figures by replay on the fleet's own learned lives. Each week has draws of its own, so that luck is not
  * followed twice. A run that takes too long keeps nothing.
  */
-public final class WeeklyTuning implements JobTask {
+public final class WeeklyCalibration implements JobTask {
+    /** Who did it, in the audit trail. */
+    private static final String BY = "jobs";
+
     private static final Duration MOST = Duration.ofHours(2);
 
     private final Store store;
     private final Planning planning;
     private final SiteSettings settings;
     private final Clock clock;
-    private final LongFunction<FleetTuning.Extent> extent;
+    private final LongFunction<FleetCalibration.Extent> extent;
 
-    public WeeklyTuning(Store store, Planning planning, SiteSettings settings, Clock clock) {
-        this(store, planning, settings, clock, FleetTuning.Extent::nightly);
+    public WeeklyCalibration(Store store, Planning planning, SiteSettings settings, Clock clock) {
+        this(store, planning, settings, clock, FleetCalibration.Extent::nightly);
     }
 
     /** @param extent how much is played, by its seed */
-    WeeklyTuning(
+    WeeklyCalibration(
             Store store,
             Planning planning,
             SiteSettings settings,
             Clock clock,
-            LongFunction<FleetTuning.Extent> extent) {
+            LongFunction<FleetCalibration.Extent> extent) {
         this.store = store;
         this.planning = planning;
         this.settings = settings;
@@ -57,8 +63,13 @@ public final class WeeklyTuning implements JobTask {
     @Override
     public TaskResult run(JobContext context) {
         long seed = context.day().toEpochDay();
-        TuningResult result =
-                new FleetTuning(planning, settings).tune(context.day(), extent.apply(seed), new Watch(context, clock));
+        CalibrationResult result;
+        try {
+            result = new FleetCalibration(planning, settings)
+                    .calibrate(context.day(), extent.apply(seed), new Watch(context, clock));
+        } catch (InvalidValueException e) {
+            return TaskResult.counted(Map.of("fleets with too few records", 1L)); // until readings and parts are loaded
+        }
         Map<String, Long> counts = new LinkedHashMap<>();
         counts.put("figures tried", (long) result.trials().size());
         counts.put(
@@ -69,9 +80,11 @@ public final class WeeklyTuning implements JobTask {
             return TaskResult.counted(counts);
         }
         counts.put("changed", result.chosen().equals(result.before()) ? 0L : 1L);
+        Set<PlanningFigure> set = settings.setFigures();
         return new TaskResult(
                 counts,
-                connection -> EngineTunings.write(connection, context.key().text(), clock.instant(), result));
+                connection ->
+                        KeptCalibrations.write(connection, context.key().text(), clock.instant(), result, set, BY));
     }
 
     /** Passes progress on, and ends what takes too long. */

@@ -1,6 +1,6 @@
--- The engine's figures as each tuning chose them, with all that was tried. ${bytes} is the database's word for a long run of bytes.
+-- The planning figures as each calibration chose them, with all that was tried. ${bytes} is the database's word for a long run of bytes.
 
-create table engine_tuning (
+create table calibration (
     run_key varchar(200) not null,
     kept_at timestamp(6) with time zone not null,
     access_share double precision not null,
@@ -10,4 +10,4 @@ create table engine_tuning (
     document ${bytes} not null,
     primary key (run_key)
 );
-create index engine_tuning_newest on engine_tuning (kept_at);
+create index calibration_newest on calibration (kept_at);

@@ -8,10 +8,10 @@ import dev.injectorplanner.core.fleet.Truck;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.Policy;
 import dev.injectorplanner.core.replay.ReplayWatch;
+import dev.injectorplanner.core.replay.calibrate.Calibration;
+import dev.injectorplanner.core.replay.calibrate.CalibrationRequest;
+import dev.injectorplanner.core.replay.calibrate.CalibrationResult;
 import dev.injectorplanner.core.replay.own.OwnFleet;
-import dev.injectorplanner.core.replay.tune.EngineTuning;
-import dev.injectorplanner.core.replay.tune.TuningRequest;
-import dev.injectorplanner.core.replay.tune.TuningResult;
 import dev.injectorplanner.core.schedule.exact.ExactScheduler;
 import dev.injectorplanner.core.schedule.exact.SearchLimits;
 import java.time.LocalDate;
@@ -20,15 +20,15 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** Chooses the engine's figures for the loaded fleet; of a large one for its largest depot, with lives learned from all. */
-public final class FleetTuning {
+/** Chooses the planning figures for the loaded fleet; of a large one for its largest depot, with lives learned from all. */
+public final class FleetCalibration {
     private static final int WHOLE_UP_TO = 1_000;
     private static final SearchLimits LIMITS = new SearchLimits(1, 5e-4, 1, 1);
 
     private final Planning planning;
     private final SiteSettings settings;
 
-    public FleetTuning(Planning planning, SiteSettings settings) {
+    public FleetCalibration(Planning planning, SiteSettings settings) {
         this.planning = planning;
         this.settings = settings;
     }
@@ -54,19 +54,19 @@ public final class FleetTuning {
      * @param today the day that the fleet's records are read on
      * @throws InvalidValueException where no truck has both a known usage and an injector part in the table of parts
      */
-    public TuningResult tune(LocalDate today, Extent extent, ReplayWatch watch) {
+    public CalibrationResult calibrate(LocalDate today, Extent extent, ReplayWatch watch) {
         Policy policy = planning.policy();
         Planned planned = planning.plan(today, policy, depot(planning.fleet(null), today));
-        TuningRequest request = TuningRequest.of(
+        CalibrationRequest request = CalibrationRequest.of(
                 OwnFleet.scenario(planned.fleet(), planned.plan()),
                 planned.plan(),
                 policy,
-                settings.heldFigures(),
+                settings.setFigures(),
                 extent.fleets(),
                 extent.weeks(),
                 extent.seed(),
                 extent.threads());
-        return EngineTuning.run(request, new Planner(new ExactScheduler(LIMITS)), watch);
+        return Calibration.run(request, new Planner(new ExactScheduler(LIMITS)), watch);
     }
 
     private static @Nullable String depot(FleetSnapshot fleet, LocalDate today) {

@@ -12,16 +12,16 @@ import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 
-/** What the engine's figures do to a plan: together they span the simple rules. */
-class EngineFiguresTest {
+/** What the planning figures do to a plan: together they span the simple rules. */
+class PlanningFiguresTest {
     private static final Planner PLANNER = new Planner(new ExactScheduler(new SearchLimits(1, 1e-3, 1, 1)));
 
-    private static Plan plan(EngineFigures figures) {
+    private static Plan plan(PlanningFigures figures) {
         return PLANNER.plan(DemoFleet.make().snapshot(), Policy.standard().withFigures(figures), DemoFleet.TODAY);
     }
 
     private static int renewed(double margin) {
-        return plan(EngineFigures.STANDARD.withRenewalMargin(margin)).visits().stream()
+        return plan(PlanningFigures.STANDARD.withRenewalMargin(margin)).visits().stream()
                 .mapToInt(visit -> visit.cylinders().size())
                 .sum();
     }
@@ -30,7 +30,7 @@ class EngineFiguresTest {
     @Test
     void a_smaller_margin_renews_more() {
         List<Integer> renewed = DoubleStream.of(0.2, 0.7, 1, 2, 10)
-                .mapToObj(EngineFiguresTest::renewed)
+                .mapToObj(PlanningFiguresTest::renewed)
                 .toList();
         assertThat(renewed).isSortedAccordingTo((one, other) -> Integer.compare(other, one));
         assertThat(renewed.get(0)).isGreaterThan(2 * renewed.get(2));
@@ -39,9 +39,9 @@ class EngineFiguresTest {
 
     @Test
     void tests_worth_nothing_are_not_planned_but_where_the_site_asks() {
-        Plan without = plan(EngineFigures.STANDARD.withTestWorth(0));
+        Plan without = plan(PlanningFigures.STANDARD.withTestWorth(0));
         assertThat(without.visits().stream().filter(Visit::inspection).count())
-                .isLessThan(plan(EngineFigures.STANDARD.withTestWorth(5)).visits().stream()
+                .isLessThan(plan(PlanningFigures.STANDARD.withTestWorth(5)).visits().stream()
                         .filter(Visit::inspection)
                         .count());
     }
@@ -49,11 +49,11 @@ class EngineFiguresTest {
     /** Injectors of one age in one truck differ by what they showed, and without signs by nothing. */
     @Test
     void signs_that_are_not_believed_leave_age_alone() {
-        assertThat(widest(EngineFigures.STANDARD.withSignWeight(0))).isLessThan(1e-9);
-        assertThat(widest(EngineFigures.STANDARD)).isGreaterThan(0.1);
+        assertThat(widest(PlanningFigures.STANDARD.withSignWeight(0))).isLessThan(1e-9);
+        assertThat(widest(PlanningFigures.STANDARD)).isGreaterThan(0.1);
     }
 
-    private static double widest(EngineFigures figures) {
+    private static double widest(PlanningFigures figures) {
         return plan(figures).risks().stream()
                 .collect(Collectors.groupingBy(
                         risk -> risk.truck() + risk.part() + risk.origin() + risk.age(),

@@ -1,4 +1,4 @@
-package dev.injectorplanner.core.replay.tune;
+package dev.injectorplanner.core.replay.calibrate;
 
 import dev.injectorplanner.core.replay.run.Ledger;
 import java.util.List;
@@ -30,8 +30,8 @@ record PairedGain(double difference, double error) {
         return 1_000 * ledger.cost() / ledger.km;
     }
 
-    /** Cheaper by more than its standard error. */
-    boolean isSure() {
-        return difference < -error;
+    /** Cheaper by more than so many standard errors. */
+    boolean isSure(double errors) {
+        return difference < -errors * error;
     }
 }

@@ -1,12 +1,12 @@
 package dev.injectorplanner.app.command;
 
-import dev.injectorplanner.core.plan.EngineFigures;
+import dev.injectorplanner.core.plan.PlanningFigures;
 import dev.injectorplanner.core.replay.PolicyResult;
-import dev.injectorplanner.core.replay.tune.EngineFigure;
-import dev.injectorplanner.core.replay.tune.FigureTrial;
-import dev.injectorplanner.core.replay.tune.TuningResult;
+import dev.injectorplanner.core.replay.calibrate.CalibrationResult;
+import dev.injectorplanner.core.replay.calibrate.FigureTrial;
+import dev.injectorplanner.core.replay.calibrate.PlanningFigure;
 import dev.injectorplanner.core.units.SiteUnits;
-import dev.injectorplanner.reports.replay.TuningWords;
+import dev.injectorplanner.reports.replay.CalibrationWords;
 import dev.injectorplanner.reports.table.TextTable;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -15,21 +15,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/** A tuning on the terminal, or as JSON. */
-final class TuningPrinter {
+/** A calibration on the terminal, or as JSON. */
+final class CalibrationPrinter {
     private final PrintWriter out;
     private final SiteUnits units;
     private final double perUnit;
 
     /** @param units of the site; JSON stays in km */
-    TuningPrinter(PrintWriter out, SiteUnits units) {
+    CalibrationPrinter(PrintWriter out, SiteUnits units) {
         this.out = out;
         this.units = units;
         this.perUnit = 1 / units.ofKm(1);
     }
 
-    void print(TuningResult result, boolean kept) {
-        TuningWords words = new TuningWords(result, units);
+    void print(CalibrationResult result, boolean kept) {
+        CalibrationWords words = new CalibrationWords(result, units);
         out.println(units.sentence(words.about()));
         out.println();
         if (result.stopped()) {
@@ -50,9 +50,9 @@ final class TuningPrinter {
         out.flush();
     }
 
-    private void figures(TuningResult result) {
+    private void figures(CalibrationResult result) {
         List<String> headings = new ArrayList<>(List.of("Tried"));
-        for (EngineFigure figure : EngineFigure.values()) {
+        for (PlanningFigure figure : PlanningFigure.values()) {
             headings.add(">" + figure.words());
         }
         headings.addAll(List.of(">Difference", ">Standard error", "Kept"));
@@ -72,16 +72,17 @@ final class TuningPrinter {
         table.print(out);
     }
 
-    private static List<Object> row(String name, EngineFigures figures, String difference, String error, String kept) {
+    private static List<Object> row(
+            String name, PlanningFigures figures, String difference, String error, String kept) {
         List<Object> row = new ArrayList<>(List.of(name));
-        for (EngineFigure figure : EngineFigure.values()) {
-            row.add(TuningWords.percent(figure.of(figures)));
+        for (PlanningFigure figure : PlanningFigure.values()) {
+            row.add(CalibrationWords.percent(figure.of(figures)));
         }
         row.addAll(List.of(difference, error, kept));
         return row;
     }
 
-    private void policies(TuningResult result) {
+    private void policies(CalibrationResult result) {
         TextTable table = new TextTable(
                 "Policy", ">Cost", ">Against before", ">95 % interval", ">Road failures", ">Tests", ">Injectors");
         for (PolicyResult each : result.policies()) {
@@ -109,9 +110,9 @@ final class TuningPrinter {
         return String.format(Locale.ROOT, "%+.1f", per1000Km * perUnit);
     }
 
-    void json(TuningResult result, boolean kept) {
+    void json(CalibrationResult result, boolean kept) {
         Map<String, Object> json = new LinkedHashMap<>();
-        json.put("tuning", result);
+        json.put("calibration", result);
         json.put("kept", kept);
         Json.print(out, json);
     }

@@ -1,10 +1,10 @@
 package dev.injectorplanner.app.command;
 
 import dev.injectorplanner.app.assembly.Application;
-import dev.injectorplanner.app.planning.FleetTuning;
-import dev.injectorplanner.app.site.EngineTunings;
+import dev.injectorplanner.app.planning.FleetCalibration;
+import dev.injectorplanner.app.site.KeptCalibrations;
 import dev.injectorplanner.core.check.InvalidValueException;
-import dev.injectorplanner.core.replay.tune.TuningResult;
+import dev.injectorplanner.core.replay.calibrate.CalibrationResult;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.concurrent.Callable;
@@ -16,16 +16,17 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** The engine's figures, chosen for the loaded fleet. */
+/** The planning figures, chosen for the loaded fleet. */
 @Command(
-        name = "tune",
+        name = "calibrate",
         mixinStandardHelpOptions = true,
         description = {
-            "Chooses the engine's figures by replay on the loaded fleet's own learned lives, and shows what they gain.",
-            "The job engine-tuning does the same every week. A figure that the site has set is held.",
+            "Chooses the planning figures by replay on the loaded fleet's own learned lives, and shows what they gain.",
+            "The job calibration does the same every week. A figure that the site has set is left alone. Of a fleet above 1,000 trucks"
+                    + " the largest depot is played.",
             "Ctrl-C ends it; then nothing is chosen."
         })
-final class TuneCommand implements Callable<Integer> {
+final class CalibrateCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
@@ -66,17 +67,25 @@ final class TuneCommand implements Callable<Integer> {
     public Integer call() {
         try (Application application = Application.open(store.settings());
                 ReplayProgress progress = new ReplayProgress(json)) {
-            FleetTuning tuning = new FleetTuning(application.planning(), application.settings());
+            FleetCalibration fleet = new FleetCalibration(application.planning(), application.settings());
             int threads = Math.max(1, Runtime.getRuntime().availableProcessors());
-            TuningResult result = tuning.tune(
-                    on == null ? LocalDate.now() : on, new FleetTuning.Extent(fleets, weeks, seed, threads), progress);
+            CalibrationResult result = fleet.calibrate(
+                    on == null ? LocalDate.now() : on,
+                    new FleetCalibration.Extent(fleets, weeks, seed, threads),
+                    progress);
             progress.finish();
             boolean kept = keep && !result.stopped();
             if (kept) {
                 Instant now = Instant.now();
-                new EngineTunings(application.store().dataSource()).keep("tune " + now, now, result);
+                new KeptCalibrations(application.store().dataSource())
+                        .keep(
+                                "calibrate " + now,
+                                now,
+                                result,
+                                application.settings().setFigures(),
+                                "command line");
             }
-            TuningPrinter printer = new TuningPrinter(
+            CalibrationPrinter printer = new CalibrationPrinter(
                     spec.commandLine().getOut(), application.settings().units());
             if (json) {
                 printer.json(result, kept);

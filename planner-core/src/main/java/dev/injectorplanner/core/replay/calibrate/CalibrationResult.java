@@ -1,6 +1,6 @@
-package dev.injectorplanner.core.replay.tune;
+package dev.injectorplanner.core.replay.calibrate;
 
-import dev.injectorplanner.core.plan.EngineFigures;
+import dev.injectorplanner.core.plan.PlanningFigures;
 import dev.injectorplanner.core.replay.PolicyResult;
 import java.util.Comparator;
 import java.util.List;
@@ -17,21 +17,21 @@ import java.util.Optional;
  * @param stopped whether it was stopped before its end; then nothing was chosen
  * @param before the figures the search began with
  * @param found the best of the search
- * @param chosen what to plan with: those found where the fresh fleets confirm them, else those before
+ * @param chosen what to plan with: those found where they surely gain on the fresh fleets, else those before
  * @param trials what was tried, in order
  * @param policies on the fresh fleets: the simple rules with the figures that the search fleets gave them, the planner before, and with the
  *     figures found; differences are to the planner before
  */
-public record TuningResult(
+public record CalibrationResult(
         String words,
         int trucks,
         int fleets,
         int weeks,
         long seed,
         boolean stopped,
-        EngineFigures before,
-        EngineFigures found,
-        EngineFigures chosen,
+        PlanningFigures before,
+        PlanningFigures found,
+        PlanningFigures chosen,
         List<FigureTrial> trials,
         List<PolicyResult> policies) {
     /** Names of the two uses of the planner among the policies. */
@@ -39,7 +39,7 @@ public record TuningResult(
 
     public static final String FOUND = "planner, figures found";
 
-    public TuningResult {
+    public CalibrationResult {
         trials = List.copyOf(trials);
         policies = List.copyOf(policies);
     }

@@ -1,17 +1,17 @@
 package dev.injectorplanner.reports.replay;
 
 import dev.injectorplanner.core.replay.PolicyResult;
-import dev.injectorplanner.core.replay.tune.TuningResult;
+import dev.injectorplanner.core.replay.calibrate.CalibrationResult;
 import dev.injectorplanner.core.units.SiteUnits;
 import java.util.Locale;
 import java.util.Optional;
 
-/** What a tuning says, in sentences. */
-public final class TuningWords {
-    private final TuningResult result;
+/** What a calibration says, in sentences. */
+public final class CalibrationWords {
+    private final CalibrationResult result;
     private final SiteUnits units;
 
-    public TuningWords(TuningResult result, SiteUnits units) {
+    public CalibrationWords(CalibrationResult result, SiteUnits units) {
         this.result = result;
         this.units = units;
     }
@@ -27,7 +27,7 @@ public final class TuningWords {
     /** What was chosen and what it gains, and whether a simple rule is cheaper. */
     public String answer() {
         Optional<PolicyResult> found = result.policies().stream()
-                .filter(each -> each.policy().equals(TuningResult.FOUND))
+                .filter(each -> each.policy().equals(CalibrationResult.FOUND))
                 .findFirst();
         if (found.isEmpty()) {
             return "";
@@ -41,8 +41,12 @@ public final class TuningWords {
         }
         String by = amount(Math.abs(found.difference())) + " per 1,000 " + units.distanceUnit() + " (95 % interval "
                 + signed(found.low()) + " to " + signed(found.high()) + ")";
-        return result.chosen().equals(result.found())
-                ? "The figures found save " + by + " on the fresh fleets and are chosen."
+        if (result.chosen().equals(result.found())) {
+            return "The figures found save " + by + " on the fresh fleets and are chosen.";
+        }
+        return found.difference() < 0
+                ? "The figures found save " + by
+                        + " on the fresh fleets, too little to be sure: the figures stay as they are."
                 : "The figures found cost " + by + " more on the fresh fleets: the figures stay as they are.";
     }
 

@@ -1,4 +1,4 @@
-package dev.injectorplanner.app.web.frame;
+package dev.injectorplanner.app.web.office;
 
 import java.util.Set;
 import org.thymeleaf.dialect.IPostProcessorDialect;
@@ -10,7 +10,7 @@ import org.thymeleaf.templatemode.TemplateMode;
  * One form of date on all pages: sentences of the engine and remarks of stored rows carry ISO dates, and become {@code 2 Mar 2026}
  * as they are written out. Values of fields and addresses stay as they are.
  */
-final class PageDates implements IPostProcessorDialect {
+public final class PageDates implements IPostProcessorDialect {
     private static final int LAST = 1_000;
 
     @Override

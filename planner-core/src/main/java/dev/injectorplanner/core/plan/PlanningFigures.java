@@ -5,8 +5,8 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Locale;
 
 /**
- * Figures of the engine that no record tells and no person need know: chosen by replay on the fleet's own learned lives
- * ({@code core.replay.tune}), or held by the site. Together they span the simple rules: the margin moves the age at which an
+ * Figures of the planning that no record tells and no person need know: chosen by replay on the fleet's own learned lives
+ * ({@code core.replay.calibrate}), or set by the site. Together they span the simple rules: the margin moves the age at which an
  * injector is renewed anywhere on its life, the access share the age from which others go along, and with tests and signs at
  * nothing only ages are left.
  *
@@ -20,12 +20,12 @@ import java.util.Locale;
  */
 @RecordBuilder
 @RecordBuilder.Options(addClassRetainedGenerated = true)
-public record EngineFigures(double accessShare, double renewalMargin, double testWorth, double signWeight)
-        implements EngineFiguresBuilder.With {
+public record PlanningFigures(double accessShare, double renewalMargin, double testWorth, double signWeight)
+        implements PlanningFiguresBuilder.With {
     /** Half the even share, by replay; the rest as the models say. */
-    public static final EngineFigures STANDARD = new EngineFigures(0.5, 1, 1, 1);
+    public static final PlanningFigures STANDARD = new PlanningFigures(0.5, 1, 1, 1);
 
-    public EngineFigures {
+    public PlanningFigures {
         Require.within("access_share", accessShare, 0, 1);
         Require.within("renewal_margin", renewalMargin, 0.1, 10);
         Require.within("test_worth", testWorth, 0, 5);
