@@ -24,10 +24,10 @@ import org.junit.jupiter.api.Test;
 /** Choosing the planning figures by replay. */
 class CalibrationTest {
     private static final Planner PLANNER = new Planner(new ExactScheduler(new SearchLimits(1, 1e-3, 1, 1)));
-    private static final Scenario SMALL = Scenarios.getScenario("strong-tests").withTrucks(6);
+    private static final Scenario SMALL = Scenarios.getScenario("strong-tests").withTrucks(4);
 
     private static CalibrationRequest request(Set<PlanningFigure> held, int threads) {
-        return new CalibrationRequest(SMALL, seed -> SMALL, Policy.standard().withWeeks(12), held, 2, 26, 3, threads);
+        return new CalibrationRequest(SMALL, seed -> SMALL, Policy.standard().withWeeks(8), held, 2, 26, 3, threads);
     }
 
     @Test
@@ -55,21 +55,6 @@ class CalibrationTest {
                         CalibrationResult.BEFORE,
                         CalibrationResult.FOUND);
         assertThat(result.chosen()).isIn(result.before(), result.found());
-    }
-
-    /** Where failures come by chance, renewing at a fifth of the long-run rate throws good injectors away: the search turns back. */
-    @Test
-    void figures_that_are_far_off_are_left() {
-        PlanningFigures early = PlanningFigures.STANDARD.withRenewalMargin(0.2);
-        Policy policy = Policy.standard().withWeeks(12).withFigures(early);
-        Set<PlanningFigure> others = EnumSet.complementOf(EnumSet.of(PlanningFigure.RENEWAL_MARGIN));
-        Scenario scenario = Scenarios.getScenario("by-chance").withTrucks(8);
-        CalibrationResult result = Calibration.run(
-                new CalibrationRequest(scenario, seed -> scenario, policy, others, 3, 40, 5, 2),
-                PLANNER,
-                ReplayWatch.NONE);
-        assertThat(result.chosen().renewalMargin()).isGreaterThan(0.25);
-        assertThat(result.policies().get(5).difference()).isNegative();
     }
 
     /** Differences -2, -1, -3: mean -2, standard deviation 1, standard error 1 over the root of 3. */
