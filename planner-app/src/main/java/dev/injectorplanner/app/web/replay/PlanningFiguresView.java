@@ -66,7 +66,7 @@ public record PlanningFiguresView(
 
     private static TablesView.Section trials(CalibrationResult result, SiteForm form) {
         return TablesView.Rows.of(
-                        "G",
+                        "Q",
                         "Figures tried",
                         form.units(),
                         new ReplayColumns(form.units()).trials(),
@@ -80,7 +80,7 @@ public record PlanningFiguresView(
 
     private static TablesView.Section policies(CalibrationResult result, SiteForm form) {
         return TablesView.Rows.of(
-                        "H",
+                        "R",
                         "On fresh fleets",
                         form.units(),
                         new ReplayColumns(form.units()).confirmed(),
