@@ -56,7 +56,8 @@ public final class CalibrationWords {
         }
         PolicyResult rule = result.bestRule().orElseThrow();
         double less = result.planner().orElseThrow().costPer1000Km() - rule.costPer1000Km();
-        return " A simple rule, " + rule.policy() + ", is still " + amount(less) + " cheaper here: "
+        return " A simple rule, " + rule.policy() + ", is still " + amount(less) + " cheaper here"
+                + (rule.high() < 0 ? "" : ", which so few fleets can show by chance") + ": "
                 + units.sentence(rule.settings()) + ".";
     }
 
