@@ -83,7 +83,7 @@ final class CalibrateCommand implements Callable<Integer> {
                                 now,
                                 result,
                                 application.settings().setFigures(),
-                                "command line");
+                                Person.here());
             }
             CalibrationPrinter printer = new CalibrationPrinter(
                     spec.commandLine().getOut(), application.settings().units());

@@ -280,7 +280,7 @@ public final class SiteSettings {
 
     private String meanwhile(SettingKind kind, @Nullable KeptSetting there, SiteUnits units) {
         return (there == null
-                        ? "Somebody reset it"
+                        ? "Somebody reset it to " + unset(kind, units)
                         : there.changedBy() + " set it to " + words(kind, there.value(), units))
                 + MEANWHILE;
     }

@@ -6,12 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.hipparchus.distribution.continuous.TDistribution;
 
 /** Holds policies against one of them, fleet by fleet: each fleet had the same draws under both. */
 public final class Comparison {
-    private static final double UPPER = 0.975;
-
     /** One policy's totals by fleet. */
     public record Played(String policy, String settings, List<Ledger> fleets) {}
 
@@ -26,14 +23,10 @@ public final class Comparison {
 
     private static PolicyResult of(Played played, Played base) {
         int fleets = played.fleets().size();
-        Ledger all = new Ledger();
-        double[] differences = new double[fleets];
-        for (int f = 0; f < fleets; f++) {
-            all.add(played.fleets().get(f));
-            differences[f] = rate(played.fleets().get(f)) - rate(base.fleets().get(f));
-        }
-        double mean = mean(differences);
-        double half = halfWidth(differences, mean);
+        Ledger all = Ledger.sum(played.fleets());
+        PairedGain gain = PairedGain.of(played.fleets(), base.fleets());
+        double mean = gain.difference();
+        double half = gain.halfWidth();
         Map<CostKind, Double> kinds = new TreeMap<>();
         for (CostKind kind : CostKind.values()) {
             kinds.put(kind, 1_000 * all.cost(kind) / all.km);
@@ -42,7 +35,7 @@ public final class Comparison {
         return new PolicyResult(
                 played.policy(),
                 played.settings(),
-                rate(all),
+                all.costPer1000Km(),
                 kinds,
                 mean,
                 mean - half,
@@ -57,31 +50,5 @@ public final class Comparison {
                 all.coolantLitres / fleets,
                 early > 0 ? all.thrownAwayKm / early : 0,
                 all.km / 1_000 / fleets);
-    }
-
-    private static double rate(Ledger ledger) {
-        return 1_000 * ledger.cost() / ledger.km;
-    }
-
-    private static double mean(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
-        }
-        return sum / values.length;
-    }
-
-    /** Half of Student's 95 % interval of a mean; 0 for a single fleet, of which nothing can be said. */
-    private static double halfWidth(double[] values, double mean) {
-        int n = values.length;
-        if (n < 2) {
-            return 0;
-        }
-        double squares = 0;
-        for (double value : values) {
-            squares += (value - mean) * (value - mean);
-        }
-        double error = Math.sqrt(squares / (n - 1) / n);
-        return error * new TDistribution(n - 1.0).inverseCumulativeProbability(UPPER);
     }
 }

@@ -2,6 +2,7 @@ package dev.injectorplanner.core.replay;
 
 import dev.injectorplanner.core.replay.keeper.AgesAndSigns;
 import dev.injectorplanner.core.replay.keeper.RuleFigures;
+import dev.injectorplanner.core.replay.keeper.RuleSearch;
 import dev.injectorplanner.core.replay.run.FleetRun;
 import dev.injectorplanner.core.replay.run.Keeper;
 import dev.injectorplanner.core.replay.run.Ledger;
@@ -10,10 +11,12 @@ import dev.injectorplanner.core.replay.scenario.Scenario;
 import dev.injectorplanner.core.replay.world.World;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntFunction;
 import java.util.function.LongFunction;
 import java.util.function.Supplier;
@@ -83,6 +86,53 @@ public final class Fleets implements AutoCloseable {
             FleetRun run = starts.get(fleet).copy(false);
             run.playUntil(run.end(), keepers.get());
             return run.ledgers();
+        });
+    }
+
+    /** The best simple rules on these fleets, each family for itself; of a search that is stopped the best so far. */
+    public RuleSearch.Found findRules(ReplayWatch watch) {
+        int families = starts.get(0).ledgers().size();
+        AtomicInteger steps = new AtomicInteger();
+        return new RuleSearch(families, figures -> {
+                    double[] cost = new double[families];
+                    if (watch.stopped()) {
+                        return cost; // the rest of a search that nobody waits for is not played
+                    }
+                    watch.progress("search of rules", steps.incrementAndGet(), 0);
+                    for (List<Ledger> fleet : play(() -> new AgesAndSigns(figures))) {
+                        for (int family = 0; family < families; family++) {
+                            cost[family] += fleet.get(family).cost();
+                        }
+                    }
+                    return cost;
+                })
+                .find();
+    }
+
+    /**
+     * Plays every fleet under the planner; empty for those that were stopped.
+     *
+     * @param name what progress is told of
+     * @param weeks of planning, from the first day on
+     * @param after keeps the fleet from then to its end
+     */
+    public List<Optional<Ledger>> plan(
+            Supplier<Keeper> planners, String name, int weeks, Supplier<Keeper> after, ReplayWatch watch) {
+        AtomicInteger played = new AtomicInteger();
+        int all = starts.size() * weeks;
+        return forEach(starts.size(), fleet -> {
+            FleetRun run = starts.get(fleet).copy(true);
+            Keeper planner = planners.get();
+            int end = run.today() + 7 * weeks;
+            while (run.today() < end) {
+                if (watch.stopped()) {
+                    return Optional.empty();
+                }
+                run.playWeek(planner);
+                watch.progress(name, played.incrementAndGet(), all);
+            }
+            run.playUntil(run.end(), after.get());
+            return Optional.of(run.total());
         });
     }
 

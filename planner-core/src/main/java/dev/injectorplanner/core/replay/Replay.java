@@ -6,7 +6,6 @@ import dev.injectorplanner.core.replay.keeper.Clairvoyant;
 import dev.injectorplanner.core.replay.keeper.PlannerKeeper;
 import dev.injectorplanner.core.replay.keeper.RuleFigures;
 import dev.injectorplanner.core.replay.keeper.RuleSearch;
-import dev.injectorplanner.core.replay.run.FleetRun;
 import dev.injectorplanner.core.replay.run.Keeper;
 import dev.injectorplanner.core.replay.run.Ledger;
 import dev.injectorplanner.core.replay.scenario.FamilyTruth;
@@ -15,7 +14,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
@@ -30,7 +28,6 @@ public final class Replay {
     private final ReplayRequest request;
     private final Planner planner;
     private final ReplayWatch watch;
-    private final AtomicInteger steps = new AtomicInteger();
 
     private Replay(ReplayRequest request, Planner planner, ReplayWatch watch) {
         this.request = request;
@@ -51,8 +48,7 @@ public final class Replay {
     private ReplayResult run() {
         try (Fleets fleets = new Fleets(request)) {
             int families = request.scenario().families().size();
-            RuleSearch search = new RuleSearch(families, figures -> cost(fleets, figures));
-            RuleSearch.Found found = search.find();
+            RuleSearch.Found found = fleets.findRules(watch);
             if (watch.stopped()) {
                 return result(List.of(), List.of());
             }
@@ -97,20 +93,6 @@ public final class Replay {
                 finished.isEmpty() ? List.of() : Comparison.of(whole, whole.get(1)));
     }
 
-    private double[] cost(Fleets fleets, List<RuleFigures> figures) {
-        double[] cost = new double[figures.size()];
-        if (watch.stopped()) {
-            return cost; // the rest of a search that nobody waits for is not played
-        }
-        watch.progress("search of rules", steps.incrementAndGet(), 0);
-        for (List<Ledger> fleet : fleets.play(() -> new AgesAndSigns(figures))) {
-            for (int family = 0; family < cost.length; family++) {
-                cost[family] += fleet.get(family).cost();
-            }
-        }
-        return cost;
-    }
-
     private Comparison.Played rule(Fleets fleets, String name, List<RuleFigures> figures) {
         return played(fleets, name, words(figures), () -> new AgesAndSigns(figures));
     }
@@ -121,14 +103,8 @@ public final class Replay {
     }
 
     private static Comparison.Played played(Fleets fleets, String name, String words, Supplier<Keeper> keepers) {
-        List<Ledger> totals = fleets.play(keepers).stream().map(Replay::total).toList();
+        List<Ledger> totals = fleets.play(keepers).stream().map(Ledger::sum).toList();
         return new Comparison.Played(name, words, totals);
-    }
-
-    private static Ledger total(List<Ledger> families) {
-        Ledger total = new Ledger();
-        families.forEach(total::add);
-        return total;
     }
 
     private Comparison.Played clairvoyant(Fleets fleets) {
@@ -145,24 +121,12 @@ public final class Replay {
     }
 
     private static double cost(Comparison.Played played) {
-        return total(played.fleets()).cost();
+        return Ledger.sum(played.fleets()).cost();
     }
 
     /** Each fleet under the planner; none for those that were stopped. */
     private List<Optional<Ledger>> plan(Fleets fleets, PlannerKeeper.Use use) {
-        AtomicInteger weeks = new AtomicInteger();
-        int all = request.fleets() * request.weeks();
-        return fleets.forEach(request.fleets(), fleet -> {
-            FleetRun run = fleets.starts().get(fleet).copy(true);
-            Keeper keeper = new PlannerKeeper(planner, use);
-            while (run.today() < run.end()) {
-                if (watch.stopped()) {
-                    return Optional.empty();
-                }
-                run.playWeek(keeper);
-                watch.progress(use.name(), weeks.incrementAndGet(), all);
-            }
-            return Optional.of(run.total());
-        });
+        Supplier<Keeper> planners = () -> new PlannerKeeper(planner, use);
+        return fleets.plan(planners, use.name(), request.weeks(), planners, watch);
     }
 }

@@ -36,7 +36,7 @@ public final class ReplayColumns {
         return against("Against the figures before");
     }
 
-    /** Figures of the engine that were tried. */
+    /** Planning figures that were tried. */
     public List<TableColumn<FigureTrial>> trials() {
         List<TableColumn<FigureTrial>> columns = new ArrayList<>();
         for (PlanningFigure figure : PlanningFigure.values()) {

@@ -29,8 +29,9 @@ final class BayLanes {
     private static final int QUARTER = 15; // minutes
     private static final int HOUR = 60;
     private static final int DAY = 24 * HOUR;
-    private static final int SHORTEST =
-            9 * HOUR; // of a lane where no shift says how long a day is: eight hours and a break
+
+    /** Of a lane where no shift says how long a day is: eight hours and a break. */
+    private static final int SHORTEST = 9 * HOUR;
 
     private static final String HOURS = "\u00a0h";
 

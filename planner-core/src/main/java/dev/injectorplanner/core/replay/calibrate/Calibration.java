@@ -4,6 +4,7 @@ import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.PlanningFigures;
 import dev.injectorplanner.core.replay.Comparison;
 import dev.injectorplanner.core.replay.Fleets;
+import dev.injectorplanner.core.replay.PairedGain;
 import dev.injectorplanner.core.replay.PolicyResult;
 import dev.injectorplanner.core.replay.ReplayResult;
 import dev.injectorplanner.core.replay.ReplayWatch;
@@ -12,14 +13,12 @@ import dev.injectorplanner.core.replay.keeper.PlannerKeeper;
 import dev.injectorplanner.core.replay.keeper.RuleFigures;
 import dev.injectorplanner.core.replay.keeper.RuleSearch;
 import dev.injectorplanner.core.replay.run.FleetRun;
-import dev.injectorplanner.core.replay.run.Keeper;
 import dev.injectorplanner.core.replay.run.Ledger;
 import dev.injectorplanner.core.replay.scenario.FamilyTruth;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * Chooses the planning figures by replay: one figure after another, each step kept only where its paired gain is more than its
@@ -153,36 +152,23 @@ public final class Calibration {
         PairedGain gain = PairedGain.of(tried.get().fleets(), best.fleets());
         boolean kept = gain.isSure(TO_GO_ON);
         trials.add(new FigureTrial(
-                tried.get().figures(), cost(tried.get().fleets()), gain.difference(), gain.error(), kept));
+                tried.get().figures(),
+                Ledger.sum(tried.get().fleets()).costPer1000Km(),
+                gain.difference(),
+                gain.error(),
+                kept));
         return kept ? tried.get() : best;
-    }
-
-    private static double cost(List<Ledger> fleets) {
-        Ledger all = new Ledger();
-        fleets.forEach(all::add);
-        return 1_000 * all.cost() / all.km;
     }
 
     /** Every fleet under figures; empty where it was stopped. */
     private Optional<Tried> play(Fleets fleets, PlanningFigures figures) {
         PlannerKeeper.Use use = PlannerKeeper.Use.standard(request.policy().withFigures(figures));
-        int number = ++played;
-        AtomicInteger weeks = new AtomicInteger();
-        int all = request.fleets() * request.weeks();
-        List<Optional<Ledger>> ledgers = fleets.forEach(request.fleets(), fleet -> {
-            FleetRun run = fleets.starts().get(fleet).copy(true);
-            Keeper keeper = new PlannerKeeper(planner, use);
-            int end = run.today() + 7 * request.weeks();
-            while (run.today() < end) {
-                if (watch.stopped()) {
-                    return Optional.<Ledger>empty();
-                }
-                run.playWeek(keeper);
-                watch.progress("figures, try " + number, weeks.incrementAndGet(), all);
-            }
-            run.playUntil(run.end(), new AgesAndSigns(signs()));
-            return Optional.of(run.total());
-        });
+        List<Optional<Ledger>> ledgers = fleets.plan(
+                () -> new PlannerKeeper(planner, use),
+                "figures, try " + ++played,
+                request.weeks(),
+                () -> new AgesAndSigns(signs()),
+                watch);
         return ledgers.stream().allMatch(Optional::isPresent)
                 ? Optional.of(new Tried(
                         figures, ledgers.stream().flatMap(Optional::stream).toList()))
@@ -191,23 +177,8 @@ public final class Calibration {
 
     /** Run to failure, interval, thresholds, and ages and signs that are best on the fleets of the search, by family. */
     private void findRules(Fleets fleets) {
-        AtomicInteger steps = new AtomicInteger();
-        int families = request.scenario().families().size();
-        RuleSearch.Found found = new RuleSearch(families, figures -> {
-                    double[] cost = new double[families];
-                    if (watch.stopped()) {
-                        return cost; // the rest of a search that nobody waits for is not played
-                    }
-                    watch.progress("search of rules", steps.incrementAndGet(), 0);
-                    for (List<Ledger> fleet : fleets.play(() -> new AgesAndSigns(figures))) {
-                        for (int family = 0; family < families; family++) {
-                            cost[family] += fleet.get(family).cost();
-                        }
-                    }
-                    return cost;
-                })
-                .find();
-        rules.add(Collections.nCopies(families, RuleFigures.runToFailure()));
+        RuleSearch.Found found = fleets.findRules(watch);
+        rules.add(Collections.nCopies(found.interval().size(), RuleFigures.runToFailure()));
         rules.add(found.interval());
         rules.add(found.thresholds());
         rules.add(found.signs());

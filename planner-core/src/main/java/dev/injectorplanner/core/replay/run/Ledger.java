@@ -1,6 +1,7 @@
 package dev.injectorplanner.core.replay.run;
 
 import java.util.Arrays;
+import java.util.Collection;
 
 /** What one family of one fleet cost and did under one policy while planning ran. */
 public final class Ledger {
@@ -40,6 +41,18 @@ public final class Ledger {
     /** Money spent on all kinds together. */
     public double cost() {
         return Arrays.stream(cost).sum();
+    }
+
+    /** Money spent per 1,000 km driven. */
+    public double costPer1000Km() {
+        return 1_000 * cost() / km;
+    }
+
+    /** All of some ledgers together. */
+    public static Ledger sum(Collection<Ledger> ledgers) {
+        Ledger sum = new Ledger();
+        ledgers.forEach(sum::add);
+        return sum;
     }
 
     /** Adds another's figures to these. */

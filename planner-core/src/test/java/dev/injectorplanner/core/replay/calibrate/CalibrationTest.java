@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.injectorplanner.core.plan.Planner;
 import dev.injectorplanner.core.plan.PlanningFigures;
 import dev.injectorplanner.core.plan.Policy;
+import dev.injectorplanner.core.replay.PairedGain;
 import dev.injectorplanner.core.replay.PolicyResult;
 import dev.injectorplanner.core.replay.ReplayResult;
 import dev.injectorplanner.core.replay.ReplayWatch;
