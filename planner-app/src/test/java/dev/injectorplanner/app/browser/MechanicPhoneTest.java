@@ -164,6 +164,7 @@ class MechanicPhoneTest {
         try (Person manager = demo.person(Role.MANAGER, Size.PHONE)) {
             Page page = manager.page();
             manager.open("/bay/T028");
+            assertThat(manager.page().locator(".card-title p")).hasText("diagnosis");
             page.locator("a", new Page.LocatorOptions().setHasText("Diagnose rail or supply pressure"))
                     .click();
             assertThat(page.locator("main")).containsText("SPN 157 FMI 18, rail pressure too low");

@@ -162,6 +162,11 @@ public record BaySheet(
         return Cautions.BEFORE;
     }
 
+    /** The work with the tasks done along; a sheet without cylinders is of its tasks already. */
+    public String wholeWork() {
+        return cylinders.isEmpty() || along.isEmpty() ? work : work + ", " + String.join(", ", along);
+    }
+
     /** Whether injectors are tested and nothing is fitted. */
     public boolean testOnly() {
         return !readings.isEmpty() && cylinders.isEmpty();

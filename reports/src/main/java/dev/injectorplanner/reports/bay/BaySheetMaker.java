@@ -30,6 +30,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the bay sheets of a plan's visits. */
@@ -179,7 +181,9 @@ public final class BaySheetMaker {
 
     private static String work(Visit visit) {
         if (visit.cylinders().isEmpty()) {
-            return visit.inspection() ? "injector test" : String.join(", ", visit.tasks());
+            return Stream.concat(
+                            visit.inspection() ? Stream.of("injector test") : Stream.empty(), visit.tasks().stream())
+                    .collect(Collectors.joining(", "));
         }
         return (visit.cylinders().size() == 1 ? "cylinder " : "cylinders ") + Words.cylinders(visit.cylinders());
     }
